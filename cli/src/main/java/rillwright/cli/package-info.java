@@ -1,0 +1,2 @@
+/** The command line: project files, commands and reports. */
+package rillwright.cli;

@@ -1,0 +1,50 @@
+package rillwright.solver.law;
+
+import java.util.List;
+
+/**
+ * Laws one after the other: the same flow through all, the head losses added.
+ *
+ * @param laws in the order the water meets them; copied
+ */
+public record SeriesLaw(List<HeadLaw> laws) implements HeadLaw {
+  public SeriesLaw {
+    laws = List.copyOf(laws);
+  }
+
+  @Override
+  public double headLossAt(double flowM3PerS) {
+    double sum = 0;
+    for (HeadLaw law : laws) {
+      sum += law.headLossAt(flowM3PerS);
+    }
+    return sum;
+  }
+
+  @Override
+  public double slopeAt(double flowM3PerS) {
+    double sum = 0;
+    for (HeadLaw law : laws) {
+      sum += law.slopeAt(flowM3PerS);
+    }
+    return sum;
+  }
+
+  @Override
+  public double leastFlow() {
+    double least = Double.NEGATIVE_INFINITY;
+    for (HeadLaw law : laws) {
+      least = Math.max(least, law.leastFlow());
+    }
+    return least;
+  }
+
+  @Override
+  public double greatestFlow() {
+    double greatest = Double.POSITIVE_INFINITY;
+    for (HeadLaw law : laws) {
+      greatest = Math.min(greatest, law.greatestFlow());
+    }
+    return greatest;
+  }
+}

@@ -1,0 +1,123 @@
+package rillwright.solver.law.friction;
+
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.Gravity;
+
+/**
+ * Friction of a full pipe at every flow, h = f (L/D) V²/2g: laminar f = 64/Re up to Re 2000,
+ * Colebrook–White from Re 4000, and between them the one cubic in flow that meets both in loss and
+ * slope.
+ *
+ * <p>Source: Weisbach, J. (1845), Lehrbuch der Ingenieur- und Maschinen-Mechanik; the laminar law
+ * is Hagen and Poiseuille's (1839–1841); both from memory. The cubic is ours: published charts
+ * leave the range open. It rises throughout for roughness up to 5 % of the bore.
+ */
+public final class DarcyWeisbach implements PipeFriction {
+  private static final double LAMINAR_UP_TO = 2000;
+  private static final double TURBULENT_FROM = 4000;
+
+  private final double viscosityM2PerS;
+  private final Bore bore;
+  private final double relativeRoughness;
+
+  /** Head loss by flow and factor: h = perFactor · f · Q². */
+  private final double perFactor;
+
+  private final double laminarSlope;
+  private final double laminarFlow;
+  private final double turbulentFlow;
+  private final double lossAtLaminarEnd;
+  private final double lossAtTurbulentStart;
+  private final double slopeAtTurbulentStart;
+
+  /**
+   * The law of a pipe.
+   *
+   * @param lengthM length, m, 0 or more
+   * @param bore inside of the pipe
+   * @param roughnessM absolute roughness, m, 0 to 5 % of the bore
+   * @param viscosityM2PerS kinematic viscosity, m²/s, greater than 0
+   */
+  public DarcyWeisbach(double lengthM, Bore bore, double roughnessM, double viscosityM2PerS) {
+    this.viscosityM2PerS = viscosityM2PerS;
+    this.bore = bore;
+    this.relativeRoughness = roughnessM / bore.diameterM();
+    double area = bore.areaM2();
+    this.perFactor = lengthM / bore.diameterM() / (2 * Gravity.STANDARD_M_PER_S2 * area * area);
+    double flowPerReynolds = viscosityM2PerS * area / bore.diameterM();
+    this.laminarFlow = LAMINAR_UP_TO * flowPerReynolds;
+    this.turbulentFlow = TURBULENT_FROM * flowPerReynolds;
+    this.laminarSlope = perFactor * 64 * flowPerReynolds;
+    this.lossAtLaminarEnd = laminarSlope * laminarFlow;
+    this.lossAtTurbulentStart = turbulentLoss(turbulentFlow);
+    this.slopeAtTurbulentStart = turbulentSlope(turbulentFlow);
+  }
+
+  @Override
+  public double headLossAt(double flowM3PerS) {
+    return Math.copySign(lossAtSize(Math.abs(flowM3PerS)), flowM3PerS);
+  }
+
+  private double lossAtSize(double flow) {
+    if (flow <= laminarFlow) {
+      return laminarSlope * flow;
+    }
+    if (flow >= turbulentFlow) {
+      return turbulentLoss(flow);
+    }
+    double h = turbulentFlow - laminarFlow;
+    double t = (flow - laminarFlow) / h;
+    double u = 1 - t;
+    return u * u * (1 + 2 * t) * lossAtLaminarEnd
+        + t * u * u * h * laminarSlope
+        + t * t * (3 - 2 * t) * lossAtTurbulentStart
+        - t * t * u * h * slopeAtTurbulentStart;
+  }
+
+  @Override
+  public double slopeAt(double flowM3PerS) {
+    double flow = Math.abs(flowM3PerS);
+    if (flow <= laminarFlow) {
+      return laminarSlope;
+    }
+    if (flow >= turbulentFlow) {
+      return turbulentSlope(flow);
+    }
+    double h = turbulentFlow - laminarFlow;
+    double t = (flow - laminarFlow) / h;
+    return 6 * t * (1 - t) * (lossAtTurbulentStart - lossAtLaminarEnd) / h
+        + (1 - t) * (1 - 3 * t) * laminarSlope
+        + t * (3 * t - 2) * slopeAtTurbulentStart;
+  }
+
+  private double turbulentLoss(double flow) {
+    return perFactor
+        * ColebrookWhite.darcyFrictionFactor(relativeRoughness, reynoldsAt(flow))
+        * flow
+        * flow;
+  }
+
+  private double turbulentSlope(double flow) {
+    double reynolds = reynoldsAt(flow);
+    ColebrookWhite.Factor factor = ColebrookWhite.factorAt(relativeRoughness, reynolds);
+    return perFactor
+        * flow
+        * (2 * factor.darcyFrictionFactor() + reynolds * factor.slopeByReynolds());
+  }
+
+  private double reynoldsAt(double flow) {
+    return Math.abs(bore.velocityAt(flow)) * bore.diameterM() / viscosityM2PerS;
+  }
+
+  @Override
+  public double darcyFrictionFactorAt(double flowM3PerS) {
+    double flow = Math.abs(flowM3PerS);
+    if (flow >= turbulentFlow) {
+      return ColebrookWhite.darcyFrictionFactor(relativeRoughness, reynoldsAt(flow));
+    }
+    if (flow <= laminarFlow || perFactor == 0) {
+      return 64 / reynoldsAt(flow);
+    }
+    return lossAtSize(flow) / (perFactor * flow * flow);
+  }
+}

@@ -1,0 +1,2 @@
+/** Friction of full circular pipes: Darcy–Weisbach with its friction factors, Hazen–Williams. */
+package rillwright.solver.law.friction;

@@ -1,0 +1,77 @@
+package rillwright.solver.law.minor;
+
+/**
+ * Loss coefficient K of a valve against how far it is open: log K on straight lines between
+ * published points, the last slope beyond.
+ *
+ * <p>Source: Weisbach's experiments as tabulated in hydraulics handbooks (plug cock, gate and
+ * throttle valve; from memory), with the loss of the fully open valve as common practice has it.
+ */
+@SuppressWarnings("ImmutableEnumChecker") // the arrays are never handed out nor written
+public enum ValveTravel {
+  /** Ball or plug valve; the handle turns 90°. Points in degrees from open. */
+  BALL(
+      "ball",
+      true,
+      new double[] {0, 5, 10, 20, 40, 60},
+      new double[] {0.05, 0.05, 0.29, 1.6, 17, 206}),
+  /** Butterfly valve; the handle turns 90°. Points in degrees from open. */
+  BUTTERFLY(
+      "butterfly",
+      true,
+      new double[] {0, 5, 10, 20, 40, 60},
+      new double[] {0.24, 0.24, 0.52, 1.5, 10.8, 118}),
+  /** Gate valve. Points in share of the stem's lift that is closed. */
+  GATE("gate", false, new double[] {0, 0.25, 0.5, 0.75}, new double[] {0.17, 0.9, 4.5, 24});
+
+  private static final double QUARTER_TURN_DEGREES = 90;
+
+  private final String word;
+  private final boolean turns;
+  private final double[] closed;
+  private final double[] lossCoefficient;
+
+  ValveTravel(String word, boolean turns, double[] closed, double[] lossCoefficient) {
+    this.word = word;
+    this.turns = turns;
+    this.closed = closed;
+    this.lossCoefficient = lossCoefficient;
+  }
+
+  /** The type's word in project files. */
+  public String word() {
+    return word;
+  }
+
+  /** Whether its handle turns through a right angle, so that an opening is an angle. */
+  public boolean turns() {
+    return turns;
+  }
+
+  /**
+   * How far the handle stands from open, degrees, at an opening; meaningful where {@link #turns()}.
+   */
+  public static double degreesFromOpen(double openShare) {
+    return QUARTER_TURN_DEGREES * (1 - openShare);
+  }
+
+  /**
+   * K at an opening, dimensionless; infinite when shut.
+   *
+   * @param openShare share of the handle's or stem's travel, 0 (shut) to 1 (open)
+   */
+  public double lossCoefficientAt(double openShare) {
+    if (openShare <= 0) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double at = turns ? degreesFromOpen(openShare) : 1 - openShare;
+    int after = 1;
+    while (after < closed.length - 1 && at > closed[after]) {
+      after++;
+    }
+    double t = (at - closed[after - 1]) / (closed[after] - closed[after - 1]);
+    double logBefore = Math.log(lossCoefficient[after - 1]);
+    double logAfter = Math.log(lossCoefficient[after]);
+    return Math.exp(logBefore + t * (logAfter - logBefore));
+  }
+}

@@ -1,0 +1,112 @@
+package rillwright.solver.law.pump;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.law.curve.MonotoneCubic;
+import rillwright.solver.law.curve.MonotoneCubic.EndSlopes;
+import rillwright.solver.law.curve.MonotoneCubic.Knot;
+
+/**
+ * Head and power of one pump at full speed, through the points of its data sheet.
+ *
+ * <p>A shape-preserving cubic (see {@link MonotoneCubic}) joins the points; past the last one the
+ * last slope goes on. A hump is levelled from the last point to the first: a head not greater than
+ * the one after it becomes that plus 0.1 % of the shut-off head, so that the curve falls
+ * throughout.
+ */
+public final class PumpCurve {
+  private static final double LEVELLING_SHARE = 0.001;
+
+  private final List<PumpPoint> points;
+  private final boolean levelled;
+  private final MonotoneCubic head;
+  private final Optional<MonotoneCubic> power;
+
+  /**
+   * The curve of a data sheet.
+   *
+   * @param points two or more, flows strictly rising; the last head is below the first
+   * @throws IllegalArgumentException otherwise
+   */
+  public PumpCurve(List<PumpPoint> points) {
+    this.points = List.copyOf(points);
+    if (points.size() < 2) {
+      throw new IllegalArgumentException("a pump's curve needs two points or more");
+    }
+    PumpPoint last = points.get(points.size() - 1);
+    if (!(last.headM() < points.get(0).headM())) {
+      throw new IllegalArgumentException("the last head of a pump's curve is not below its first");
+    }
+    double[] heads = points.stream().mapToDouble(PumpPoint::headM).toArray();
+    this.levelled = level(heads);
+    List<Knot> knots = new ArrayList<>();
+    List<Knot> powers = new ArrayList<>();
+    for (int i = 0; i < heads.length; i++) {
+      PumpPoint point = points.get(i);
+      knots.add(new Knot(point.flowM3PerS(), heads[i]));
+      point.powerW().ifPresent(watts -> powers.add(new Knot(point.flowM3PerS(), watts)));
+    }
+    boolean fromZero = points.get(0).flowM3PerS() == 0;
+    this.head =
+        MonotoneCubic.through(knots, fromZero ? EndSlopes.STEEP_AT_LAST : EndSlopes.STEEP_AT_BOTH);
+    this.power =
+        powers.size() < 2
+            ? Optional.empty()
+            : Optional.of(MonotoneCubic.through(powers, EndSlopes.AS_FITTED));
+  }
+
+  private static boolean level(double[] heads) {
+    double step = LEVELLING_SHARE * heads[0];
+    boolean changed = false;
+    for (int i = heads.length - 2; i >= 0; i--) {
+      if (heads[i] <= heads[i + 1]) {
+        heads[i] = heads[i + 1] + step;
+        changed = true;
+      }
+    }
+    return changed;
+  }
+
+  /** The points as published. */
+  public List<PumpPoint> points() {
+    return points;
+  }
+
+  /** Whether a hump had to be levelled. */
+  public boolean isLevelled() {
+    return levelled;
+  }
+
+  /** Head at a flow, m; negative past the flow at which the pump gives none. */
+  public double headAt(double flowM3PerS) {
+    return head.valueAt(flowM3PerS);
+  }
+
+  /** dH/dQ at a flow, s/m², 0 or negative. */
+  public double headSlopeAt(double flowM3PerS) {
+    return head.slopeAt(flowM3PerS);
+  }
+
+  /** Electrical power at a flow, W, 0 or more; empty if the sheet gives none. */
+  public OptionalDouble powerAt(double flowM3PerS) {
+    return power
+        .map(curve -> OptionalDouble.of(Math.max(0, curve.valueAt(flowM3PerS))))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /**
+   * The published head at no flow, m, not levelled; the first slope goes on to it where the sheet
+   * begins later.
+   */
+  public double publishedShutOffHeadM() {
+    PumpPoint first = points.get(0);
+    return first.flowM3PerS() == 0 ? first.headM() : head.valueAt(0);
+  }
+
+  /** Greatest flow of the data sheet, m³/s. */
+  public double lastFlowM3PerS() {
+    return head.lastX();
+  }
+}

@@ -1,0 +1,24 @@
+package rillwright.solver.law.weir;
+
+import java.util.OptionalDouble;
+
+/**
+ * A crest over which water pours freely. The head is measured upstream of the crest, three or four
+ * heads back.
+ *
+ * <p>Flow rises with head, from none at none.
+ */
+public sealed interface Weir permits PowerWeir, ThinPlateWeir, VNotchWeir {
+
+  /** Flow over the crest, m³/s, at a head upstream of it, m, 0 or more. */
+  double flowAt(double headM);
+
+  /** dQ/dh, m²/s, at a head, m, 0 or more. */
+  double flowSlopeAt(double headM);
+
+  /** Head upstream of the crest, m, at a flow, m³/s, 0 or more. */
+  double headAt(double flowM3PerS);
+
+  /** Thickness of the sheet at the lip, m, at a flow, m³/s; empty where no such rule is known. */
+  OptionalDouble brinkDepthAt(double flowM3PerS);
+}

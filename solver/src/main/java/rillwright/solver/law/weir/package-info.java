@@ -1,0 +1,4 @@
+/**
+ * Weirs: flow over a crest against the head upstream of it, and how thick the sheet is at the lip.
+ */
+package rillwright.solver.law.weir;

@@ -1,0 +1,33 @@
+package rillwright.solver.network;
+
+import java.util.Optional;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.minor.CheckValveLoss;
+
+/**
+ * A valve that lets no water back.
+ *
+ * @param label what it is: "swing check valve"
+ * @param crackingHeadM head drop at which it opens, m, 0 or more
+ * @param lossCoefficient K when open, dimensionless, 0 or more
+ * @param inside bore on whose velocity head K is taken
+ */
+public record CheckValve(String label, double crackingHeadM, double lossCoefficient, Bore inside)
+    implements Part {
+
+  @Override
+  public String kind() {
+    return "check valve";
+  }
+
+  @Override
+  public Optional<Bore> bore() {
+    return Optional.of(inside);
+  }
+
+  @Override
+  public HeadLaw law(Setting setting) {
+    return new CheckValveLoss(crackingHeadM, lossCoefficient, inside);
+  }
+}

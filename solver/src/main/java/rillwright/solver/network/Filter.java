@@ -1,0 +1,35 @@
+package rillwright.solver.network;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.Shut;
+import rillwright.solver.law.filter.CloggedLaw;
+
+/**
+ * A filter, net or mat.
+ *
+ * @param clean its law when clean
+ * @param clogged share that is clogged, 0 to 1; at 1 it passes nothing
+ * @param openTopM loss at which an open filter runs over, m, where it can
+ * @param holdsM3 water that drains out of it when the pump stops, m³
+ */
+public record Filter(HeadLaw clean, double clogged, OptionalDouble openTopM, double holdsM3)
+    implements Part {
+
+  @Override
+  public String kind() {
+    return "filter";
+  }
+
+  @Override
+  public Optional<Bore> bore() {
+    return Optional.empty();
+  }
+
+  @Override
+  public HeadLaw law(Setting setting) {
+    return clogged >= 1 ? new Shut() : new CloggedLaw(clean, 1 - clogged);
+  }
+}

@@ -1,0 +1,36 @@
+package rillwright.solver.network;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.solver.law.Bore;
+
+/**
+ * What lies between two points: a chain of parts in the order the water meets them.
+ *
+ * @param name unique among lines
+ * @param from where positive flow comes from
+ * @param to where it goes
+ * @param pipeBore bore of the line's own pipe, where it has one
+ * @param parts in order; copied
+ * @param entrance what its end at {@code from} costs
+ * @param exit what its end at {@code to} costs
+ */
+public record Line(
+    LineName name,
+    PointName from,
+    PointName to,
+    Optional<Bore> pipeBore,
+    List<Part> parts,
+    LineEnd entrance,
+    LineEnd exit) {
+  public Line {
+    parts = List.copyOf(parts);
+  }
+
+  /**
+   * The bore in which the line's velocity is told: its pipe's, else the first part's that has one.
+   */
+  public Optional<Bore> mainBore() {
+    return pipeBore.or(() -> parts.stream().map(Part::bore).flatMap(Optional::stream).findFirst());
+  }
+}

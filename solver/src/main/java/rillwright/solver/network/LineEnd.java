@@ -1,0 +1,31 @@
+package rillwright.solver.network;
+
+import java.util.Optional;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.NoLoss;
+import rillwright.solver.law.minor.VelocityHeadLoss;
+
+/**
+ * One end of a line.
+ *
+ * @param loss its K, by direction
+ * @param bore on whose velocity head it is taken; without one it costs nothing
+ */
+public record LineEnd(EndLoss loss, Optional<Bore> bore) {
+
+  /** The law of the end at which positive flow enters the line. */
+  public HeadLaw lawAtFrom() {
+    return law(loss.kEntering(), loss.kLeaving());
+  }
+
+  /** The law of the end at which positive flow leaves the line. */
+  public HeadLaw lawAtTo() {
+    return law(loss.kLeaving(), loss.kEntering());
+  }
+
+  private HeadLaw law(double kForward, double kBackward) {
+    return bore.<HeadLaw>map(b -> new VelocityHeadLoss(kForward, kBackward, b))
+        .orElse(NoLoss.bothWays());
+  }
+}

@@ -1,0 +1,127 @@
+package rillwright.solver.network;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.SeriesLaw;
+import rillwright.solver.water.Water;
+
+/**
+ * Points joined by lines, and the water in them. Names are unique and lines join points of the
+ * network.
+ */
+public final class Network {
+  private final Water water;
+  private final double siteElevationM;
+  private final Map<PointName, Point> points;
+  private final Map<LineName, Line> lines;
+
+  /**
+   * A network.
+   *
+   * @param siteElevationM height of the site above sea level, m
+   * @param points in the order of the file
+   * @param lines in the order of the file
+   * @throws IllegalArgumentException if two points or lines share a name or a line joins a point
+   *     that is not there
+   */
+  public Network(Water water, double siteElevationM, List<Point> points, List<Line> lines) {
+    this.water = water;
+    this.siteElevationM = siteElevationM;
+    this.points = new LinkedHashMap<>();
+    this.lines = new LinkedHashMap<>();
+    for (Point point : points) {
+      if (this.points.put(point.name(), point) != null) {
+        throw new IllegalArgumentException("two points are called \"" + point.name() + "\"");
+      }
+    }
+    for (Line line : lines) {
+      if (this.lines.put(line.name(), line) != null) {
+        throw new IllegalArgumentException("two lines are called \"" + line.name() + "\"");
+      }
+      requirePoint(line, line.from());
+      requirePoint(line, line.to());
+    }
+  }
+
+  private void requirePoint(Line line, PointName end) {
+    if (!points.containsKey(end)) {
+      throw new IllegalArgumentException(
+          "line \"" + line.name() + "\" ends at \"" + end + "\", which is not there");
+    }
+  }
+
+  /** The water in it. */
+  public Water water() {
+    return water;
+  }
+
+  /** Height of the site above sea level, m. */
+  public double siteElevationM() {
+    return siteElevationM;
+  }
+
+  /** All points, in the order of the file. */
+  public List<Point> points() {
+    return List.copyOf(points.values());
+  }
+
+  /** All lines, in the order of the file. */
+  public List<Line> lines() {
+    return List.copyOf(lines.values());
+  }
+
+  /** The point of a name; throws if there is none. */
+  public Point point(PointName name) {
+    Point point = points.get(name);
+    if (point == null) {
+      throw new IllegalArgumentException("no point is called \"" + name + "\"");
+    }
+    return point;
+  }
+
+  /** The line of a name; throws if there is none. */
+  public Line line(LineName name) {
+    Line line = lines.get(name);
+    if (line == null) {
+      throw new IllegalArgumentException("no line is called \"" + name + "\"");
+    }
+    return line;
+  }
+
+  /** What a line's parts find around them. */
+  public Setting settingOf(Line line) {
+    Point start = point(line.from());
+    OptionalDouble level =
+        start instanceof Basin basin ? OptionalDouble.of(basin.levelM()) : OptionalDouble.empty();
+    return new Setting(water, level);
+  }
+
+  /** The laws of a line's entrance, parts and exit, in order. */
+  public List<HeadLaw> lawsOf(Line line) {
+    Setting setting = settingOf(line);
+    List<HeadLaw> laws = new ArrayList<>();
+    laws.add(line.entrance().lawAtFrom());
+    line.parts().forEach(part -> laws.add(part.law(setting)));
+    laws.add(line.exit().lawAtTo());
+    return laws;
+  }
+
+  /** The head law of a whole line. */
+  public HeadLaw lawOf(Line line) {
+    return new SeriesLaw(lawsOf(line));
+  }
+
+  /** The same network with one line replaced by another of its name. */
+  public Network withLine(Line changed) {
+    line(changed.name());
+    return new Network(
+        water,
+        siteElevationM,
+        points(),
+        lines().stream().map(line -> line.name().equals(changed.name()) ? changed : line).toList());
+  }
+}

@@ -1,0 +1,37 @@
+package rillwright.solver.network;
+
+import java.util.Optional;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.HeadLaw;
+
+/**
+ * One piece of a line, in the order the water meets them. All that the balance asks of it is its
+ * head law.
+ */
+public sealed interface Part
+    permits Run,
+        Fitting,
+        Valve,
+        CheckValve,
+        Skimmer,
+        Filter,
+        Pump,
+        PlannedPump,
+        Gauge,
+        HighPoint,
+        Loss {
+
+  /** The word for its kind in project files and results. */
+  String kind();
+
+  /** What it is, for a person: "38 ft of 2 in flexible PVC" without the length. */
+  default String label() {
+    return kind();
+  }
+
+  /** Its bore, where it has one. */
+  Optional<Bore> bore();
+
+  /** The head that it takes. */
+  HeadLaw law(Setting setting);
+}

@@ -1,0 +1,34 @@
+package rillwright.solver.network;
+
+import java.util.OptionalDouble;
+
+/** Where water has a level, where pipes meet or where water leaves. */
+public sealed interface Point permits Basin, Chamber, Tee, Fall, Outlet {
+
+  /** Its name, unique among points. */
+  PointName name();
+
+  /** The word for its kind in project files and results. */
+  String kind();
+
+  /** The head at which the point is held whatever flows, m; empty where the balance finds it. */
+  OptionalDouble heldHeadM();
+
+  /** Where the point lets water out of the network, by its own law; empty where it does not. */
+  default java.util.Optional<Spill> spill() {
+    return java.util.Optional.empty();
+  }
+
+  /** Fixed flow taken out of the network here, m³/s; negative puts in. */
+  default double drawM3PerS() {
+    return 0;
+  }
+
+  /** The wished flow out of the network here, m³/s, where there is a wish. */
+  default OptionalDouble wantM3PerS() {
+    return OptionalDouble.empty();
+  }
+
+  /** What a pipe's end in this point's water costs unless the file says otherwise. */
+  EndLoss usualEndLoss();
+}

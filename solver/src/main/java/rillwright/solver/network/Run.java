@@ -1,0 +1,39 @@
+package rillwright.solver.network;
+
+import java.util.Optional;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.friction.PipeFriction;
+import rillwright.solver.water.Water;
+
+/**
+ * A length of pipe.
+ *
+ * @param lengthM m, greater than 0
+ * @param inside its bore
+ * @param friction its wall
+ * @param label what pipe it is, for a person: "2 in flexible PVC"
+ */
+public record Run(double lengthM, Bore inside, Friction friction, String label) implements Part {
+
+  @Override
+  public String kind() {
+    return "run";
+  }
+
+  @Override
+  public Optional<Bore> bore() {
+    return Optional.of(inside);
+  }
+
+  @Override
+  public PipeFriction law(Setting setting) {
+    return friction.law(lengthM, inside, setting.water());
+  }
+
+  /** Reynolds number VD/ν at a flow, dimensionless. */
+  public double reynoldsAt(double flowM3PerS, Water water) {
+    return Math.abs(inside.velocityAt(flowM3PerS))
+        * inside.diameterM()
+        / water.kinematicViscosityM2PerS();
+  }
+}

@@ -1,0 +1,13 @@
+package rillwright.solver.network;
+
+import java.util.OptionalDouble;
+import rillwright.solver.water.Water;
+
+/**
+ * What a part finds around it.
+ *
+ * @param water that runs through it
+ * @param levelBeforeM level of the open water at which its line begins, m; empty where it begins
+ *     elsewhere
+ */
+public record Setting(Water water, OptionalDouble levelBeforeM) {}

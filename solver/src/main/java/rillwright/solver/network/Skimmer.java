@@ -1,0 +1,48 @@
+package rillwright.solver.network;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.skimmer.SkimmerLaw;
+
+/**
+ * A skimmer's mouth; its line begins at a basin.
+ *
+ * @param widthM width of the mouth, m, greater than 0
+ * @param heightM height of the mouth, m, where known; not part of the law
+ * @param sillM level of the sill, m
+ * @param dischargeCoefficient dimensionless, greater than 0
+ * @param clogged share of the mouth that is clogged, 0 to 1
+ */
+public record Skimmer(
+    double widthM,
+    OptionalDouble heightM,
+    double sillM,
+    double dischargeCoefficient,
+    double clogged)
+    implements Part {
+  /** Discharge coefficient with a floating door; common practice, no source. */
+  public static final double WITH_DOOR = 0.36;
+
+  /** Discharge coefficient without a door; common practice, no source. */
+  public static final double WITHOUT_DOOR = 0.6;
+
+  @Override
+  public String kind() {
+    return "skimmer";
+  }
+
+  @Override
+  public Optional<Bore> bore() {
+    return Optional.empty();
+  }
+
+  @Override
+  public SkimmerLaw law(Setting setting) {
+    double level =
+        setting
+            .levelBeforeM()
+            .orElseThrow(() -> new IllegalStateException("a skimmer's line must begin at a basin"));
+    return SkimmerLaw.ofMouth(dischargeCoefficient, (1 - clogged) * widthM, level - sillM);
+  }
+}

@@ -1,0 +1,52 @@
+package rillwright.solver.water;
+
+/**
+ * Fresh water as the network carries it.
+ *
+ * @param densityKgPerM3 kg/m³, greater than 0
+ * @param kinematicViscosityM2PerS m²/s, greater than 0
+ * @param vapourPressurePa pressure at which it boils, Pa, 0 or more
+ */
+public record Water(
+    double densityKgPerM3, double kinematicViscosityM2PerS, double vapourPressurePa) {
+  /** Temperature taken where none is given, °C; common practice. */
+  public static final double USUAL_TEMPERATURE_C = 20;
+
+  /** Least and greatest temperature at which the correlations hold, °C. */
+  public static final double LEAST_TEMPERATURE_C = 0;
+
+  public static final double GREATEST_TEMPERATURE_C = 40;
+
+  public Water {
+    requirePositive("density", densityKgPerM3);
+    requirePositive("viscosity", kinematicViscosityM2PerS);
+    if (!(vapourPressurePa >= 0)) {
+      throw new IllegalArgumentException(
+          "vapour pressure is " + vapourPressurePa + " Pa; it must be 0 or more");
+    }
+  }
+
+  private static void requirePositive(String what, double value) {
+    if (!(value > 0) || Double.isInfinite(value)) {
+      throw new IllegalArgumentException(what + " is " + value + "; it must be greater than 0");
+    }
+  }
+
+  /**
+   * Water at a temperature and at atmospheric pressure.
+   *
+   * @param temperatureC °C, 0 to 40
+   * @throws IllegalArgumentException outside that range; no extrapolation
+   */
+  public static Water at(double temperatureC) {
+    if (!(temperatureC >= LEAST_TEMPERATURE_C && temperatureC <= GREATEST_TEMPERATURE_C)) {
+      throw new IllegalArgumentException(
+          "water temperature is " + temperatureC + " °C; it must be 0 to 40 °C");
+    }
+    double density = WaterProperties.densityKgPerM3(temperatureC);
+    return new Water(
+        density,
+        WaterProperties.dynamicViscosityPaS(temperatureC) / density,
+        WaterProperties.vapourPressurePa(temperatureC));
+  }
+}
