@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 
@@ -34,4 +35,14 @@ public sealed interface Part
 
   /** The head that it takes. */
   HeadLaw law(Setting setting);
+
+  /**
+   * The head loss over it in a line without flow, m, seen from upstream; empty if it is closed then
+   * and so cuts off what lies behind it.
+   */
+  default OptionalDouble headLossAtRest(Setting setting) {
+    HeadLaw law = law(setting);
+    boolean openBothWays = law.leastFlow() < 0 && law.greatestFlow() > 0;
+    return openBothWays ? OptionalDouble.of(law.headLossAt(0)) : OptionalDouble.empty();
+  }
 }

@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.pump.PumpSet;
@@ -31,5 +32,12 @@ public record Pump(String model, PumpSet set) implements Part {
   @Override
   public HeadLaw law(Setting setting) {
     return set;
+  }
+
+  /** A running pump gives its shut-off head to what stands behind it. */
+  @Override
+  public OptionalDouble headLossAtRest(Setting setting) {
+    boolean passes = set.greatestFlow() > 0;
+    return passes ? OptionalDouble.of(set.headLossAt(0)) : OptionalDouble.empty();
   }
 }

@@ -1,0 +1,62 @@
+package rillwright.solver.balance;
+
+import java.util.List;
+import rillwright.solver.balance.linear.NodalSystem;
+import rillwright.solver.law.HeadLaw;
+
+/** A {@link BalanceProblem} in arrays, with its matrix's pattern analysed once. */
+final class Arrangement {
+  final int nodeCount;
+  final int linkCount;
+
+  /** First and second node of each link. */
+  final int[] from;
+
+  final int[] to;
+
+  /** Law of each link, and the flows that it allows. */
+  final HeadLaw[] law;
+
+  final double[] least;
+  final double[] greatest;
+
+  /** Whether each node's head is held, and at what. */
+  final boolean[] held;
+
+  final double[] heldHead;
+
+  /** Flow taken out at each node. */
+  final double[] draw;
+
+  final NodalSystem system;
+
+  Arrangement(BalanceProblem problem) {
+    List<BalanceProblem.Node> nodes = problem.nodes();
+    List<BalanceProblem.Link> links = problem.links();
+    nodeCount = nodes.size();
+    linkCount = links.size();
+    from = new int[linkCount];
+    to = new int[linkCount];
+    law = new HeadLaw[linkCount];
+    least = new double[linkCount];
+    greatest = new double[linkCount];
+    for (int k = 0; k < linkCount; k++) {
+      BalanceProblem.Link link = links.get(k);
+      from[k] = link.from();
+      to[k] = link.to();
+      law[k] = link.law();
+      least[k] = link.law().leastFlow();
+      greatest[k] = link.law().greatestFlow();
+    }
+    held = new boolean[nodeCount];
+    heldHead = new double[nodeCount];
+    draw = new double[nodeCount];
+    for (int i = 0; i < nodeCount; i++) {
+      BalanceProblem.Node node = nodes.get(i);
+      held[i] = node.heldHeadM().isPresent();
+      heldHead[i] = node.heldHeadM().orElse(0);
+      draw[i] = held[i] ? 0 : node.drawM3PerS();
+    }
+    system = new NodalSystem(nodeCount, from, to);
+  }
+}

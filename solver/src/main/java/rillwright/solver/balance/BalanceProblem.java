@@ -1,0 +1,47 @@
+package rillwright.solver.balance;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.solver.law.HeadLaw;
+
+/**
+ * What is to be balanced: numbered nodes joined by links.
+ *
+ * @param nodes node i is the i-th; copied
+ * @param links link k is the k-th; copied
+ */
+public record BalanceProblem(List<Node> nodes, List<Link> links) {
+  public BalanceProblem {
+    nodes = List.copyOf(nodes);
+    links = List.copyOf(links);
+  }
+
+  /**
+   * A node.
+   *
+   * @param heldHeadM head at which it is held, m; empty where the balance finds it
+   * @param drawM3PerS flow taken out here, m³/s; negative puts in; of no account where the head is
+   *     held
+   */
+  public record Node(OptionalDouble heldHeadM, double drawM3PerS) {
+
+    /** Held at a head. */
+    public static Node held(double headM) {
+      return new Node(OptionalDouble.of(headM), 0);
+    }
+
+    /** Whose head the balance finds. */
+    public static Node free(double drawM3PerS) {
+      return new Node(OptionalDouble.empty(), drawM3PerS);
+    }
+  }
+
+  /**
+   * A link.
+   *
+   * @param from number of the node that positive flow leaves
+   * @param to number of the node that it reaches
+   * @param law head at {@code from} less head at {@code to}, by flow
+   */
+  public record Link(int from, int to, HeadLaw law) {}
+}

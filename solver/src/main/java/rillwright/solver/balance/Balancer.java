@@ -1,0 +1,208 @@
+package rillwright.solver.balance;
+
+import rillwright.solver.balance.State.Pin;
+
+/**
+ * Finds the balance of a problem.
+ *
+ * <p><b>Method.</b> First all laws are carried on steeply beyond the flows that they allow and
+ * Newton's method with a search along each step finds the minimum of that content, which exists and
+ * is reached from any start. It shows which links are held at a bound; those are pinned exactly
+ * there, what they cut off is taken out, and Newton's method goes on with the rest, until no free
+ * link is beyond a bound and no pinned one would leave it.
+ *
+ * <p><b>Stopping.</b> Every node's flow error is at most 1e-9 of the largest flow (or 1e-12 m³/s if
+ * that is larger), every link's head error at most 1e-9 m (or what double precision allows at the
+ * heads at hand). Both are recomputed from the answer.
+ *
+ * <p><b>Errors.</b> The problem must be sound: draws that can be met, a held head in every part.
+ * {@link NotBalanced} is a defect.
+ */
+public final class Balancer {
+  private static final double RELATIVE_FLOW_TOLERANCE = 1e-9;
+  private static final double LEAST_FLOW_TOLERANCE_M3_PER_S = 1e-12;
+  private static final double HEAD_TOLERANCE_M = 1e-9;
+
+  /** Slope beyond a bound in the first search, s/m²: 1e4 m per m³/h. */
+  private static final double USUAL_STEEPNESS = 3.6e7;
+
+  /** Flow at which the search starts, m³/s: about 1 m/s in the pipes of a pond. */
+  private static final double START_FLOW_M3_PER_S = 1e-3;
+
+  private static final int MOST_ROUNDS = 40;
+  private static final int MOST_RESTARTS = 4;
+
+  private final Arrangement net;
+  private final State state;
+  private int iterations;
+  private CutOffs cutOffs;
+
+  private Balancer(BalanceProblem problem) {
+    this.net = new Arrangement(problem);
+    this.state = new State(net);
+  }
+
+  /**
+   * The balance of a problem.
+   *
+   * @throws NotBalanced if none was found in the allowed number of steps
+   */
+  public static Balance balance(BalanceProblem problem) {
+    return new Balancer(problem).run();
+  }
+
+  private Balance run() {
+    double steepness = steepness();
+    for (int restart = 0; restart < MOST_RESTARTS; restart++) {
+      start();
+      walk(steepness);
+      for (int round = 0; round < MOST_ROUNDS; round++) {
+        pinWhatIsBeyondItsBounds();
+        walk(steepness);
+        if (!releaseWhatWouldOpen() && nothingBeyondBounds()) {
+          Balance balance = answer();
+          if (isConverged(balance)) {
+            return balance;
+          }
+        }
+      }
+      steepness *= 100;
+    }
+    Balance last = answer();
+    throw new NotBalanced(iterations, last.flowErrorM3PerS(), last.headErrorM());
+  }
+
+  private double steepness() {
+    double steepest = USUAL_STEEPNESS;
+    for (int k = 0; k < net.linkCount; k++) {
+      double slope = net.law[k].slopeAt(Math.min(START_FLOW_M3_PER_S, net.greatest[k] / 2));
+      if (Double.isFinite(slope)) {
+        steepest = Math.max(steepest, 10 * slope);
+      }
+    }
+    return steepest;
+  }
+
+  private void start() {
+    for (int k = 0; k < net.linkCount; k++) {
+      boolean shut = net.least[k] == net.greatest[k];
+      state.pin[k] = shut ? Pin.AT_LEAST : Pin.FREE;
+      state.flow[k] = Math.min(START_FLOW_M3_PER_S, shut ? net.greatest[k] : net.greatest[k] / 2);
+    }
+    cutOffs = CutOffs.mark(net, state);
+  }
+
+  private void walk(double steepness) {
+    iterations += new NewtonWalk(net, state, steepness).walk();
+    cutOffs.settleDeadEnds();
+  }
+
+  private void pinWhatIsBeyondItsBounds() {
+    double tiny = tinyFlow();
+    for (int k = 0; k < net.linkCount; k++) {
+      if (state.isFree(k) && state.flow[k] <= net.least[k] + tiny) {
+        state.pin[k] = Pin.AT_LEAST;
+        state.flow[k] = net.least[k];
+      } else if (state.isFree(k) && state.flow[k] >= net.greatest[k] - tiny) {
+        state.pin[k] = Pin.AT_GREATEST;
+        state.flow[k] = net.greatest[k];
+      }
+    }
+    cutOffs = CutOffs.mark(net, state);
+  }
+
+  private double tinyFlow() {
+    return Math.max(1e-16, 1e-14 * state.largestFlow());
+  }
+
+  private boolean nothingBeyondBounds() {
+    double tiny = tinyFlow();
+    for (int k = 0; k < net.linkCount; k++) {
+      if (state.isFree(k)
+          && (state.flow[k] < net.least[k] - tiny || state.flow[k] > net.greatest[k] + tiny)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean releaseWhatWouldOpen() {
+    boolean released = false;
+    for (int k = 0; k < net.linkCount; k++) {
+      if (pinnedHeadError(k) > headTolerance() / 2) {
+        boolean atLeast = state.pin[k] == Pin.AT_LEAST;
+        state.pin[k] = Pin.FREE;
+        double inside = Math.min(1e-6, (net.greatest[k] - net.least[k]) / 1e3);
+        state.flow[k] += atLeast ? inside : -inside;
+        released = true;
+      }
+    }
+    return released;
+  }
+
+  /** By how much the head over a pinned link exceeds what keeps it pinned, m. */
+  private double pinnedHeadError(int link) {
+    boolean holdsAnyHead = net.least[link] == net.greatest[link];
+    if (holdsAnyHead || !cutOffs.isDropKnown(link)) {
+      return 0;
+    }
+    double surplus = state.drop(net, link) - net.law[link].headLossAt(state.flow[link]);
+    if (state.pin[link] == Pin.AT_LEAST) {
+      return Math.max(0, surplus);
+    }
+    return state.pin[link] == Pin.AT_GREATEST ? Math.max(0, -surplus) : 0;
+  }
+
+  private double headTolerance() {
+    return Math.max(HEAD_TOLERANCE_M, 1e-13 * state.largestHead());
+  }
+
+  private boolean isConverged(Balance balance) {
+    double flowTolerance =
+        Math.max(RELATIVE_FLOW_TOLERANCE * state.largestFlow(), LEAST_FLOW_TOLERANCE_M3_PER_S);
+    return balance.flowErrorM3PerS() <= flowTolerance && balance.headErrorM() <= headTolerance();
+  }
+
+  private Balance answer() {
+    boolean[] determined = new boolean[net.nodeCount];
+    for (int i = 0; i < net.nodeCount; i++) {
+      determined[i] = cutOffs.isDetermined(i);
+    }
+    boolean[] shut = new boolean[net.linkCount];
+    for (int k = 0; k < net.linkCount; k++) {
+      boolean deadAndShut = state.pin[k] == Pin.DEAD_END && !cutOffs.passesHead(k);
+      shut[k] = deadAndShut || (!state.isFree(k) && state.flow[k] == 0 && !cutOffs.passesHead(k));
+    }
+    return new Balance(
+        state.flow, state.head, determined, shut, iterations, flowError(), headError());
+  }
+
+  private double flowError() {
+    double[] surplus = new double[net.nodeCount];
+    for (int i = 0; i < net.nodeCount; i++) {
+      surplus[i] = -net.draw[i];
+    }
+    for (int k = 0; k < net.linkCount; k++) {
+      surplus[net.from[k]] -= state.flow[k];
+      surplus[net.to[k]] += state.flow[k];
+    }
+    double largest = 0;
+    for (int i = 0; i < net.nodeCount; i++) {
+      largest = Math.max(largest, net.held[i] ? 0 : Math.abs(surplus[i]));
+    }
+    return largest;
+  }
+
+  private double headError() {
+    double largest = 0;
+    for (int k = 0; k < net.linkCount; k++) {
+      boolean open = state.isFree(k) || cutOffs.passesHead(k);
+      double error =
+          open
+              ? Math.abs(state.drop(net, k) - net.law[k].headLossAt(state.flow[k]))
+              : pinnedHeadError(k);
+      largest = Math.max(largest, error);
+    }
+    return largest;
+  }
+}

@@ -1,0 +1,47 @@
+package rillwright.solver.balance;
+
+import rillwright.solver.law.HeadLaw;
+
+/**
+ * Laws carried on, steeply, beyond the flows that they allow, so that Newton's method may stray
+ * there and find which links are held at a bound. The final answer has no flow beyond a bound.
+ */
+final class ExtendedLaw {
+  /**
+   * Bounds of a slope in the matrix, s/m²; laws with slope 0 or infinite at no flow stay as they
+   * are.
+   */
+  private static final double LEAST_SLOPE = 0.036;
+
+  /** Least slope by head, s/m³: at great heads a lower one would turn their rounding into flow. */
+  private static final double LEAST_SLOPE_PER_HEAD = 2e-3;
+
+  private static final double GREATEST_SLOPE = 1e12;
+
+  private ExtendedLaw() {}
+
+  static double headLoss(Arrangement net, int link, double flow, double steepness) {
+    HeadLaw law = net.law[link];
+    if (flow < net.least[link]) {
+      return law.headLossAt(net.least[link]) + steepness * (flow - net.least[link]);
+    }
+    if (flow > net.greatest[link]) {
+      return law.headLossAt(net.greatest[link]) + steepness * (flow - net.greatest[link]);
+    }
+    return law.headLossAt(flow);
+  }
+
+  /** The least slope for the matrix among heads up to one, m. */
+  static double leastSlope(double largestHeadM) {
+    return Math.max(LEAST_SLOPE, LEAST_SLOPE_PER_HEAD * largestHeadM);
+  }
+
+  /** Slope for the matrix. */
+  static double slope(Arrangement net, int link, double flow, double steepness, double leastSlope) {
+    if (flow < net.least[link] || flow > net.greatest[link]) {
+      return steepness;
+    }
+    double slope = net.law[link].slopeAt(flow);
+    return Math.min(GREATEST_SLOPE, Math.max(leastSlope, slope));
+  }
+}

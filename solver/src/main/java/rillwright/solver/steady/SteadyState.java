@@ -1,0 +1,75 @@
+package rillwright.solver.steady;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+
+/** The steady state of a network: what flows where at what head, the effort and the errors. */
+public final class SteadyState {
+  private final Network network;
+  private final Map<PointName, PointState> points = new LinkedHashMap<>();
+  private final Map<LineName, LineState> lines = new LinkedHashMap<>();
+  private final int iterations;
+  private final double flowErrorM3PerS;
+  private final double headErrorM;
+
+  SteadyState(
+      Network network,
+      List<PointState> points,
+      List<LineState> lines,
+      int iterations,
+      double flowErrorM3PerS,
+      double headErrorM) {
+    this.network = network;
+    points.forEach(state -> this.points.put(state.point().name(), state));
+    lines.forEach(state -> this.lines.put(state.line().name(), state));
+    this.iterations = iterations;
+    this.flowErrorM3PerS = flowErrorM3PerS;
+    this.headErrorM = headErrorM;
+  }
+
+  /** The network. */
+  public Network network() {
+    return network;
+  }
+
+  /** All points, in the order of the network. */
+  public List<PointState> points() {
+    return List.copyOf(points.values());
+  }
+
+  /** All lines, in the order of the network. */
+  public List<LineState> lines() {
+    return List.copyOf(lines.values());
+  }
+
+  /** A point's state; throws if there is none of the name. */
+  public PointState point(PointName name) {
+    network.point(name);
+    return points.get(name);
+  }
+
+  /** A line's state; throws if there is none of the name. */
+  public LineState line(LineName name) {
+    network.line(name);
+    return lines.get(name);
+  }
+
+  /** Number of Newton steps. */
+  public int iterations() {
+    return iterations;
+  }
+
+  /** Largest surplus or lack of flow at any point, m³/s, recomputed from the answer. */
+  public double flowErrorM3PerS() {
+    return flowErrorM3PerS;
+  }
+
+  /** Largest error of any line's or fall's head, m, recomputed from the laws. */
+  public double headErrorM() {
+    return headErrorM;
+  }
+}
