@@ -20,7 +20,7 @@ final class NewtonWalk {
   /** Below this head error, m, a walk ends as soon as a step no longer halves the error. */
   private static final double GOOD_ENOUGH_M = 1e-9;
 
-  /** Below this head error, m, a walk ends. */
+  /** Below this head error, m, a walk ends; ten times as much is let pass after each ten steps. */
   private static final double EXACT_M = 1e-13;
 
   private final Arrangement net;
@@ -56,12 +56,17 @@ final class NewtonWalk {
       }
       double error = headError();
       boolean stalled = error <= GOOD_ENOUGH_M && error > before / 2;
-      if (step > 1 && (error <= EXACT_M || stalled)) {
+      if (step > 1 && (error <= exactEnough(step) || stalled)) {
         return step;
       }
       before = error;
     }
     return MOST_STEPS;
+  }
+
+  /** Where rounding throws the search about, the last digits are not to be had. */
+  private static double exactEnough(int step) {
+    return Math.min(GOOD_ENOUGH_M / 2, EXACT_M * Math.pow(10, 0.1 * step));
   }
 
   private void linearise() {

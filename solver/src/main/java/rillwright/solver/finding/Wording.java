@@ -1,0 +1,26 @@
+package rillwright.solver.finding;
+
+/** Quantities in the words and units of the reader. */
+public interface Wording {
+
+  /** A flow, from m³/s: "3,600 gph". */
+  String flow(double flowM3PerS);
+
+  /** A height, level or length, from m: "7.2 ft". */
+  String length(double lengthM);
+
+  /** A small depth or difference of level, from m: "0.8 in". */
+  String depth(double depthM);
+
+  /** A head, from m: "14 ft". */
+  String head(double headM);
+
+  /** A speed of water in a pipe, from m/s: "5.1 ft/s". */
+  String velocity(double velocityMPerS);
+
+  /** A pressure above the air's, from Pa: "4.2 psi". */
+  String pressure(double pressurePa);
+
+  /** A share: "40 %". */
+  String share(double share);
+}
