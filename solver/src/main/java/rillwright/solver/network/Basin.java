@@ -35,4 +35,9 @@ public record Basin(
   public EndLoss usualEndLoss() {
     return EndLoss.OPEN_WATER;
   }
+
+  /** The same basin at another level. */
+  public Basin withLevel(double newLevelM) {
+    return new Basin(name, newLevelM, shape, overflowM, gradeM, linerEdgeM);
+  }
 }

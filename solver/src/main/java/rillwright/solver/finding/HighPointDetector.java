@@ -1,0 +1,158 @@
+package rillwright.solver.finding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.law.Gravity;
+import rillwright.solver.network.HighPoint;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Pump;
+import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.PartState;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.water.Atmosphere;
+
+/**
+ * Places where a pipe climbs high: whether the pump can start over them, and what the water there
+ * is under.
+ */
+final class HighPointDetector implements Detector {
+
+  /** A high point that the pump cannot reach to start. */
+  record CannotStart(String at, double elevationM, double reachM) implements Finding {
+    @Override
+    public String code() {
+      return "cannot-start-over-high-point";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      return "To start, water must climb to the high point of \""
+          + at
+          + "\" at "
+          + wording.length(elevationM)
+          + "; the pump's published shut-off head reaches only "
+          + wording.length(reachM)
+          + ". Lower the high point or take a pump with more head.";
+    }
+  }
+
+  /** A high point before the pump, or one where the water is under suction. */
+  record UnderSuction(String at, double pressurePa, boolean boils, OptionalDouble ventedFlowM3PerS)
+      implements Finding {
+    @Override
+    public String code() {
+      return "high-point-under-suction";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      String vented =
+          ventedFlowM3PerS.isPresent()
+              ? " If air gets in there, the line ends at that height and carries "
+                  + wording.flow(ventedFlowM3PerS.getAsDouble())
+                  + "."
+              : "";
+      return "At the high point of \""
+          + at
+          + "\" the water is under suction ("
+          + wording.pressure(pressurePa)
+          + " against the air): "
+          + (boils
+              ? "so much that it boils there and the column breaks."
+              : "air comes out of it and gathers.")
+          + vented
+          + " Take the pipe lower, or put a vent or a purge there.";
+    }
+  }
+
+  /** A high point between the water and the pump. */
+  record BeforePump(String at, double aboveWaterM) implements Finding {
+    @Override
+    public String code() {
+      return "high-point-before-pump";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      return "The suction of \""
+          + at
+          + "\" climbs "
+          + wording.length(aboveWaterM)
+          + " above the water that it draws from: the pump must be primed by hand or with a foot valve at every"
+          + " start. Set the pump below the water instead.";
+    }
+  }
+
+  @Override
+  public List<Finding> findIn(SteadyState state) {
+    List<Finding> findings = new ArrayList<>();
+    for (LineState line : state.lines()) {
+      for (int i = 0; i < line.parts().size(); i++) {
+        if (line.parts().get(i).part() instanceof HighPoint highPoint) {
+          checkStart(state, line, i, highPoint, findings);
+          checkSuction(state, line, i, highPoint, findings);
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static void checkStart(
+      SteadyState state, LineState line, int index, HighPoint highPoint, List<Finding> findings) {
+    OptionalDouble level = state.point(line.line().from()).drawnHeadM();
+    if (level.isEmpty()) {
+      return;
+    }
+    String name = line.line().name().value();
+    double shutOff = 0;
+    boolean pumpBefore = false;
+    boolean pumpAfter = false;
+    for (int i = 0; i < line.parts().size(); i++) {
+      if (line.parts().get(i).part() instanceof Pump pump) {
+        pumpBefore |= i < index;
+        pumpAfter |= i > index;
+        shutOff += i < index ? pump.set().publishedShutOffHeadM() : 0;
+      }
+    }
+    double reach = level.getAsDouble() + shutOff;
+    if (pumpAfter && !pumpBefore && highPoint.elevationM() > level.getAsDouble()) {
+      findings.add(new BeforePump(name, highPoint.elevationM() - level.getAsDouble()));
+    } else if (pumpBefore && highPoint.elevationM() >= reach) {
+      findings.add(new CannotStart(name, highPoint.elevationM(), reach));
+    }
+  }
+
+  private static void checkSuction(
+      SteadyState state, LineState line, int index, HighPoint highPoint, List<Finding> findings) {
+    PartState part = line.parts().get(index);
+    if (part.headBeforeM().isEmpty()) {
+      return;
+    }
+    Network network = state.network();
+    double velocityHead =
+        highPoint.bore().map(b -> b.velocityHeadAt(part.flowM3PerS())).orElse(0.0);
+    double headroom = part.headBeforeM().getAsDouble() - highPoint.elevationM() - velocityHead;
+    double pressure = network.water().densityKgPerM3() * Gravity.STANDARD_M_PER_S2 * headroom;
+    if (pressure < 0) {
+      double absolute = Atmosphere.pressurePa(network.siteElevationM()) + pressure;
+      boolean boils = absolute <= network.water().vapourPressurePa();
+      findings.add(
+          new UnderSuction(
+              line.line().name().value(), pressure, boils, ventedFlow(state, line.line(), index)));
+    }
+  }
+
+  /** The flow of the line if it ended in air at the high point. */
+  private static OptionalDouble ventedFlow(SteadyState state, Line line, int index) {
+    boolean pumpBefore = line.parts().subList(0, index).stream().anyMatch(Pump.class::isInstance);
+    boolean forward = state.line(line.name()).flowM3PerS() > 0;
+    Optional<SteadyState> vented =
+        pumpBefore && forward ? VentedLine.stateOf(state.network(), line, index) : Optional.empty();
+    return vented
+        .map(after -> OptionalDouble.of(after.line(line.name()).flowM3PerS()))
+        .orElse(OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,97 @@
+package rillwright.solver.finding;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.solver.network.CheckValve;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PlannedPump;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.network.topology.NetworkGraph;
+import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.SteadyState;
+
+/** Pumps behind which water would run back for want of a check valve. */
+final class RunBackDetector implements Detector {
+
+  /** Water that would run back through a pump. */
+  record RunsBack(String at, double fromAboveM) implements Finding {
+    @Override
+    public String code() {
+      return "runs-back";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      return "No check valve after the pump in \""
+          + at
+          + "\": when it stops, the pipe drains back through it from up to "
+          + wording.length(fromAboveM)
+          + " above, the pump may spin backwards, and each start fills the pipe anew. Where that harms, fit a swing"
+          + " check valve that can be reached, its arrow up the hill.";
+    }
+  }
+
+  @Override
+  public List<Finding> findIn(SteadyState state) {
+    List<Finding> findings = new ArrayList<>();
+    for (LineState lineState : state.lines()) {
+      Line line = lineState.line();
+      boolean pump =
+          line.parts().stream().anyMatch(p -> p instanceof Pump || p instanceof PlannedPump);
+      OptionalDouble from = state.point(line.from()).headM();
+      if (pump && !hasCheckValve(line) && from.isPresent()) {
+        double highest = highestWaterBehind(state.network(), line);
+        if (highest > from.getAsDouble()) {
+          findings.add(new RunsBack(line.name().value(), highest - from.getAsDouble()));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static boolean hasCheckValve(Line line) {
+    return line.parts().stream().anyMatch(CheckValve.class::isInstance);
+  }
+
+  /** The highest water or crest that no check valve keeps from the end of a pump's line. */
+  private static double highestWaterBehind(Network network, Line pumpLine) {
+    NetworkGraph graph = new NetworkGraph(network);
+    double highest = Double.NEGATIVE_INFINITY;
+    Set<PointName> seen = new HashSet<>(List.of(pumpLine.from()));
+    Deque<PointName> next = new ArrayDeque<>(List.of(pumpLine.to()));
+    while (!next.isEmpty()) {
+      PointName name = next.poll();
+      if (!seen.add(name)) {
+        continue;
+      }
+      Point point = network.point(name);
+      highest = Math.max(highest, restingLevel(point));
+      if (point.heldHeadM().isPresent()) {
+        continue;
+      }
+      for (Line line : graph.linesAt(name)) {
+        if (!line.equals(pumpLine) && !hasCheckValve(line)) {
+          next.add(line.from().equals(name) ? line.to() : line.from());
+        }
+      }
+    }
+    return highest;
+  }
+
+  private static double restingLevel(Point point) {
+    return point instanceof Fall fall
+        ? fall.crestM()
+        : point
+            .heldHeadM()
+            .orElse(point.spill().map(spill -> spill.levelM()).orElse(Double.NEGATIVE_INFINITY));
+  }
+}

@@ -1,0 +1,109 @@
+package rillwright.solver.pumping;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.Imposed;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/**
+ * The head that a network needs from a pump at a flow: everything but the pump is balanced with
+ * that flow imposed on its line. One point of the true system curve.
+ *
+ * @param flowM3PerS the pump's flow, m³/s
+ * @param headM the head that it must give, m
+ * @param state what happens in the network then; its pump gives no head there
+ */
+public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
+
+  /**
+   * Stands for no flow: so little that nothing is lost to friction, yet it shows which fall runs
+   * first.
+   */
+  private static final double HARDLY_ANY_M3_PER_S = 1e-9;
+
+  private static final double RELATIVE_ACCURACY = 1e-9;
+
+  /**
+   * The head needed at a flow; empty if that flow cannot be drawn or carried.
+   *
+   * @param flowM3PerS m³/s, 0 or more
+   */
+  public static Optional<HeadNeeded> at(Network network, PumpPlace place, double flowM3PerS) {
+    return at(network, place, flowM3PerS, Map.of());
+  }
+
+  /**
+   * The head needed at a flow, with the outflow of some points imposed.
+   *
+   * @param outflowM3PerS flow out of points whose own spill does not count, m³/s
+   */
+  public static Optional<HeadNeeded> at(
+      Network network, PumpPlace place, double flowM3PerS, Map<PointName, Double> outflowM3PerS) {
+    double flow = Math.max(flowM3PerS, HARDLY_ANY_M3_PER_S);
+    SteadyState state;
+    try {
+      state =
+          SteadyStateFinder.impose(network, new Imposed(Map.of(place.line(), flow), outflowM3PerS));
+    } catch (NoBalance drawnTooMuch) {
+      return Optional.empty();
+    }
+    if (state.points().stream().anyMatch(HeadNeeded::isDrawnDown)) {
+      return Optional.empty();
+    }
+    OptionalDouble lineLoss = state.line(place.line()).headLossM();
+    return lineLoss.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new HeadNeeded(
+                flow, restOfLineLoss(network, place, flow) - lineLoss.getAsDouble(), state));
+  }
+
+  private static boolean isDrawnDown(PointState state) {
+    return state.point() instanceof Chamber chamber
+        && state.headM().isPresent()
+        && state.headM().getAsDouble() < chamber.intakeM();
+  }
+
+  private static double restOfLineLoss(Network network, PumpPlace place, double flow) {
+    Line line = network.line(place.line());
+    double sum = 0;
+    int index = -1;
+    for (HeadLaw law : network.lawsOf(line)) {
+      sum += index == place.partIndex() ? 0 : law.headLossAt(flow);
+      index++;
+    }
+    return sum;
+  }
+
+  /**
+   * The greatest flow up to a limit that the pump could draw and the network carry, m³/s: what a
+   * skimmer passes, say.
+   *
+   * @param limitM3PerS flow to look up to, m³/s
+   */
+  public static double greatestFlowM3PerS(Network network, PumpPlace place, double limitM3PerS) {
+    if (at(network, place, limitM3PerS).isPresent()) {
+      return limitM3PerS;
+    }
+    double low = 0;
+    double high = limitM3PerS;
+    while (high - low > RELATIVE_ACCURACY * limitM3PerS) {
+      double middle = (low + high) / 2;
+      if (at(network, place, middle).isPresent()) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+}
