@@ -136,7 +136,7 @@ class PublishedLossesTest {
   @CsvSource({
     "metal, 1.84, THIN_EDGE, 0.15",
     "stone, 1.60, FREE_OVERFALL, 0.30",
-    "broad, 1.55, FREE_OVERFALL, 0.15",
+    "broad, 1.55, FREE_OVERFALL, 0.30",
     "boulders, 1.35, FREE_OVERFALL, 0.30"
   })
   void lipsHaveTheirUsualCoefficients(String name, double c, String brink, double band) {
