@@ -11,6 +11,9 @@ import rillwright.curves.sheet.fault.FaultList;
 /** Makes lines of a sheet's bytes: UTF-8 with or without a byte-order mark, any line ends. */
 public final class SheetText {
   private static final int MOST_BYTES = 1_000_000;
+  private static final int LONGEST_LINE = 2000;
+  private static final String ONE_LINE_EACH =
+      "each point of a pump's curve stands in a line of its own";
   private static final String NOT_A_TEXT =
       "the sheet is not a text; a pump's data sheet is a CSV such as a spreadsheet saves";
 
@@ -41,7 +44,7 @@ public final class SheetText {
     CharBuffer text = CharBuffer.allocate(bytes.remaining());
     CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(bytes, text, true);
     List<SheetLine> lines = split(text.flip().toString());
-    if (!withoutControlCharacters(lines, faults)) {
+    if (!areLinesOfText(lines, faults)) {
       return List.of();
     }
     if (result.isError()) {
@@ -75,8 +78,12 @@ public final class SheetText {
     return lines;
   }
 
-  private static boolean withoutControlCharacters(List<SheetLine> lines, FaultList faults) {
+  private static boolean areLinesOfText(List<SheetLine> lines, FaultList faults) {
     for (SheetLine line : lines) {
+      if (line.text().length() > LONGEST_LINE) {
+        faults.add(line.number(), 1, "this line has more than 2000 characters; " + ONE_LINE_EACH);
+        return false;
+      }
       for (int i = 0; i < line.text().length(); i++) {
         char character = line.text().charAt(i);
         if (Character.isISOControl(character) && character != '\t') {
