@@ -51,7 +51,7 @@ final class WishDetector implements Detector {
       String name = point.point().name().value();
       double want = point.point().wantM3PerS().orElse(0);
       double flow = point.outflowM3PerS();
-      if (flow < want * (1 - NOTICEABLE_SHARE)) {
+      if (want > 0 && flow < want * (1 - NOTICEABLE_SHARE)) {
         findings.add(new UnderWish(name, flow, want));
       } else if (want == 0 && flow == 0 && point.point().spill().isPresent()) {
         findings.add(new Dry(name));
