@@ -1,5 +1,8 @@
 package rillwright.solver.law.minor;
 
+import java.util.List;
+import java.util.stream.IntStream;
+
 /**
  * Loss coefficient K of a valve against how far it is open: log K on straight lines between
  * published points, the last slope beyond.
@@ -46,6 +49,22 @@ public enum ValveTravel {
   /** Whether its handle turns through a right angle, so that an opening is an angle. */
   public boolean turns() {
     return turns;
+  }
+
+  /**
+   * A point of a published table.
+   *
+   * @param openShare share of the handle's or stem's travel, 0 (shut) to 1 (open)
+   * @param lossCoefficient K there, dimensionless
+   */
+  public record TravelPoint(double openShare, double lossCoefficient) {}
+
+  /** The published table, from open towards shut. */
+  public List<TravelPoint> publishedPoints() {
+    double travel = turns ? QUARTER_TURN_DEGREES : 1;
+    return IntStream.range(0, closed.length)
+        .mapToObj(i -> new TravelPoint(1 - closed[i] / travel, lossCoefficient[i]))
+        .toList();
   }
 
   /**

@@ -1,0 +1,182 @@
+package rillwright.cli.catalogue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.minor.ValveTravel;
+
+/**
+ * What the program knows by name. Names match whatever their case and spaces, sizes whatever their
+ * spelling ({@code 1-1/2 in}, {@code 1 1/2 in}, {@code 1.5 in}).
+ *
+ * <p>Each kind is read when it is first asked for.
+ */
+public final class Catalogue {
+  private static final Catalogue STANDARD = new Catalogue();
+
+  private final Lazy<List<Material>> materials =
+      new Lazy<>(() -> CatalogueTable.read("materials.csv", Material::of));
+  private final Lazy<List<PipeSize>> pipes = new Lazy<>(this::readPipes);
+  private final Lazy<List<FittingLoss>> fittings =
+      new Lazy<>(() -> CatalogueTable.read("fittings.csv", FittingLoss::of));
+  private final Lazy<List<CheckValveRow>> checkValves =
+      new Lazy<>(() -> CatalogueTable.read("check-valves.csv", CheckValveRow::of));
+  private final Lazy<List<Lip>> lips = new Lazy<>(() -> CatalogueTable.read("lips.csv", Lip::of));
+  private final Lazy<List<Bed>> beds = new Lazy<>(() -> CatalogueTable.read("beds.csv", Bed::of));
+  private final Lazy<List<PipeEnd>> ends =
+      new Lazy<>(() -> CatalogueTable.read("ends.csv", PipeEnd::of));
+
+  private Catalogue() {}
+
+  /** The catalogue that comes with the program. */
+  public static Catalogue standard() {
+    return STANDARD;
+  }
+
+  /** The pipe of a material and size. */
+  public Optional<PipeSize> findPipe(String material, String size) {
+    return pipesOf(material).stream()
+        .filter(pipe -> Spelling.sameSize(pipe.size(), size))
+        .findFirst();
+  }
+
+  /** Names of the materials. */
+  public List<String> materials() {
+    return listMaterials().stream().map(Material::name).toList();
+  }
+
+  /** Sizes of a material, from small to large, inches before millimetres; none if unknown. */
+  public List<String> sizesOf(String material) {
+    return pipesOf(material).stream().map(PipeSize::size).toList();
+  }
+
+  /** The loss of a fitting in a bore, where it depends on the size that of the nearest one. */
+  public Optional<FittingLoss> findFitting(String type, Bore bore) {
+    return Sized.nearest(listFittings(), type, bore);
+  }
+
+  /** Types of fittings. */
+  public List<String> fittingTypes() {
+    return names(listFittings(), FittingLoss::type);
+  }
+
+  /** A check valve in a bore, where it depends on the size that of the nearest one. */
+  public Optional<CheckValveRow> findCheckValve(String type, Bore bore) {
+    return Sized.nearest(listCheckValves(), type, bore);
+  }
+
+  /** Types of check valves. */
+  public List<String> checkValveTypes() {
+    return names(listCheckValves(), CheckValveRow::type);
+  }
+
+  /** A type of valve, with its loss against opening. */
+  public Optional<ValveTravel> findValve(String type) {
+    return find(Arrays.asList(ValveTravel.values()), ValveTravel::word, type);
+  }
+
+  /** Types of valves. */
+  public List<String> valveTypes() {
+    return names(Arrays.asList(ValveTravel.values()), ValveTravel::word);
+  }
+
+  /** A fall's lip. */
+  public Optional<Lip> findLip(String name) {
+    return find(listLips(), Lip::name, name);
+  }
+
+  /** Names of lips. */
+  public List<String> lips() {
+    return names(listLips(), Lip::name);
+  }
+
+  /** A stream bed. */
+  public Optional<Bed> findBed(String name) {
+    return find(listBeds(), Bed::name, name);
+  }
+
+  /** Names of stream beds. */
+  public List<String> beds() {
+    return names(listBeds(), Bed::name);
+  }
+
+  /** All materials of pipes. */
+  public List<Material> listMaterials() {
+    return materials.get();
+  }
+
+  /** All pipes. */
+  public List<PipeSize> listPipes() {
+    return pipes.get();
+  }
+
+  /** All fittings. */
+  public List<FittingLoss> listFittings() {
+    return fittings.get();
+  }
+
+  /** All check valves. */
+  public List<CheckValveRow> listCheckValves() {
+    return checkValves.get();
+  }
+
+  /** All published openings of all valves. */
+  public List<ValveOpening> listValveOpenings() {
+    return ValveOpening.all();
+  }
+
+  /** All lips. */
+  public List<Lip> listLips() {
+    return lips.get();
+  }
+
+  /** All stream beds. */
+  public List<Bed> listBeds() {
+    return beds.get();
+  }
+
+  /** All kinds of pipe ends. */
+  public List<PipeEnd> listEnds() {
+    return ends.get();
+  }
+
+  /** All skimmer mouths. */
+  public List<SkimmerMouth> listSkimmers() {
+    return SkimmerMouth.all();
+  }
+
+  private List<PipeSize> pipesOf(String material) {
+    String wanted = Spelling.plain(material);
+    return listPipes().stream()
+        .filter(pipe -> Spelling.plain(pipe.material()).equals(wanted))
+        .toList();
+  }
+
+  private List<PipeSize> readPipes() {
+    Map<String, Material> byName =
+        listMaterials().stream().collect(Collectors.toMap(Material::name, Function.identity()));
+    return CatalogueTable.read("pipes.csv", row -> pipe(row, byName.get(row.text("material"))));
+  }
+
+  private static PipeSize pipe(TableRow row, Material material) {
+    return new PipeSize(
+        material.name(),
+        row.text("size"),
+        row.lengthM("inside"),
+        material.roughnessM(),
+        row.source() + "; " + material.source());
+  }
+
+  private static <T> Optional<T> find(List<T> rows, Function<T, String> name, String wanted) {
+    String plain = Spelling.plain(wanted);
+    return rows.stream().filter(row -> Spelling.plain(name.apply(row)).equals(plain)).findFirst();
+  }
+
+  private static <T> List<String> names(List<T> rows, Function<T, String> name) {
+    return rows.stream().map(name).distinct().toList();
+  }
+}

@@ -1,0 +1,56 @@
+package rillwright.cli.catalogue;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rillwright.curves.unit.Dimension;
+import rillwright.curves.unit.Unit;
+
+/** When two spellings of a name or of a length mean the same. */
+final class Spelling {
+  private static final Pattern LENGTH =
+      Pattern.compile("(?:(?:(\\d+)(?:\\s+|\\s*-\\s*))?(\\d+)/(\\d+)|(\\d*\\.?\\d+))\\s*(\\p{L}+)");
+  private static final double SAME_M = 1e-6;
+
+  private Spelling() {}
+
+  /** A name without what may differ: case, and how many spaces. */
+  static String plain(String name) {
+    return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * A length of one number and unit, m: {@code 63 mm}, {@code 1-1/2 in}, {@code 1 1/2 in}, {@code
+   * 1.5 in}; empty if it is none.
+   */
+  static OptionalDouble lengthM(String text) {
+    Matcher matcher = LENGTH.matcher(text.strip());
+    if (!matcher.matches()) {
+      return OptionalDouble.empty();
+    }
+    Optional<Unit> unit =
+        Unit.find(matcher.group(5)).filter(found -> found.dimension() == Dimension.LENGTH);
+    return unit.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(unit.get().toSi(number(matcher)));
+  }
+
+  private static double number(Matcher matcher) {
+    if (matcher.group(4) != null) {
+      return Double.parseDouble(matcher.group(4));
+    }
+    double whole = matcher.group(1) == null ? 0 : Double.parseDouble(matcher.group(1));
+    return whole + Double.parseDouble(matcher.group(2)) / Double.parseDouble(matcher.group(3));
+  }
+
+  /** Whether two sizes are spellings of one length. */
+  static boolean sameSize(String one, String other) {
+    OptionalDouble first = lengthM(one);
+    OptionalDouble second = lengthM(other);
+    return first.isPresent()
+        && second.isPresent()
+        && Math.abs(first.getAsDouble() - second.getAsDouble()) < SAME_M;
+  }
+}

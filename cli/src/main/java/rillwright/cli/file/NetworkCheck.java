@@ -1,0 +1,77 @@
+package rillwright.cli.file;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.line.PlacedLine;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PlannedPump;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+
+/** What can be told wrong about a network without balancing it. */
+final class NetworkCheck {
+  private static final double TRIAL_FLOW_M3_PER_S = 1e-3;
+
+  private final Ledger ledger;
+
+  NetworkCheck(Ledger ledger) {
+    this.ledger = ledger;
+  }
+
+  /**
+   * Notes points that no line touches. A basin may stand alone; a tee or chamber alone is told, and
+   * left to the balance to refuse.
+   */
+  void untouchedPoints(List<Point> points, List<PlacedLine> lines, Function<PointName, Place> at) {
+    Set<PointName> touched =
+        lines.stream()
+            .flatMap(placed -> Stream.of(placed.line().from(), placed.line().to()))
+            .collect(Collectors.toSet());
+    for (Point point : points) {
+      if (touched.contains(point.name()) || point.kind().equals("basin")) {
+        continue;
+      }
+      String what = "point " + PlainText.quoted(point.name().value());
+      if (point.spill().isPresent()) {
+        ledger.fault(
+            at.apply(point.name()),
+            what + ": no line ends at this " + point.kind() + ", so no water can reach it");
+      } else {
+        ledger.note(what + ": no line ends at this " + point.kind());
+      }
+    }
+  }
+
+  /** Notes lines that take no head whatever flows. */
+  void headlessLines(Network network, WhereWritten places) {
+    for (Line line : network.lines()) {
+      boolean planned = line.parts().stream().anyMatch(PlannedPump.class::isInstance);
+      if (!planned && takesNoHead(network.lawOf(line))) {
+        ledger.fault(
+            places.ofLine(line.name()),
+            "line "
+                + PlainText.quoted(line.name().value())
+                + ": nothing in this line takes any head, so its flow cannot be told; write what"
+                + " lies in it, for example \"run: 3 ft\", or join its two ends into one point");
+      }
+    }
+  }
+
+  /** Whether a law lets water through and is flat wherever it does. */
+  private static boolean takesNoHead(HeadLaw law) {
+    double forward = Math.min(TRIAL_FLOW_M3_PER_S, law.greatestFlow() / 2);
+    double backward = Math.max(-TRIAL_FLOW_M3_PER_S, law.leastFlow() / 2);
+    boolean flows = forward > 0 || backward < 0;
+    boolean steepForward = forward > 0 && law.slopeAt(forward) > 0;
+    boolean steepBackward = backward < 0 && law.slopeAt(backward) > 0;
+    return flows && !steepForward && !steepBackward;
+  }
+}

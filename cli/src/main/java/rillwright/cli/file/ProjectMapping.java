@@ -1,0 +1,171 @@
+package rillwright.cli.file;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.line.LinesReader;
+import rillwright.cli.file.line.PlacedLine;
+import rillwright.cli.file.outline.LooseOutline;
+import rillwright.cli.file.outline.ReadingOutline;
+import rillwright.cli.file.outline.StreamOutline;
+import rillwright.cli.file.part.PartReaders;
+import rillwright.cli.file.part.PipeReader;
+import rillwright.cli.file.point.PointTable;
+import rillwright.cli.file.point.PointsReader;
+import rillwright.cli.file.pump.PumpTable;
+import rillwright.cli.file.pump.PumpsReader;
+import rillwright.cli.file.pump.SheetSource;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.site.SiteReader;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.solver.network.Gauge;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.water.Water;
+
+/** Makes a project of a file's tree. */
+public final class ProjectMapping {
+  private static final List<String> SECTIONS =
+      List.of(
+          "rillwright",
+          "title",
+          "show",
+          "water",
+          "site",
+          "running",
+          "points",
+          "lines",
+          "pumps",
+          "prices",
+          "streams",
+          "readings",
+          "signs",
+          "evaporation",
+          "conditions");
+  private static final double VERSION = 1;
+
+  private final Catalogue catalogue;
+  private final SheetSource sheets;
+
+  /**
+   * A mapping.
+   *
+   * @param catalogue what materials, fittings and lips are known
+   * @param sheets where data sheets in files of their own are found
+   */
+  public ProjectMapping(Catalogue catalogue, SheetSource sheets) {
+    this.catalogue = catalogue;
+    this.sheets = sheets;
+  }
+
+  /**
+   * The project that a tree is.
+   *
+   * @param file the file as the user named it
+   * @throws rillwright.cli.file.fault.InvalidInput with all that is wrong with it
+   */
+  public Project map(MapNode tree, String file) {
+    Ledger ledger = new Ledger();
+    Fields root = Fields.of(tree, "", ledger, SECTIONS);
+    version(root);
+    final String title = root.findText("title").orElse(file);
+    final Show show =
+        root.findWord("show", List.of("us", "metric")).filter("metric"::equals).isPresent()
+            ? Show.METRIC
+            : Show.US;
+    SiteReader site = new SiteReader(root);
+    Water water = site.water();
+    Measure head = Measure.headIn(water.densityKgPerM3());
+    PumpTable pumps = new PumpsReader(sheets, head, ledger).read(root);
+    PointTable points = new PointsReader(catalogue, ledger).read(root);
+    List<PlacedLine> lines =
+        new LinesReader(
+                points, new PartReaders(catalogue, head, pumps), new PipeReader(catalogue), ledger)
+            .read(root);
+    outlines(root, ledger, points, lines);
+    WhereWritten places = places(tree, file, lines);
+    requireContents(root, points, lines, ledger, places);
+    final double elevation = site.elevationM();
+    final var running = site.running();
+    final var prices = site.prices();
+    ledger.faults().throwIfAny();
+    Network network =
+        new Network(
+            water, elevation, points.points(), lines.stream().map(PlacedLine::line).toList());
+    new NetworkCheck(ledger).headlessLines(network, places);
+    ledger.faults().throwIfAny();
+    return new Project(
+        title,
+        show,
+        network,
+        running,
+        prices,
+        pumps.sheets(),
+        ledger.notes(),
+        ledger.uncertain(),
+        places,
+        tree);
+  }
+
+  private static void version(Fields root) {
+    double version = root.findOr("rillwright", Measure.NUMBER, Range.ANY, VERSION);
+    if (version != VERSION && root.areSound()) {
+      root.fault("rillwright", "this program reads version 1 of the format only");
+    }
+  }
+
+  private void outlines(Fields root, Ledger ledger, PointTable points, List<PlacedLine> lines) {
+    new StreamOutline(points, catalogue, ledger).check(root);
+    List<String> gauges =
+        lines.stream()
+            .flatMap(placed -> placed.line().parts().stream())
+            .filter(Gauge.class::isInstance)
+            .map(part -> ((Gauge) part).name())
+            .toList();
+    List<String> names = root.findMap("lines").map(MapNode::keys).orElse(List.of());
+    new ReadingOutline(points, names, gauges).check(root);
+    LooseOutline.check(root);
+  }
+
+  private static void requireContents(
+      Fields root, PointTable points, List<PlacedLine> lines, Ledger ledger, WhereWritten places) {
+    for (String section : List.of("points", "lines")) {
+      boolean empty = root.findMap(section).map(map -> map.entries().isEmpty()).orElse(false);
+      if (!root.has(section) || empty) {
+        root.fault(
+            section, "this section is missing or empty; a project has points, and lines between");
+      }
+    }
+    int named = root.findMap("lines").map(map -> map.entries().size()).orElse(0);
+    if (named > 0 && named == lines.size()) {
+      List<Point> known = points.points();
+      new NetworkCheck(ledger).untouchedPoints(known, lines, places::ofPoint);
+    }
+  }
+
+  private static WhereWritten places(MapNode tree, String file, List<PlacedLine> lines) {
+    Map<PointName, Place> points = new LinkedHashMap<>();
+    tree.find("points")
+        .map(Entry::value)
+        .filter(MapNode.class::isInstance)
+        .ifPresent(
+            map ->
+                ((MapNode) map)
+                    .entries()
+                    .forEach(entry -> points.put(new PointName(entry.key()), entry.keyPlace())));
+    Map<LineName, WhereWritten.LinePlaces> byLine = new LinkedHashMap<>();
+    for (PlacedLine placed : lines) {
+      byLine.put(
+          placed.line().name(), new WhereWritten.LinePlaces(placed.place(), placed.partPlaces()));
+    }
+    return new WhereWritten(Place.whole(file), points, byLine);
+  }
+}

@@ -1,0 +1,153 @@
+package rillwright.cli.file.change;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.line.LinesReader;
+import rillwright.cli.file.part.Shorthand;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.ListNode;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+
+/**
+ * Puts a value where an address says.
+ *
+ * @param address where
+ * @param value what
+ */
+record Placement(Address address, Node value) {
+  private static final String LINES = "lines";
+  private static final String PARTS = "parts";
+
+  /** Sections whose second step is a name that must exist. */
+  private static final List<String> NAMED = List.of("points", LINES, "pumps", "streams");
+
+  MapNode in(MapNode tree) {
+    return inMap(tree, 0);
+  }
+
+  private String step(int index) {
+    return address.steps().get(index);
+  }
+
+  private boolean isLast(int index) {
+    return index == address.steps().size() - 1;
+  }
+
+  private boolean isInside(String section, int depth) {
+    return depth > 0 && step(0).equals(section);
+  }
+
+  private InvalidInput wrong(String message) {
+    return new InvalidInput(value.place(), message);
+  }
+
+  private MapNode inMap(MapNode map, int index) {
+    String name = step(index);
+    if (index == 2 && isInside(LINES, index) && !LinesReader.fields().contains(name)) {
+      return inPart(map, index);
+    }
+    Optional<Entry> there = map.find(name);
+    if (there.isEmpty() && index == 1 && NAMED.contains(step(0))) {
+      throw wrong(
+          "there is no "
+              + PlainText.quoted(name)
+              + " in the section "
+              + PlainText.quoted(step(0))
+              + Choices.hint(name, map.keys()));
+    }
+    Node before = there.map(Entry::value).orElse(nothing());
+    Place keyPlace = there.map(Entry::keyPlace).orElse(value.place());
+    return map.with(new Entry(name, keyPlace, changed(before, index, Optional.empty())));
+  }
+
+  private Scalar nothing() {
+    return new Scalar("", Scalar.Form.NOTHING, value.place());
+  }
+
+  /**
+   * What takes the place of a node that a step of the address leads to.
+   *
+   * @param bareField the field that it stands for if it is a bare value
+   */
+  private Node changed(Node before, int index, Optional<String> bareField) {
+    if (isLast(index)) {
+      return value;
+    }
+    if (before instanceof MapNode map) {
+      return inMap(map, index + 1);
+    }
+    if (before instanceof Scalar scalar && scalar.isNothing()) {
+      return inMap(new MapNode(List.of(), value.place()), index + 1);
+    }
+    if (before instanceof Scalar scalar && bareField.isPresent()) {
+      Entry bare = new Entry(bareField.get(), scalar.place(), scalar);
+      return inMap(new MapNode(List.of(bare), scalar.place()), index + 1);
+    }
+    throw wrong(
+        PlainText.quoted(step(index))
+            + " is "
+            + before.words()
+            + " and has no field "
+            + PlainText.quoted(step(index + 1)));
+  }
+
+  /** In a line, where the step names a kind of part. */
+  private MapNode inPart(MapNode line, int index) {
+    Entry parts =
+        line.find(PARTS)
+            .filter(entry -> entry.value() instanceof ListNode)
+            .orElseThrow(() -> noSuchPart(List.of(), index));
+    List<Node> items = new ArrayList<>(((ListNode) parts.value()).items());
+    PartStep wanted = PartStep.of(step(index));
+    List<String> kinds = new ArrayList<>();
+    int met = 0;
+    for (int i = 0; i < items.size(); i++) {
+      if (!(items.get(i) instanceof MapNode item) || item.entries().isEmpty()) {
+        continue;
+      }
+      Entry part = item.entries().get(0);
+      kinds.add(part.key());
+      if (part.key().equals(wanted.kind()) && ++met == wanted.number()) {
+        Node changed = changed(part.value(), index, Shorthand.fieldOf(part.key()));
+        items.set(i, item.with(new Entry(part.key(), part.keyPlace(), changed)));
+        ListNode list = new ListNode(items, parts.value().place());
+        return line.with(new Entry(PARTS, parts.keyPlace(), list));
+      }
+    }
+    throw noSuchPart(kinds, index);
+  }
+
+  private InvalidInput noSuchPart(List<String> kinds, int index) {
+    List<String> choices = new ArrayList<>(kinds.stream().distinct().toList());
+    choices.addAll(LinesReader.fields());
+    return wrong(
+        "line "
+            + PlainText.quoted(step(1))
+            + " has no "
+            + PlainText.quoted(step(index))
+            + Choices.hint(step(index), choices));
+  }
+
+  /** A step such as {@code valve 2}: the second valve. */
+  private record PartStep(String kind, int number) {
+    static PartStep of(String step) {
+      int space = step.lastIndexOf(' ');
+      String ending = step.substring(space + 1);
+      boolean counted =
+          space > 0
+              && !ending.isEmpty()
+              && ending.length() <= 4
+              && ending.chars().allMatch(c -> c >= '0' && c <= '9');
+      return counted
+          ? new PartStep(step.substring(0, space).strip(), Integer.parseInt(ending))
+          : new PartStep(step, 1);
+    }
+  }
+}

@@ -1,0 +1,57 @@
+package rillwright.cli.file.field;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rillwright.cli.file.fault.FaultList;
+import rillwright.cli.file.fault.Place;
+
+/** What reading a project turns up besides its contents. */
+public final class Ledger {
+  private final FaultList faults = new FaultList();
+  private final Set<String> notes = new LinkedHashSet<>();
+  private final List<Uncertain> uncertain = new ArrayList<>();
+  private Optional<String> currency = Optional.empty();
+
+  /** Notes something wrong. */
+  public void fault(Place place, String message) {
+    faults.add(place, message);
+  }
+
+  /** All that is wrong. */
+  public FaultList faults() {
+    return faults;
+  }
+
+  /** Notes something that is right but should be known. */
+  public void note(String sentence) {
+    notes.add(sentence);
+  }
+
+  /** What should be known. */
+  public List<String> notes() {
+    return List.copyOf(notes);
+  }
+
+  void remember(Uncertain quantity) {
+    uncertain.add(quantity);
+  }
+
+  /** The quantities that are not known exactly. */
+  public List<Uncertain> uncertain() {
+    return List.copyOf(uncertain);
+  }
+
+  /** Takes note of a currency; whether it is that of the prices before. */
+  boolean agreesOn(String code) {
+    currency = currency.or(() -> Optional.of(code));
+    return currency.equals(Optional.of(code));
+  }
+
+  /** The currency of the file's prices; empty if it has none. */
+  public Optional<String> currency() {
+    return currency;
+  }
+}

@@ -1,0 +1,59 @@
+package rillwright.cli.file.field;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.NotAQuantity;
+import rillwright.cli.file.quantity.Quantity;
+import rillwright.cli.file.quantity.QuantityReader;
+import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.wording.PlainText;
+
+/**
+ * A single value read as what it should be.
+ *
+ * @param name of its field, for messages
+ */
+record Value(String name, Scalar scalar, Ledger ledger) {
+
+  private void fault(String message) {
+    ledger.fault(scalar.place(), name + ": " + message);
+  }
+
+  /** The quantity; a stand-in if it is none. */
+  Quantity quantity(Measure measure, Range range) {
+    try {
+      Quantity quantity = QuantityReader.read(scalar.text(), measure, range);
+      if (!quantity.isExact()) {
+        ledger.remember(new Uncertain(name, scalar.place(), quantity, range));
+      }
+      return quantity;
+    } catch (NotAQuantity e) {
+      fault(e.getMessage());
+      return Quantity.exactly(range.standIn());
+    }
+  }
+
+  /** Whether it says yes. */
+  boolean isYes() {
+    String word = scalar.text().strip();
+    if (word.equalsIgnoreCase("yes") || word.equalsIgnoreCase("true")) {
+      return true;
+    }
+    if (!word.equalsIgnoreCase("no") && !word.equalsIgnoreCase("false")) {
+      fault("write yes or no, not " + PlainText.quoted(word));
+    }
+    return false;
+  }
+
+  /** The price; empty if it is none. */
+  Optional<Price> price(List<String> units) {
+    try {
+      return Optional.of(PriceReader.read(scalar.text(), units, ledger));
+    } catch (PriceReader.NotAPrice e) {
+      fault(e.getMessage());
+      return Optional.empty();
+    }
+  }
+}

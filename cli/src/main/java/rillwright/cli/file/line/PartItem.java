@@ -1,0 +1,120 @@
+package rillwright.cli.file.line;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.part.PartReader;
+import rillwright.cli.file.part.PartReaders;
+import rillwright.cli.file.part.Shorthand;
+import rillwright.cli.file.part.Surroundings;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.Part;
+
+/**
+ * A part as written, of a known kind.
+ *
+ * @param reader of its kind
+ * @param what which part it is, for messages: {@code line "supply": valve 2}
+ * @param place where it is written
+ * @param value what is said about it
+ */
+record PartItem(PartReader reader, String what, Place place, Node value) {
+
+  /** The parts of a line; those of no known kind are noted as faults. */
+  static List<PartItem> listOf(Fields line, PartReaders readers) {
+    List<PartItem> items = new ArrayList<>();
+    Map<String, Integer> counts = new HashMap<>();
+    for (Node node : line.listItems("parts")) {
+      find(line, node, readers)
+          .ifPresent(
+              entry -> {
+                int count = counts.merge(entry.key(), 1, Integer::sum);
+                String name = entry.key() + (count > 1 ? " " + count : "");
+                items.add(
+                    new PartItem(
+                        readers.find(entry.key()).orElseThrow(),
+                        line.what() + ": " + name,
+                        entry.keyPlace(),
+                        entry.value()));
+              });
+    }
+    return items;
+  }
+
+  private static Optional<Entry> find(Fields line, Node node, PartReaders readers) {
+    Ledger ledger = line.ledger();
+    if (!(node instanceof MapNode map) || map.entries().isEmpty()) {
+      String word = node instanceof Scalar scalar ? scalar.text() : "";
+      ledger.fault(
+          node.place(),
+          line.what()
+              + ": a part is written as its kind and what is said about it, for example \"- run: 38"
+              + " ft\", not "
+              + node.words()
+              + (word.isEmpty() ? "" : Choices.hint(word, readers.kinds())));
+      return Optional.empty();
+    }
+    Entry first = map.entries().get(0);
+    if (readers.find(first.key()).isEmpty()) {
+      ledger.fault(
+          first.keyPlace(),
+          line.what()
+              + ": there is no kind of part "
+              + PlainText.quoted(first.key())
+              + Choices.hint(first.key(), readers.kinds()));
+      return Optional.empty();
+    }
+    if (map.entries().size() > 1) {
+      Entry second = map.entries().get(1);
+      ledger.fault(
+          second.keyPlace(),
+          line.what()
+              + ": "
+              + PlainText.quoted(second.key())
+              + " stands beside \""
+              + first.key()
+              + "\"; begin each part with \"- \" and put its fields in braces or indent them more");
+    }
+    return Optional.of(first);
+  }
+
+  /** The material that it names itself. */
+  Optional<String> material() {
+    return value instanceof MapNode map
+        ? map.find("material")
+            .map(Entry::value)
+            .filter(Scalar.class::isInstance)
+            .map(node -> ((Scalar) node).text())
+        : Optional.empty();
+  }
+
+  /** Reads it; empty, with the fault noted, if it has no fields. */
+  Optional<Part> read(Surroundings around, Ledger ledger) {
+    if (value instanceof MapNode map) {
+      return Optional.of(reader.read(Fields.of(map, what, ledger, reader.fields()), around));
+    }
+    Optional<String> bare = Shorthand.fieldOf(reader.kind());
+    if (bare.isPresent() && value instanceof Scalar scalar) {
+      return Optional.of(
+          reader.read(Fields.ofBare(scalar, bare.get(), what, ledger, reader.fields()), around));
+    }
+    ledger.fault(
+        value.place(),
+        what
+            + ": fields belong here ("
+            + Choices.listed(reader.fields())
+            + "), not "
+            + value.words());
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,25 @@
+package rillwright.cli.file.outline;
+
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.point.PointTable;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+
+/** Checks names of points. */
+final class PointNames {
+  private PointNames() {}
+
+  /** Notes if a field is missing or names no point of the file. */
+  static void require(Fields fields, String field, PointTable points) {
+    fields
+        .requireText(field, "pond")
+        .filter(name -> !points.names().contains(name))
+        .ifPresent(
+            name ->
+                fields.fault(
+                    field,
+                    "there is no point "
+                        + PlainText.quoted(name)
+                        + Choices.hint(name, points.names())));
+  }
+}

@@ -1,0 +1,72 @@
+package rillwright.cli.file.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.catalogue.CheckValveRow;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.Limits;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.Range;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.law.Bore;
+import rillwright.solver.network.CheckValve;
+import rillwright.solver.network.Part;
+
+/** Reads check valves. */
+final class CheckValveReader implements PartReader {
+  private final Catalogue catalogue;
+  private final StandingBore bores;
+  private final Measure head;
+
+  CheckValveReader(Catalogue catalogue, StandingBore bores, Measure head) {
+    this.catalogue = catalogue;
+    this.bores = bores;
+    this.head = head;
+  }
+
+  @Override
+  public String kind() {
+    return "check valve";
+  }
+
+  @Override
+  public List<String> fields() {
+    List<String> fields = new ArrayList<>(List.of("type", "k", "cracking head"));
+    fields.addAll(PipeReader.BORE_FIELDS);
+    return fields;
+  }
+
+  @Override
+  public Part read(Fields fields, Surroundings around) {
+    Bore bore = bores.require(fields, around);
+    OptionalDouble k = fields.find("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT);
+    Optional<String> type = fields.findText("type");
+    Optional<CheckValveRow> known = type.flatMap(name -> catalogue.findCheckValve(name, bore));
+    if (type.isPresent() && known.isEmpty()) {
+      fields.fault(
+          "type",
+          PlainText.quoted(type.get())
+              + " is not in the catalogue"
+              + Choices.hint(type.get(), catalogue.checkValveTypes())
+              + "; or give its k");
+    }
+    if (!fields.has("type") && !fields.has("k")) {
+      fields.fault("give its type, for example \"type: swing\", or its k");
+    }
+    double crackingHead =
+        fields.findOr(
+            "cracking head",
+            head,
+            Range.NOT_NEGATIVE,
+            known.map(CheckValveRow::crackingHeadM).orElse(0.0));
+    return new CheckValve(
+        type.map(name -> name + " " + kind()).orElse(kind()),
+        crackingHead,
+        k.orElse(known.map(CheckValveRow::lossCoefficient).orElse(0.0)),
+        bore);
+  }
+}

@@ -1,0 +1,49 @@
+package rillwright.cli.file.part;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.file.pump.PumpTable;
+import rillwright.cli.file.quantity.Measure;
+
+/** The readers of all kinds of parts, for one file. */
+public final class PartReaders {
+  private final Map<String, PartReader> byKind = new LinkedHashMap<>();
+
+  /**
+   * The readers for one file.
+   *
+   * @param head how a head may be written
+   * @param pumps the file's pumps
+   */
+  public PartReaders(Catalogue catalogue, Measure head, PumpTable pumps) {
+    PipeReader pipes = new PipeReader(catalogue);
+    StandingBore bores = new StandingBore(pipes);
+    for (PartReader reader :
+        List.of(
+            new RunReader(pipes),
+            new FittingReader(catalogue, bores),
+            new ValveReader(catalogue, bores),
+            new CheckValveReader(catalogue, bores, head),
+            new SkimmerReader(),
+            new FilterReader(head),
+            new PumpReader(pumps, bores),
+            new GaugeReader(bores),
+            new HighPointReader(),
+            new LossReader(bores, head))) {
+      byKind.put(reader.kind(), reader);
+    }
+  }
+
+  /** The reader of a kind; empty if there is no such kind. */
+  public Optional<PartReader> find(String kind) {
+    return Optional.ofNullable(byKind.get(kind));
+  }
+
+  /** The words for all kinds. */
+  public List<String> kinds() {
+    return List.copyOf(byKind.keySet());
+  }
+}

@@ -1,0 +1,136 @@
+package rillwright.cli.file.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.catalogue.PipeSize;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.Limits;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.Range;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.law.Bore;
+import rillwright.solver.network.Friction;
+
+/** Reads what a line's {@code pipe}, or a part itself, says about bore and wall. */
+public final class PipeReader {
+  /** Fields that say a bore. */
+  static final List<String> BORE_FIELDS = List.of("material", "size", "inside");
+
+  /** Fields that say a bore or a wall. */
+  public static final List<String> FIELDS =
+      List.of("material", "size", "inside", "roughness", "hazen c", "factor");
+
+  private static final Range ROUGHNESS = Range.between(0, 1, "must be 0 to 1 m");
+  private static final Range HAZEN_C = Range.between(1, 1000, "must be 1 to 1000");
+  private static final Range FACTOR =
+      new Range(0, false, 10, "must be greater than 0 and not more than 10");
+
+  private final Catalogue catalogue;
+
+  /** A reader. */
+  public PipeReader(Catalogue catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /**
+   * What fields say about a pipe.
+   *
+   * @param materialAround the material of the pipe around, where a size is told without one
+   */
+  public PipeSpec read(Fields fields, Optional<String> materialAround) {
+    Optional<String> material = material(fields);
+    PipeSpec bored = bored(fields, material.or(() -> materialAround));
+    Optional<Friction> friction =
+        explicitFriction(fields).or(() -> material.flatMap(this::catalogueFriction));
+    return new PipeSpec(bored.bore(), friction, material, bored.label());
+  }
+
+  /** The bore that fields say; empty if they say none. */
+  Optional<Bore> bore(Fields fields, Optional<String> materialAround) {
+    return bored(fields, material(fields).or(() -> materialAround)).bore();
+  }
+
+  private Optional<String> material(Fields fields) {
+    Optional<String> material = fields.findText("material");
+    if (material.isPresent() && catalogue.sizesOf(material.get()).isEmpty()) {
+      fields.fault(
+          "material",
+          PlainText.quoted(material.get())
+              + " is not in the catalogue"
+              + Choices.hint(material.get(), catalogue.materials()));
+      return Optional.empty();
+    }
+    return material;
+  }
+
+  /** Bore and label only. */
+  private PipeSpec bored(Fields fields, Optional<String> material) {
+    if (fields.has("size") && fields.has("inside")) {
+      fields.fault("inside", "give either a size or an inside diameter, not both");
+    }
+    OptionalDouble inside = fields.find("inside", Measure.LENGTH, Limits.BORE);
+    Optional<String> size = fields.findText("size");
+    if (inside.isPresent()) {
+      String label = fields.findText("inside").map(text -> text + " inside").orElse("");
+      return ofBore(inside.getAsDouble(), label);
+    }
+    if (size.isEmpty()) {
+      return PipeSpec.NOTHING;
+    }
+    if (material.isEmpty()) {
+      if (!fields.has("material")) {
+        fields.fault("size", "a size needs a material, for example \"material: flexible PVC\"");
+      }
+      return ofBore(1, "");
+    }
+    return catalogue
+        .findPipe(material.get(), size.get())
+        .map(pipe -> ofBore(pipe.insideM(), pipe.size() + " " + pipe.material()))
+        .orElseGet(() -> unknownSize(fields, material.get(), size.get()));
+  }
+
+  private PipeSpec unknownSize(Fields fields, String material, String size) {
+    fields.fault(
+        "size",
+        PlainText.quoted(size)
+            + " is not a size of "
+            + PlainText.harmless(material)
+            + " in the catalogue"
+            + Choices.hint(size, catalogue.sizesOf(material)));
+    return ofBore(1, "");
+  }
+
+  private static PipeSpec ofBore(double diameterM, String label) {
+    return new PipeSpec(
+        Optional.of(new Bore(diameterM)), Optional.empty(), Optional.empty(), Optional.of(label));
+  }
+
+  private Optional<Friction> catalogueFriction(String material) {
+    return catalogue.sizesOf(material).stream()
+        .findFirst()
+        .flatMap(size -> catalogue.findPipe(material, size))
+        .map(PipeSize::roughnessM)
+        .map(Friction.Roughness::new);
+  }
+
+  private static Optional<Friction> explicitFriction(Fields fields) {
+    List<Friction> found = new ArrayList<>();
+    fields
+        .find("roughness", Measure.LENGTH, ROUGHNESS)
+        .ifPresent(roughness -> found.add(new Friction.Roughness(roughness)));
+    fields
+        .find("hazen c", Measure.NUMBER, HAZEN_C)
+        .ifPresent(c -> found.add(new Friction.HazenC(c)));
+    fields
+        .find("factor", Measure.NUMBER, FACTOR)
+        .ifPresent(factor -> found.add(new Friction.DarcyFactor(factor)));
+    if (found.size() > 1) {
+      fields.fault("give only one of roughness, hazen c and factor");
+    }
+    return found.stream().findFirst();
+  }
+}

@@ -1,0 +1,92 @@
+package rillwright.cli.file.part;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.Limits;
+import rillwright.cli.file.pump.PumpSheet;
+import rillwright.cli.file.pump.PumpTable;
+import rillwright.cli.file.pump.PumpsReader;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.law.minor.VelocityHeadLoss;
+import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.law.pump.PumpSet.Arrangement;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.PlannedPump;
+import rillwright.solver.network.Pump;
+
+/** Reads pumps. */
+final class PumpReader implements PartReader {
+  private static final Range SPEED = Range.between(0, 2, "must be 0 % to 200 %");
+  private static final String SERIES = "series";
+
+  private final PumpTable pumps;
+  private final StandingBore bores;
+
+  PumpReader(PumpTable pumps, StandingBore bores) {
+    this.pumps = pumps;
+    this.bores = bores;
+  }
+
+  @Override
+  public String kind() {
+    return "pump";
+  }
+
+  @Override
+  public List<String> fields() {
+    return List.of("model", "speed", "count", "arranged", "runs back");
+  }
+
+  @Override
+  public boolean takesWaterIn() {
+    return true;
+  }
+
+  @Override
+  public Part read(Fields fields, Surroundings around) {
+    Optional<String> model = fields.requireText("model", "demo 40");
+    double speed = fields.findOr("speed", Measure.SHARE, SPEED, 1);
+    int count = fields.count("count");
+    boolean inSeries =
+        fields.findWord("arranged", List.of("parallel", SERIES)).filter(SERIES::equals).isPresent();
+    Optional<VelocityHeadLoss> runsBack = runsBack(fields, around);
+    Optional<PumpSheet> sheet = model.flatMap(pumps::findSheet);
+    boolean planned = model.filter(PumpsReader.TO_BE_CHOSEN::equals).isPresent();
+    if (model.isPresent() && !planned && !pumps.names().contains(model.get())) {
+      fields.fault(
+          "model",
+          "there is no pump "
+              + PlainText.quoted(model.get())
+              + " in the section \"pumps\""
+              + Choices.hint(model.get(), pumps.names()));
+    }
+    if (planned || sheet.isEmpty()) {
+      return new PlannedPump();
+    }
+    Arrangement arrangement = inSeries ? Arrangement.SERIES : Arrangement.PARALLEL;
+    return new Pump(
+        model.get(), new PumpSet(sheet.get().curve(), speed, count, arrangement, runsBack));
+  }
+
+  private Optional<VelocityHeadLoss> runsBack(Fields fields, Surroundings around) {
+    boolean isMap = fields.findNode("runs back").filter(MapNode.class::isInstance).isPresent();
+    if (!isMap) {
+      if (fields.isYes("runs back", false)) {
+        fields.fault("runs back", "say against which loss, for example \"runs back: {k: 15}\"");
+      }
+      return Optional.empty();
+    }
+    return fields
+        .findFields("runs back", List.of("k", "material", "size", "inside"))
+        .map(
+            back ->
+                new VelocityHeadLoss(
+                    back.require("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT, "15"),
+                    bores.require(back, around)));
+  }
+}

@@ -1,0 +1,91 @@
+package rillwright.cli.file.point;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.QuantityReader;
+import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+
+/** Reads falls. */
+final class FallReader implements PointReader {
+  private static final Measure WISH = Measure.either(Measure.FLOW, Measure.FLOW_PER_WIDTH);
+
+  private final CrestReader crests;
+  private final List<String> basins;
+
+  /**
+   * A reader.
+   *
+   * @param basins names of the file's basins
+   */
+  FallReader(Catalogue catalogue, List<String> basins) {
+    this.crests = new CrestReader(catalogue);
+    this.basins = basins;
+  }
+
+  @Override
+  public String kind() {
+    return "fall";
+  }
+
+  @Override
+  public List<String> fields() {
+    return List.of("crest", "width", "lip", "weir", "want", "returns to");
+  }
+
+  @Override
+  public Point read(PointName name, Fields fields) {
+    double level = fields.require("crest", Measure.LENGTH, Range.ANY, "4 ft");
+    Crest crest = crests.read(fields);
+    return new Fall(
+        name,
+        level,
+        crest.widthM(),
+        crest.weir(),
+        crest.depthBand(),
+        wantM3PerS(fields, crest),
+        returnsTo(fields));
+  }
+
+  private static OptionalDouble wantM3PerS(Fields fields, Crest crest) {
+    Optional<Node> wish = fields.findNode("want");
+    if (wish.isPresent() && wish.get() instanceof MapNode) {
+      return fields
+          .findFields("want", List.of("crest head"))
+          .map(want -> want.require("crest head", Measure.LENGTH, Range.NOT_NEGATIVE, "0.6 in"))
+          .map(headM -> OptionalDouble.of(crest.weir().flowAt(headM)))
+          .orElse(OptionalDouble.empty());
+    }
+    if (wish.isPresent()
+        && wish.get() instanceof Scalar text
+        && QuantityReader.fits(text.text(), Measure.FLOW_PER_WIDTH)) {
+      if (crest.widthM() == 0) {
+        fields.fault("want", "a flow per width needs the width of the fall");
+      }
+      double perWidth = fields.findOr("want", Measure.FLOW_PER_WIDTH, Range.NOT_NEGATIVE, 0);
+      return OptionalDouble.of(perWidth * crest.widthM());
+    }
+    return fields.find("want", WISH, Range.NOT_NEGATIVE);
+  }
+
+  private Optional<PointName> returnsTo(Fields fields) {
+    Optional<String> basin = fields.findText("returns to");
+    if (basin.isPresent() && !basins.contains(basin.get())) {
+      fields.fault(
+          "returns to",
+          "there is no basin " + PlainText.quoted(basin.get()) + Choices.hint(basin.get(), basins));
+    }
+    return basin.map(PointName::new);
+  }
+}

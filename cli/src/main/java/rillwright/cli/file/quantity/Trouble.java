@@ -1,0 +1,138 @@
+package rillwright.cli.file.quantity;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+
+/** What to answer to a text that is no quantity of the kind asked for. */
+final class Trouble {
+  private static final Pattern COMMA = Pattern.compile("(\\d),(\\d+)");
+  private static final Pattern GROUPED =
+      Pattern.compile("^[-+\u2212]?\\d{1,3}(?:[ _'\u2019\u00a0\u202f]\\d{3})+(?![\\d/])");
+  private static final Pattern NOT_FINITE =
+      Pattern.compile("[-+]?\\.?(?:nan|inf|infinity|\u221e)\\b.*|[-+]?\u221e.*");
+
+  private Trouble() {}
+
+  /** A text that does not begin with a number. */
+  static String notANumber(String text, Measure measure) {
+    String quoted = PlainText.quoted(text);
+    if (text.isEmpty()) {
+      return "a value is missing here; write " + example("38", measure);
+    }
+    if (NOT_FINITE.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
+      return quoted + " cannot be reckoned with; write " + example("38", measure);
+    }
+    String kind = measure.needsUnit() ? "quantity" : "number";
+    return quoted + " is not a " + kind + "; write " + example("38", measure);
+  }
+
+  /**
+   * A number with something behind it that is not one of its units.
+   *
+   * @param text all of it
+   * @param numberEnd where the number ends
+   * @param symbol what stands behind
+   */
+  static String wrongUnit(String text, int numberEnd, String symbol, Measure measure) {
+    String quoted = PlainText.quoted(text);
+    String number = text.substring(0, numberEnd).strip();
+    if (symbol.isEmpty()) {
+      return quoted + " has no unit; write " + example(number, measure);
+    }
+    Optional<String> misread = misreadNumber(text, symbol);
+    if (misread.isPresent()) {
+      return quoted + misread.get();
+    }
+    Optional<String> words = Measure.wordsOf(symbol);
+    if (!measure.needsUnit() && !Character.isDigit(symbol.charAt(0))) {
+      return words.isPresent()
+          ? quoted + " has a unit where a plain number belongs; write \"" + number + "\""
+          : quoted + " is not a number; write \"" + number + "\" alone";
+    }
+    if (words.isPresent()) {
+      return quoted
+          + " is "
+          + words.get()
+          + " where "
+          + measure.words()
+          + " belongs; write "
+          + example(number, measure);
+    }
+    return unknownUnit(quoted, number, symbol, measure);
+  }
+
+  private static Optional<String> misreadNumber(String text, String symbol) {
+    Matcher comma = COMMA.matcher(text);
+    if (comma.find()) {
+      String point = text.replace(',', '.');
+      String without = text.replace(",", "");
+      return Optional.of(
+          comma.group(2).length() == 3
+              ? " has a comma in its number; write \""
+                  + without
+                  + "\" if the comma parts thousands, \""
+                  + point
+                  + "\" if it is a decimal comma"
+              : " has a decimal comma; write it with a point: \"" + point + "\"");
+    }
+    Matcher grouped = GROUPED.matcher(text);
+    if (grouped.find()) {
+      String plain = grouped.group().replaceAll("[ _'\u2019\u00a0\u202f]", "");
+      return Optional.of(
+          " has a mark between thousands; write \"" + plain + text.substring(grouped.end()) + "\"");
+    }
+    if (symbol.startsWith("-")) {
+      return Optional.of(" is not one number; a range is written with two dots: \"3 in .. 4 in\"");
+    }
+    return Optional.empty();
+  }
+
+  private static String unknownUnit(String quoted, String number, String symbol, Measure measure) {
+    String unit = symbol.split("\\s(?=[\\d.])", 2)[0];
+    if (measure.find(unit).isPresent()) {
+      return quoted
+          + " does not end after its unit; write one quantity, "
+          + example(number, measure);
+    }
+    Optional<String> meant =
+        UnitSpelling.meant(unit, measure.symbols()).filter(near -> measure.find(near).isPresent());
+    String ending =
+        meant.isPresent()
+            ? "; did you mean \"" + meant.get() + "\"? (" + listed(measure) + ")"
+            : "; write " + example(number, measure);
+    return quoted + ": " + PlainText.quoted(unit) + " is not a unit that is known" + ending;
+  }
+
+  /** {@code for example "38 ft" (ft, in, m)}. */
+  private static String example(String number, Measure measure) {
+    List<String> symbols = measure.symbols();
+    if (symbols.isEmpty() || !measure.needsUnit()) {
+      return "a plain number, for example \"1.5\"";
+    }
+    String first = symbols.get(0);
+    String shown = first.equals("%") ? inPercent(number) : number;
+    String units = symbols.size() == 1 ? "" : " (" + listed(measure) + ")";
+    return "for example \"" + shown + " " + first + "\"" + units;
+  }
+
+  /** A bare 0.6 in percent is most likely meant as 60 %. */
+  private static String inPercent(String number) {
+    try {
+      double value = Double.parseDouble(number);
+      return value > 0 && value <= 1
+          ? String.format(Locale.ROOT, "%.4g", 100 * value).replaceAll("\\.?0+$", "")
+          : number;
+    } catch (NumberFormatException e) {
+      return number;
+    }
+  }
+
+  private static String listed(Measure measure) {
+    return Choices.listed(measure.symbols());
+  }
+}

@@ -1,0 +1,78 @@
+package rillwright.cli.file.tree;
+
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.dataformat.yaml.YAMLFactory;
+import tools.jackson.dataformat.yaml.YAMLParser;
+
+/** YAML 1.2. */
+final class YamlNotation implements Notation {
+
+  @Override
+  public JsonParser parserOf(SourceText source) {
+    return new YAMLFactory().createParser(ObjectReadContext.empty(), source.text());
+  }
+
+  @Override
+  public InvalidInput explain(JacksonException complaint, SourceText source) {
+    Throwable cause = complaint.getCause();
+    if (cause instanceof MarkedYamlEngineException marked) {
+      Place found =
+          marked
+              .getProblemMark()
+              .or(marked::getContextMark)
+              .map(mark -> placeOf(mark, source))
+              .orElse(Places.of(source.name(), complaint.getLocation()));
+      Place begun = marked.getContextMark().map(mark -> placeOf(mark, source)).orElse(found);
+      return YamlTrouble.explain(marked.getProblem(), found, begun);
+    }
+    if (cause instanceof ReaderException reader) {
+      return new InvalidInput(
+          source.placeAt(reader.getPosition()),
+          String.format(
+              "the character with the number %04X may not stand in a project file; delete it",
+              reader.getCodePoint()));
+    }
+    return new InvalidInput(
+        Places.of(source.name(), complaint.getLocation()),
+        "this cannot be read as YAML; every field is written \"name: value\"");
+  }
+
+  private static Place placeOf(Mark mark, SourceText source) {
+    return new Place(source.name(), mark.getLine() + 1, mark.getColumn() + 1);
+  }
+
+  @Override
+  public void refuseExtras(JsonParser parser, SourceText source, Place place) {
+    if (parser instanceof YAMLParser yaml && yaml.isCurrentAlias()) {
+      throw new InvalidInput(
+          place, "\"*\" repeats another part of the file; write that part out here");
+    }
+    int offset = (int) parser.currentTokenLocation().getCharOffset();
+    String text = source.text();
+    if (offset < 0 || offset >= text.length()) {
+      return;
+    }
+    switch (text.charAt(text.offsetByCodePoints(0, offset))) {
+      case '&' ->
+          throw new InvalidInput(
+              place,
+              "\"&\" gives a part of the file a name to repeat it by; write each part out, or put"
+                  + " a text that begins with \"&\" in quotes");
+      case '!' ->
+          throw new InvalidInput(
+              place,
+              "\"!\" gives a value a type; leave it out, or put a text that begins with \"!\" in"
+                  + " quotes");
+      default -> {
+        // An ordinary value.
+      }
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package rillwright.curves.sheet;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rillwright.curves.unit.Dimension;
+import rillwright.curves.unit.Unit;
+
+/** The columns of a data sheet that count. */
+enum ColumnKind {
+  FLOW("flow", Unit.GALLON_PER_HOUR, 10, "10 m3/s", Dimension.FLOW, Dimension.FLOW),
+  HEAD("head", Unit.FOOT, 1000, "1000 m", Dimension.LENGTH, Dimension.PRESSURE),
+  POWER("power", Unit.WATT, 1e6, "1000 kW", Dimension.POWER, Dimension.POWER);
+
+  private final String heading;
+  private final Unit usualUnit;
+  private final double greatest;
+  private final String greatestInWords;
+  private final Dimension dimension;
+  private final Dimension otherDimension;
+
+  ColumnKind(
+      String heading,
+      Unit usualUnit,
+      double greatest,
+      String greatestInWords,
+      Dimension dimension,
+      Dimension otherDimension) {
+    this.heading = heading;
+    this.usualUnit = usualUnit;
+    this.greatest = greatest;
+    this.greatestInWords = greatestInWords;
+    this.dimension = dimension;
+    this.otherDimension = otherDimension;
+  }
+
+  static Optional<ColumnKind> named(String heading) {
+    return Arrays.stream(values())
+        .filter(kind -> kind.heading.equalsIgnoreCase(heading))
+        .findFirst();
+  }
+
+  /** Its heading without the unit. */
+  String heading() {
+    return heading;
+  }
+
+  /** A heading as it should be. */
+  String example() {
+    return heading + " [" + usualUnit.symbol() + "]";
+  }
+
+  Unit usualUnit() {
+    return usualUnit;
+  }
+
+  boolean isNeeded() {
+    return this != POWER;
+  }
+
+  boolean isMeasuredIn(Unit unit) {
+    return unit.dimension() == dimension || unit.dimension() == otherDimension;
+  }
+
+  /** Symbols of the units that would do. */
+  List<String> symbols() {
+    return Stream.of(dimension, otherDimension)
+        .distinct()
+        .flatMap(measured -> measured.units().stream())
+        .map(Unit::symbol)
+        .toList();
+  }
+
+  /** The largest value that is believed, SI. */
+  double greatest() {
+    return greatest;
+  }
+
+  String greatestInWords() {
+    return greatestInWords;
+  }
+}

@@ -1,0 +1,18 @@
+package rillwright.curves.sheet;
+
+import java.util.List;
+import rillwright.solver.law.pump.PumpCurve;
+
+/**
+ * A pump as its data sheet describes it.
+ *
+ * @param name of the sheet, for messages
+ * @param curve head and power through the published points
+ * @param facts what else the sheet says
+ * @param passedOver headings of columns that were not read
+ */
+public record DataSheet(String name, PumpCurve curve, SheetFacts facts, List<String> passedOver) {
+  public DataSheet {
+    passedOver = List.copyOf(passedOver);
+  }
+}

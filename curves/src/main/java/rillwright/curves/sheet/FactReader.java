@@ -1,0 +1,84 @@
+package rillwright.curves.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import rillwright.curves.sheet.fault.FaultList;
+import rillwright.curves.sheet.fault.Wording;
+import rillwright.curves.sheet.text.Cell;
+
+/** Reads the facts in a sheet's comment lines. */
+final class FactReader {
+  private final FactValues values;
+  private final FaultList faults;
+  private final Map<String, Cell> found = new HashMap<>();
+  private final List<String> remarks = new ArrayList<>();
+
+  FactReader(FactValues values, FaultList faults) {
+    this.values = values;
+    this.faults = faults;
+  }
+
+  /** Takes one comment in: a cell that begins with a number sign. */
+  void take(Cell comment) {
+    String text = comment.text().substring(1).strip();
+    int colon = text.indexOf(':');
+    String key = colon < 0 ? "" : text.substring(0, colon).strip().toLowerCase(Locale.ROOT);
+    int offset = comment.text().indexOf(text) + colon + 1;
+    String value = text.substring(colon + 1);
+    int blanks = value.length() - value.stripLeading().length();
+    Cell place = new Cell(comment.line(), comment.column() + offset + blanks, value.strip());
+    if (FactValues.KEYS.contains(key)) {
+      if (found.containsKey(key)) {
+        note(
+            comment,
+            "a second \"# %s\"; the first is in line %d".formatted(key, found.get(key).line()));
+      } else if (place.isEmpty()) {
+        note(comment, "nothing after \"# " + key + ":\"; write it or leave the line out");
+      } else {
+        found.put(key, place);
+      }
+      return;
+    }
+    if (!key.isEmpty()) {
+      Wording.nearest(key, FactValues.KEYS)
+          .filter(meant -> meant.length() > 2 * 2)
+          .ifPresent(
+              meant -> note(comment, Wording.quoted(key) + "; did you mean \"# " + meant + "\"?"));
+    }
+    if (!text.isEmpty()) {
+      remarks.add(text);
+    }
+  }
+
+  /** All facts taken in. */
+  SheetFacts facts() {
+    return new SheetFacts(
+        fact(FactValues.MAKER, cell -> Optional.of(cell.text())),
+        fact(FactValues.PRICE, values::price),
+        fact(FactValues.KIND, cell -> Optional.of(cell.text())),
+        length(FactValues.MIN_SUBMERGENCE),
+        fact(FactValues.VARIABLE_SPEED, values::speedRange),
+        length(FactValues.SOLIDS),
+        remarks);
+  }
+
+  private <T> Optional<T> fact(String key, Function<Cell, Optional<T>> reading) {
+    return Optional.ofNullable(found.get(key)).flatMap(reading);
+  }
+
+  private OptionalDouble length(String key) {
+    return fact(key, cell -> values.lengthM(key, cell))
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
+  }
+
+  private void note(Cell cell, String message) {
+    faults.add(cell.line(), cell.column(), message);
+  }
+}

@@ -1,0 +1,106 @@
+package rillwright.curves.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rillwright.curves.sheet.fault.FaultList;
+import rillwright.curves.sheet.fault.Wording;
+import rillwright.curves.sheet.text.Cell;
+import rillwright.curves.sheet.text.NumberReader;
+import rillwright.curves.unit.Dimension;
+import rillwright.curves.unit.Unit;
+
+/** The facts that comments may give, and how their values are written. */
+final class FactValues {
+  static final String MAKER = "maker";
+  static final String PRICE = "price";
+  static final String KIND = "kind";
+  static final String MIN_SUBMERGENCE = "min submergence";
+  static final String VARIABLE_SPEED = "variable speed";
+  static final String SOLIDS = "solids";
+  static final List<String> KEYS =
+      List.of(MAKER, PRICE, KIND, MIN_SUBMERGENCE, VARIABLE_SPEED, SOLIDS);
+
+  private static final Pattern QUANTITY = Pattern.compile("(.*[\\d.,])\\s*(\\p{L}.*)");
+  private static final Pattern FRACTION = Pattern.compile("(?:(\\d+)[\\s-]+)?(\\d+)/(\\d+)");
+  private static final Pattern SPEEDS =
+      Pattern.compile("([^%\\s]+)\\s*%?\\s*\\.\\.\\s*([^%\\s]+)\\s*%");
+
+  private final NumberReader numbers;
+  private final FaultList faults;
+
+  FactValues(NumberReader numbers, FaultList faults) {
+    this.numbers = numbers;
+    this.faults = faults;
+  }
+
+  /** "389 USD". */
+  Optional<Price> price(Cell cell) {
+    Matcher parts = QUANTITY.matcher(cell.text());
+    if (parts.matches() && Price.isCurrency(parts.group(2))) {
+      OptionalDouble amount = numbers.parse(parts.group(1));
+      if (amount.isPresent() && amount.getAsDouble() >= 0) {
+        return Optional.of(new Price(amount.getAsDouble(), parts.group(2)));
+      }
+    }
+    return refuse(
+        cell, "a price", "write the amount and the three letters of its currency, such as 389 USD");
+  }
+
+  /** "8 in", "1/2 in". */
+  Optional<Double> lengthM(String key, Cell cell) {
+    Matcher parts = QUANTITY.matcher(cell.text());
+    if (parts.matches()) {
+      OptionalDouble number = number(parts.group(1));
+      Optional<Unit> unit =
+          Unit.find(parts.group(2)).filter(it -> it.dimension() == Dimension.LENGTH);
+      if (number.isPresent() && number.getAsDouble() >= 0 && unit.isPresent()) {
+        return Optional.of(unit.get().toSi(number.getAsDouble()));
+      }
+    }
+    List<String> symbols = Dimension.LENGTH.units().stream().map(Unit::symbol).toList();
+    return refuse(
+        cell, "a length for \"" + key + "\"", "write a number and " + Wording.either(symbols));
+  }
+
+  /** "40..100 %". */
+  Optional<SpeedRange> speedRange(Cell cell) {
+    Matcher parts = SPEEDS.matcher(cell.text());
+    if (parts.matches()) {
+      OptionalDouble least = numbers.parse(parts.group(1));
+      OptionalDouble greatest = numbers.parse(parts.group(2));
+      if (least.isPresent() && greatest.isPresent()) {
+        double from = Unit.PERCENT.toSi(least.getAsDouble());
+        double to = Unit.PERCENT.toSi(greatest.getAsDouble());
+        if (SpeedRange.isRange(from, to)) {
+          return Optional.of(new SpeedRange(from, to));
+        }
+      }
+    }
+    return refuse(
+        cell,
+        "a range of speeds",
+        "write the least and the greatest, above 0 and up to 200 %, such as 40..100 %");
+  }
+
+  private OptionalDouble number(String text) {
+    Matcher fraction = FRACTION.matcher(text.strip());
+    if (!fraction.matches()) {
+      return numbers.parse(text.strip());
+    }
+    double whole = fraction.group(1) == null ? 0 : Double.parseDouble(fraction.group(1));
+    double value =
+        whole + Double.parseDouble(fraction.group(2)) / Double.parseDouble(fraction.group(3));
+    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+  }
+
+  private <T> Optional<T> refuse(Cell cell, String wanted, String remedy) {
+    faults.add(
+        cell.line(),
+        cell.column(),
+        "%s is not %s; %s".formatted(Wording.quoted(cell.text()), wanted, remedy));
+    return Optional.empty();
+  }
+}

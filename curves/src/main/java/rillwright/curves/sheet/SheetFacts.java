@@ -1,0 +1,41 @@
+package rillwright.curves.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a data sheet says in its comments.
+ *
+ * @param maker who makes the pump
+ * @param price of one pump
+ * @param kind such as submersible or external
+ * @param minSubmergenceM least depth of water over its inlet, m
+ * @param variableSpeed speeds at which it may run
+ * @param solidsM largest stone that passes through it, m
+ * @param remarks all other comment lines, in their order
+ */
+public record SheetFacts(
+    Optional<String> maker,
+    Optional<Price> price,
+    Optional<String> kind,
+    OptionalDouble minSubmergenceM,
+    Optional<SpeedRange> variableSpeed,
+    OptionalDouble solidsM,
+    List<String> remarks) {
+  public SheetFacts {
+    remarks = List.copyOf(remarks);
+  }
+
+  /** Nothing said. */
+  public static SheetFacts none() {
+    return new SheetFacts(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        List.of());
+  }
+}
