@@ -155,6 +155,26 @@ public final class ShownUnits implements Wording {
     return Figures.of(number, Scale.CLOSE, "0.001");
   }
 
+  /** An amount that is computed, such as of energy or money: "3,600". */
+  public String amount(double amount) {
+    return Figures.of(amount, Scale.COMPUTED, "0.01");
+  }
+
+  /** A depth as a ruler or tape shows it, from m: "15/16 in", "23 mm". */
+  public String ruler(double depthM) {
+    return tools.ruler().with(depthM);
+  }
+
+  /** A range of depths as a ruler shows them: "3/4 to 1-1/16 in". */
+  public String rulerBetween(double lowM, double highM) {
+    return tools.ruler().between(lowM, highM);
+  }
+
+  /** A range of seconds: "4.2 to 5.6 s". */
+  public String secondsBetween(double low, double high) {
+    return Figures.of(low, Scale.COMPUTED, "0.1") + " to " + seconds(high);
+  }
+
   /** A number of seconds: "5.2 s", "45 s". */
   public String seconds(double seconds) {
     return Figures.of(seconds, Scale.COMPUTED, "0.1") + " s";

@@ -13,6 +13,7 @@ import rillwright.curves.unit.Unit;
  * @param poolAreaM2 area of a round pool to reckon a refill with, m²
  * @param poolDepthM how far it is bailed down, m
  * @param pool its words
+ * @param ruler a ruler or tape
  */
 public record VisitTools(
     double bucketM3,
@@ -22,7 +23,8 @@ public record VisitTools(
     double bucketUpToM3PerS,
     double poolAreaM2,
     double poolDepthM,
-    String pool) {
+    String pool,
+    Ruler ruler) {
 
   static final VisitTools US =
       new VisitTools(
@@ -33,7 +35,8 @@ public record VisitTools(
           Unit.GALLON_PER_HOUR.toSi(4000),
           Unit.SQUARE_FOOT.toSi(10),
           Unit.INCH.toSi(4),
-          "10 ft2 bailed down 4 in");
+          "10 ft2 bailed down 4 in",
+          Ruler.SIXTEENTHS);
 
   static final VisitTools METRIC =
       new VisitTools(
@@ -44,5 +47,6 @@ public record VisitTools(
           Unit.CUBIC_METRE_PER_HOUR.toSi(15),
           1,
           0.1,
-          "1 m2 bailed down 100 mm");
+          "1 m2 bailed down 100 mm",
+          Ruler.MILLIMETRES);
 }
