@@ -3,10 +3,10 @@ package rillwright.cli.file;
 import java.util.List;
 import java.util.Map;
 import rillwright.cli.file.field.Uncertain;
-import rillwright.cli.file.pump.PumpSheet;
 import rillwright.cli.file.site.Prices;
 import rillwright.cli.file.site.Running;
 import rillwright.cli.file.tree.MapNode;
+import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.network.Network;
 
 /**
@@ -29,7 +29,7 @@ public record Project(
     Network network,
     Running running,
     Prices prices,
-    Map<String, PumpSheet> sheets,
+    Map<String, DataSheet> sheets,
     List<String> notes,
     List<Uncertain> uncertain,
     WhereWritten places,

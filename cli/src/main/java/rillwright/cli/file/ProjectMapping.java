@@ -73,7 +73,7 @@ public final class ProjectMapping {
    * @throws rillwright.cli.file.fault.InvalidInput with all that is wrong with it
    */
   public Project map(MapNode tree, String file) {
-    Ledger ledger = new Ledger();
+    Ledger ledger = new Ledger(file);
     Fields root = Fields.of(tree, "", ledger, SECTIONS);
     version(root);
     final String title = root.findText("title").orElse(file);
@@ -84,7 +84,7 @@ public final class ProjectMapping {
     SiteReader site = new SiteReader(root);
     Water water = site.water();
     Measure head = Measure.headIn(water.densityKgPerM3());
-    PumpTable pumps = new PumpsReader(sheets, head, ledger).read(root);
+    PumpTable pumps = new PumpsReader(sheets, water.densityKgPerM3(), ledger).read(root);
     PointTable points = new PointsReader(catalogue, ledger).read(root);
     List<PlacedLine> lines =
         new LinesReader(

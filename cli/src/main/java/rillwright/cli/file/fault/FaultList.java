@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
+import rillwright.cli.wording.PlainText;
 
 /**
  * Collects faults while an input is read, to tell them all at once in the order of their places.
@@ -12,7 +14,17 @@ import java.util.Set;
 public final class FaultList {
   private static final int MOST = 100;
 
+  private final String mainFile;
   private final Set<Fault> faults = new LinkedHashSet<>();
+
+  /**
+   * No faults yet.
+   *
+   * @param mainFile whose faults to tell first, before those of files that it names
+   */
+  public FaultList(String mainFile) {
+    this.mainFile = PlainText.harmless(mainFile);
+  }
 
   /** Notes a fault. */
   public void add(Place place, String message) {
@@ -34,7 +46,8 @@ public final class FaultList {
     if (faults.isEmpty()) {
       return;
     }
-    List<String> files = faults.stream().map(Fault::file).distinct().toList();
+    List<String> files =
+        Stream.concat(Stream.of(mainFile), faults.stream().map(Fault::file)).distinct().toList();
     List<Fault> told = new ArrayList<>(faults);
     told.sort(
         Comparator.comparingInt((Fault fault) -> files.indexOf(fault.file()))

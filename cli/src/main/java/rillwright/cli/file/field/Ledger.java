@@ -10,10 +10,19 @@ import rillwright.cli.file.fault.Place;
 
 /** What reading a project turns up besides its contents. */
 public final class Ledger {
-  private final FaultList faults = new FaultList();
+  private final FaultList faults;
   private final Set<String> notes = new LinkedHashSet<>();
   private final List<Uncertain> uncertain = new ArrayList<>();
   private Optional<String> currency = Optional.empty();
+
+  /**
+   * An empty ledger.
+   *
+   * @param file the project file as the user named it
+   */
+  public Ledger(String file) {
+    this.faults = new FaultList(file);
+  }
 
   /** Notes something wrong. */
   public void fault(Place place, String message) {

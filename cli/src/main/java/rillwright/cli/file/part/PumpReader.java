@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Limits;
-import rillwright.cli.file.pump.PumpSheet;
 import rillwright.cli.file.pump.PumpTable;
 import rillwright.cli.file.pump.PumpsReader;
 import rillwright.cli.file.quantity.Measure;
@@ -12,6 +11,7 @@ import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.wording.Choices;
 import rillwright.cli.wording.PlainText;
+import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.law.pump.PumpSet.Arrangement;
@@ -55,7 +55,7 @@ final class PumpReader implements PartReader {
     boolean inSeries =
         fields.findWord("arranged", List.of("parallel", SERIES)).filter(SERIES::equals).isPresent();
     Optional<VelocityHeadLoss> runsBack = runsBack(fields, around);
-    Optional<PumpSheet> sheet = model.flatMap(pumps::findSheet);
+    Optional<DataSheet> sheet = model.flatMap(pumps::findSheet);
     boolean planned = model.filter(PumpsReader.TO_BE_CHOSEN::equals).isPresent();
     if (model.isPresent() && !planned && !pumps.names().contains(model.get())) {
       fields.fault(

@@ -5,58 +5,45 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
 import rillwright.cli.file.quantity.Measure;
-import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.wording.PlainText;
-import rillwright.solver.law.pump.PumpCurve;
-import rillwright.solver.law.pump.PumpPoint;
+import rillwright.curves.sheet.DataSheet;
 
 /** Reads the section {@code pumps}. */
 public final class PumpsReader {
   /** What stands in a line where no pump is decided yet. */
   public static final String TO_BE_CHOSEN = "to be chosen";
 
-  private static final List<String> FACTS =
-      List.of(
-          "maker",
-          "model",
-          "kind",
-          "price",
-          "min submergence",
-          "variable speed",
-          "solids",
-          "source",
-          "note");
-
   private final SheetSource source;
-  private final Measure head;
+  private final double densityKgPerM3;
+  private final InlineSheet inline;
   private final Ledger ledger;
 
   /**
    * A reader.
    *
    * @param source where sheets in files of their own are found
-   * @param head how a head may be written
+   * @param densityKgPerM3 of the water
    */
-  public PumpsReader(SheetSource source, Measure head, Ledger ledger) {
+  public PumpsReader(SheetSource source, double densityKgPerM3, Ledger ledger) {
     this.source = source;
-    this.head = head;
+    this.densityKgPerM3 = densityKgPerM3;
+    this.inline = new InlineSheet(Measure.headIn(densityKgPerM3));
     this.ledger = ledger;
   }
 
   /** The pumps of a project; none without the section. */
   public PumpTable read(Fields root) {
-    List<Entry> entries = root.findMap("pumps").map(MapNode::entries).orElse(List.of());
     List<String> names = new ArrayList<>();
-    Map<String, PumpSheet> sheets = new LinkedHashMap<>();
-    for (Entry entry : entries) {
+    Map<String, DataSheet> sheets = new LinkedHashMap<>();
+    for (Entry entry : root.findMap("pumps").map(MapNode::entries).orElse(List.of())) {
       names.add(entry.key());
       String what = "pump " + PlainText.quoted(entry.key());
       if (entry.key().equals(TO_BE_CHOSEN) || entry.key().isBlank()) {
@@ -67,27 +54,12 @@ public final class PumpsReader {
     return new PumpTable(names, sheets);
   }
 
-  private Optional<PumpSheet> sheet(Entry entry, String what) {
+  private Optional<DataSheet> sheet(Entry entry, String what) {
     if (entry.value() instanceof MapNode map) {
-      List<String> known = new ArrayList<>(List.of("points"));
-      known.addAll(FACTS);
-      return inline(Fields.of(map, what, ledger, known));
+      return inline.read(entry.key(), Fields.of(map, what, ledger, InlineSheet.FIELDS));
     }
     if (entry.value() instanceof Scalar path && !path.isNothing()) {
-      try {
-        return Optional.of(source.read(path.text()));
-      } catch (InvalidInput e) {
-        e.faults()
-            .forEach(
-                fault -> {
-                  if (fault.line() == 0) {
-                    ledger.fault(path.place(), what + ": " + fault.file() + ": " + fault.message());
-                  } else {
-                    ledger.faults().add(fault);
-                  }
-                });
-        return Optional.empty();
-      }
+      return fromFile(path, what);
     }
     ledger.fault(
         entry.value().place(),
@@ -97,32 +69,17 @@ public final class PumpsReader {
     return Optional.empty();
   }
 
-  private Optional<PumpSheet> inline(Fields fields) {
-    List<PumpPoint> points = new ArrayList<>();
-    List<Fields> rows = fields.listRows("points", List.of("flow", "head", "power"));
-    for (Fields row : rows) {
-      double flow = row.require("flow", Measure.FLOW, Range.NOT_NEGATIVE, "1000 gph");
-      double headM = row.require("head", head, Range.NOT_NEGATIVE, "29.5 ft");
-      OptionalDouble power = row.find("power", Measure.POWER, Range.NOT_NEGATIVE);
-      boolean first = points.isEmpty();
-      if (row.areSound() && !first && flow <= points.get(points.size() - 1).flowM3PerS()) {
-        row.fault("flow", "each flow must be greater than the one before");
-      }
-      points.add(new PumpPoint(flow, headM, power));
-    }
-    if (rows.size() < 2 && fields.areSound()) {
-      fields.fault("points", "a pump needs two points or more, each with a flow and a head");
-    }
-    Map<String, String> facts = new LinkedHashMap<>();
-    FACTS.forEach(name -> fields.findText(name).ifPresent(text -> facts.put(name, text)));
-    fields.findPrice("price", List.of());
-    if (!fields.areSound()) {
-      return Optional.empty();
-    }
+  private Optional<DataSheet> fromFile(Scalar path, String what) {
     try {
-      return Optional.of(new PumpSheet(new PumpCurve(points), facts));
-    } catch (IllegalArgumentException e) {
-      fields.fault("points", e.getMessage());
+      return Optional.of(source.read(path.text(), densityKgPerM3));
+    } catch (InvalidInput e) {
+      for (Fault fault : e.faults()) {
+        if (fault.line() == 0) {
+          ledger.fault(path.place(), what + ": " + fault.file() + ": " + fault.message());
+        } else {
+          ledger.faults().add(fault);
+        }
+      }
       return Optional.empty();
     }
   }

@@ -1,14 +1,9 @@
 package rillwright.cli.file.tree;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 import rillwright.cli.file.fault.InvalidInput;
@@ -21,8 +16,6 @@ import rillwright.cli.file.fault.Place;
  * @param text its content without a byte-order mark
  */
 public record SourceText(String name, String text) {
-  /** The largest file that is read, bytes. */
-  public static final int MOST_BYTES = 1_000_000;
 
   /**
    * Reads a file.
@@ -30,24 +23,7 @@ public record SourceText(String name, String text) {
    * @throws InvalidInput if it is missing, a folder, empty, larger than 1 MB or not a text in UTF-8
    */
   public static SourceText read(Path file) {
-    String name = file.toString();
-    return of(name, bytesOf(file, name));
-  }
-
-  /** The first megabyte of a file and one byte more, if there are. */
-  private static byte[] bytesOf(Path file, String name) {
-    if (Files.isDirectory(file)) {
-      throw wrong(name, "this is a folder; name the project file in it");
-    }
-    try (InputStream in = Files.newInputStream(file)) {
-      return in.readNBytes(MOST_BYTES + 1);
-    } catch (NoSuchFileException e) {
-      throw wrong(name, "there is no such file");
-    } catch (AccessDeniedException e) {
-      throw wrong(name, "the file may not be read; look at its permissions");
-    } catch (IOException e) {
-      throw wrong(name, "the file cannot be read");
-    }
+    return of(file.toString(), FileBytes.read(file));
   }
 
   private static InvalidInput wrong(String name, String message) {
@@ -57,12 +33,9 @@ public record SourceText(String name, String text) {
   /**
    * The text of a file's bytes.
    *
-   * @throws InvalidInput if they are none, more than 1 MB or not a text in UTF-8
+   * @throws InvalidInput if they are none or not a text in UTF-8
    */
   public static SourceText of(String name, byte[] content) {
-    if (content.length > MOST_BYTES) {
-      throw wrong(name, "the file is larger than 1 MB; a project is a few pages of text");
-    }
     if (startsWith(content, 0xFE, 0xFF) || startsWith(content, 0xFF, 0xFE)) {
       throw wrong(name, "the file is saved as UTF-16; save it as UTF-8");
     }
@@ -75,16 +48,15 @@ public record SourceText(String name, String text) {
     ByteBuffer bytes = ByteBuffer.wrap(content, start, content.length - start);
     CharBuffer decoded = CharBuffer.allocate(bytes.remaining());
     CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(bytes, decoded, true);
-    String text = decoded.flip().toString();
+    SourceText text = new SourceText(name, decoded.flip().toString());
     if (result.isError()) {
       throw new InvalidInput(
-          new SourceText(name, text).placeAt(text.length()),
-          "a character here is not UTF-8; save the file as UTF-8");
+          text.placeAt(Integer.MAX_VALUE), "a character here is not UTF-8; save the file as UTF-8");
     }
-    if (text.isBlank()) {
+    if (text.text().isBlank()) {
       throw wrong(name, "the file is empty");
     }
-    return new SourceText(name, text);
+    return text;
   }
 
   private static boolean startsWith(byte[] content, int... start) {
@@ -102,11 +74,11 @@ public record SourceText(String name, String text) {
   /**
    * The place of a character.
    *
-   * @param codePoints how many characters stand before it
+   * @param before how many characters stand before it, as far as there are so many
    */
-  Place placeAt(int codePoints) {
+  Place placeAt(int before) {
     int all = text.codePointCount(0, text.length());
-    int index = text.offsetByCodePoints(0, Math.max(0, Math.min(codePoints, all)));
+    int index = text.offsetByCodePoints(0, Math.max(0, Math.min(before, all)));
     int line = 1;
     int lineStart = 0;
     for (int i = 0; i < index; i++) {

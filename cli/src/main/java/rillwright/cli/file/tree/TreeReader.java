@@ -19,12 +19,13 @@ public final class TreeReader {
   private final SourceText source;
   private final Notation notation;
   private final JsonParser parser;
-  private final FaultList faults = new FaultList();
+  private final FaultList faults;
 
   private TreeReader(SourceText source, Notation notation, JsonParser parser) {
     this.source = source;
     this.notation = notation;
     this.parser = parser;
+    this.faults = new FaultList(source.name());
   }
 
   /**

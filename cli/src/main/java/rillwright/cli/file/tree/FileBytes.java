@@ -1,0 +1,47 @@
+package rillwright.cli.file.tree;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+
+/** Reads the bytes of files that should be small. */
+public final class FileBytes {
+  /** The largest file that is read, bytes. */
+  public static final int MOST = 1_000_000;
+
+  private FileBytes() {}
+
+  /**
+   * The bytes of a file.
+   *
+   * @throws InvalidInput if it is missing, a folder, may not be read or is larger than 1 MB
+   */
+  public static byte[] read(Path file) {
+    String name = file.toString();
+    if (Files.isDirectory(file)) {
+      throw wrong(name, "this is a folder; name a file in it");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] content = in.readNBytes(MOST + 1);
+      if (content.length > MOST) {
+        throw wrong(name, "the file is larger than 1 MB; what is read here is a few pages of text");
+      }
+      return content;
+    } catch (NoSuchFileException e) {
+      throw wrong(name, "there is no such file");
+    } catch (AccessDeniedException e) {
+      throw wrong(name, "the file may not be read; look at its permissions");
+    } catch (IOException e) {
+      throw wrong(name, "the file cannot be read");
+    }
+  }
+
+  private static InvalidInput wrong(String name, String message) {
+    return new InvalidInput(Place.whole(name), message);
+  }
+}
