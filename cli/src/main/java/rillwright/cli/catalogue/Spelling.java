@@ -1,5 +1,6 @@
 package rillwright.cli.catalogue;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,7 +35,12 @@ final class Spelling {
         Unit.find(matcher.group(5)).filter(found -> found.dimension() == Dimension.LENGTH);
     return unit.isEmpty()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(unit.get().toSi(number(matcher)));
+        : OptionalDouble.of(exactProduct(number(matcher), unit.get().toSi(1)));
+  }
+
+  /** The double nearest to the product of two decimal numbers: 350 mm is 0.35 m, not a bit more. */
+  private static double exactProduct(double one, double other) {
+    return BigDecimal.valueOf(one).multiply(BigDecimal.valueOf(other)).doubleValue();
   }
 
   private static double number(Matcher matcher) {

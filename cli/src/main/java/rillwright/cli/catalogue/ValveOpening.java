@@ -2,6 +2,7 @@ package rillwright.cli.catalogue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import rillwright.solver.law.minor.ValveTravel;
 
 /**
@@ -19,6 +20,13 @@ public record ValveOpening(ValveTravel travel, double openShare, double lossCoef
   /** As project files name the valve: {@code ball}. */
   public String type() {
     return travel.word();
+  }
+
+  /** How far the handle is turned from open, degrees; empty if the valve has a stem that lifts. */
+  public OptionalDouble degreesFromOpen() {
+    return travel.turns()
+        ? OptionalDouble.of(ValveTravel.degreesFromOpen(openShare))
+        : OptionalDouble.empty();
   }
 
   /** Where the numbers are from. */

@@ -4,9 +4,9 @@ import java.util.List;
 
 /**
  * Area of a basin by level, straight between rows; two rows at one level are a shelf. One row is a
- * basin with upright walls.
+ * basin with upright walls whose depth is not known.
  *
- * @param rows from the floor up; levels do not fall
+ * @param rows from the floor up; levels do not fall, areas are 0 or more
  */
 public record BasinShape(List<Row> rows) {
 
@@ -18,15 +18,24 @@ public record BasinShape(List<Row> rows) {
     if (rows.isEmpty()) {
       throw new IllegalArgumentException("a basin's shape needs a row");
     }
+    for (int i = 0; i < rows.size(); i++) {
+      if (!(rows.get(i).areaM2() >= 0)) {
+        throw new IllegalArgumentException(
+            "a basin's area is " + rows.get(i).areaM2() + " m²; it must be 0 or more");
+      }
+      if (i > 0 && !(rows.get(i).levelM() >= rows.get(i - 1).levelM())) {
+        throw new IllegalArgumentException("the levels of a basin's shape must not fall");
+      }
+    }
   }
 
   /**
-   * Water in the basin up to a level, m³; the last area goes on above the last row. Zero with fewer
-   * than two rows.
+   * Water in the basin up to a level, m³; the last area goes on above the last row. With one row
+   * only, what lies above that row's level, negative below it: good for differences.
    */
   public double volumeM3(double levelM) {
-    if (rows.size() < 2) {
-      return 0;
+    if (rows.size() == 1) {
+      return rows.get(0).areaM2() * (levelM - rows.get(0).levelM());
     }
     double volume = 0;
     for (int i = 1; i < rows.size(); i++) {

@@ -27,4 +27,14 @@ public record CloggedLaw(HeadLaw clean, double openShare) implements HeadLaw {
   public double slopeAt(double flowM3PerS) {
     return clean.slopeAt(flowM3PerS / openShare) / openShare;
   }
+
+  @Override
+  public double leastFlow() {
+    return clean.leastFlow() * openShare;
+  }
+
+  @Override
+  public double greatestFlow() {
+    return clean.greatestFlow() * openShare;
+  }
 }

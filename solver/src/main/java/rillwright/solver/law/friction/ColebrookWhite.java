@@ -12,6 +12,11 @@ package rillwright.solver.law.friction;
 public final class ColebrookWhite {
   private static final double LN10 = Math.log(10);
 
+  /** Newton's method doubles the correct digits: after a change this small all are. */
+  private static final double LAST_CHANGE = 1e-9;
+
+  private static final int MOST_STEPS = 60;
+
   private ColebrookWhite() {}
 
   /** The factor and how it changes with the Reynolds number. */
@@ -50,11 +55,11 @@ public final class ColebrookWhite {
     if (!(x > 0.5)) {
       x = 0.5;
     }
-    for (int step = 0; step < 60; step++) {
+    for (int step = 0; step < MOST_STEPS; step++) {
       double inside = a + b * x;
       double change = (x + 2 / LN10 * Math.log(inside)) / (1 + 2 * b / (LN10 * inside));
       double next = Math.max(x - change, x / 4);
-      if (Math.abs(next - x) <= 2e-16 * x) {
+      if (Math.abs(next - x) <= LAST_CHANGE * x) {
         return next;
       }
       x = next;

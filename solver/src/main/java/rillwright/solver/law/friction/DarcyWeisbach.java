@@ -20,15 +20,15 @@ public final class DarcyWeisbach implements PipeFriction {
   private final Bore bore;
   private final double relativeRoughness;
 
-  /** Head loss by flow and factor: h = perFactor · f · Q². */
-  private final double perFactor;
+  /** Head loss is this, s²/m⁵, times f Q²; all below is about f Q². */
+  private final double lossPerFactor;
 
   private final double laminarSlope;
   private final double laminarFlow;
   private final double turbulentFlow;
-  private final double lossAtLaminarEnd;
-  private final double lossAtTurbulentStart;
-  private final double slopeAtTurbulentStart;
+  private final double laminarEnd;
+  private final double turbulentStart;
+  private final double turbulentStartSlope;
 
   /**
    * The law of a pipe.
@@ -43,40 +43,44 @@ public final class DarcyWeisbach implements PipeFriction {
     this.bore = bore;
     this.relativeRoughness = roughnessM / bore.diameterM();
     double area = bore.areaM2();
-    this.perFactor = lengthM / bore.diameterM() / (2 * Gravity.STANDARD_M_PER_S2 * area * area);
+    this.lossPerFactor = lengthM / bore.diameterM() / (2 * Gravity.STANDARD_M_PER_S2 * area * area);
     double flowPerReynolds = viscosityM2PerS * area / bore.diameterM();
     this.laminarFlow = LAMINAR_UP_TO * flowPerReynolds;
     this.turbulentFlow = TURBULENT_FROM * flowPerReynolds;
-    this.laminarSlope = perFactor * 64 * flowPerReynolds;
-    this.lossAtLaminarEnd = laminarSlope * laminarFlow;
-    this.lossAtTurbulentStart = turbulentLoss(turbulentFlow);
-    this.slopeAtTurbulentStart = turbulentSlope(turbulentFlow);
+    this.laminarSlope = 64 * flowPerReynolds;
+    this.laminarEnd = laminarSlope * laminarFlow;
+    this.turbulentStart = turbulent(turbulentFlow);
+    this.turbulentStartSlope = turbulentSlope(turbulentFlow);
   }
 
   @Override
   public double headLossAt(double flowM3PerS) {
-    return Math.copySign(lossAtSize(Math.abs(flowM3PerS)), flowM3PerS);
+    return Math.copySign(lossPerFactor * factorTimesSquareAt(Math.abs(flowM3PerS)), flowM3PerS);
   }
 
-  private double lossAtSize(double flow) {
+  /** f Q², m⁶/s². */
+  private double factorTimesSquareAt(double flow) {
     if (flow <= laminarFlow) {
       return laminarSlope * flow;
     }
     if (flow >= turbulentFlow) {
-      return turbulentLoss(flow);
+      return turbulent(flow);
     }
     double h = turbulentFlow - laminarFlow;
     double t = (flow - laminarFlow) / h;
     double u = 1 - t;
-    return u * u * (1 + 2 * t) * lossAtLaminarEnd
+    return u * u * (1 + 2 * t) * laminarEnd
         + t * u * u * h * laminarSlope
-        + t * t * (3 - 2 * t) * lossAtTurbulentStart
-        - t * t * u * h * slopeAtTurbulentStart;
+        + t * t * (3 - 2 * t) * turbulentStart
+        - t * t * u * h * turbulentStartSlope;
   }
 
   @Override
   public double slopeAt(double flowM3PerS) {
-    double flow = Math.abs(flowM3PerS);
+    return lossPerFactor * factorTimesSquareSlopeAt(Math.abs(flowM3PerS));
+  }
+
+  private double factorTimesSquareSlopeAt(double flow) {
     if (flow <= laminarFlow) {
       return laminarSlope;
     }
@@ -85,24 +89,19 @@ public final class DarcyWeisbach implements PipeFriction {
     }
     double h = turbulentFlow - laminarFlow;
     double t = (flow - laminarFlow) / h;
-    return 6 * t * (1 - t) * (lossAtTurbulentStart - lossAtLaminarEnd) / h
+    return 6 * t * (1 - t) * (turbulentStart - laminarEnd) / h
         + (1 - t) * (1 - 3 * t) * laminarSlope
-        + t * (3 * t - 2) * slopeAtTurbulentStart;
+        + t * (3 * t - 2) * turbulentStartSlope;
   }
 
-  private double turbulentLoss(double flow) {
-    return perFactor
-        * ColebrookWhite.darcyFrictionFactor(relativeRoughness, reynoldsAt(flow))
-        * flow
-        * flow;
+  private double turbulent(double flow) {
+    return ColebrookWhite.darcyFrictionFactor(relativeRoughness, reynoldsAt(flow)) * flow * flow;
   }
 
   private double turbulentSlope(double flow) {
     double reynolds = reynoldsAt(flow);
     ColebrookWhite.Factor factor = ColebrookWhite.factorAt(relativeRoughness, reynolds);
-    return perFactor
-        * flow
-        * (2 * factor.darcyFrictionFactor() + reynolds * factor.slopeByReynolds());
+    return flow * (2 * factor.darcyFrictionFactor() + reynolds * factor.slopeByReynolds());
   }
 
   private double reynoldsAt(double flow) {
@@ -115,9 +114,9 @@ public final class DarcyWeisbach implements PipeFriction {
     if (flow >= turbulentFlow) {
       return ColebrookWhite.darcyFrictionFactor(relativeRoughness, reynoldsAt(flow));
     }
-    if (flow <= laminarFlow || perFactor == 0) {
+    if (flow <= laminarFlow) {
       return 64 / reynoldsAt(flow);
     }
-    return lossAtSize(flow) / (perFactor * flow * flow);
+    return factorTimesSquareAt(flow) / (flow * flow);
   }
 }

@@ -15,7 +15,9 @@ public final class HazenWilliams implements PipeFriction {
 
   private final double lengthM;
   private final Bore bore;
-  private final double lossAtUnitFlow;
+
+  /** Loss over one metre of pipe by flow^1.852. */
+  private final double lossPerMetre;
 
   /**
    * The law of a pipe.
@@ -27,26 +29,29 @@ public final class HazenWilliams implements PipeFriction {
   public HazenWilliams(double lengthM, Bore bore, double c) {
     this.lengthM = lengthM;
     this.bore = bore;
-    this.lossAtUnitFlow =
-        SI_CONSTANT
-            * lengthM
-            / (Math.pow(c, FLOW_EXPONENT) * Math.pow(bore.diameterM(), DIAMETER_EXPONENT));
+    this.lossPerMetre =
+        SI_CONSTANT / (Math.pow(c, FLOW_EXPONENT) * Math.pow(bore.diameterM(), DIAMETER_EXPONENT));
   }
 
   @Override
   public double headLossAt(double flowM3PerS) {
     return Math.copySign(
-        lossAtUnitFlow * Math.pow(Math.abs(flowM3PerS), FLOW_EXPONENT), flowM3PerS);
+        lengthM * lossPerMetre * Math.pow(Math.abs(flowM3PerS), FLOW_EXPONENT), flowM3PerS);
   }
 
   @Override
   public double slopeAt(double flowM3PerS) {
-    return FLOW_EXPONENT * lossAtUnitFlow * Math.pow(Math.abs(flowM3PerS), FLOW_EXPONENT - 1);
+    return FLOW_EXPONENT
+        * lengthM
+        * lossPerMetre
+        * Math.pow(Math.abs(flowM3PerS), FLOW_EXPONENT - 1);
   }
 
   @Override
   public double darcyFrictionFactorAt(double flowM3PerS) {
-    double lossPerFactor = lengthM / bore.diameterM() * bore.velocityHeadAt(flowM3PerS);
-    return Math.abs(headLossAt(flowM3PerS)) / lossPerFactor;
+    return lossPerMetre
+        * Math.pow(Math.abs(flowM3PerS), FLOW_EXPONENT)
+        * bore.diameterM()
+        / bore.velocityHeadAt(flowM3PerS);
   }
 }

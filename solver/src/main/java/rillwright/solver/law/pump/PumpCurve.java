@@ -21,6 +21,7 @@ public final class PumpCurve {
 
   private final List<PumpPoint> points;
   private final boolean levelled;
+  private final double publishedShutOffHeadM;
   private final MonotoneCubic head;
   private final Optional<MonotoneCubic> power;
 
@@ -40,21 +41,33 @@ public final class PumpCurve {
       throw new IllegalArgumentException("the last head of a pump's curve is not below its first");
     }
     double[] heads = points.stream().mapToDouble(PumpPoint::headM).toArray();
+    MonotoneCubic published = curveThrough(heads);
+    this.publishedShutOffHeadM = published.valueAt(0);
     this.levelled = level(heads);
+    this.head = levelled ? curveThrough(heads) : published;
+    this.power = powerThrough(points);
+  }
+
+  private MonotoneCubic curveThrough(double[] heads) {
     List<Knot> knots = new ArrayList<>();
-    List<Knot> powers = new ArrayList<>();
     for (int i = 0; i < heads.length; i++) {
-      PumpPoint point = points.get(i);
-      knots.add(new Knot(point.flowM3PerS(), heads[i]));
-      point.powerW().ifPresent(watts -> powers.add(new Knot(point.flowM3PerS(), watts)));
+      knots.add(new Knot(points.get(i).flowM3PerS(), heads[i]));
     }
-    boolean fromZero = points.get(0).flowM3PerS() == 0;
-    this.head =
-        MonotoneCubic.through(knots, fromZero ? EndSlopes.STEEP_AT_LAST : EndSlopes.STEEP_AT_BOTH);
-    this.power =
-        powers.size() < 2
-            ? Optional.empty()
-            : Optional.of(MonotoneCubic.through(powers, EndSlopes.AS_FITTED));
+    return curveThrough(knots);
+  }
+
+  private static Optional<MonotoneCubic> powerThrough(List<PumpPoint> points) {
+    List<Knot> knots = new ArrayList<>();
+    for (PumpPoint point : points) {
+      point.powerW().ifPresent(watts -> knots.add(new Knot(point.flowM3PerS(), watts)));
+    }
+    return knots.size() < 2 ? Optional.empty() : Optional.of(curveThrough(knots));
+  }
+
+  private static MonotoneCubic curveThrough(List<Knot> knots) {
+    boolean fromZero = knots.get(0).x() == 0;
+    return MonotoneCubic.through(
+        knots, fromZero ? EndSlopes.STEEP_AT_LAST : EndSlopes.STEEP_AT_BOTH);
   }
 
   private static boolean level(double[] heads) {
@@ -97,12 +110,11 @@ public final class PumpCurve {
   }
 
   /**
-   * The published head at no flow, m, not levelled; the first slope goes on to it where the sheet
-   * begins later.
+   * The published head at no flow, m; where the sheet begins later, the first slope of the curve
+   * through the published points, not levelled, goes on to it.
    */
   public double publishedShutOffHeadM() {
-    PumpPoint first = points.get(0);
-    return first.flowM3PerS() == 0 ? first.headM() : head.valueAt(0);
+    return publishedShutOffHeadM;
   }
 
   /** Greatest flow of the data sheet, m³/s. */

@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
  */
 public record PumpPoint(double flowM3PerS, double headM, OptionalDouble powerW) {
   public PumpPoint {
-    if (!(flowM3PerS >= 0 && headM >= 0 && powerW.orElse(0) >= 0)) {
+    boolean valid = flowM3PerS >= 0 && headM >= 0 && powerW.orElse(0) >= 0;
+    if (!valid || Double.isInfinite(flowM3PerS + headM + powerW.orElse(0))) {
       throw new IllegalArgumentException("a pump's flow, head and power must be 0 or more");
     }
   }

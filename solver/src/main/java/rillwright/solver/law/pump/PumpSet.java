@@ -81,7 +81,7 @@ public record PumpSet(
 
   @Override
   public double headLossAt(double flowM3PerS) {
-    return -headAt(flowM3PerS);
+    return 0 - headAt(flowM3PerS); // and so never minus nothing
   }
 
   @Override

@@ -17,6 +17,17 @@ import rillwright.solver.law.HeadLaw;
 public record SkimmerLaw(double freeFlowM3PerS, double depthOverSillM) implements HeadLaw {
   private static final double DROWNING_EXPONENT = 0.385;
 
+  public SkimmerLaw {
+    requireZeroOrMore("free flow", freeFlowM3PerS);
+    requireZeroOrMore("depth over the sill", depthOverSillM);
+  }
+
+  private static void requireZeroOrMore(String what, double value) {
+    if (!(value >= 0) || Double.isInfinite(value)) {
+      throw new IllegalArgumentException(what + " is " + value + "; it must be 0 or more");
+    }
+  }
+
   /**
    * A mouth at a level of the open water.
    *
@@ -43,9 +54,9 @@ public record SkimmerLaw(double freeFlowM3PerS, double depthOverSillM) implement
     if (freeFlowM3PerS == 0) {
       return 0;
     }
-    double drowned = 1 - Math.pow(share(flowM3PerS), 1 / DROWNING_EXPONENT);
-    double root = Math.cbrt(drowned);
-    return depthOverSillM * (1 - root * root);
+    // 1 − (1 − s^(1/0.385))^(2/3), without losing the last digits of a small share s.
+    double power = Math.pow(share(flowM3PerS), 1 / DROWNING_EXPONENT);
+    return -depthOverSillM * Math.expm1(2.0 / 3 * Math.log1p(-power));
   }
 
   /** Infinite at the greatest flow. */

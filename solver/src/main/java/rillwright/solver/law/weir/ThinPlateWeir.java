@@ -15,10 +15,10 @@ public final class ThinPlateWeir implements Weir {
   private static final double HEAD_ADDITION_M = 0.001;
 
   /**
-   * Beyond this h/p, far outside the standard, the coefficient stays, so that flow rises with head
-   * for every b/B.
+   * Beyond this h/p, far outside the standard, a coefficient that falls with the head stays, so
+   * that flow rises with head for every b/B.
    */
-  private static final double LARGEST_HEAD_RATIO = 100;
+  private static final double FALLS_UP_TO_HEAD_RATIO = 100;
 
   /** Rows of b/B, a, a′, kb in m. */
   private static final double[][] BY_WIDTH_RATIO = {
@@ -26,6 +26,7 @@ public final class ThinPlateWeir implements Weir {
     {0.2, 0.589, -0.0018, 0.0024},
     {0.4, 0.591, 0.0058, 0.0027},
     {0.6, 0.593, 0.018, 0.0036},
+    {0.7, 0.595, 0.030, 0.0041},
     {0.8, 0.597, 0.045, 0.0042},
     {0.9, 0.599, 0.064, 0.0031},
     {1.0, 0.602, 0.075, -0.0009},
@@ -35,6 +36,7 @@ public final class ThinPlateWeir implements Weir {
   private final double plateHeightM;
   private final double base;
   private final double perHeadRatio;
+  private final double largestHeadRatio;
   private final double effectiveWidthM;
 
   /**
@@ -55,6 +57,7 @@ public final class ThinPlateWeir implements Weir {
     double ratio = widthM / channelWidthM;
     this.base = coefficientAt(ratio, 1);
     this.perHeadRatio = coefficientAt(ratio, 2);
+    this.largestHeadRatio = perHeadRatio < 0 ? FALLS_UP_TO_HEAD_RATIO : Double.POSITIVE_INFINITY;
     this.effectiveWidthM = widthM + coefficientAt(ratio, 3);
   }
 
@@ -79,7 +82,7 @@ public final class ThinPlateWeir implements Weir {
   public double flowSlopeAt(double headM) {
     double he = EffectiveHead.at(headM, HEAD_ADDITION_M);
     double ofCoefficient =
-        headM < LARGEST_HEAD_RATIO * plateHeightM ? perHeadRatio / plateHeightM : 0;
+        headM < largestHeadRatio * plateHeightM ? perHeadRatio / plateHeightM : 0;
     return factor()
         * Math.sqrt(he)
         * (ofCoefficient * he
@@ -87,7 +90,7 @@ public final class ThinPlateWeir implements Weir {
   }
 
   private double dischargeCoefficientAt(double headM) {
-    return base + perHeadRatio * Math.min(headM / plateHeightM, LARGEST_HEAD_RATIO);
+    return base + perHeadRatio * Math.min(headM / plateHeightM, largestHeadRatio);
   }
 
   private double factor() {

@@ -1,0 +1,97 @@
+package rillwright.cli.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ExitCode;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.catalogue.page.CsvPage;
+import rillwright.cli.catalogue.page.JsonPage;
+import rillwright.cli.catalogue.page.Selection;
+import rillwright.cli.catalogue.page.Suggestion;
+import rillwright.cli.catalogue.page.TextPage;
+
+/** What pipe sizes, fittings, valves, lips and beds the program knows, with sources. */
+@Command(
+    name = "catalogue",
+    description = {
+      "Lists the pipe sizes, fittings, valves, lips and stream beds that a project",
+      "file may name, the numbers they stand for and where those are from."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  catalogue                            everything",
+      "  catalogue pipes                      one section",
+      "  catalogue pipes flexible PVC         the sizes of a material",
+      "  catalogue elbow                      whatever is called so",
+      "  catalogue beds --format json         for a program, in SI units",
+      "",
+      "A project file can override any of these numbers: k: on a fitting or valve,",
+      "inside: and roughness: on a pipe. They are for computing flow; what pressure",
+      "a pipe may carry and where it may lie, its maker and the local code say."
+    })
+public final class CatalogueCommand implements Callable<Integer> {
+  private static final String FORMATS = "text, json or csv";
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "WHAT",
+      description =
+          "A section (pipes, fittings, ends, valves, check valves, skimmers, lips, beds), a name,"
+              + " or a section and a name.")
+  private List<String> words = List.of();
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description = "text (default), json (SI), or csv (SI, one section).")
+  private String format;
+
+  @Option(names = "--help", usageHelp = true, description = "Shows this and stops.")
+  @SuppressWarnings("UnusedVariable") // set and read by picocli
+  private boolean help;
+
+  @Override
+  public Integer call() {
+    Catalogue catalogue = Catalogue.standard();
+    Selection selection = selection(catalogue);
+    PrintWriter out = spec.commandLine().getOut();
+    switch (format) {
+      case "text" -> TextPage.print(selection, out);
+      case "json" -> JsonPage.print(selection, out);
+      case "csv" -> printCsv(selection, out);
+      default -> throw wrong("\"" + format + "\" is no format; " + FORMATS + " would do");
+    }
+    out.flush();
+    return ExitCode.OK;
+  }
+
+  private Selection selection(Catalogue catalogue) {
+    if (words.isEmpty()) {
+      return Selection.all(catalogue);
+    }
+    String asked = String.join(" ", words);
+    return Selection.find(asked, catalogue)
+        .orElseThrow(() -> wrong(Suggestion.sentence(asked, catalogue)));
+  }
+
+  private void printCsv(Selection selection, PrintWriter out) {
+    if (selection.names().size() > 1) {
+      throw wrong("csv holds one table; ask for one of " + String.join(", ", selection.names()));
+    }
+    CsvPage.print(selection, out);
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

@@ -1,0 +1,182 @@
+package rillwright.cli.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.minor.ValveTravel;
+
+/** Losses, lips and beds agree with the published tables that they are said to be from. */
+class PublishedLossesTest {
+  private static final List<String> SIZES =
+      List.of("1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "4");
+  private final Catalogue catalogue = Catalogue.standard();
+
+  /**
+   * Rishel, HVAC Pump Handbook, 2nd ed. 2006, Tables 3.7 to 3.11: screwed fittings by size, 1/2 to
+   * 4 in; a dash where the table has none.
+   */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "elbow 90 threaded, 2.10 1.70 1.50 1.30 1.20 1.00 0.85 0.76 0.65",
+    "long elbow 90 threaded, - 0.85 0.76 0.65 0.53 0.43 0.36 0.29 0.23",
+    "elbow 45 threaded, 0.36 0.35 0.33 0.32 0.31 0.30 0.29 0.28 0.27",
+    "tee branch threaded, 2.40 2.10 1.90 1.70 1.60 1.40 1.30 1.20 1.10",
+    "tee run threaded, 0.90 0.90 0.90 0.90 0.90 0.90 0.90 0.90 0.90"
+  })
+  void threadedFittingsHaveThePublishedLossesBySize(String type, String published) {
+    String[] losses = published.split(" ");
+    for (int i = 0; i < losses.length; i++) {
+      if (!losses[i].equals("-")) {
+        Bore bore = scheduleFortyBore(SIZES.get(i));
+        double k = catalogue.findFitting(type, bore).orElseThrow().lossCoefficient();
+        assertEquals(Double.parseDouble(losses[i]), k, 0, type + " " + SIZES.get(i));
+      }
+    }
+  }
+
+  /**
+   * Crane, Technical Paper 410: K = n fT with n = 75 (foot valve, hinged disc) and 420 (poppet
+   * disc); fT of editions before 2009 (from memory).
+   */
+  @ParameterizedTest(name = "{0} in")
+  @CsvSource({
+    "1/2, 0.027",
+    "3/4, 0.025",
+    "1, 0.023",
+    "1-1/4, 0.022",
+    "1-1/2, 0.021",
+    "2, 0.019",
+    "2-1/2, 0.018",
+    "3, 0.018",
+    "4, 0.017"
+  })
+  void footValvesHaveThePublishedMultiplesOfFullyRoughFriction(String size, double factor) {
+    Bore bore = scheduleFortyBore(size);
+    assertEquals(75 * factor, checkValve("foot valve hinged", bore).lossCoefficient(), 0.0051);
+    assertEquals(420 * factor, checkValve("foot valve poppet", bore).lossCoefficient(), 0.0051);
+  }
+
+  /** A swing check valve opens at once; its K is a handbook's 2.0. */
+  @Test
+  void swingCheckValveOpensAtOnce() {
+    CheckValveRow swing = checkValve("swing", new Bore(0.052));
+    assertEquals(0, swing.crackingHeadM());
+    assertEquals(2.0, swing.lossCoefficient());
+  }
+
+  /** A handbook's table of loss coefficients (seen as a reproduction). */
+  @ParameterizedTest(name = "{0} by {1}")
+  @CsvSource({
+    "ball, 10, 0.29",
+    "ball, 20, 1.6",
+    "ball, 40, 17",
+    "ball, 60, 206",
+    "butterfly, 5, 0.24",
+    "butterfly, 20, 1.5",
+    "butterfly, 60, 118"
+  })
+  void valvesThatTurnHaveThePublishedLossByAngle(String type, double degrees, double published) {
+    assertPublishedOpening(type, 1 - degrees / 90, published);
+  }
+
+  /** The same handbook: gate valve open, 3/4, 1/2 and 1/4 open. */
+  @ParameterizedTest(name = "gate {0} open")
+  @CsvSource({"1, 0.17", "0.75, 0.9", "0.5, 4.5", "0.25, 24"})
+  void gateValveHasThePublishedLossByLift(double open, double published) {
+    assertPublishedOpening("gate", open, published);
+  }
+
+  private void assertPublishedOpening(String type, double openShare, double published) {
+    ValveTravel travel = catalogue.findValve(type).orElseThrow();
+    assertEquals(published, travel.lossCoefficientAt(openShare), 1e-9 * published);
+    assertTrue(
+        catalogue.listValveOpenings().stream()
+            .filter(opening -> opening.travel() == travel)
+            .filter(opening -> Math.abs(opening.openShare() - openShare) < 1e-12)
+            .anyMatch(opening -> opening.lossCoefficient() == published),
+        "printed among the openings");
+  }
+
+  /** Chow, Open-Channel Hydraulics, 1959, Table 5-6, natural streams: least, normal, greatest n. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "clean straight, 0.025, 0.030, 0.033",
+    "stones and weeds, 0.030, 0.035, 0.040",
+    "winding pools and shoals, 0.033, 0.040, 0.045",
+    "winding stones and weeds, 0.035, 0.045, 0.050",
+    "mountain gravel and cobble, 0.030, 0.040, 0.050",
+    "mountain large boulders, 0.040, 0.050, 0.070"
+  })
+  void bedsHaveThePublishedManningNumbers(String name, double least, double n, double greatest) {
+    Bed bed = catalogue.findBed(name).orElseThrow();
+    assertEquals(n, bed.manningN().orElseThrow());
+    assertEquals(least, bed.least());
+    assertEquals(greatest, bed.greatest());
+    assertTrue(bed.stoneM().isEmpty());
+  }
+
+  /** Wentworth 1922: cobbles are 64 to 256 mm, pebbles 4 to 64 mm. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"pebbles, 0.004, 0.064", "cobble, 0.064, 0.256", "large cobble, 0.064, 0.256"})
+  void stonesLieInTheirPublishedClass(String name, double from, double to) {
+    Bed bed = catalogue.findBed(name).orElseThrow();
+    double stone = bed.stoneM().orElseThrow();
+    assertTrue(from <= bed.least() && bed.least() < stone, name);
+    assertTrue(stone < bed.greatest() && bed.greatest() <= to, name);
+    assertTrue(bed.manningN().isEmpty());
+  }
+
+  /** Common practice; thin-plate 1.84 in any hydraulics text. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "metal, 1.84, THIN_EDGE, 0.15",
+    "stone, 1.60, FREE_OVERFALL, 0.30",
+    "broad, 1.55, FREE_OVERFALL, 0.30",
+    "boulders, 1.35, FREE_OVERFALL, 0.30"
+  })
+  void lipsHaveTheirUsualCoefficients(String name, double c, String brink, double band) {
+    Lip lip = catalogue.findLip(name).orElseThrow();
+    assertEquals(c, lip.coefficient());
+    assertEquals(brink, lip.brink().name());
+    assertEquals(band, lip.band(), 1e-12);
+  }
+
+  /** Borda and Carnot, over steps of one and two sizes of schedule 40 pipe. */
+  @Test
+  void reducersAndEnlargementsCoverStepsOfOneAndTwoSizes() {
+    FittingLoss reducer = catalogue.findFitting("reducer", new Bore(0.04)).orElseThrow();
+    FittingLoss enlargement = catalogue.findFitting("enlargement", new Bore(0.04)).orElseThrow();
+    double reducers = 0;
+    double enlargements = 0;
+    int steps = 0;
+    for (int step = 1; step <= 2; step++) {
+      for (int i = 0; i + step < SIZES.size(); i++) {
+        double ratio =
+            scheduleFortyBore(SIZES.get(i)).areaM2()
+                / scheduleFortyBore(SIZES.get(i + step)).areaM2();
+        double contraction = 0.5 * (1 - ratio);
+        double expansion = (1 - ratio) * (1 - ratio);
+        assertTrue(reducer.least() <= contraction && contraction <= reducer.greatest());
+        assertTrue(enlargement.least() <= expansion && expansion <= enlargement.greatest());
+        reducers += contraction;
+        enlargements += expansion;
+        steps++;
+      }
+    }
+    assertEquals(reducers / steps, reducer.lossCoefficient(), 0.02);
+    assertEquals(enlargements / steps, enlargement.lossCoefficient(), 0.02);
+  }
+
+  private CheckValveRow checkValve(String type, Bore bore) {
+    return catalogue.findCheckValve(type, bore).orElseThrow();
+  }
+
+  private Bore scheduleFortyBore(String size) {
+    return new Bore(catalogue.findPipe("PVC schedule 40", size + " in").orElseThrow().insideM());
+  }
+}

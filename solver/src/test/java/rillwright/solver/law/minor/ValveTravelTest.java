@@ -1,0 +1,68 @@
+package rillwright.solver.law.minor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class ValveTravelTest {
+
+  /**
+   * Weisbach's experiments as handbooks tabulate them (from memory): plug cock and throttle valve
+   * by the angle from open, gate valve by the share of its lift.
+   */
+  @ParameterizedTest(name = "{0} {1}° from open: K {2}")
+  @CsvSource({
+    "BALL, 5, 0.05",
+    "BALL, 10, 0.29",
+    "BALL, 20, 1.6",
+    "BALL, 40, 17",
+    "BALL, 60, 206",
+    "BUTTERFLY, 5, 0.24",
+    "BUTTERFLY, 10, 0.52",
+    "BUTTERFLY, 20, 1.5",
+    "BUTTERFLY, 40, 10.8",
+    "BUTTERFLY, 60, 118"
+  })
+  void agreesWithThePrintedTableByAngle(ValveTravel valve, double degrees, double k) {
+    assertTrue(valve.turns());
+    assertEquals(k, valve.lossCoefficientAt(1 - degrees / 90), 1e-12 * k);
+    assertEquals(degrees, ValveTravel.degreesFromOpen(1 - degrees / 90), 1e-12);
+  }
+
+  @ParameterizedTest(name = "gate {0} open: K {1}")
+  @CsvSource({"1, 0.17", "0.75, 0.9", "0.5, 4.5", "0.25, 24"})
+  void agreesWithThePrintedTableByLift(double open, double k) {
+    assertEquals(k, ValveTravel.GATE.lossCoefficientAt(open), 1e-12 * k);
+  }
+
+  /** Half-way between two printed angles K is their geometric mean. */
+  @Test
+  void logarithmOfKIsStraightBetweenPrintedAngles() {
+    assertEquals(
+        Math.sqrt(1.6 * 17), ValveTravel.BALL.lossCoefficientAt(1 - 30.0 / 90), 1e-12 * 5.2);
+    assertEquals(Math.sqrt(0.9 * 4.5), ValveTravel.GATE.lossCoefficientAt(0.625), 1e-12);
+  }
+
+  /** From 40° to 60° K of a ball valve grows 206/17 times, so from 60° to 80° it does again. */
+  @Test
+  void lastSlopeGoesOnBeyondTheLastPrintedAngle() {
+    assertEquals(206 * 206 / 17.0, ValveTravel.BALL.lossCoefficientAt(1 - 80.0 / 90), 1e-8);
+    assertEquals(24 * 24 / 4.5, ValveTravel.GATE.lossCoefficientAt(1e-13), 1e-6);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void closingNeverLowersTheLossUntilItIsShut(ValveTravel valve) {
+    double before = 0;
+    for (int percent = 100; percent > 0; percent--) {
+      double k = valve.lossCoefficientAt(percent / 100.0);
+      assertTrue(k >= before && k > 0 && Double.isFinite(k), valve + " at " + percent + " %");
+      before = k;
+    }
+    assertEquals(Double.POSITIVE_INFINITY, valve.lossCoefficientAt(0));
+  }
+}
