@@ -7,9 +7,6 @@ import rillwright.solver.steady.SteadyState;
 
 /** Falls and outlets that get less than their wish, or nothing. */
 final class WishDetector implements Detector {
-  /** Less than this share below a wish is nothing that anyone sees. */
-  private static final double NOTICEABLE_SHARE = 0.001;
-
   /** A fall that gets less than its wish. */
   record UnderWish(String at, double flowM3PerS, double wantM3PerS) implements Finding {
     @Override
@@ -51,7 +48,7 @@ final class WishDetector implements Detector {
       String name = point.point().name().value();
       double want = point.point().wantM3PerS().orElse(0);
       double flow = point.outflowM3PerS();
-      if (want > 0 && flow < want * (1 - NOTICEABLE_SHARE)) {
+      if (point.isUnderWish()) {
         findings.add(new UnderWish(name, flow, want));
       } else if (want == 0 && flow == 0 && point.point().spill().isPresent()) {
         findings.add(new Dry(name));

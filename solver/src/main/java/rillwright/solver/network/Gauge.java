@@ -2,8 +2,10 @@ package rillwright.solver.network;
 
 import java.util.Optional;
 import rillwright.solver.law.Bore;
+import rillwright.solver.law.Gravity;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.NoLoss;
+import rillwright.solver.water.Water;
 
 /**
  * A named tap for a pressure gauge; costs nothing, reads static pressure.
@@ -17,6 +19,18 @@ public record Gauge(String name, double elevationM, Optional<Bore> bore) impleme
   @Override
   public String kind() {
     return "gauge";
+  }
+
+  /**
+   * What it reads, Pa above the air's pressure: the static pressure, its bore's velocity head taken
+   * off.
+   *
+   * @param headM total head there, m
+   * @param flowM3PerS flow past it, m³/s
+   */
+  public double pressurePa(double headM, double flowM3PerS, Water water) {
+    double velocityHead = bore.map(b -> b.velocityHeadAt(flowM3PerS)).orElse(0.0);
+    return water.densityKgPerM3() * Gravity.STANDARD_M_PER_S2 * (headM - elevationM - velocityHead);
   }
 
   @Override

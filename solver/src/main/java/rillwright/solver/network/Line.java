@@ -33,4 +33,9 @@ public record Line(
   public Optional<Bore> mainBore() {
     return pipeBore.or(() -> parts.stream().map(Part::bore).flatMap(Optional::stream).findFirst());
   }
+
+  /** The same line with other parts. */
+  public Line withParts(List<Part> otherParts) {
+    return new Line(name, from, to, pipeBore, otherParts, entrance, exit);
+  }
 }

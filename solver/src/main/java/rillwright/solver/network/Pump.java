@@ -14,6 +14,12 @@ import rillwright.solver.law.pump.PumpSet;
  */
 public record Pump(String model, PumpSet set) implements Part {
 
+  /** The same pump at another speed, a share of full speed, 0 or more. */
+  public Pump atSpeed(double speed) {
+    return new Pump(
+        model, new PumpSet(set.curve(), speed, set.count(), set.arrangement(), set.runsBack()));
+  }
+
   @Override
   public String kind() {
     return "pump";

@@ -39,6 +39,11 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
     }
   }
 
+  /** The same valve, shut. */
+  public Valve shut() {
+    return new Valve(label, new GivenLoss(Double.POSITIVE_INFINITY), inside, adjustable);
+  }
+
   @Override
   public String kind() {
     return "valve";

@@ -16,6 +16,14 @@ import rillwright.solver.network.Point;
 public record PointState(
     Point point, OptionalDouble headM, OptionalDouble missingHeadM, double outflowM3PerS) {
 
+  /** Less than this share below a wish is nothing that anyone sees. */
+  private static final double NOTICEABLE_SHARE = 0.001;
+
+  /** Whether it gets noticeably less than its wish. */
+  public boolean isUnderWish() {
+    return outflowM3PerS < point.wantM3PerS().orElse(0) * (1 - NOTICEABLE_SHARE);
+  }
+
   /** Whether anything determines its head. */
   public boolean isDetermined() {
     return headM.isPresent();

@@ -1,0 +1,49 @@
+package rillwright.cli.report.text;
+
+/** Ink to print with: colours on a terminal, none elsewhere. */
+public enum Ink {
+  /** No colours. */
+  PLAIN {
+    @Override
+    String paint(String text, Tone tone) {
+      return text;
+    }
+  },
+
+  /** Colours by the escape sequences of ECMA-48. */
+  COLOUR {
+    @Override
+    String paint(String text, Tone tone) {
+      return tone.sequence().isEmpty() ? text : "\u001b[" + tone.sequence() + "m" + text + "\u001b[0m";
+    }
+  };
+
+  /** What a piece of text is. */
+  public enum Tone {
+    PLAIN(""),
+    HEADING("1"),
+    GOOD("32"),
+    WARNING("33;1");
+
+    private final String sequence;
+
+    Tone(String sequence) {
+      this.sequence = sequence;
+    }
+
+    String sequence() {
+      return sequence;
+    }
+  }
+
+  /** The ink for this process: colour if a person looks at a terminal and has not refused it. */
+  public static Ink ofTerminal() {
+    String refused = System.getenv("NO_COLOR");
+    boolean dumb = "dumb".equals(System.getenv("TERM"));
+    boolean wanted = refused == null || refused.isEmpty();
+    return System.console() != null && wanted && !dumb ? COLOUR : PLAIN;
+  }
+
+  /** The text in a tone. */
+  abstract String paint(String text, Tone tone);
+}

@@ -1,0 +1,112 @@
+package rillwright.cli.report.text;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.BiFunction;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.law.minor.ValveTravel;
+import rillwright.solver.network.CheckValve;
+import rillwright.solver.network.Filter;
+import rillwright.solver.network.Fitting;
+import rillwright.solver.network.Gauge;
+import rillwright.solver.network.HighPoint;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Pump;
+import rillwright.solver.network.Run;
+import rillwright.solver.network.Skimmer;
+import rillwright.solver.network.Valve;
+
+/** A part in a few words: "38 ft of 2 in flexible PVC", "3 × elbow 90 (K 0.9)". */
+public final class PartWords {
+  private static final double FULL_SPEED = 1;
+
+  private static final Map<Class<? extends Part>, BiFunction<Part, ShownUnits, String>> BY_KIND =
+      Map.ofEntries(
+          entry(Run.class, PartWords::run),
+          entry(Fitting.class, PartWords::fitting),
+          entry(Valve.class, PartWords::valve),
+          entry(CheckValve.class, PartWords::checkValve),
+          entry(Skimmer.class, PartWords::skimmer),
+          entry(Filter.class, (filter, units) -> filter.kind() + clogged(filter.clogged(), units)),
+          entry(Pump.class, PartWords::pump),
+          entry(Gauge.class, (gauge, units) -> "gauge " + gauge.name() + at(gauge.elevationM(), units)),
+          entry(HighPoint.class, (high, units) -> high.kind() + at(high.elevationM(), units)));
+
+  private PartWords() {}
+
+  private static <P extends Part>
+      Map.Entry<Class<? extends Part>, BiFunction<Part, ShownUnits, String>> entry(
+          Class<P> kind, BiFunction<P, ShownUnits, String> words) {
+    return Map.entry(kind, (part, units) -> words.apply(kind.cast(part), units));
+  }
+
+  /** The words for a part; its label where there are none of its own. */
+  public static String of(Part part, ShownUnits units) {
+    BiFunction<Part, ShownUnits, String> words = BY_KIND.get(part.getClass());
+    return words == null ? part.label() : words.apply(part, units);
+  }
+
+  private static String run(Run run, ShownUnits units) {
+    String of = run.label().isEmpty() ? "pipe" : run.label();
+    return units.length(run.lengthM()) + " of " + of;
+  }
+
+  private static String fitting(Fitting fitting, ShownUnits units) {
+    String times = fitting.count() == 1 ? "" : fitting.count() + " \u00d7 ";
+    return times + fitting.label() + " (K " + units.number(fitting.lossCoefficient()) + ")";
+  }
+
+  private static String valve(Valve valve, ShownUnits units) {
+    if (valve.isShut()) {
+      return valve.label() + ", shut";
+    }
+    String open =
+        valve.loss() instanceof Valve.Opening opening ? ", " + openness(opening, units) : "";
+    return valve.label() + open + " (K " + units.number(valve.loss().lossCoefficient()) + ")";
+  }
+
+  private static String openness(Valve.Opening opening, ShownUnits units) {
+    if (opening.openShare() >= 1) {
+      return "open";
+    }
+    double degrees = ValveTravel.degreesFromOpen(opening.openShare());
+    return units.share(opening.openShare())
+        + " open"
+        + (opening.travel().turns()
+            ? ", handle " + Math.round(degrees) + "\u00b0 from open"
+            : "");
+  }
+
+  private static String checkValve(CheckValve valve, ShownUnits units) {
+    String opens =
+        valve.crackingHeadM() > 0 ? ", opens at " + units.head(valve.crackingHeadM()) : "";
+    return valve.label() + " (K " + units.number(valve.lossCoefficient()) + opens + ")";
+  }
+
+  private static String skimmer(Skimmer skimmer, ShownUnits units) {
+    return "skimmer mouth "
+        + units.depth(skimmer.widthM())
+        + " wide, sill"
+        + at(skimmer.sillM(), units)
+        + clogged(skimmer.clogged(), units);
+  }
+
+  private static String pump(Pump pump, ShownUnits units) {
+    int count = pump.set().count();
+    boolean several = count > 1;
+    String arranged = pump.set().arrangement().name().toLowerCase(Locale.ROOT);
+    double speed = pump.set().speed();
+    return (several ? count + " \u00d7 " : "")
+        + pump.label()
+        + (several ? " in " + arranged : "")
+        + (speed == FULL_SPEED ? "" : " at " + units.share(speed) + " speed");
+  }
+
+  private static String clogged(double clogged, ShownUnits units) {
+    return clogged > 0 ? ", " + units.share(clogged) + " clogged" : "";
+  }
+
+  private static String at(double elevationM, ShownUnits units) {
+    return " at " + units.length(elevationM);
+  }
+}

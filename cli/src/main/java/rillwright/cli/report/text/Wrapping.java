@@ -1,0 +1,46 @@
+package rillwright.cli.report.text;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks text into lines at spaces, or within words that are longer than a line. */
+final class Wrapping {
+  private Wrapping() {}
+
+  /** Number of columns that a text takes, counted in characters. */
+  static int width(String text) {
+    return text.codePointCount(0, text.length());
+  }
+
+  /** Lines of at most a width; at least one. */
+  static List<String> lines(String text, int width) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.strip().split(" +")) {
+      String rest = word;
+      while (true) {
+        boolean fits = width(line.toString()) + width(rest) + (line.isEmpty() ? 0 : 1) <= width;
+        if (fits) {
+          line.append(line.isEmpty() ? "" : " ").append(rest);
+          break;
+        }
+        if (!line.isEmpty()) {
+          lines.add(line.toString());
+          line.setLength(0);
+        } else {
+          int end = rest.offsetByCodePoints(0, width);
+          lines.add(rest.substring(0, end));
+          rest = rest.substring(end);
+        }
+      }
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  /** The text filled with spaces to a width. */
+  static String padded(String text, int width, boolean toTheRight) {
+    String spaces = " ".repeat(Math.max(0, width - width(text)));
+    return toTheRight ? spaces + text : text + spaces;
+  }
+}

@@ -1,0 +1,108 @@
+package rillwright.cli.report.text.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.Ink.Tone;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Cell;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Point;
+import rillwright.solver.steady.PointState;
+
+/** Falls and outlets: what runs, against the wish, and how thick the sheet is. */
+final class FallsTable {
+  private static final String NONE = "-";
+
+  private final ShownUnits units;
+  private final TextTable table;
+  private final boolean anyFall;
+
+  private FallsTable(ShownUnits units, boolean anyFall, boolean anyOutlet) {
+    this.units = units;
+    this.anyFall = anyFall;
+    String heading = anyFall && anyOutlet ? "FALLS, OUTLETS" : anyFall ? "FALLS" : "OUTLETS";
+    this.table =
+        new TextTable(heading)
+            .column("flow", Side.RIGHT)
+            .column("wish", Side.RIGHT)
+            .column("of wish", Side.RIGHT);
+    if (anyFall) {
+      table
+          .column("per width", Side.RIGHT)
+          .column("over the crest", Side.RIGHT)
+          .column("at the brink", Side.RIGHT);
+    }
+  }
+
+  static void print(Solved solved, Page page) {
+    List<PointState> points = solved.state().points();
+    boolean anyFall = points.stream().anyMatch(state -> state.point() instanceof Fall);
+    boolean anyOutlet = points.stream().anyMatch(state -> state.point() instanceof Outlet);
+    FallsTable falls = new FallsTable(solved.units(), anyFall, anyOutlet);
+    points.forEach(falls::add);
+    if (falls.table.isEmpty()) {
+      return;
+    }
+    page.table(falls.table);
+    if (anyFall) {
+      page.paragraph(
+          "Over the crest: depth three or four depths upstream of it. At the brink: the sheet where"
+              + " it leaves the lip.");
+    }
+  }
+
+  private void add(PointState state) {
+    Point point = state.point();
+    Optional<Fall> fall = point instanceof Fall f ? Optional.of(f) : Optional.empty();
+    if (fall.isEmpty() && !(point instanceof Outlet)) {
+      return;
+    }
+    double flow = state.outflowM3PerS();
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.of(flow == 0 ? "dry" : units.flow(flow)));
+    cells.add(Cell.of(wish(point)));
+    cells.add(ofWish(state));
+    if (anyFall) {
+      cells.addAll(fall.map(f -> sheet(f, flow)).orElse(List.of(none(), none(), none())));
+    }
+    table.row(point.name().value(), cells);
+  }
+
+  private String wish(Point point) {
+    return point.wantM3PerS().isPresent()
+        ? units.writtenFlow(point.wantM3PerS().getAsDouble())
+        : NONE;
+  }
+
+  private Cell ofWish(PointState state) {
+    double want = state.point().wantM3PerS().orElse(0);
+    if (want == 0) {
+      return none();
+    }
+    Tone tone = state.isUnderWish() ? Tone.WARNING : Tone.GOOD;
+    return new Cell(units.share(state.outflowM3PerS() / want), tone);
+  }
+
+  private List<Cell> sheet(Fall fall, double flow) {
+    if (flow <= 0) {
+      return List.of(none(), none(), none());
+    }
+    String band = " \u00b1" + units.share(fall.depthBand());
+    OptionalDouble brink = fall.weir().brinkDepthAt(flow);
+    return List.of(
+        Cell.of(units.flowPerWidth(flow / fall.widthM())),
+        Cell.of(units.depth(fall.weir().headAt(flow)) + band),
+        brink.isPresent() ? Cell.of(units.depth(brink.getAsDouble()) + band) : none());
+  }
+
+  private static Cell none() {
+    return Cell.of(NONE);
+  }
+}

@@ -1,0 +1,45 @@
+package rillwright.cli.report.text.solve;
+
+import java.util.OptionalDouble;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.Tee;
+import rillwright.solver.reading.GaugeReading;
+import rillwright.solver.steady.PointState;
+
+/** Pressures: what gauges read, and the total pressure at tees. */
+final class GaugesTable {
+  private GaugesTable() {}
+
+  static void print(Solved solved, Page page) {
+    ShownUnits units = solved.units();
+    TextTable table =
+        new TextTable("PRESSURES").column("running", Side.RIGHT).column("which is", Side.LEFT);
+    for (GaugeReading reading : GaugeReading.listIn(solved.state())) {
+      String place =
+          "a gauge in \""
+              + reading.line().value()
+              + "\" at "
+              + units.length(reading.gauge().elevationM());
+      table.row(reading.gauge().name(), shown(reading.pressurePa(), units), place);
+    }
+    for (PointState state : solved.state().points()) {
+      if (state.point() instanceof Tee tee && tee.elevationM().isPresent()) {
+        table.row(
+            tee.name().value(),
+            shown(tee.pressurePa(state.headM(), solved.state().network().water()), units),
+            "the total pressure in a tee at " + units.length(tee.elevationM().getAsDouble()));
+      }
+    }
+    if (!table.isEmpty()) {
+      page.table(table);
+    }
+  }
+
+  private static String shown(OptionalDouble pressure, ShownUnits units) {
+    return pressure.isPresent() ? units.pressure(pressure.getAsDouble()) : "cut off";
+  }
+}

@@ -1,0 +1,102 @@
+package rillwright.cli.report.text.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.Skimmer;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.steady.SteadyState;
+
+/** Water levels: what is held and what the balance finds, against sills, intakes and edges. */
+final class LevelsTable {
+  private final SteadyState state;
+  private final ShownUnits units;
+
+  private LevelsTable(Solved solved) {
+    this.state = solved.state();
+    this.units = solved.units();
+  }
+
+  static void print(Solved solved, Page page) {
+    LevelsTable levels = new LevelsTable(solved);
+    TextTable table =
+        new TextTable("LEVELS").column("level", Side.RIGHT).column("which is", Side.LEFT);
+    for (PointState point : solved.state().points()) {
+      List<String> notes = levels.notes(point);
+      if (!notes.isEmpty()) {
+        String level =
+            point.headM().isPresent()
+                ? solved.units().length(point.headM().getAsDouble())
+                : "not known";
+        table.row(point.point().name().value(), level, String.join("; ", notes));
+      }
+    }
+    if (!table.isEmpty()) {
+      page.table(table);
+    }
+  }
+
+  private List<String> notes(PointState point) {
+    List<String> notes = new ArrayList<>();
+    if (point.point() instanceof Basin basin) {
+      notes.add("held");
+      sills(basin, notes);
+      if (basin.overflowM().isPresent()) {
+        notes.add(against(basin.levelM(), basin.overflowM().getAsDouble(), "its overflow"));
+      }
+    } else if (point.point() instanceof Chamber chamber) {
+      chamber(point, chamber, notes);
+    }
+    return notes;
+  }
+
+  private void sills(Basin basin, List<String> notes) {
+    for (Line line : state.network().lines()) {
+      for (Part part : line.parts()) {
+        if (line.from().equals(basin.name()) && part instanceof Skimmer skimmer) {
+          String sill = "the skimmer's sill in \"" + line.name().value() + "\"";
+          notes.add(against(basin.levelM(), skimmer.sillM(), sill));
+        }
+      }
+    }
+  }
+
+  private void chamber(PointState point, Chamber chamber, List<String> notes) {
+    OptionalDouble head = point.headM();
+    if (head.isEmpty()) {
+      notes.add("nothing determines it");
+      return;
+    }
+    for (Line line : state.network().lines()) {
+      if (line.to().equals(chamber.name())) {
+        Point before = state.network().point(line.from());
+        if (before instanceof Basin basin) {
+          notes.add(against(head.getAsDouble(), basin.levelM(), basin.name().value()));
+        }
+      }
+    }
+    if (point.isStarved()) {
+      notes.add(
+          "at the pump's intake: starved, short of "
+              + units.depth(point.missingHeadM().getAsDouble()));
+    } else {
+      notes.add(against(head.getAsDouble(), chamber.intakeM(), "the pump's intake"));
+    }
+  }
+
+  /** "5 in above the sill". */
+  private String against(double level, double mark, String words) {
+    double above = level - mark;
+    return units.depth(Math.abs(above)) + (above < 0 ? " below " : " above ") + words;
+  }
+}

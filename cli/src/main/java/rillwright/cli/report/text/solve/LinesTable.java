@@ -1,0 +1,78 @@
+package rillwright.cli.report.text.solve;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.PartWords;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.Pump;
+import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.PartState;
+
+/** Lines: flow, speed, the head they cost and what in them costs most. */
+final class LinesTable {
+  private final ShownUnits units;
+  private final TextTable table =
+      new TextTable("LINES")
+          .column("flow", Side.RIGHT)
+          .column("speed", Side.RIGHT)
+          .column("head lost", Side.RIGHT)
+          .column("most of it in", Side.LEFT);
+
+  private LinesTable(ShownUnits units) {
+    this.units = units;
+  }
+
+  static void print(Solved solved, Page page) {
+    LinesTable lines = new LinesTable(solved.units());
+    solved.state().lines().forEach(lines::add);
+    page.table(lines.table);
+  }
+
+  private void add(LineState line) {
+    String name = line.line().name().value();
+    if (!line.open()) {
+      table.row(name, units.flow(0), "-", "-", "shut: carries nothing");
+      return;
+    }
+    Map<String, Double> losses = losses(line);
+    double sum = losses.values().stream().mapToDouble(Double::doubleValue).sum();
+    OptionalDouble velocity = line.velocityMPerS();
+    table.row(
+        name,
+        units.flow(line.flowM3PerS()),
+        velocity.isPresent() ? units.velocity(velocity.getAsDouble()) : "-",
+        units.head(sum),
+        most(losses, sum));
+  }
+
+  /** What each part takes in the direction of its flow, m; a pump takes nothing. */
+  private Map<String, Double> losses(LineState line) {
+    Map<String, Double> losses = new LinkedHashMap<>();
+    losses.put("its entrance", Math.abs(line.entranceLossM()));
+    for (PartState part : line.parts()) {
+      if (!(part.part() instanceof Pump)) {
+        losses.merge(
+            PartWords.of(part.part(), units), Math.abs(part.headLossM().orElse(0)), Double::sum);
+      }
+    }
+    losses.merge("its exit", Math.abs(line.exitLossM()), Double::sum);
+    return losses;
+  }
+
+  private String most(Map<String, Double> losses, double sum) {
+    String largest = "";
+    for (Map.Entry<String, Double> loss : losses.entrySet()) {
+      if (loss.getValue() > losses.getOrDefault(largest, 0.0)) {
+        largest = loss.getKey();
+      }
+    }
+    return largest.isEmpty()
+        ? "-"
+        : largest + ": " + units.share(losses.get(largest) / sum);
+  }
+}

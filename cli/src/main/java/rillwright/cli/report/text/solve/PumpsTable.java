@@ -1,0 +1,56 @@
+package rillwright.cli.report.text.solve;
+
+import java.util.OptionalDouble;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.PartWords;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.network.Pump;
+import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.PartState;
+
+/** Pumps: where they run on their curve and what they draw. */
+final class PumpsTable {
+  private PumpsTable() {}
+
+  static void print(Solved solved, Page page) {
+    ShownUnits units = solved.units();
+    TextTable table =
+        new TextTable("PUMPS")
+            .column("flow", Side.RIGHT)
+            .column("head", Side.RIGHT)
+            .column("draws", Side.RIGHT)
+            .column("shut-off", Side.RIGHT)
+            .column("of its range", Side.RIGHT)
+            .column("pump", Side.LEFT);
+    for (LineState line : solved.state().lines()) {
+      for (PartState part : line.parts()) {
+        if (part.part() instanceof Pump pump) {
+          add(table, line, part, pump, units);
+        }
+      }
+    }
+    if (!table.isEmpty()) {
+      page.table(table);
+    }
+  }
+
+  private static void add(
+      TextTable table, LineState line, PartState part, Pump pump, ShownUnits units) {
+    PumpSet set = pump.set();
+    double flow = part.flowM3PerS();
+    OptionalDouble power = set.powerAt(flow);
+    double range = set.publishedRangeM3PerS();
+    table.row(
+        line.line().name().value(),
+        units.flow(flow),
+        units.head(set.headAt(flow)),
+        power.isPresent() ? units.power(power.getAsDouble()) : "not given",
+        units.head(set.publishedShutOffHeadM()),
+        range > 0 ? units.share(flow / range) + " of " + units.flow(range) : "stopped",
+        PartWords.of(pump, units));
+  }
+}

@@ -1,0 +1,82 @@
+package rillwright.cli.report.text.visit;
+
+import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.units.VisitTools;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.steady.PointState;
+
+/** Flow and depths at falls; flow at outlets in air. */
+final class FallReadings {
+  /** Error of a ruler in running water, m; common practice, no source. */
+  static final double RULER_M = 0.002;
+
+  /** How far upstream of a crest its head is read, in heads. */
+  private static final double HEADS_BACK = 4;
+
+  private final ShownUnits units;
+  private final TextTable table;
+  private final Set<Hint> hints;
+
+  private FallReadings(Solved solved, TextTable table, Set<Hint> hints) {
+    this.units = solved.units();
+    this.table = table;
+    this.hints = hints;
+  }
+
+  static void add(Solved solved, TextTable table, Set<Hint> hints) {
+    FallReadings readings = new FallReadings(solved, table, hints);
+    for (PointState state : solved.state().points()) {
+      if (state.outflowM3PerS() > 0 && state.point() instanceof Fall fall) {
+        readings.fall(fall, state.outflowM3PerS());
+      } else if (state.outflowM3PerS() > 0
+          && state.point() instanceof Outlet outlet
+          && outlet.levelM().isEmpty()) {
+        readings.timed(outlet.name().value(), state.outflowM3PerS());
+      }
+    }
+  }
+
+  private void fall(Fall fall, double flow) {
+    timed(fall.name().value(), flow);
+    double head = fall.weir().headAt(flow);
+    String back = units.ruler(HEADS_BACK * head);
+    depth("water over the crest, " + back + " back from the lip", head, fall.depthBand());
+    OptionalDouble brink = fall.weir().brinkDepthAt(flow);
+    if (brink.isPresent()) {
+      depth("thickness at the brink", brink.getAsDouble(), fall.depthBand());
+    }
+    hints.add(Hint.CREST);
+  }
+
+  private void timed(String name, double flow) {
+    VisitTools tools = units.tools();
+    TimedFill fill = TimedFill.of(flow, tools);
+    if (fill.isTooQuick()) {
+      double seconds = tools.poolAreaM2() * tools.poolDepthM() / flow;
+      table.row(name, "refill of a pool, " + tools.pool(), units.seconds(seconds), "\u00b18 %");
+      hints.add(Hint.REFILL);
+      return;
+    }
+    table.row(
+        name,
+        "time to fill a " + fill.vessel(),
+        units.seconds(fill.seconds()),
+        units.secondsBetween(
+            fill.seconds() * (1 - fill.share()), fill.seconds() * (1 + fill.share())));
+    hints.add(Hint.TIMED);
+  }
+
+  private void depth(String what, double depth, double share) {
+    double band = Math.hypot(share * depth, RULER_M);
+    table.row(
+        "",
+        what,
+        units.ruler(depth),
+        units.rulerBetween(Math.max(0, depth - band), depth + band));
+  }
+}

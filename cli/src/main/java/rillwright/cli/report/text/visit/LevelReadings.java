@@ -1,0 +1,46 @@
+package rillwright.cli.report.text.visit;
+
+import java.util.Set;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.steady.SteadyState;
+
+/** How far the water in chambers stands below the open water that feeds them. */
+final class LevelReadings {
+  /** Error of a level read with a ruler, m; common practice, no source. */
+  private static final double LEVEL_M = 0.003;
+
+  private LevelReadings() {}
+
+  static void add(Solved solved, TextTable table, Set<Hint> hints) {
+    SteadyState state = solved.state();
+    for (PointState point : state.points()) {
+      if (point.point() instanceof Chamber chamber && point.headM().isPresent()) {
+        for (Line line : state.network().lines()) {
+          Point before = state.network().point(line.from());
+          if (line.to().equals(chamber.name()) && before instanceof Basin basin) {
+            double below = basin.levelM() - point.headM().getAsDouble();
+            row(table, solved.units(), chamber.name(), basin.name(), below);
+            hints.add(Hint.OPEN_WATER);
+          }
+        }
+      }
+    }
+  }
+
+  private static void row(
+      TextTable table, ShownUnits units, PointName chamber, PointName basin, double below) {
+    table.row(
+        chamber.value(),
+        "level below \"" + basin.value() + "\"",
+        units.ruler(below),
+        units.rulerBetween(Math.max(0, below - LEVEL_M), below + LEVEL_M));
+  }
+}

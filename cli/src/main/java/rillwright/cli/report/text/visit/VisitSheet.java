@@ -1,0 +1,35 @@
+package rillwright.cli.report.text.visit;
+
+import java.util.Set;
+import java.util.TreeSet;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+
+/** What the crew should read on the day it starts the water, and how. */
+public final class VisitSheet {
+  private VisitSheet() {}
+
+  /** Prints it. */
+  public static void print(Solved solved, Page page) {
+    TextTable table =
+        new TextTable("READ ON THE DAY")
+            .column("what", Side.LEFT)
+            .column("expect", Side.RIGHT)
+            .column("read between", Side.RIGHT);
+    Set<Hint> hints = new TreeSet<>();
+    FallReadings.add(solved, table, hints);
+    GaugeRows.add(solved, table, hints);
+    PumpReadings.add(solved, table, hints);
+    LevelReadings.add(solved, table, hints);
+    if (table.isEmpty()) {
+      return;
+    }
+    page.table(table);
+    page.blank();
+    hints.add(Hint.BANDS);
+    hints.add(Hint.HANDS);
+    hints.forEach(hint -> page.marked("- ", hint.sentence()));
+  }
+}

@@ -1,0 +1,194 @@
+package rillwright.cli.report.units;
+
+import java.util.List;
+import rillwright.curves.unit.Unit;
+import rillwright.solver.finding.Wording;
+
+/**
+ * The units in which a project is shown, and how far numbers are rounded.
+ *
+ * <p>What is computed is rounded by up to 2.5 %, which is less than it is off by; pressures, heads
+ * and powers by up to 1 %; what somebody wrote (levels, lengths, wishes) is told as it is written.
+ */
+public final class ShownUnits implements Wording {
+  /** Gallons per hour, feet, inches, psi. */
+  public static final ShownUnits US =
+      new ShownUnits(
+          new Scale(Unit.GALLON_PER_HOUR, Scale.COMPUTED, "1"),
+          new Scale(Unit.GALLON_PER_HOUR_PER_INCH, Scale.COMPUTED, "1"),
+          new Scale(Unit.FOOT, Scale.WRITTEN, "0.01"),
+          new Scale(Unit.INCH, Scale.COMPUTED, "0.1"),
+          new Scale(Unit.FOOT, Scale.CLOSE, "0.01"),
+          new Scale(Unit.FOOT_PER_SECOND, Scale.COMPUTED, "0.1"),
+          new Scale(Unit.PSI, Scale.CLOSE, "0.1"),
+          new Scale(Unit.GALLON, Scale.COMPUTED, "1"),
+          new Scale(Unit.INCH, Scale.WRITTEN, "0.001"),
+          VisitTools.US);
+
+  /** Cubic metres per hour, metres, millimetres, kilopascals. */
+  public static final ShownUnits METRIC =
+      new ShownUnits(
+          new Scale(Unit.CUBIC_METRE_PER_HOUR, Scale.COMPUTED, "0.01"),
+          new Scale(Unit.CUBIC_METRE_PER_HOUR_PER_METRE, Scale.COMPUTED, "0.1"),
+          new Scale(Unit.METRE, Scale.WRITTEN, "0.001"),
+          new Scale(Unit.MILLIMETRE, Scale.COMPUTED, "1"),
+          new Scale(Unit.METRE, Scale.CLOSE, "0.01"),
+          new Scale(Unit.METRE_PER_SECOND, Scale.COMPUTED, "0.01"),
+          new Scale(Unit.KILOPASCAL, Scale.CLOSE, "0.1"),
+          new Scale(Unit.LITRE, Scale.COMPUTED, "1"),
+          new Scale(Unit.MILLIMETRE, Scale.WRITTEN, "0.1"),
+          VisitTools.METRIC);
+
+  private static final Scale POWER = new Scale(Unit.WATT, Scale.CLOSE, "1");
+
+  private final Scale flow;
+  private final Scale flowPerWidth;
+  private final Scale length;
+  private final Scale depth;
+  private final Scale head;
+  private final Scale velocity;
+  private final Scale pressure;
+  private final Scale volume;
+  private final Scale bore;
+  private final VisitTools tools;
+
+  private ShownUnits(
+      Scale flow,
+      Scale flowPerWidth,
+      Scale length,
+      Scale depth,
+      Scale head,
+      Scale velocity,
+      Scale pressure,
+      Scale volume,
+      Scale bore,
+      VisitTools tools) {
+    this.flow = flow;
+    this.flowPerWidth = flowPerWidth;
+    this.length = length;
+    this.depth = depth;
+    this.head = head;
+    this.velocity = velocity;
+    this.pressure = pressure;
+    this.volume = volume;
+    this.bore = bore;
+    this.tools = tools;
+  }
+
+  @Override
+  public String flow(double flowM3PerS) {
+    return flow.with(flowM3PerS);
+  }
+
+  /** A flow that somebody wrote down, from m³/s: "1,530 gph". */
+  public String writtenFlow(double flowM3PerS) {
+    return new Scale(flow.unit(), Scale.WRITTEN, flow.leastStep()).with(flowM3PerS);
+  }
+
+  /** A flow for each unit of width, from m²/s: "125 gph/in". */
+  public String flowPerWidth(double flowM2PerS) {
+    return flowPerWidth.with(flowM2PerS);
+  }
+
+  @Override
+  public String length(double lengthM) {
+    return length.with(lengthM);
+  }
+
+  @Override
+  public String depth(double depthM) {
+    return depth.with(depthM);
+  }
+
+  /** A range of depths, from m: "0.7 to 1.1 in". */
+  public String depths(double lowM, double highM) {
+    return depth.between(lowM, highM);
+  }
+
+  @Override
+  public String head(double headM) {
+    return head.with(headM);
+  }
+
+  @Override
+  public String velocity(double velocityMPerS) {
+    return velocity.with(velocityMPerS);
+  }
+
+  @Override
+  public String pressure(double pressurePa) {
+    return pressure.with(pressurePa);
+  }
+
+  /** A range of pressures, from Pa: "5.5 to 6.1 psi". */
+  public String pressures(double lowPa, double highPa) {
+    return pressure.between(lowPa, highPa);
+  }
+
+  /** An electrical power, from W: "395 W". */
+  public String power(double powerW) {
+    return POWER.with(powerW);
+  }
+
+  /** A range of powers, from W: "385 to 405 W". */
+  public String powers(double lowW, double highW) {
+    return POWER.between(lowW, highW);
+  }
+
+  /** A volume of water, from m³: "2,200 gal". */
+  public String volume(double volumeM3) {
+    return volume.with(volumeM3);
+  }
+
+  /** An inside diameter, from m: "2.049 in". */
+  public String bore(double diameterM) {
+    return bore.with(diameterM);
+  }
+
+  @Override
+  public String share(double share) {
+    return Figures.ofStep(100 * share, "1") + " %";
+  }
+
+  /** A plain number, such as a loss coefficient or an amount of money: two or three figures. */
+  public String number(double number) {
+    return Figures.of(number, Scale.CLOSE, "0.001");
+  }
+
+  /** An amount that is computed, such as of energy or money: "3,600". */
+  public String amount(double amount) {
+    return Figures.of(amount, Scale.COMPUTED, "0.01");
+  }
+
+  /** A depth as a ruler or tape shows it, from m: "15/16 in", "23 mm". */
+  public String ruler(double depthM) {
+    return tools.ruler().with(depthM);
+  }
+
+  /** A range of depths as a ruler shows them: "3/4 to 1-1/16 in". */
+  public String rulerBetween(double lowM, double highM) {
+    return tools.ruler().between(lowM, highM);
+  }
+
+  /** A range of seconds: "4.2 to 5.6 s". */
+  public String secondsBetween(double low, double high) {
+    return Figures.of(low, Scale.COMPUTED, "0.1") + " to " + seconds(high);
+  }
+
+  /** A number of seconds: "5.2 s", "45 s". */
+  public String seconds(double seconds) {
+    return Figures.of(seconds, Scale.COMPUTED, "0.1") + " s";
+  }
+
+  /** Buckets, rulers and gauges as they are sold where these units are used. */
+  public VisitTools tools() {
+    return tools;
+  }
+
+  /** The units named once, for a reader who wonders: "gph, ft, in, ft/s, psi". */
+  public List<String> symbols() {
+    return List.of(flow, length, depth, velocity, pressure).stream()
+        .map(scale -> scale.unit().symbol())
+        .toList();
+  }
+}

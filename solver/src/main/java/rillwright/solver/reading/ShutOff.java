@@ -1,0 +1,103 @@
+package rillwright.solver.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.Valve;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/**
+ * A pump that runs against shut valves, for as long as it takes to read a gauge.
+ *
+ * @param pump the pump
+ * @param shutIn the lines whose last valve is shut for it; at least one
+ * @param readings the gauges between the pump and what is shut that show its shut-off head
+ */
+public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> readings) {
+  public ShutOff {
+    shutIn = List.copyOf(shutIn);
+    readings = List.copyOf(readings);
+  }
+
+  /**
+   * The test at a pump: its own line's last valve shut, or without one the valves of all lines that
+   * it feeds; empty if no valves can stop its flow.
+   */
+  public static Optional<ShutOff> of(Network running, PumpPlace pump) {
+    List<LineName> shutIn = new ArrayList<>();
+    if (!collect(running, running.line(pump.line()), pump.partIndex() + 1, shutIn)) {
+      return Optional.empty();
+    }
+    SteadyState state;
+    try {
+      state = SteadyStateFinder.find(withValvesShut(running, shutIn));
+    } catch (NoBalance drawsNeedTheFlow) {
+      return Optional.empty();
+    }
+    boolean stopped = state.line(pump.line()).flowM3PerS() == 0;
+    return stopped
+        ? Optional.of(new ShutOff(pump, shutIn, readings(state, pump)))
+        : Optional.empty();
+  }
+
+  /** A network with the last valve of some lines shut. */
+  static Network withValvesShut(Network running, List<LineName> lines) {
+    Network network = running;
+    for (LineName name : lines) {
+      Line line = network.line(name);
+      List<Part> parts = new ArrayList<>(line.parts());
+      int last = lastValve(line);
+      parts.set(last, ((Valve) parts.get(last)).shut());
+      network = network.withLine(line.withParts(parts));
+    }
+    return network;
+  }
+
+  private static int lastValve(Line line) {
+    List<Part> parts = line.parts();
+    for (int i = parts.size() - 1; i >= 0; i--) {
+      if (parts.get(i) instanceof Valve) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** Collects the lines to shut; whether they stop what runs along this one. */
+  private static boolean collect(Network network, Line line, int after, List<LineName> shutIn) {
+    if (shutIn.contains(line.name())) {
+      return true;
+    }
+    if (lastValve(line) >= after) {
+      shutIn.add(line.name());
+      return true;
+    }
+    Point end = network.point(line.to());
+    if (end.heldHeadM().isPresent() || end.spill().isPresent()) {
+      return false;
+    }
+    List<Line> onwards =
+        network.lines().stream().filter(next -> next.from().equals(end.name())).toList();
+    return !onwards.isEmpty()
+        && onwards.stream().allMatch(next -> collect(network, next, 0, shutIn));
+  }
+
+  private static List<GaugeReading> readings(SteadyState state, PumpPlace pump) {
+    Line line = state.network().line(pump.line());
+    int shut = lastValve(line) > pump.partIndex() ? lastValve(line) : line.parts().size();
+    List<Part> between = line.parts().subList(pump.partIndex(), shut);
+    return GaugeReading.listIn(state).stream()
+        .filter(reading -> reading.line().equals(line.name()))
+        .filter(reading -> between.contains(reading.gauge()))
+        .filter(reading -> reading.pressurePa().isPresent())
+        .toList();
+  }
+}
