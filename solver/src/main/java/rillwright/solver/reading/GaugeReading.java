@@ -8,6 +8,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
 import rillwright.solver.steady.SteadyState;
+import rillwright.solver.water.Water;
 
 /**
  * What a gauge shows.
@@ -26,18 +27,18 @@ public record GaugeReading(LineName line, Gauge gauge, OptionalDouble pressurePa
         if (part.part() instanceof Gauge gauge) {
           readings.add(
               new GaugeReading(
-                  line.line().name(), gauge, pressure(gauge, part.headBeforeM(), part, state)));
+                  line.line().name(), gauge, pressurePa(gauge, part, state.network().water())));
         }
       }
     }
     return readings;
   }
 
-  private static OptionalDouble pressure(
-      Gauge gauge, OptionalDouble head, PartState part, SteadyState state) {
+  /** What a gauge shows, Pa above the air's; empty where nothing determines it. */
+  public static OptionalDouble pressurePa(Gauge gauge, PartState state, Water water) {
+    OptionalDouble head = state.headBeforeM();
     return head.isPresent()
-        ? OptionalDouble.of(
-            gauge.pressurePa(head.getAsDouble(), part.flowM3PerS(), state.network().water()))
+        ? OptionalDouble.of(gauge.pressurePa(head.getAsDouble(), state.flowM3PerS(), water))
         : head;
   }
 }

@@ -14,7 +14,9 @@ public enum Ink {
   COLOUR {
     @Override
     String paint(String text, Tone tone) {
-      return tone.sequence().isEmpty() ? text : "\u001b[" + tone.sequence() + "m" + text + "\u001b[0m";
+      return tone.sequence().isEmpty()
+          ? text
+          : "\u001b[" + tone.sequence() + "m" + text + "\u001b[0m";
     }
   };
 

@@ -29,7 +29,9 @@ public final class PartWords {
           entry(Skimmer.class, PartWords::skimmer),
           entry(Filter.class, (filter, units) -> filter.kind() + clogged(filter.clogged(), units)),
           entry(Pump.class, PartWords::pump),
-          entry(Gauge.class, (gauge, units) -> "gauge " + gauge.name() + at(gauge.elevationM(), units)),
+          entry(
+              Gauge.class,
+              (gauge, units) -> "gauge " + gauge.name() + at(gauge.elevationM(), units)),
           entry(HighPoint.class, (high, units) -> high.kind() + at(high.elevationM(), units)));
 
   private PartWords() {}
@@ -72,9 +74,7 @@ public final class PartWords {
     double degrees = ValveTravel.degreesFromOpen(opening.openShare());
     return units.share(opening.openShare())
         + " open"
-        + (opening.travel().turns()
-            ? ", handle " + Math.round(degrees) + "\u00b0 from open"
-            : "");
+        + (opening.travel().turns() ? ", handle " + Math.round(degrees) + "\u00b0 from open" : "");
   }
 
   private static String checkValve(CheckValve valve, ShownUnits units) {

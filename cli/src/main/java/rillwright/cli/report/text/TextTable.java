@@ -124,7 +124,8 @@ public final class TextTable {
     for (int i = 0; i < lines.size(); i++) {
       row.append(i == 0 ? "" : "\n" + indent).append(GAP);
       Cell line = new Cell(lines.get(i), cell.tone());
-      row.append(painted(ink, line, sides.get(last) == Side.RIGHT ? widths[last] : 0, sides.get(last)));
+      row.append(
+          painted(ink, line, sides.get(last) == Side.RIGHT ? widths[last] : 0, sides.get(last)));
     }
     page.append(row.toString().stripTrailing()).append('\n');
   }

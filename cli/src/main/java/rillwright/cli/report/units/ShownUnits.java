@@ -155,6 +155,11 @@ public final class ShownUnits implements Wording {
     return Figures.of(number, Scale.CLOSE, "0.001");
   }
 
+  /** A very small number, such as of a roughness: "0.0015". */
+  public String fine(double number) {
+    return Figures.of(number, Scale.CLOSE, "0.000001");
+  }
+
   /** An amount that is computed, such as of energy or money: "3,600". */
   public String amount(double amount) {
     return Figures.of(amount, Scale.COMPUTED, "0.01");

@@ -71,8 +71,6 @@ final class LinesTable {
         largest = loss.getKey();
       }
     }
-    return largest.isEmpty()
-        ? "-"
-        : largest + ": " + units.share(losses.get(largest) / sum);
+    return largest.isEmpty() ? "-" : largest + ": " + units.share(losses.get(largest) / sum);
   }
 }

@@ -74,9 +74,6 @@ final class FallReadings {
   private void depth(String what, double depth, double share) {
     double band = Math.hypot(share * depth, RULER_M);
     table.row(
-        "",
-        what,
-        units.ruler(depth),
-        units.rulerBetween(Math.max(0, depth - band), depth + band));
+        "", what, units.ruler(depth), units.rulerBetween(Math.max(0, depth - band), depth + band));
   }
 }

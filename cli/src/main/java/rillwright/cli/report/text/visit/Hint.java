@@ -6,12 +6,14 @@ enum Hint {
       "Electricity and water: switch the pump off and unplug it before hands go in; never reach in"
           + " while it runs. Wiring, its GFCI or RCD and clamp-meter work are a licensed electrician's,"
           + " by the local code."),
-  OPEN_WATER("Deep or open water drowns small children: keep watch while covers and grates are off."),
+  OPEN_WATER(
+      "Deep or open water drowns small children: keep watch while covers and grates are off."),
   BANDS(
       "Read between: within the error of the instrument (common practice). What lies outside is not"
           + " as the file says: look there first, before you change anything."),
-  TIMED("Timed fill: catch all the water, time it three times or more; measure the vessel once, a"
-      + " \"5 gallon\" bucket often is not."),
+  TIMED(
+      "Timed fill: catch all the water, time it three times or more; measure the vessel once, a"
+          + " \"5 gallon\" bucket often is not."),
   REFILL(
       "Too quick for a vessel: switch off, bail a pool down by a measured depth, switch on, and time"
           + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8 %."),
@@ -21,8 +23,9 @@ enum Hint {
   SHUT_OFF(
       "Valve shut: ten seconds at most, and not where soft or flexible hose stands under the"
           + " pressure; open it slowly."),
-  PUMP_OFF("Pump off: read once the water stands still; a pressure that falls says that a check valve"
-      + " leaks."),
+  PUMP_OFF(
+      "Pump off: read once the water stands still; a pressure that falls says that a check valve"
+          + " leaks."),
   WATTS("Watts with a plug-in meter that stays dry; amps times volts is no substitute.");
 
   private final String sentence;

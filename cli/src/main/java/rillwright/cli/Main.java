@@ -1,0 +1,57 @@
+package rillwright.cli;
+
+import java.io.FileDescriptor;
+import java.io.PrintWriter;
+import java.util.Arrays;
+import java.util.Optional;
+import picocli.CommandLine;
+import rillwright.cli.command.ExitStatus;
+import rillwright.cli.command.Rillwright;
+
+/** The program's entrance. */
+public final class Main {
+  private Main() {}
+
+  /** Runs a command and ends the process with its exit status. */
+  public static void main(String[] arguments) {
+    System.exit(run(arguments));
+  }
+
+  private static int run(String[] arguments) {
+    StandardOutput out = StandardOutput.to(FileDescriptor.out);
+    StandardOutput err = StandardOutput.to(FileDescriptor.err);
+    PrintWriter outWriter = out.writer();
+    PrintWriter errWriter = err.writer();
+    int status;
+    try {
+      status = commandLine(arguments).setOut(outWriter).setErr(errWriter).execute(arguments);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      status = Trouble.defect(e, Arrays.asList(arguments).contains("--trace"), errWriter);
+    }
+    outWriter.flush();
+    Optional<String> trouble = out.trouble();
+    if (trouble.isPresent()) {
+      errWriter.println("rillwright: the output could not be written: " + trouble.get());
+      status = ExitStatus.DEFECT;
+    }
+    errWriter.flush();
+    return status;
+  }
+
+  /** The whole command line, as tests and tools use it. */
+  public static CommandLine commandLine() {
+    return dressed(Rillwright.withAllCommands());
+  }
+
+  /** The command line with no more commands than these arguments ask for: it starts sooner. */
+  private static CommandLine commandLine(String[] arguments) {
+    return dressed(Rillwright.withCommandsFor(arguments));
+  }
+
+  private static CommandLine dressed(CommandLine commandLine) {
+    return commandLine
+        .setParameterExceptionHandler(Trouble::wrongArguments)
+        .setExecutionExceptionHandler(Trouble::failed)
+        .setUsageHelpWidth(Rillwright.HELP_WIDTH);
+  }
+}

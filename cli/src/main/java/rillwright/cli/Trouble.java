@@ -1,0 +1,66 @@
+package rillwright.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+import rillwright.cli.command.ExitStatus;
+import rillwright.cli.command.NoBalanceWords;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.steady.NoBalance;
+
+/** What went wrong, told to the one who can mend it, and its exit status. */
+final class Trouble {
+  private Trouble() {}
+
+  /** The arguments are wrong. */
+  static int wrongArguments(ParameterException e, String[] arguments) {
+    CommandLine command = e.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(PlainText.harmless(e.getMessage()));
+    StringWriter suggestions = new StringWriter();
+    UnmatchedArgumentException.printSuggestions(e, new PrintWriter(suggestions));
+    suggestions.toString().lines().map(PlainText::harmless).forEach(err::println);
+    err.println(
+        "Try \"" + command.getCommandSpec().qualifiedName() + " --help\" for what it takes.");
+    err.flush();
+    return ExitStatus.WRONG_INPUT;
+  }
+
+  /** The command did not come to an end. */
+  static int failed(Exception e, CommandLine command, ParseResult arguments) {
+    PrintWriter err = command.getErr();
+    int status;
+    if (e instanceof InvalidInput invalid) {
+      invalid.faults().forEach(fault -> err.println(fault));
+      status = ExitStatus.WRONG_INPUT;
+    } else if (e instanceof NoBalance noBalance) {
+      err.println(PlainText.harmless(NoBalanceWords.of(noBalance)));
+      status = ExitStatus.NO_BALANCE;
+    } else {
+      boolean trace = arguments.originalArgs().contains("--trace");
+      status = defect(e, trace, err);
+    }
+    err.flush();
+    return status;
+  }
+
+  /** The program is wrong. */
+  static int defect(Throwable e, boolean trace, PrintWriter err) {
+    StackTraceElement[] stack = e.getStackTrace();
+    String at = stack.length == 0 ? "" : " at " + stack[0];
+    err.println(
+        PlainText.harmless(
+            "rillwright: a defect in the program, not in your file ("
+                + e
+                + at
+                + "). Please report this line together with the file; --trace tells more."));
+    if (trace) {
+      e.printStackTrace(err);
+    }
+    return ExitStatus.DEFECT;
+  }
+}

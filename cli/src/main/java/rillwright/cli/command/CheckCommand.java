@@ -1,0 +1,53 @@
+package rillwright.cli.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rillwright.cli.file.Project;
+import rillwright.cli.report.check.Checked;
+import rillwright.cli.report.json.CheckJson;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.check.CheckText;
+
+/** Whether a file is right, and what it says. */
+@Command(
+    name = "check",
+    description = {
+      "Reads a project file and tells it back: points, lines part by part with bores and losses,",
+      "pump sheets, and what was taken where the file says nothing. If something is wrong with it,",
+      "all of it is told at once, each with file, line and column."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright check pond.yaml",
+      "  rillwright check pond.yaml --set \"lines.supply.pipe.size=3 in\"",
+      "  rillwright check pond.yaml --format json"
+    })
+public final class CheckCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private ProjectArguments project;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Mixin private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    Project read = project.read();
+    Checked checked = Checked.of(read, Shown.of(read));
+    String report =
+        format == Format.JSON ? CheckJson.of(checked) : CheckText.of(checked, Ink.ofTerminal());
+    spec.commandLine().getOut().print(report);
+    spec.commandLine().getOut().flush();
+    return ExitStatus.DONE;
+  }
+}

@@ -1,0 +1,73 @@
+package rillwright.cli.command;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The program as a whole: it has commands and does nothing by itself. */
+@Command(
+    name = "rillwright",
+    description = {
+      "Pumps, pipes and waterfalls of a pond as one network: write down what is built or planned,",
+      "and learn what flows over each fall."
+    },
+    synopsisSubcommandLabel = "COMMAND FILE",
+    footerHeading = "%nTo begin:%n",
+    footer = {
+      "  rillwright check pond.yaml     is the file right, and what does it say",
+      "  rillwright solve pond.yaml     what flows where",
+      "  rillwright solve --help        more about a command",
+      "",
+      "Exit status: 0 done, 1 a wish is missed (with --strict), 2 the input is wrong,",
+      "3 the network has no balanced state, 70 a defect in the program."
+    },
+    versionProvider = Version.class)
+public final class Rillwright implements Runnable {
+  /** Columns of help texts. */
+  public static final int HELP_WIDTH = 100;
+
+  /** The commands, in the order of the help text: one line each. */
+  private static Map<String, Class<?>> commands() {
+    Map<String, Class<?>> commands = new LinkedHashMap<>();
+    commands.put("check", CheckCommand.class);
+    commands.put("solve", SolveCommand.class);
+    commands.put("catalogue", CatalogueCommand.class);
+    return commands;
+  }
+
+  @picocli.CommandLine.Spec private picocli.CommandLine.Model.CommandSpec spec;
+
+  @Option(names = "--version", versionHelp = true, description = "Shows the version and stops.")
+  @SuppressWarnings("UnusedVariable") // set and read by picocli
+  private boolean version;
+
+  @Mixin private StandardOptions standard;
+
+  /** The command line with all commands. */
+  public static CommandLine withAllCommands() {
+    CommandLine commandLine = new CommandLine(new Rillwright());
+    commands().values().forEach(commandLine::addSubcommand);
+    return commandLine;
+  }
+
+  /**
+   * The command line with the one command that stands first among the arguments; with all of them
+   * where no command does.
+   */
+  public static CommandLine withCommandsFor(String[] arguments) {
+    Class<?> asked = arguments.length == 0 ? null : commands().get(arguments[0]);
+    return asked == null
+        ? withAllCommands()
+        : new CommandLine(new Rillwright()).addSubcommand(asked);
+  }
+
+  /** Without a command. */
+  @Override
+  public void run() {
+    throw new CommandLine.ParameterException(
+        spec.commandLine(), "say what to do: one of " + String.join(", ", commands().keySet()));
+  }
+}

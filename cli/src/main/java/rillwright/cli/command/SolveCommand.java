@@ -1,0 +1,79 @@
+package rillwright.cli.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.json.SolveJson;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.solve.SolveText;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/** What flows where, at what head, how thick the sheets are, what the pumps draw. */
+@Command(
+    name = "solve",
+    description = {
+      "Balances the network of a project and tells what flows over each fall, where the",
+      "pumps run, how the water stands, what to know about it and what to read on the day."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright solve pond.yaml",
+      "  rillwright solve pond.yaml --set \"lines.upper.valve.open=60 %%\"",
+      "  rillwright solve pond.yaml --set \"lines.supply.pipe.size=3 in\"",
+      "  rillwright solve pond.yaml --strict          1 if a fall gets less than its wish",
+      "  rillwright solve pond.yaml --format json     for a program, in SI units"
+    })
+public final class SolveCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private ProjectArguments project;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Option(
+      names = "--strict",
+      description = "Ends with exit status 1 if a fall or outlet gets less than its wish.")
+  private boolean strict;
+
+  @Mixin private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    Project read = project.read();
+    requirePumps(read);
+    Solved solved =
+        Solved.of(
+            read.title(), Shown.of(read), read.running(), SteadyStateFinder.find(read.network()));
+    String report =
+        format == Format.JSON ? SolveJson.of(solved) : SolveText.of(solved, Ink.ofTerminal());
+    spec.commandLine().getOut().print(report);
+    spec.commandLine().getOut().flush();
+    return strict && solved.missesAWish() ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
+  }
+
+  private static void requirePumps(Project project) {
+    List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
+    if (!planned.isEmpty()) {
+      PumpPlace place = planned.get(0);
+      throw new InvalidInput(
+          project.places().ofPart(place.line(), place.partIndex()),
+          "line \""
+              + place.line().value()
+              + "\": its pump is still to be chosen, so nothing flows yet; \"rillwright duty\" tells"
+              + " what flow and head it must make, then name one of the section \"pumps\" here");
+    }
+  }
+}

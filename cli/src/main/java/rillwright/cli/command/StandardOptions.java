@@ -1,0 +1,14 @@
+package rillwright.cli.command;
+
+import picocli.CommandLine.Option;
+
+/** What every command takes. */
+final class StandardOptions {
+  @Option(names = "--help", usageHelp = true, description = "Shows this and stops.")
+  @SuppressWarnings("UnusedVariable") // set and read by picocli
+  private boolean help;
+
+  @Option(names = "--trace", description = "Tells more if the program itself fails.")
+  @SuppressWarnings("UnusedVariable") // looked up among the arguments when something fails
+  private boolean trace;
+}

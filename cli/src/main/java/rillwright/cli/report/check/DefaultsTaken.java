@@ -1,0 +1,110 @@
+package rillwright.cli.report.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.site.Running;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.water.Water;
+
+/** What was taken where a file says nothing. */
+final class DefaultsTaken {
+  private final Project project;
+  private final List<String> notes = new ArrayList<>();
+
+  private DefaultsTaken(Project project) {
+    this.project = project;
+  }
+
+  /** Sentences, one for each default that was taken and matters. */
+  static List<String> in(Project project) {
+    DefaultsTaken taken = new DefaultsTaken(project);
+    taken.water();
+    taken.points();
+    taken.running();
+    return taken.notes;
+  }
+
+  private void water() {
+    if (project.tree().find("water").isEmpty()) {
+      notes.add(
+          "the water is taken at "
+              + (int) Water.USUAL_TEMPERATURE_C
+              + " C (68 F); give \"water: {temperature: ...}\" for cold water, which costs a little"
+              + " more");
+    }
+    if (project.tree().find("site").isEmpty()) {
+      notes.add("the site is taken at sea level; it matters only where water is under suction");
+    }
+  }
+
+  private void points() {
+    List<Point> points = project.network().points();
+    List<String> stone = new ArrayList<>();
+    List<String> noWish = new ArrayList<>();
+    List<String> floor = new ArrayList<>();
+    for (Point point : points) {
+      String name = quoted(point.name());
+      if (point instanceof Fall && !isWritten(point.name(), "lip", "weir")) {
+        stone.add(name);
+      }
+      if (point instanceof Fall && point.wantM3PerS().isEmpty()) {
+        noWish.add(name);
+      }
+      if (point instanceof Chamber && !isWritten(point.name(), "intake")) {
+        floor.add(name);
+      }
+    }
+    add(stone, "the lip is taken as stone; say \"lip: metal\" or \"lip: boulders\" if it is not");
+    add(noWish, "there is no wish, so nothing can be missed; give \"want\"");
+    add(floor, "the pump is taken to draw down to the floor; give \"intake\"");
+  }
+
+  private void add(List<String> names, String sentence) {
+    if (!names.isEmpty()) {
+      notes.add(names.stream().collect(Collectors.joining(", ")) + ": " + sentence);
+    }
+  }
+
+  private void running() {
+    Running running = project.running();
+    if (running.hoursPerDay().isEmpty() || running.daysPerYear().isEmpty()) {
+      notes.add(
+          "where \"running\" does not say otherwise, costs are those of 24 hours a day on 365 days a"
+              + " year");
+    }
+    if (running.price().isEmpty()) {
+      notes.add("no price of electricity is given, so no costs are told");
+    }
+  }
+
+  private boolean isWritten(PointName point, String... fields) {
+    Optional<MapNode> written =
+        map(project.tree(), "points").flatMap(points -> map(points, point.value()));
+    for (String field : fields) {
+      if (written.flatMap(node -> node.find(field)).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Optional<MapNode> map(MapNode parent, String key) {
+    return parent
+        .find(key)
+        .map(Entry::value)
+        .filter(MapNode.class::isInstance)
+        .map(MapNode.class::cast);
+  }
+
+  private static String quoted(PointName name) {
+    return '"' + name.value() + '"';
+  }
+}

@@ -1,0 +1,102 @@
+package rillwright.cli.report.text.check;
+
+import java.util.Map;
+import rillwright.cli.file.Project;
+import rillwright.cli.report.check.Checked;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.PointWords;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.sheet.DataSheet;
+import rillwright.solver.law.pump.PumpCurve;
+import rillwright.solver.law.pump.PumpPoint;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Point;
+
+/** Tells what a project file says. */
+public final class CheckText {
+  private CheckText() {}
+
+  /** The page. */
+  public static String of(Checked checked, Ink ink) {
+    Project project = checked.project();
+    ShownUnits units = checked.units();
+    Page page = new Page(ink);
+    page.title(project.title());
+    page.paragraph(summary(project, units));
+    page.table(points(project.network(), units));
+    page.heading("LINES, in the order the water meets their parts");
+    for (Line line : project.network().lines()) {
+      page.marked("", LineSentence.of(line, project.network(), units));
+    }
+    TextTable pumps = pumps(project.sheets(), units);
+    if (!pumps.isEmpty()) {
+      page.table(pumps);
+    }
+    if (!checked.notes().isEmpty()) {
+      page.heading("NOTES");
+      checked.notes().forEach(note -> page.marked("- ", note));
+    }
+    return page.toString();
+  }
+
+  private static String summary(Project project, ShownUnits units) {
+    Network network = project.network();
+    return "The file is right. It has "
+        + counted(network.points().size(), "point")
+        + ", "
+        + counted(network.lines().size(), "line")
+        + " and "
+        + counted(project.sheets().size(), "pump sheet")
+        + ", and is shown in "
+        + String.join(", ", units.symbols())
+        + ".";
+  }
+
+  private static String counted(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
+  }
+
+  private static TextTable points(Network network, ShownUnits units) {
+    TextTable table =
+        new TextTable("POINTS").column("kind", Side.LEFT).column("what it says", Side.LEFT);
+    for (Point point : network.points()) {
+      table.row(point.name().value(), point.kind(), PointWords.of(point, units));
+    }
+    return table;
+  }
+
+  private static TextTable pumps(Map<String, DataSheet> sheets, ShownUnits units) {
+    TextTable table =
+        new TextTable("PUMP SHEETS")
+            .column("points", Side.RIGHT)
+            .column("shut-off", Side.RIGHT)
+            .column("greatest flow", Side.RIGHT)
+            .column("draws", Side.LEFT);
+    for (Map.Entry<String, DataSheet> sheet : sheets.entrySet()) {
+      PumpCurve curve = sheet.getValue().curve();
+      table.row(
+          sheet.getKey(),
+          Integer.toString(curve.points().size()),
+          units.head(curve.publishedShutOffHeadM()),
+          units.flow(curve.lastFlowM3PerS()),
+          power(curve, units) + (curve.isLevelled() ? "; has a hump, which is levelled" : ""));
+    }
+    return table;
+  }
+
+  private static String power(PumpCurve curve, ShownUnits units) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (PumpPoint point : curve.points()) {
+      if (point.powerW().isPresent()) {
+        least = Math.min(least, point.powerW().getAsDouble());
+        most = Math.max(most, point.powerW().getAsDouble());
+      }
+    }
+    return least > most ? "not given" : units.powers(least, most);
+  }
+}

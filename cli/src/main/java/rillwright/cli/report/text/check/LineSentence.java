@@ -1,0 +1,46 @@
+package rillwright.cli.report.text.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import rillwright.cli.report.text.PartWords;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.EndLoss;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineEnd;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+
+/** A line as a sentence of its parts. */
+final class LineSentence {
+  private LineSentence() {}
+
+  static String of(Line line, Network network, ShownUnits units) {
+    List<String> parts = new ArrayList<>();
+    end("entrance", line.entrance(), true, units, parts);
+    for (Part part : line.parts()) {
+      String friction = FrictionWords.of(part, units);
+      parts.add(PartWords.of(part, units) + friction);
+    }
+    end("exit", line.exit(), false, units, parts);
+    String pipe =
+        line.pipeBore().map(bore -> " (bore " + units.bore(bore.diameterM()) + ")").orElse("");
+    return line.name().value()
+        + ": from "
+        + line.from().value()
+        + " to "
+        + line.to().value()
+        + pipe
+        + ": "
+        + String.join("; ", parts)
+        + ".";
+  }
+
+  private static void end(
+      String name, LineEnd end, boolean atFrom, ShownUnits units, List<String> parts) {
+    EndLoss loss = end.loss();
+    double k = atFrom ? loss.kEntering() : loss.kLeaving();
+    if (end.bore().isPresent() && k > 0) {
+      parts.add(name + " (K " + units.number(k) + ")");
+    }
+  }
+}
