@@ -3,6 +3,7 @@ package rillwright.solver.network.topology;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jgrapht.alg.flow.PushRelabelMFImpl;
 import org.jgrapht.alg.interfaces.MaximumFlowAlgorithm.MaximumFlow;
 import org.jgrapht.graph.DefaultWeightedEdge;
@@ -39,15 +40,20 @@ public final class DrawCheck {
    * The draws that cannot be met, in the order of the network's points.
    *
    * @param laws the law of every line that is there to carry water
+   * @param starved chambers that swallow all that their lines bring; what is drawn from them is put
+   *     in by a draw of its own
    * @param draws flow taken out at points, m³/s; negative puts in
    */
   public static List<UnmetDraw> unmet(
-      Network network, Map<Line, HeadLaw> laws, Map<PointName, Double> draws) {
+      Network network,
+      Map<Line, HeadLaw> laws,
+      Set<PointName> starved,
+      Map<PointName, Double> draws) {
     boolean none = draws.values().stream().allMatch(draw -> draw == 0);
-    return none ? List.of() : new DrawCheck(network, draws).run(laws);
+    return none ? List.of() : new DrawCheck(network, draws).run(laws, starved);
   }
 
-  private List<UnmetDraw> run(Map<Line, HeadLaw> laws) {
+  private List<UnmetDraw> run(Map<Line, HeadLaw> laws, Set<PointName> starved) {
     String source = "source";
     String sink = "sink";
     String world = "world";
@@ -73,8 +79,10 @@ public final class DrawCheck {
         (line, law) -> {
           String from = vertex(line.from());
           String to = vertex(line.to());
-          addCapacity(from, to, Math.min(plenty, Math.max(0, law.greatestFlow())));
-          addCapacity(to, from, Math.min(plenty, Math.max(0, -law.leastFlow())));
+          String intoTo = starved.contains(line.to()) ? world : to;
+          String intoFrom = starved.contains(line.from()) ? world : from;
+          addCapacity(from, intoTo, Math.min(plenty, Math.max(0, law.greatestFlow())));
+          addCapacity(to, intoFrom, Math.min(plenty, Math.max(0, -law.leastFlow())));
         });
     MaximumFlow<DefaultWeightedEdge> flow =
         new PushRelabelMFImpl<>(graph).getMaximumFlow(source, sink);
