@@ -14,16 +14,20 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.file.ProjectReader;
 import rillwright.curves.unit.Unit;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -44,6 +48,15 @@ class ProjectSchemaTest {
   @Test
   void projectThatUsesEverythingIsValid() throws IOException {
     assertEquals(List.of(), SCHEMA.validate(otterBend(), InputFormat.YAML));
+  }
+
+  @Test
+  void projectThatUsesEverythingIsReadByTheProgram(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("otter-bend.yaml");
+    Files.writeString(file, otterBend());
+    Files.createDirectory(folder.resolve("pumps"));
+    Files.writeString(folder.resolve("pumps/otter.csv"), "flow [m3/h],head [m]\n0,4\n10,2\n");
+    assertEquals("Otter Bend", ProjectReader.read(file, List.of()).title());
   }
 
   @Test
