@@ -21,7 +21,6 @@ import rillwright.solver.balance.State.Pin;
 public final class Balancer {
   private static final double RELATIVE_FLOW_TOLERANCE = 1e-9;
   private static final double LEAST_FLOW_TOLERANCE_M3_PER_S = 1e-12;
-  private static final double HEAD_TOLERANCE_M = 1e-9;
 
   /** Slope beyond a bound in the first search, s/m²: 1e4 m per m³/h. */
   private static final double USUAL_STEEPNESS = 3.6e7;
