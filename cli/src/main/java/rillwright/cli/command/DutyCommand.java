@@ -43,7 +43,9 @@ public final class DutyCommand implements Callable<Integer> {
       description = "text (default) or json.")
   private Format format = Format.TEXT;
 
-  @Mixin private StandardOptions standard;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
 
   @Override
   public Integer call() {
