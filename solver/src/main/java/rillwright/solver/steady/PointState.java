@@ -21,7 +21,8 @@ public record PointState(
 
   /** Whether it gets noticeably less than its wish. */
   public boolean isUnderWish() {
-    return outflowM3PerS < point.wantM3PerS().orElse(0) * (1 - NOTICEABLE_SHARE);
+    double want = point.wantM3PerS().orElse(0);
+    return want > 0 && outflowM3PerS < want * (1 - NOTICEABLE_SHARE);
   }
 
   /** Whether anything determines its head. */

@@ -69,9 +69,7 @@ public final class OperatingPicture {
 
   private String caption() {
     String line = "Pump in line \"" + curves.place().line().value() + "\"";
-    return curves.pump().isPresent()
-        ? line + ". Dashed: past the published curve."
-        : line + ", still to be chosen.";
+    return curves.pump().isPresent() ? line : line + ", still to be chosen";
   }
 
   private PumpCurveSeries pumpSeries(Pump pump) {
