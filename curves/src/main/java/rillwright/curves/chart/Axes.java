@@ -32,6 +32,10 @@ record Axes(
     AxisRange flow, AxisRange head, Optional<AxisRange> power, String flowTitle, String headTitle) {
   private static final int FLOW_STEPS = 8;
   private static final int HEAD_STEPS = 7;
+
+  /** A limit farther out than this, in greatest flows, would only make the picture small. */
+  private static final double FAR_LIMIT = 1.4;
+
   private static final double TICK = 8;
   private static final String POWER_TITLE = "Power, W";
 
@@ -61,12 +65,13 @@ record Axes(
     for (OperatingPoint point : chart.operatingPoints()) {
       greatest = Math.max(greatest, 1.1 * point.flowM3PerS());
     }
-    greatest = Math.max(greatest, chart.flowLimit().map(FlowMark::flowM3PerS).orElse(0.0) * 1.05);
-    for (CurveSeries system :
-        chart.pumpCurves().isEmpty() ? chart.systemCurves() : List.<CurveSeries>of()) {
-      greatest = Math.max(greatest, last(system.points()).flowM3PerS());
+    if (chart.pumpCurves().isEmpty()) {
+      for (CurveSeries system : chart.systemCurves()) {
+        greatest = Math.max(greatest, last(system.points()).flowM3PerS());
+      }
     }
-    return greatest;
+    double limit = 1.05 * chart.flowLimit().map(FlowMark::flowM3PerS).orElse(0.0);
+    return limit <= FAR_LIMIT * greatest ? Math.max(greatest, limit) : greatest;
   }
 
   private static double greatestHead(OperatingChart chart) {

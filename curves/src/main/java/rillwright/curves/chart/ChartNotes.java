@@ -41,8 +41,8 @@ final class ChartNotes {
   ChartNotes(OperatingChart chart, PlotFrame frame) {
     this.chart = chart;
     this.frame = frame;
-    this.limitLine = chart.flowLimit().map(this::line);
-    this.liftLine = chart.staticLift().map(this::line);
+    this.limitLine = chart.flowLimit().map(this::line).filter(this::isOnPlot);
+    this.liftLine = chart.staticLift().map(this::line).filter(this::isOnPlot);
   }
 
   /** What lies under the curves. */
@@ -73,6 +73,10 @@ final class ChartNotes {
         List.of(
             new Point2D.Double(frame.area().getMinX(), y),
             new Point2D.Double(frame.area().getMaxX(), y)));
+  }
+
+  private boolean isOnPlot(Polyline line) {
+    return !line.within(frame.area()).isEmpty();
   }
 
   void addTo(Obstacles obstacles) {

@@ -38,7 +38,9 @@ class ChartWriterTest {
         Samples.dozen(),
         Samples.pipes(),
         Samples.hostile(),
-        Samples.onlySystem());
+        Samples.onlySystem(),
+        Samples.tooWeak(),
+        Samples.wanted());
   }
 
   private static BufferedImage picture(OperatingChart chart) throws IOException {
@@ -184,6 +186,15 @@ class ChartWriterTest {
     assertTrue(first.startsWith("<script>alert(\"x\")</script> & evil ]]>"), first);
     assertTrue(texts(svg).stream().noneMatch(text -> text.contains("\u202e")));
     assertTrue(texts(svg).stream().noneMatch(text -> text.contains("\u0007")));
+  }
+
+  @Test
+  void leavesALimitFarBeyondTheCurvesOutOfThePlotButTellsOfIt() throws Exception {
+    Document svg = svg(Samples.tooWeak());
+    assertFalse(texts(svg).contains("no more than a river comes in"));
+    assertTrue(texts(svg).contains("lift at no flow 12.4 ft"));
+    String description = svg.getElementsByTagName("desc").item(0).getTextContent();
+    assertTrue(description.contains("no more than a river comes in"), description);
   }
 
   @Test

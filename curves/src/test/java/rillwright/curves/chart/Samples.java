@@ -231,6 +231,49 @@ final class Samples {
         Optional.empty());
   }
 
+  /** A pump that does not reach the lift. */
+  static OperatingChart tooWeak() {
+    PumpCurve pump = pump(3000, 11, 90);
+    return new OperatingChart(
+        "Too high for this pump",
+        "",
+        Unit.GALLON_PER_HOUR,
+        Unit.FOOT,
+        List.of(system("the pipes and falls need", 12.4, 17)),
+        List.of(series("demo 15", pump)),
+        List.of(
+            new OperatingPoint(
+                0, pump.headAt(0), List.of("moves no water, shut-off 11 ft", "68 W"))),
+        Optional.of(new FlowMark(1, "no more than a river comes in")),
+        Optional.of(new HeadMark(Unit.FOOT.toSi(12.4), "lift at no flow 12.4 ft")),
+        Optional.of(power(pump)));
+  }
+
+  /** What a pump to be chosen must make. */
+  static OperatingChart wanted() {
+    double flow = Unit.GALLON_PER_HOUR.toSi(5200);
+    double less = Unit.GALLON_PER_HOUR.toSi(4100);
+    return new OperatingChart(
+        "Fern Hollow stream",
+        "Pump in line \"supply\", still to be chosen.",
+        Unit.GALLON_PER_HOUR,
+        Unit.FOOT,
+        List.of(system("the pipes and falls need", 7.2, 19)),
+        List.of(),
+        List.of(
+            new OperatingPoint(
+                flow,
+                systemHeadM(flow, 7.2, 19),
+                List.of("wanted, valves as they stand", "5,200 gph at 26.4 ft")),
+            new OperatingPoint(
+                less,
+                Unit.FOOT.toSi(22),
+                List.of("wanted, others throttled", "4,100 gph at 22 ft"))),
+        Optional.empty(),
+        Optional.of(new HeadMark(Unit.FOOT.toSi(7.2), "lift at no flow 7.2 ft")),
+        Optional.empty());
+  }
+
   /** Writes all charts into the folder of the first argument. */
   public static void main(String[] args) throws IOException {
     Path folder = Files.createDirectories(Path.of(args[0]));
@@ -240,6 +283,8 @@ final class Samples {
     write(folder, "pipes", pipes());
     write(folder, "hostile", hostile());
     write(folder, "system", onlySystem());
+    write(folder, "weak", tooWeak());
+    write(folder, "wanted", wanted());
   }
 
   private static void write(Path folder, String name, OperatingChart chart) throws IOException {
