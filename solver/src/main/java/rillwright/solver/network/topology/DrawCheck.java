@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jgrapht.alg.flow.PushRelabelMFImpl;
+import org.jgrapht.alg.flow.EdmondsKarpMFImpl;
 import org.jgrapht.alg.interfaces.MaximumFlowAlgorithm.MaximumFlow;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleDirectedWeightedGraph;
@@ -19,21 +19,26 @@ import rillwright.solver.network.PointName;
  * laws allow: a maximum-flow question, answered before any head is asked.
  */
 public final class DrawCheck {
-  private static final double ROUNDING = 1e-9;
+  private static final double ROUNDING = 1e-8;
 
-  /** Stands for "as much as you like" beside the largest draw. */
+  /** Stands for "as much as you like" beside all draws together. */
   private static final double PLENTY = 1e4;
 
   private final SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> graph =
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
   private final Network network;
   private final Map<PointName, Double> draws;
-  private final double plenty;
+
+  /**
+   * All draws and inflows together, m³/s. Capacities are shares of it, for the search for the
+   * greatest flow takes anything below 1e-9 for none.
+   */
+  private final double all;
 
   private DrawCheck(Network network, Map<PointName, Double> draws) {
     this.network = network;
     this.draws = draws;
-    this.plenty = PLENTY * draws.values().stream().mapToDouble(Math::abs).sum();
+    this.all = draws.values().stream().mapToDouble(Math::abs).sum();
   }
 
   /**
@@ -72,8 +77,8 @@ public final class DrawCheck {
       boolean drawFixed = draws.containsKey(point.name());
       boolean gives = held || point.spill().map(s -> s.law().leastFlow() < 0).orElse(false);
       boolean takes = held || point.spill().isPresent();
-      addCapacity(world, vertex, gives && !drawFixed ? plenty : 0);
-      addCapacity(vertex, world, takes && !drawFixed ? plenty : 0);
+      addCapacity(world, vertex, gives && !drawFixed ? PLENTY * all : 0);
+      addCapacity(vertex, world, takes && !drawFixed ? PLENTY * all : 0);
     }
     laws.forEach(
         (line, law) -> {
@@ -81,18 +86,18 @@ public final class DrawCheck {
           String to = vertex(line.to());
           String intoTo = starved.contains(line.to()) ? world : to;
           String intoFrom = starved.contains(line.from()) ? world : from;
-          addCapacity(from, intoTo, Math.min(plenty, Math.max(0, law.greatestFlow())));
-          addCapacity(to, intoFrom, Math.min(plenty, Math.max(0, -law.leastFlow())));
+          addCapacity(from, intoTo, Math.min(PLENTY * all, Math.max(0, law.greatestFlow())));
+          addCapacity(to, intoFrom, Math.min(PLENTY * all, Math.max(0, -law.leastFlow())));
         });
     MaximumFlow<DefaultWeightedEdge> flow =
-        new PushRelabelMFImpl<>(graph).getMaximumFlow(source, sink);
+        new EdmondsKarpMFImpl<>(graph).getMaximumFlow(source, sink);
     List<UnmetDraw> unmet = new ArrayList<>();
     for (Point point : network.points()) {
       double draw = draws.getOrDefault(point.name(), 0.0);
       String vertex = vertex(point.name());
       double met =
           draw > 0 ? flowOn(flow, vertex, sink) : draw < 0 ? -flowOn(flow, source, vertex) : 0;
-      if (Math.abs(draw - met) > ROUNDING * (drawn + putIn)) {
+      if (Math.abs(draw - met) > ROUNDING * all) {
         unmet.add(new UnmetDraw(point.name(), draw, met));
       }
     }
@@ -109,14 +114,14 @@ public final class DrawCheck {
     }
     DefaultWeightedEdge edge = graph.getEdge(from, to);
     if (edge == null) {
-      graph.setEdgeWeight(graph.addEdge(from, to), capacity);
+      graph.setEdgeWeight(graph.addEdge(from, to), capacity / all);
     } else {
-      graph.setEdgeWeight(edge, graph.getEdgeWeight(edge) + capacity);
+      graph.setEdgeWeight(edge, graph.getEdgeWeight(edge) + capacity / all);
     }
   }
 
   private double flowOn(MaximumFlow<DefaultWeightedEdge> flow, String from, String to) {
     DefaultWeightedEdge edge = graph.getEdge(from, to);
-    return edge == null ? 0 : flow.getFlow(edge);
+    return edge == null ? 0 : all * flow.getFlow(edge);
   }
 }
