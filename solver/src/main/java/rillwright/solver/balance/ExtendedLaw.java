@@ -11,7 +11,7 @@ final class ExtendedLaw {
    * Bounds of a slope in the matrix, s/m²; laws with slope 0 or infinite at no flow stay as they
    * are.
    */
-  private static final double LEAST_SLOPE = 0.036;
+  private static final double LEAST_SLOPE = 1e-5;
 
   private static final double GREATEST_SLOPE = 1e12;
 

@@ -58,13 +58,16 @@ final class NewtonWalk {
         state.head[i] += headChange[i];
       }
       double length = step == 1 ? 1 : StepSearch.lengthOf(this::contentSlopeAt);
+      boolean moved = false;
       for (int k = 0; k < net.linkCount; k++) {
-        state.flow[k] += length * change[k];
+        double flow = state.flow[k] + length * change[k];
+        moved |= flow != state.flow[k];
+        state.flow[k] = flow;
       }
       double largest = largestError();
       double goodEnough = state.headTolerance() / 2;
       boolean stalled = largest <= goodEnough && largest > before / 2;
-      if (step > 1 && (largest <= exactEnough(step, goodEnough) || stalled)) {
+      if (step > 1 && (largest <= exactEnough(step, goodEnough) || stalled || !moved)) {
         return step;
       }
       before = largest;

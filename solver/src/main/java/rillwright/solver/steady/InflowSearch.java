@@ -11,21 +11,16 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.network.topology.UnmetDraw;
 
 /**
- * Finds what comes into starved chambers, which is what is drawn from them. At once unless some of
- * what is drawn comes back: then more drawn is more coming in, by less than what more was drawn,
- * and the answer is searched by secants, each chamber for itself.
- *
- * <p>Source: Wegstein, J. H. (1958), "Accelerating convergence of iterative processes",
- * Communications of the ACM 1(6), 9–13 (from memory).
+ * Finds what comes into starved chambers, which is what is drawn from them: at once unless some of
+ * what is drawn comes back.
  */
 final class InflowSearch {
-  /** Change of an inflow, as a share of the largest flow, that ends the search. */
-  private static final double TOLERANCE = 1e-12;
+  /** Error of an inflow that ends the search: a share of the largest flow, or m³/s if larger. */
+  private static final double RELATIVE_TOLERANCE = 1e-12;
+
+  private static final double TOLERANCE_M3_PER_S = 1e-15;
 
   private static final int MOST_ROUNDS = 200;
-
-  /** The most of what is drawn in addition that is taken to come back. */
-  private static final double MOST_COMES_BACK = 1 - 1e-9;
 
   private final Network network;
   private final Model model;
@@ -48,33 +43,33 @@ final class InflowSearch {
    * @throws NotBalanced if the search does not end
    */
   Solved settle(Map<PointName, Starved> starved) {
-    Map<PointName, Double> drawnBefore = new HashMap<>();
-    Map<PointName, Double> cameBefore = new HashMap<>();
+    Map<PointName, Recycle> recycles = new HashMap<>();
+    starved.keySet().forEach(chamber -> recycles.put(chamber, new Recycle()));
     Solved solved = balance(starved);
-    double change = change(starved, solved);
-    for (int round = 0; change > TOLERANCE * solved.largestFlowM3PerS(); round++) {
+    double error = error(starved, solved);
+    for (int round = 0; error > tolerance(solved); round++) {
       if (round == MOST_ROUNDS) {
-        throw new NotBalanced(iterations, change, 0);
+        throw new NotBalanced(iterations, error, 0);
       }
       Map<PointName, Starved> plain = new LinkedHashMap<>();
       Map<PointName, Starved> ahead = new LinkedHashMap<>();
       for (Map.Entry<PointName, Starved> entry : starved.entrySet()) {
-        PointName chamber = entry.getKey();
-        double drawn = entry.getValue().inflowM3PerS();
-        double comes = inflow(chamber, solved);
-        double moreDrawn = drawn - drawnBefore.getOrDefault(chamber, drawn);
-        double moreComes = comes - cameBefore.getOrDefault(chamber, comes);
-        double back =
-            moreDrawn == 0 ? 0 : Math.min(MOST_COMES_BACK, Math.max(0, moreComes / moreDrawn));
-        double next = Math.max(0, drawn + (comes - drawn) / (1 - back));
-        drawnBefore.put(chamber, drawn);
-        cameBefore.put(chamber, comes);
-        plain.put(chamber, entry.getValue().withInflow(comes));
-        ahead.put(chamber, entry.getValue().withInflow(next));
+        PointName name = entry.getKey();
+        Starved chamber = entry.getValue();
+        double came = inflow(name, solved);
+        double next =
+            round < starved.size() ? came : recycles.get(name).next(chamber.inflowM3PerS(), came);
+        plain.put(name, chamber.withInflow(came));
+        ahead.put(name, chamber.withInflow(next));
       }
-      starved.putAll(model.unmetDraws(ahead).isEmpty() ? ahead : plain);
+      if (model.unmetDraws(ahead).isEmpty()) {
+        starved.putAll(ahead);
+      } else {
+        ahead.forEach((name, chamber) -> recycles.get(name).refuse(chamber.inflowM3PerS()));
+        starved.putAll(plain);
+      }
       solved = balance(starved);
-      change = change(starved, solved);
+      error = error(starved, solved);
     }
     return solved;
   }
@@ -89,11 +84,15 @@ final class InflowSearch {
     return solved;
   }
 
-  private double change(Map<PointName, Starved> starved, Solved solved) {
+  private static double tolerance(Solved solved) {
+    return Math.max(TOLERANCE_M3_PER_S, RELATIVE_TOLERANCE * solved.largestFlowM3PerS());
+  }
+
+  private double error(Map<PointName, Starved> starved, Solved solved) {
     double largest = 0;
     for (Map.Entry<PointName, Starved> entry : starved.entrySet()) {
-      double change = inflow(entry.getKey(), solved) - entry.getValue().inflowM3PerS();
-      largest = Math.max(largest, Math.abs(change));
+      double error = inflow(entry.getKey(), solved) - entry.getValue().inflowM3PerS();
+      largest = Math.max(largest, Math.abs(error));
     }
     return largest;
   }

@@ -12,6 +12,7 @@ import rillwright.solver.balance.BalanceProblem.Link;
 import rillwright.solver.balance.BalanceProblem.Node;
 import rillwright.solver.balance.Balancer;
 import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.NoLoss;
 import rillwright.solver.law.OneWayLaw;
 import rillwright.solver.law.OneWayLaw.Direction;
 import rillwright.solver.network.Line;
@@ -28,7 +29,7 @@ import rillwright.solver.network.topology.UnmetDraw;
  * A network numbered for the balance: a node for each point, a link for each line, and for each way
  * out of the network a link to a held node outside. A starved chamber has two nodes: one held at
  * its intake, which water running into it sees, and one from which water is drawn; each of its
- * lines is then two links, one for each direction.
+ * lines is then two links, one for each direction, and what is not drawn goes over to the intake.
  */
 final class Model {
   private final Network network;
@@ -130,6 +131,12 @@ final class Model {
           }
           linksOf.put(line.name(), IntStream.range(first, links.size()).boxed().toList());
         });
+    Map<PointName, Integer> surplusOf = new LinkedHashMap<>();
+    intakeNodeOf.forEach(
+        (chamber, intake) -> {
+          surplusOf.put(chamber, links.size());
+          links.add(new Link(nodeOf.get(chamber), intake, NoLoss.forwardOnly()));
+        });
     Map<PointName, Integer> spillOf = new LinkedHashMap<>();
     for (Point point : network.points()) {
       if (point.spill().isPresent() && !imposed.outflowM3PerS().containsKey(point.name())) {
@@ -140,6 +147,6 @@ final class Model {
       }
     }
     Balance balance = Balancer.balance(new BalanceProblem(nodes, links));
-    return new Solved(balance, nodeOf, linksOf, spillOf);
+    return new Solved(balance, nodeOf, linksOf, spillOf, surplusOf);
   }
 }

@@ -14,12 +14,14 @@ import rillwright.solver.network.PointName;
  * @param nodeOf the node from which water is drawn at each point
  * @param linksOf the links of each line; two where one is for each direction
  * @param spillOf the link of each way out of the network
+ * @param surplusOf the link of each starved chamber that takes what comes in and is not drawn
  */
 record Solved(
     Balance balance,
     Map<PointName, Integer> nodeOf,
     Map<LineName, List<Integer>> linksOf,
-    Map<PointName, Integer> spillOf) {
+    Map<PointName, Integer> spillOf,
+    Map<PointName, Integer> surplusOf) {
 
   /** Head at a point, m; of a starved chamber the level that is drawn from. */
   OptionalDouble headM(PointName point) {
@@ -47,5 +49,10 @@ record Solved(
         .mapToDouble(line -> Math.abs(flowM3PerS(line)))
         .max()
         .orElse(0);
+  }
+
+  /** What comes into a starved chamber and is not drawn from it, m³/s: it is not starved then. */
+  double surplusM3PerS(PointName chamber) {
+    return balance.flowM3PerS(surplusOf.get(chamber));
   }
 }

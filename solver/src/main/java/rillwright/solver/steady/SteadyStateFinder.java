@@ -76,15 +76,17 @@ public final class SteadyStateFinder {
   /** The chambers that a balance says are starved, with the inflows that it has. */
   private Map<PointName, Starved> reconsider(Solved solved, Map<PointName, Starved> before) {
     Map<PointName, Starved> starved = new LinkedHashMap<>();
-    DrawnLevels drawn = new DrawnLevels(network, solved, before);
     for (Point point : network.points()) {
       if (!(point instanceof Chamber chamber)) {
         continue;
       }
       PointName name = chamber.name();
-      boolean was = before.containsKey(name);
-      double level = was ? drawn.levelM(name) : solved.headM(name).orElse(chamber.intakeM());
-      if (level < chamber.intakeM() - (was ? 0 : NOTICEABLE_M)) {
+      double level = solved.headM(name).orElse(chamber.intakeM());
+      boolean lacks =
+          before.containsKey(name)
+              ? solved.surplusM3PerS(name) == 0
+              : level < chamber.intakeM() - NOTICEABLE_M;
+      if (lacks) {
         starved.put(name, new Starved(chamber.intakeM(), search.inflow(name, solved)));
       }
     }

@@ -45,8 +45,8 @@ public final class DrawCheck {
    * The draws that cannot be met, in the order of the network's points.
    *
    * @param laws the law of every line that is there to carry water
-   * @param starved chambers that swallow all that their lines bring; what is drawn from them is put
-   *     in by a draw of its own
+   * @param starved chambers that swallow all that their lines bring; what is drawn from them is at
+   *     most what a negative draw puts in
    * @param draws flow taken out at points, m³/s; negative puts in
    */
   public static List<UnmetDraw> unmet(
@@ -78,7 +78,8 @@ public final class DrawCheck {
       boolean gives = held || point.spill().map(s -> s.law().leastFlow() < 0).orElse(false);
       boolean takes = held || point.spill().isPresent();
       addCapacity(world, vertex, gives && !drawFixed ? PLENTY * all : 0);
-      addCapacity(vertex, world, takes && !drawFixed ? PLENTY * all : 0);
+      boolean swallows = starved.contains(point.name());
+      addCapacity(vertex, world, (takes && !drawFixed) || swallows ? PLENTY * all : 0);
     }
     laws.forEach(
         (line, law) -> {
