@@ -1,0 +1,25 @@
+package rillwright.cli.examples;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The examples of this project. */
+final class ExampleFolders {
+  /** Their folder; Maven runs the tests in the folder of the module. */
+  static final Path ROOT = Path.of("..", "examples");
+
+  private ExampleFolders() {}
+
+  /** A folder for each example, in alphabetical order. */
+  static List<Path> list() {
+    try (Stream<Path> folders = Files.list(ROOT)) {
+      return folders.filter(Files::isDirectory).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
