@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,7 @@ class TopologyTest {
   private final List<Point> points = new ArrayList<>();
   private final Map<Line, HeadLaw> laws = new LinkedHashMap<>();
   private final Map<PointName, Double> draws = new LinkedHashMap<>();
+  private final Set<PointName> starved = new LinkedHashSet<>();
 
   private void basin(String name) {
     points.add(
@@ -84,7 +86,7 @@ class TopologyTest {
 
   private Map<String, Double> unmet() {
     Map<String, Double> met = new LinkedHashMap<>();
-    DrawCheck.unmet(network(), laws, Set.of(), draws)
+    DrawCheck.unmet(network(), laws, starved, draws)
         .forEach(draw -> met.put(draw.point().value(), draw.metM3PerS()));
     return met;
   }
@@ -149,6 +151,19 @@ class TopologyTest {
     Map<String, Double> unmet = unmet();
     assertEquals(List.of("tap"), List.copyOf(unmet.keySet()));
     assertEquals(0.004, unmet.get("tap"), 1e-12);
+  }
+
+  @Test
+  void starvedChamberGivesOnlyWhatIsPutIn() {
+    basin("pond");
+    tee("chamber", -0.001);
+    tee("tap", 0.002);
+    starved.add(new PointName("chamber"));
+    line("intake", "pond", "chamber", NoLoss.forwardOnly());
+    line("supply", "chamber", "tap", NoLoss.forwardOnly());
+    Map<String, Double> unmet = unmet();
+    assertEquals(List.of("tap"), List.copyOf(unmet.keySet()));
+    assertEquals(0.001, unmet.get("tap"), 1e-12);
   }
 
   @Test
