@@ -102,7 +102,8 @@ class FaultMessageTest {
         "run: {length: 1 m, inside: 0 mm} | run: inside: \"0 mm\" is not possible; it must be an"
             + " inside diameter of 0.1 mm to 100 m",
         "fitting: {type: elbow} | fitting: type: \"elbow\" is not in the catalogue, and its k is not"
-            + " given; did you mean \"elbow 90\" or \"elbow 45\"?",
+            + " given; did you mean \"elbow 90\" or \"elbow 45\" or \"elbow 90"
+            + " threaded\"?",
         "fitting: {count: 2} | fitting: give its type, for example \"type: elbow 90\", or its k",
         "fitting: {k: -0.4} | fitting: k: \"-0.4\" is not possible; it must be 0 or more",
         "fitting: {k: 1, count: 1.5} | fitting: count: a count is a whole number",
