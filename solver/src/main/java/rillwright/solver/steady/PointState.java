@@ -19,9 +19,10 @@ public record PointState(
   /** Less than this share below a wish is nothing that anyone sees. */
   private static final double NOTICEABLE_SHARE = 0.001;
 
-  /** Whether it gets noticeably less than its wish. */
+  /** Whether it gets noticeably less than its wish; never where there is none. */
   public boolean isUnderWish() {
-    return outflowM3PerS < point.wantM3PerS().orElse(0) * (1 - NOTICEABLE_SHARE);
+    OptionalDouble want = point.wantM3PerS();
+    return want.isPresent() && outflowM3PerS < want.getAsDouble() * (1 - NOTICEABLE_SHARE);
   }
 
   /** Whether anything determines its head. */
