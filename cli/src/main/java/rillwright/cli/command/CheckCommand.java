@@ -38,7 +38,9 @@ public final class CheckCommand implements Callable<Integer> {
       description = "text (default) or json.")
   private Format format = Format.TEXT;
 
-  @Mixin private StandardOptions standard;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // set and read by picocli
+  private StandardOptions standard;
 
   @Override
   public Integer call() {

@@ -48,7 +48,9 @@ public final class Rillwright implements Runnable {
   @SuppressWarnings("UnusedVariable") // set and read by picocli
   private boolean version;
 
-  @Mixin private StandardOptions standard;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // set and read by picocli
+  private StandardOptions standard;
 
   /** The command line with all commands. */
   public static CommandLine withAllCommands() {

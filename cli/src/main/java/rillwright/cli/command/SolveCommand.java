@@ -48,7 +48,9 @@ public final class SolveCommand implements Callable<Integer> {
       description = "Ends with exit status 1 if a fall or outlet gets less than its wish.")
   private boolean strict;
 
-  @Mixin private StandardOptions standard;
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // set and read by picocli
+  private StandardOptions standard;
 
   @Override
   public Integer call() {

@@ -19,15 +19,30 @@ import rillwright.solver.water.Water;
  */
 public record GaugeReading(LineName line, Gauge gauge, OptionalDouble pressurePa) {
 
+  private interface Heads {
+    OptionalDouble headBefore(LineState line, int index);
+  }
+
   /** All gauges in a steady state, in the order of the network. */
   public static List<GaugeReading> listIn(SteadyState state) {
+    return list(state, (line, index) -> line.parts().get(index).headBeforeM());
+  }
+
+  /** The same with the heads of standing water, where the balance leaves them undetermined. */
+  static List<GaugeReading> listStanding(SteadyState state) {
+    StandingWater standing = new StandingWater(state);
+    return list(state, (line, index) -> standing.headBefore(line.line().name(), index));
+  }
+
+  private static List<GaugeReading> list(SteadyState state, Heads heads) {
     List<GaugeReading> readings = new ArrayList<>();
     for (LineState line : state.lines()) {
-      for (PartState part : line.parts()) {
-        if (part.part() instanceof Gauge gauge) {
-          readings.add(
-              new GaugeReading(
-                  line.line().name(), gauge, pressurePa(gauge, part, state.network().water())));
+      for (int i = 0; i < line.parts().size(); i++) {
+        if (line.parts().get(i).part() instanceof Gauge gauge) {
+          OptionalDouble pressure =
+              pressurePa(
+                  gauge, heads.headBefore(line, i), line.flowM3PerS(), state.network().water());
+          readings.add(new GaugeReading(line.line().name(), gauge, pressure));
         }
       }
     }
@@ -36,9 +51,13 @@ public record GaugeReading(LineName line, Gauge gauge, OptionalDouble pressurePa
 
   /** What a gauge shows, Pa above the air's; empty where nothing determines it. */
   public static OptionalDouble pressurePa(Gauge gauge, PartState state, Water water) {
-    OptionalDouble head = state.headBeforeM();
-    return head.isPresent()
-        ? OptionalDouble.of(gauge.pressurePa(head.getAsDouble(), state.flowM3PerS(), water))
-        : head;
+    return pressurePa(gauge, state.headBeforeM(), state.flowM3PerS(), water);
+  }
+
+  private static OptionalDouble pressurePa(
+      Gauge gauge, OptionalDouble headM, double flowM3PerS, Water water) {
+    return headM.isPresent()
+        ? OptionalDouble.of(gauge.pressurePa(headM.getAsDouble(), flowM3PerS, water))
+        : headM;
   }
 }

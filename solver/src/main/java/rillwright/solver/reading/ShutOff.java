@@ -94,7 +94,7 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
     Line line = state.network().line(pump.line());
     int shut = lastValve(line) > pump.partIndex() ? lastValve(line) : line.parts().size();
     List<Part> between = line.parts().subList(pump.partIndex(), shut);
-    return GaugeReading.listIn(state).stream()
+    return GaugeReading.listStanding(state).stream()
         .filter(reading -> reading.line().equals(line.name()))
         .filter(reading -> between.contains(reading.gauge()))
         .filter(reading -> reading.pressurePa().isPresent())

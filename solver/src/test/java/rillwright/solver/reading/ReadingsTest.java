@@ -15,6 +15,7 @@ import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.law.weir.BrinkRule;
 import rillwright.solver.law.weir.PowerWeir;
 import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.EndLoss;
 import rillwright.solver.network.Fall;
@@ -28,6 +29,7 @@ import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Run;
+import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Tee;
 import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.PumpPlace;
@@ -202,5 +204,33 @@ class ReadingsTest {
             line("to low", "split", "low", valve(), run(5)),
             line("to high", "split", "high", run(5)));
     assertTrue(ShutOff.of(network, PumpPlace.listChosen(network).get(0)).isEmpty());
+  }
+
+  @Test
+  void behindASkimmerWithoutFlowTheChamberHasFilledUpToThePond() {
+    Network open =
+        network(
+            List.of(fall("fall", CREST_M)),
+            line("supply", "pond", "fall", pump(), gauge("G1", 0), checkValve(), valve(), run(26)));
+    List<rillwright.solver.network.Point> points = new ArrayList<>(open.points());
+    points.add(
+        new Chamber(
+            new PointName("chamber"), -1, -0.7, OptionalDouble.empty(), OptionalDouble.empty()));
+    Skimmer mouth = new Skimmer(0.4, OptionalDouble.empty(), -0.09, Skimmer.WITH_DOOR, 0);
+    Network network =
+        new Network(
+            WATER,
+            0,
+            points,
+            List.of(
+                line("intake", "pond", "chamber", mouth),
+                line(
+                    "supply",
+                    "chamber",
+                    "fall",
+                    open.lines().get(0).parts().toArray(Part[]::new))));
+    ShutOff shutOff = ShutOff.of(network, PumpPlace.listChosen(network).get(0)).orElseThrow();
+    assertEquals(
+        PA_PER_M * 7.2, shutOff.readings().get(0).pressurePa().orElseThrow(), 1e-6 * PA_PER_M);
   }
 }

@@ -11,6 +11,8 @@ import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.core.util.Separators;
+import tools.jackson.core.util.Separators.Spacing;
 
 /**
  * A JSON text being written. Numbers are the shortest that read back as the same double; one that
@@ -121,7 +123,11 @@ public final class Json {
     @Override
     public PrettyPrinter getPrettyPrinter() {
       DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-      return new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+      Separators separators =
+          Separators.createDefaultInstance().withObjectNameValueSpacing(Spacing.AFTER);
+      return new DefaultPrettyPrinter(separators)
+          .withObjectIndenter(indenter)
+          .withArrayIndenter(indenter);
     }
   }
 }

@@ -32,7 +32,7 @@ final class PointFields {
       json.number("crestHeadM", fall.weir().headAt(flow));
       json.number("brinkDepthM", fall.weir().brinkDepthAt(flow));
     }
-    if (state.isStarved()) {
+    if (state.missingHeadM().orElse(0) > 0) {
       json.number("missingHeadM", state.missingHeadM());
     }
   }

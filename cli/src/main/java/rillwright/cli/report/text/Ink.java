@@ -1,5 +1,7 @@
 package rillwright.cli.report.text;
 
+import java.io.Console;
+
 /** Ink to print with: colours on a terminal, none elsewhere. */
 public enum Ink {
   /** No colours. */
@@ -43,7 +45,21 @@ public enum Ink {
     String refused = System.getenv("NO_COLOR");
     boolean dumb = "dumb".equals(System.getenv("TERM"));
     boolean wanted = refused == null || refused.isEmpty();
-    return System.console() != null && wanted && !dumb ? COLOUR : PLAIN;
+    return wanted && !dumb && isTerminal() ? COLOUR : PLAIN;
+  }
+
+  /** Before Java 22 there is no console unless it is a terminal; from then on it can be asked. */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException olderThanJava22) {
+      return true;
+    }
   }
 
   /** The text in a tone. */

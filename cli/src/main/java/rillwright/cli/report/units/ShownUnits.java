@@ -7,8 +7,8 @@ import rillwright.solver.finding.Wording;
 /**
  * The units in which a project is shown, and how far numbers are rounded.
  *
- * <p>What is computed is rounded by up to 2.5 %, which is less than it is off by; pressures, heads
- * and powers by up to 1 %; what somebody wrote (levels, lengths, wishes) is told as it is written.
+ * <p>What is computed is rounded by up to 2.5 %, which is less than it is off by; pressures and
+ * powers by up to 1 %; what somebody wrote (levels, lengths, wishes) is told as it is written.
  */
 public final class ShownUnits implements Wording {
   /** Gallons per hour, feet, inches, psi. */
@@ -18,7 +18,7 @@ public final class ShownUnits implements Wording {
           new Scale(Unit.GALLON_PER_HOUR_PER_INCH, Scale.COMPUTED, "1"),
           new Scale(Unit.FOOT, Scale.WRITTEN, "0.01"),
           new Scale(Unit.INCH, Scale.COMPUTED, "0.1"),
-          new Scale(Unit.FOOT, Scale.CLOSE, "0.01"),
+          new Scale(Unit.FOOT, Scale.COMPUTED, "0.01"),
           new Scale(Unit.FOOT_PER_SECOND, Scale.COMPUTED, "0.1"),
           new Scale(Unit.PSI, Scale.CLOSE, "0.1"),
           new Scale(Unit.GALLON, Scale.COMPUTED, "1"),
@@ -32,7 +32,7 @@ public final class ShownUnits implements Wording {
           new Scale(Unit.CUBIC_METRE_PER_HOUR_PER_METRE, Scale.COMPUTED, "0.1"),
           new Scale(Unit.METRE, Scale.WRITTEN, "0.001"),
           new Scale(Unit.MILLIMETRE, Scale.COMPUTED, "1"),
-          new Scale(Unit.METRE, Scale.CLOSE, "0.01"),
+          new Scale(Unit.METRE, Scale.COMPUTED, "0.01"),
           new Scale(Unit.METRE_PER_SECOND, Scale.COMPUTED, "0.01"),
           new Scale(Unit.KILOPASCAL, Scale.CLOSE, "0.1"),
           new Scale(Unit.LITRE, Scale.COMPUTED, "1"),

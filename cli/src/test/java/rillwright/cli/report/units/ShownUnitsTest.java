@@ -58,7 +58,7 @@ class ShownUnitsTest {
     assertEquals("125 gph/in", us.flowPerWidth(Unit.GALLON_PER_HOUR_PER_INCH.toSi(123)));
     assertEquals("1,530 gph", us.writtenFlow(Unit.GALLON_PER_HOUR.toSi(1530)));
     assertEquals("0.8 in", us.depth(Unit.INCH.toSi(0.83)));
-    assertEquals("14.2 ft", us.head(Unit.FOOT.toSi(14.23)));
+    assertEquals("14 ft", us.head(Unit.FOOT.toSi(14.23)));
     assertEquals("5.1 ft/s", us.velocity(Unit.FOOT_PER_SECOND.toSi(5.12)));
     assertEquals("4.2 psi", us.pressure(Unit.PSI.toSi(4.21)));
     assertEquals("5.5 to 6.1 psi", us.pressures(Unit.PSI.toSi(5.53), Unit.PSI.toSi(6.05)));

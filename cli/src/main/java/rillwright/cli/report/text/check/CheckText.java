@@ -28,10 +28,7 @@ public final class CheckText {
     page.title(project.title());
     page.paragraph(summary(project, units));
     page.table(points(project.network(), units));
-    page.heading("LINES, in the order the water meets their parts");
-    for (Line line : project.network().lines()) {
-      page.marked("", LineSentence.of(line, project.network(), units));
-    }
+    page.table(lines(project.network(), units));
     TextTable pumps = pumps(project.sheets(), units);
     if (!pumps.isEmpty()) {
       page.table(pumps);
@@ -65,6 +62,22 @@ public final class CheckText {
         new TextTable("POINTS").column("kind", Side.LEFT).column("what it says", Side.LEFT);
     for (Point point : network.points()) {
       table.row(point.name().value(), point.kind(), PointWords.of(point, units));
+    }
+    return table;
+  }
+
+  private static TextTable lines(Network network, ShownUnits units) {
+    TextTable table =
+        new TextTable("LINES")
+            .column("from", Side.LEFT)
+            .column("to", Side.LEFT)
+            .column("parts, in the order the water meets them", Side.LEFT);
+    for (Line line : network.lines()) {
+      table.row(
+          line.name().value(),
+          line.from().value(),
+          line.to().value(),
+          LineSentence.of(line, units));
     }
     return table;
   }

@@ -7,14 +7,13 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.EndLoss;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineEnd;
-import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 
-/** A line as a sentence of its parts. */
+/** The parts of a line in a row: "run; 3 × elbow 90 (K 0.9)". */
 final class LineSentence {
   private LineSentence() {}
 
-  static String of(Line line, Network network, ShownUnits units) {
+  static String of(Line line, ShownUnits units) {
     List<String> parts = new ArrayList<>();
     end("entrance", line.entrance(), true, units, parts);
     for (Part part : line.parts()) {
@@ -22,17 +21,7 @@ final class LineSentence {
       parts.add(PartWords.of(part, units) + friction);
     }
     end("exit", line.exit(), false, units, parts);
-    String pipe =
-        line.pipeBore().map(bore -> " (bore " + units.bore(bore.diameterM()) + ")").orElse("");
-    return line.name().value()
-        + ": from "
-        + line.from().value()
-        + " to "
-        + line.to().value()
-        + pipe
-        + ": "
-        + String.join("; ", parts)
-        + ".";
+    return String.join("; ", parts);
   }
 
   private static void end(
