@@ -60,8 +60,9 @@ final class Model {
     if (draws.isEmpty()) {
       return List.of();
     }
-    starved.forEach((chamber, state) -> draws.merge(chamber, -state.inflowM3PerS(), Double::sum));
-    return DrawCheck.unmet(network, laws, starved.keySet(), draws);
+    Map<PointName, Double> inflows = new LinkedHashMap<>();
+    starved.forEach((chamber, state) -> inflows.put(chamber, state.inflowM3PerS()));
+    return DrawCheck.unmet(network, laws, inflows, draws);
   }
 
   /**

@@ -3,7 +3,6 @@ package rillwright.solver.network.topology;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jgrapht.alg.flow.EdmondsKarpMFImpl;
 import org.jgrapht.alg.interfaces.MaximumFlowAlgorithm.MaximumFlow;
 import org.jgrapht.graph.DefaultWeightedEdge;
@@ -16,18 +15,36 @@ import rillwright.solver.network.PointName;
 
 /**
  * Whether the lines can carry what is drawn and put in, in the directions and amounts that their
- * laws allow: a maximum-flow question, answered before any head is asked.
+ * laws allow: a maximum-flow question, answered before any head is asked. It is asked once for what
+ * is drawn, from where it can come, and once for what is put in, to where it can go: if each can be
+ * met for itself, both can be together.
+ *
+ * <p>Source: the symmetric supply and demand theorem, Ford, L. R. and Fulkerson, D. R. (1962),
+ * Flows in Networks, Princeton, section II.2 (section from memory).
  */
 public final class DrawCheck {
   private static final double ROUNDING = 1e-8;
 
-  /** Stands for "as much as you like" beside all draws together. */
+  /** Stands for "as much as you like" beside the largest draw. */
   private static final double PLENTY = 1e4;
+
+  private static final String SOURCE = "source";
+  private static final String SINK = "sink";
+  private static final String WORLD = "world";
+
+  /** What is asked for. */
+  private enum Side {
+    /** Draws, met along the flow of the water. */
+    DRAWN,
+    /** What is put in, met against it. */
+    PUT_IN
+  }
 
   private final SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> graph =
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
   private final Network network;
   private final Map<PointName, Double> draws;
+  private final Side side;
 
   /**
    * All draws and inflows together, m³/s. Capacities are shares of it, for the search for the
@@ -35,9 +52,10 @@ public final class DrawCheck {
    */
   private final double all;
 
-  private DrawCheck(Network network, Map<PointName, Double> draws) {
+  private DrawCheck(Network network, Map<PointName, Double> draws, Side side) {
     this.network = network;
     this.draws = draws;
+    this.side = side;
     this.all = draws.values().stream().mapToDouble(Math::abs).sum();
   }
 
@@ -45,71 +63,88 @@ public final class DrawCheck {
    * The draws that cannot be met, in the order of the network's points.
    *
    * @param laws the law of every line that is there to carry water
-   * @param starved chambers that swallow all that their lines bring; what is drawn from them is at
-   *     most what a negative draw puts in
+   * @param starved chambers that swallow all that their lines bring, and the flow that can be drawn
+   *     from each, m³/s
    * @param draws flow taken out at points, m³/s; negative puts in
    */
   public static List<UnmetDraw> unmet(
       Network network,
       Map<Line, HeadLaw> laws,
-      Set<PointName> starved,
+      Map<PointName, Double> starved,
       Map<PointName, Double> draws) {
     boolean none = draws.values().stream().allMatch(draw -> draw == 0);
-    return none ? List.of() : new DrawCheck(network, draws).run(laws, starved);
+    if (none) {
+      return List.of();
+    }
+    List<UnmetDraw> unmet = new ArrayList<>();
+    unmet.addAll(new DrawCheck(network, draws, Side.DRAWN).run(laws, starved));
+    unmet.addAll(new DrawCheck(network, draws, Side.PUT_IN).run(laws, starved));
+    return unmet;
   }
 
-  private List<UnmetDraw> run(Map<Line, HeadLaw> laws, Set<PointName> starved) {
-    String source = "source";
-    String sink = "sink";
-    String world = "world";
-    List.of(source, sink, world).forEach(graph::addVertex);
-    double drawn = draws.values().stream().mapToDouble(draw -> Math.max(0, draw)).sum();
-    double putIn = draws.values().stream().mapToDouble(draw -> Math.max(0, -draw)).sum();
-    addCapacity(source, world, drawn);
-    addCapacity(world, sink, putIn);
-    for (Point point : network.points()) {
-      String vertex = vertex(point.name());
-      graph.addVertex(vertex);
-      double draw = draws.getOrDefault(point.name(), 0.0);
-      addCapacity(vertex, sink, Math.max(0, draw));
-      addCapacity(source, vertex, Math.max(0, -draw));
-      boolean held = point.heldHeadM().isPresent();
-      boolean drawFixed = draws.containsKey(point.name());
-      boolean gives = held || point.spill().map(s -> s.law().leastFlow() < 0).orElse(false);
-      boolean takes = held || point.spill().isPresent();
-      addCapacity(world, vertex, gives && !drawFixed ? PLENTY * all : 0);
-      boolean swallows = starved.contains(point.name());
-      addCapacity(vertex, world, (takes && !drawFixed) || swallows ? PLENTY * all : 0);
-    }
+  private List<UnmetDraw> run(Map<Line, HeadLaw> laws, Map<PointName, Double> starved) {
+    List.of(SOURCE, SINK, WORLD).forEach(graph::addVertex);
+    graph.setEdgeWeight(graph.addEdge(SOURCE, WORLD), PLENTY);
+    network.points().forEach(point -> graph.addVertex(vertex(point.name())));
+    network.points().forEach(point -> addPoint(point, starved));
     laws.forEach(
         (line, law) -> {
           String from = vertex(line.from());
           String to = vertex(line.to());
-          String intoTo = starved.contains(line.to()) ? world : to;
-          String intoFrom = starved.contains(line.from()) ? world : from;
-          addCapacity(from, intoTo, Math.min(PLENTY * all, Math.max(0, law.greatestFlow())));
-          addCapacity(to, intoFrom, Math.min(PLENTY * all, Math.max(0, -law.leastFlow())));
+          String intoTo = starved.containsKey(line.to()) ? WORLD : to;
+          String intoFrom = starved.containsKey(line.from()) ? WORLD : from;
+          addPath(from, intoTo, Math.max(0, law.greatestFlow()));
+          addPath(to, intoFrom, Math.max(0, -law.leastFlow()));
         });
     MaximumFlow<DefaultWeightedEdge> flow =
-        new EdmondsKarpMFImpl<>(graph).getMaximumFlow(source, sink);
+        new EdmondsKarpMFImpl<>(graph).getMaximumFlow(SOURCE, SINK);
     List<UnmetDraw> unmet = new ArrayList<>();
     for (Point point : network.points()) {
-      double draw = draws.getOrDefault(point.name(), 0.0);
-      String vertex = vertex(point.name());
-      double met =
-          draw > 0 ? flowOn(flow, vertex, sink) : draw < 0 ? -flowOn(flow, source, vertex) : 0;
-      if (Math.abs(draw - met) > ROUNDING * all) {
-        unmet.add(new UnmetDraw(point.name(), draw, met));
+      double wanted = wanted(point);
+      double met = wanted > 0 ? all * flow.getFlow(graph.getEdge(vertex(point.name()), SINK)) : 0;
+      if (wanted - met > ROUNDING * all) {
+        int sign = side == Side.DRAWN ? 1 : -1;
+        unmet.add(new UnmetDraw(point.name(), sign * wanted, sign * met));
       }
     }
     return unmet;
+  }
+
+  /** What this side wants at a point, m³/s; negative if the point helps instead. */
+  private double wanted(Point point) {
+    double draw = draws.getOrDefault(point.name(), 0.0);
+    return side == Side.DRAWN ? draw : -draw;
+  }
+
+  private void addPoint(Point point, Map<PointName, Double> starved) {
+    String vertex = vertex(point.name());
+    double wanted = wanted(point);
+    addEdge(vertex, SINK, Math.max(0, wanted));
+    addEdge(SOURCE, vertex, Math.max(0, -wanted));
+    boolean held = point.heldHeadM().isPresent();
+    boolean drawFixed = draws.containsKey(point.name());
+    boolean gives = held || point.spill().map(s -> s.law().leastFlow() < 0).orElse(false);
+    boolean takes = held || point.spill().isPresent();
+    boolean swallows = starved.containsKey(point.name());
+    addPath(WORLD, vertex, gives && !drawFixed ? PLENTY * all : 0);
+    addPath(WORLD, vertex, starved.getOrDefault(point.name(), 0.0));
+    addPath(vertex, WORLD, (takes && !drawFixed) || swallows ? PLENTY * all : 0);
   }
 
   private static String vertex(PointName name) {
     return "point " + name.value();
   }
 
-  private void addCapacity(String from, String to, double capacity) {
+  /** Lets water run from one vertex to another. */
+  private void addPath(String from, String to, double capacity) {
+    if (side == Side.DRAWN) {
+      addEdge(from, to, Math.min(PLENTY * all, capacity));
+    } else {
+      addEdge(to, from, Math.min(PLENTY * all, capacity));
+    }
+  }
+
+  private void addEdge(String from, String to, double capacity) {
     if (capacity <= 0 || from.equals(to)) {
       return;
     }
@@ -119,10 +154,5 @@ public final class DrawCheck {
     } else {
       graph.setEdgeWeight(edge, graph.getEdgeWeight(edge) + capacity / all);
     }
-  }
-
-  private double flowOn(MaximumFlow<DefaultWeightedEdge> flow, String from, String to) {
-    DefaultWeightedEdge edge = graph.getEdge(from, to);
-    return edge == null ? 0 : all * flow.getFlow(edge);
   }
 }

@@ -4,12 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import rillwright.solver.law.Draw;
@@ -38,7 +36,7 @@ class TopologyTest {
   private final List<Point> points = new ArrayList<>();
   private final Map<Line, HeadLaw> laws = new LinkedHashMap<>();
   private final Map<PointName, Double> draws = new LinkedHashMap<>();
-  private final Set<PointName> starved = new LinkedHashSet<>();
+  private final Map<PointName, Double> starved = new LinkedHashMap<>();
 
   private void basin(String name) {
     points.add(
@@ -158,7 +156,7 @@ class TopologyTest {
     basin("pond");
     tee("chamber", -0.001);
     tee("tap", 0.002);
-    starved.add(new PointName("chamber"));
+    starved.put(new PointName("chamber"), 0.0);
     line("intake", "pond", "chamber", NoLoss.forwardOnly());
     line("supply", "chamber", "tap", NoLoss.forwardOnly());
     Map<String, Double> unmet = unmet();
