@@ -23,7 +23,11 @@ import rillwright.solver.network.PointName;
  * Flows in Networks, Princeton, section II.2 (section from memory).
  */
 public final class DrawCheck {
-  private static final double ROUNDING = 1e-8;
+  /** Share of all draws that does not count: less than the balance lets pass. */
+  private static final double ROUNDING = 1e-10;
+
+  /** What the search for the greatest flow takes for none, share of all draws. */
+  private static final double NOTHING = 1e-13;
 
   /** Stands for "as much as you like" beside the largest draw. */
   private static final double PLENTY = 1e4;
@@ -46,10 +50,7 @@ public final class DrawCheck {
   private final Map<PointName, Double> draws;
   private final Side side;
 
-  /**
-   * All draws and inflows together, m³/s. Capacities are shares of it, for the search for the
-   * greatest flow takes anything below 1e-9 for none.
-   */
+  /** All draws and inflows together, m³/s. Capacities are shares of it. */
   private final double all;
 
   private DrawCheck(Network network, Map<PointName, Double> draws, Side side) {
@@ -97,7 +98,7 @@ public final class DrawCheck {
           addPath(to, intoFrom, Math.max(0, -law.leastFlow()));
         });
     MaximumFlow<DefaultWeightedEdge> flow =
-        new EdmondsKarpMFImpl<>(graph).getMaximumFlow(SOURCE, SINK);
+        new EdmondsKarpMFImpl<>(graph, NOTHING).getMaximumFlow(SOURCE, SINK);
     List<UnmetDraw> unmet = new ArrayList<>();
     for (Point point : network.points()) {
       double wanted = wanted(point);
