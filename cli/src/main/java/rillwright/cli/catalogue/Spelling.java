@@ -33,9 +33,10 @@ final class Spelling {
     }
     Optional<Unit> unit =
         Unit.find(matcher.group(5)).filter(found -> found.dimension() == Dimension.LENGTH);
-    return unit.isEmpty()
+    double number = number(matcher);
+    return unit.isEmpty() || !Double.isFinite(number)
         ? OptionalDouble.empty()
-        : OptionalDouble.of(exactProduct(number(matcher), unit.get().toSi(1)));
+        : OptionalDouble.of(exactProduct(number, unit.get().toSi(1)));
   }
 
   /** The double nearest to the product of two decimal numbers: 350 mm is 0.35 m, not a bit more. */
