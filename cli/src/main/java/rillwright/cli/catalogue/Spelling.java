@@ -19,7 +19,21 @@ final class Spelling {
 
   /** A name without what may differ: case, and how many spaces. */
   static String plain(String name) {
-    return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    StringBuilder plain = new StringBuilder(name.length());
+    boolean spaced = false;
+    for (int i = 0; i < name.length(); i++) {
+      char character = name.charAt(i);
+      if (Character.isWhitespace(character)) {
+        spaced = plain.length() > 0;
+        continue;
+      }
+      if (spaced) {
+        plain.append(' ');
+        spaced = false;
+      }
+      plain.append(character);
+    }
+    return plain.toString().toLowerCase(Locale.ROOT);
   }
 
   /**
@@ -54,6 +68,9 @@ final class Spelling {
 
   /** Whether two sizes are spellings of one length. */
   static boolean sameSize(String one, String other) {
+    if (one.equals(other)) {
+      return true;
+    }
     OptionalDouble first = lengthM(one);
     OptionalDouble second = lengthM(other);
     return first.isPresent()
