@@ -99,6 +99,9 @@ class FaultMessageTest {
             + " not in the catalogue; did you mean \"flexible PVC\"?",
         "run: {length: 1 m, material: flexible PVC} | run: material: give the size too, or the"
             + " inside diameter",
+        "run: {length: 1 m, material: PVC schedule 80, size: 1/0 in} | run: size: \"1/0 in\" is not"
+            + " a size of PVC schedule 80 in the catalogue; did you mean \"1/2 in\" or \"1 in\" or \"3/4"
+            + " in\"?",
         "run: {length: 1 m, inside: 0 mm} | run: inside: \"0 mm\" is not possible; it must be an"
             + " inside diameter of 0.1 mm to 100 m",
         "fitting: {type: elbow} | fitting: type: \"elbow\" is not in the catalogue, and its k is not"

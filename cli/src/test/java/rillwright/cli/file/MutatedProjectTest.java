@@ -125,7 +125,7 @@ class MutatedProjectTest {
         },
         "seed " + seed);
     // Else the mutations destroy everything and nothing behind the parser is tried.
-    assertTrue(read[0] > PROJECTS_A_SEED / 20, read[0] + " projects read, seed " + seed);
+    assertTrue(read[0] > PROJECTS_A_SEED / 25, read[0] + " projects read, seed " + seed);
     assertFalse(read[0] > PROJECTS_A_SEED * 19 / 20, read[0] + " projects read, seed " + seed);
   }
 
