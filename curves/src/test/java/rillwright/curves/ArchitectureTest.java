@@ -34,6 +34,7 @@ class ArchitectureTest {
           .resideInAnyPackage(
               "java..",
               "javax.imageio..",
+              "javax.xml..",
               "org.w3c.dom..",
               "org.knowm..",
               "org.apache.batik..",

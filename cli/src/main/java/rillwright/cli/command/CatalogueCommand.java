@@ -16,6 +16,7 @@ import rillwright.cli.catalogue.page.JsonPage;
 import rillwright.cli.catalogue.page.Selection;
 import rillwright.cli.catalogue.page.Suggestion;
 import rillwright.cli.catalogue.page.TextPage;
+import rillwright.cli.wording.PlainText;
 
 /** What pipe sizes, fittings, valves, lips and beds the program knows, with sources. */
 @Command(
@@ -69,7 +70,7 @@ public final class CatalogueCommand implements Callable<Integer> {
       case "text" -> TextPage.print(selection, out);
       case "json" -> JsonPage.print(selection, out);
       case "csv" -> printCsv(selection, out);
-      default -> throw wrong("\"" + format + "\" is no format; " + FORMATS + " would do");
+      default -> throw wrong(PlainText.quoted(format) + " is no format; " + FORMATS + " would do");
     }
     out.flush();
     return ExitCode.OK;

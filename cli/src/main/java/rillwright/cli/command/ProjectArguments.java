@@ -28,4 +28,9 @@ final class ProjectArguments {
   Project read() {
     return ProjectReader.read(file, changes);
   }
+
+  /** The project file. */
+  Path file() {
+    return file;
+  }
 }

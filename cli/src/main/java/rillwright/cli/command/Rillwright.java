@@ -19,6 +19,8 @@ import picocli.CommandLine.Option;
     footer = {
       "  rillwright check pond.yaml     is the file right, and what does it say",
       "  rillwright solve pond.yaml     what flows where",
+      "  rillwright duty pond.yaml      what a pump must make",
+      "  rillwright chart pond.yaml     the pump curve over the system curve, as a picture",
       "  rillwright solve --help        more about a command",
       "",
       "Exit status: 0 done, 1 a wish is missed (with --strict), 2 the input is wrong,",
@@ -34,6 +36,8 @@ public final class Rillwright implements Runnable {
     Map<String, Class<?>> commands = new LinkedHashMap<>();
     commands.put("check", CheckCommand.class);
     commands.put("solve", SolveCommand.class);
+    commands.put("duty", DutyCommand.class);
+    commands.put("chart", ChartCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     return commands;
   }

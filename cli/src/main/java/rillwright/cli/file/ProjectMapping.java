@@ -50,7 +50,8 @@ public final class ProjectMapping {
           "signs",
           "evaporation",
           "conditions");
-  private static final double VERSION = 1;
+  private static final Range VERSION =
+      Range.between(1, 1, "must be 1, the version of the format that this program reads");
 
   private final Catalogue catalogue;
   private final SheetSource sheets;
@@ -75,7 +76,7 @@ public final class ProjectMapping {
   public Project map(MapNode tree, String file) {
     Ledger ledger = new Ledger(file);
     Fields root = Fields.of(tree, "", ledger, SECTIONS);
-    version(root);
+    root.find("rillwright", Measure.NUMBER, VERSION);
     final String title = root.findText("title").orElse(file);
     final Show show =
         root.findWord("show", List.of("us", "metric")).filter("metric"::equals).isPresent()
@@ -113,13 +114,6 @@ public final class ProjectMapping {
         ledger.uncertain(),
         places,
         tree);
-  }
-
-  private static void version(Fields root) {
-    double version = root.findOr("rillwright", Measure.NUMBER, Range.ANY, VERSION);
-    if (version != VERSION && root.areSound()) {
-      root.fault("rillwright", "this program reads version 1 of the format only");
-    }
   }
 
   private void outlines(Fields root, Ledger ledger, PointTable points, List<PlacedLine> lines) {

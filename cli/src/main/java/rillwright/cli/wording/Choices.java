@@ -6,6 +6,7 @@ import java.util.List;
 /** Tells what would have been right. */
 public final class Choices {
   private static final int MOST = 12;
+  private static final int MOST_NEAR = 3;
 
   private Choices() {}
 
@@ -18,14 +19,18 @@ public final class Choices {
   }
 
   /**
-   * What to say after a word that is not known: {@code did you mean "ball"?}, or without a near
-   * name {@code it may be ball, gate}, or nothing if there is none at all.
+   * What to say after a word that is not known: {@code did you mean "ball"?}, of near names or else
+   * of those that begin with it; without any {@code it may be ball, gate}; nothing if nothing is
+   * known at all.
    *
    * @param written what the user wrote
    * @param known what would have been right
    */
   public static String hint(String written, Collection<String> known) {
     List<String> near = Nearest.to(written, known);
+    if (near.isEmpty() && !written.isEmpty()) {
+      near = known.stream().filter(name -> name.startsWith(written)).limit(MOST_NEAR).toList();
+    }
     if (!near.isEmpty()) {
       return "; did you mean \"" + String.join("\" or \"", near) + "\"?";
     }

@@ -1,6 +1,7 @@
 package rillwright.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -170,6 +171,18 @@ class CatalogueCommandTest {
         "clean straight,0.03,,0.025,0.033,no rifts or deep pools,"
             + "\"Chow: Open-Channel Hydraulics (1959), Table 5-6, natural streams\"",
         out.toString().lines().toList().get(1));
+  }
+
+  @Test
+  void controlCharactersOfANameItLacksDoNotReachTheTerminal() {
+    assertEquals(2, run("zz\u001b[31mzz"));
+    assertFalse(err.toString().contains("\u001b"), err.toString());
+  }
+
+  @Test
+  void noLineOfTextIsWiderThanAPage() {
+    run();
+    assertEquals(List.of(), out.toString().lines().filter(line -> line.length() > 100).toList());
   }
 
   @Test

@@ -3,6 +3,8 @@ package rillwright.curves.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import rillwright.curves.chart.content.CurvePoint;
+import rillwright.curves.chart.content.PowerSeries.PowerPoint;
 import rillwright.solver.law.pump.PumpSet;
 
 /** The curves of a pump as points to draw. */
@@ -25,13 +27,12 @@ public final class PumpTrace {
     return toFlowM3PerS > from ? sample(set::headAt, from, toFlowM3PerS) : List.of();
   }
 
-  /**
-   * Electrical power, W, in place of head, against flow over the published range; empty if the
-   * sheet gives none.
-   */
-  public static List<CurvePoint> power(PumpSet set) {
+  /** Electrical power against flow over the published range; empty if the sheet gives none. */
+  public static List<PowerPoint> power(PumpSet set) {
     return set.powerAt(0).isPresent()
-        ? sample(flow -> set.powerAt(flow).orElseThrow(), 0, set.publishedRangeM3PerS())
+        ? sample(flow -> set.powerAt(flow).orElseThrow(), 0, set.publishedRangeM3PerS()).stream()
+            .map(point -> new PowerPoint(point.flowM3PerS(), point.headM()))
+            .toList()
         : List.of();
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.curves.chart.content.CurvePoint;
 import rillwright.solver.network.Network;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.PumpPlace;

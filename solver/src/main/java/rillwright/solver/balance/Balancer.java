@@ -21,7 +21,6 @@ import rillwright.solver.balance.State.Pin;
 public final class Balancer {
   private static final double RELATIVE_FLOW_TOLERANCE = 1e-9;
   private static final double LEAST_FLOW_TOLERANCE_M3_PER_S = 1e-12;
-  private static final double HEAD_TOLERANCE_M = 1e-9;
 
   /** Slope beyond a bound in the first search, s/m²: 1e4 m per m³/h. */
   private static final double USUAL_STEEPNESS = 3.6e7;
@@ -35,11 +34,16 @@ public final class Balancer {
   private final Arrangement net;
   private final State state;
   private int iterations;
+
+  /** Links that were pinned for a flow next to nothing and turned out to carry it. */
+  private final boolean[] released;
+
   private CutOffs cutOffs;
 
   private Balancer(BalanceProblem problem) {
     this.net = new Arrangement(problem);
     this.state = new State(net);
+    this.released = new boolean[net.linkCount];
   }
 
   /**
@@ -59,7 +63,7 @@ public final class Balancer {
       for (int round = 0; round < MOST_ROUNDS; round++) {
         pinWhatIsBeyondItsBounds();
         walk(steepness);
-        if (!releaseWhatWouldOpen() && nothingBeyondBounds()) {
+        if (!releaseWhatWouldOpen() && nothingAtItsBounds()) {
           Balance balance = answer();
           if (isConverged(balance)) {
             return balance;
@@ -100,10 +104,11 @@ public final class Balancer {
   private void pinWhatIsBeyondItsBounds() {
     double tiny = tinyFlow();
     for (int k = 0; k < net.linkCount; k++) {
-      if (state.isFree(k) && state.flow[k] <= net.least[k] + tiny) {
+      double inside = released[k] ? 0 : tiny;
+      if (state.isFree(k) && state.flow[k] <= net.least[k] + inside) {
         state.pin[k] = Pin.AT_LEAST;
         state.flow[k] = net.least[k];
-      } else if (state.isFree(k) && state.flow[k] >= net.greatest[k] - tiny) {
+      } else if (state.isFree(k) && state.flow[k] >= net.greatest[k] - inside) {
         state.pin[k] = Pin.AT_GREATEST;
         state.flow[k] = net.greatest[k];
       }
@@ -115,11 +120,10 @@ public final class Balancer {
     return Math.max(1e-16, 1e-14 * state.largestFlow());
   }
 
-  private boolean nothingBeyondBounds() {
-    double tiny = tinyFlow();
+  private boolean nothingAtItsBounds() {
     for (int k = 0; k < net.linkCount; k++) {
-      if (state.isFree(k)
-          && (state.flow[k] < net.least[k] - tiny || state.flow[k] > net.greatest[k] + tiny)) {
+      boolean inside = state.flow[k] > net.least[k] && state.flow[k] < net.greatest[k];
+      if (state.isFree(k) && !inside) {
         return false;
       }
     }
@@ -127,17 +131,18 @@ public final class Balancer {
   }
 
   private boolean releaseWhatWouldOpen() {
-    boolean released = false;
+    boolean anyReleased = false;
     for (int k = 0; k < net.linkCount; k++) {
       if (pinnedHeadError(k) > headTolerance() / 2) {
         boolean atLeast = state.pin[k] == Pin.AT_LEAST;
         state.pin[k] = Pin.FREE;
         double inside = Math.min(1e-6, (net.greatest[k] - net.least[k]) / 1e3);
         state.flow[k] += atLeast ? inside : -inside;
-        released = true;
+        released[k] = true;
+        anyReleased = true;
       }
     }
-    return released;
+    return anyReleased;
   }
 
   /** By how much the head over a pinned link exceeds what keeps it pinned, m. */
@@ -154,7 +159,7 @@ public final class Balancer {
   }
 
   private double headTolerance() {
-    return Math.max(HEAD_TOLERANCE_M, 1e-13 * state.largestHead());
+    return state.headTolerance();
   }
 
   private boolean isConverged(Balance balance) {

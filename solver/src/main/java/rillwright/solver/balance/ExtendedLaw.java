@@ -11,10 +11,7 @@ final class ExtendedLaw {
    * Bounds of a slope in the matrix, s/m²; laws with slope 0 or infinite at no flow stay as they
    * are.
    */
-  private static final double LEAST_SLOPE = 0.036;
-
-  /** Least slope by head, s/m³: at great heads a lower one would turn their rounding into flow. */
-  private static final double LEAST_SLOPE_PER_HEAD = 2e-3;
+  private static final double LEAST_SLOPE = 1e-5;
 
   private static final double GREATEST_SLOPE = 1e12;
 
@@ -31,17 +28,12 @@ final class ExtendedLaw {
     return law.headLossAt(flow);
   }
 
-  /** The least slope for the matrix among heads up to one, m. */
-  static double leastSlope(double largestHeadM) {
-    return Math.max(LEAST_SLOPE, LEAST_SLOPE_PER_HEAD * largestHeadM);
-  }
-
   /** Slope for the matrix. */
-  static double slope(Arrangement net, int link, double flow, double steepness, double leastSlope) {
+  static double slope(Arrangement net, int link, double flow, double steepness) {
     if (flow < net.least[link] || flow > net.greatest[link]) {
       return steepness;
     }
     double slope = net.law[link].slopeAt(flow);
-    return Math.min(GREATEST_SLOPE, Math.max(leastSlope, slope));
+    return Math.min(GREATEST_SLOPE, Math.max(LEAST_SLOPE, slope));
   }
 }

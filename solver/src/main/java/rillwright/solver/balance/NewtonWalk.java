@@ -6,9 +6,10 @@ import rillwright.solver.balance.linear.NodalSystem;
 /**
  * Newton's method on flows and heads together for the links that are free.
  *
- * <p>Each step solves AᵀD⁻¹A H = AᵀD⁻¹h − Aᵀq − draw for the heads and takes Δq = (ΔH − h)/D; from
- * the second step on the flows balance at every node and stay so along the step, whose length
- * {@link StepSearch} finds.
+ * <p>Each step solves AᵀD⁻¹A δH = −Aᵀ(q + D⁻¹e) − draw for the changes of the heads, e = ΔH − h
+ * being the head errors, and takes δq = D⁻¹(e + A δH); from the second step on the flows balance at
+ * every node and stay so along the step, whose length {@link StepSearch} finds. Solving for changes
+ * rather than heads keeps the flows' digits where heads are great or slopes small.
  *
  * <p>Source: Todini, E. and Pilati, S. (1988), "A gradient algorithm for the analysis of pipe
  * networks", in Computer Applications in Water Supply, vol. 1, Research Studies Press, 1–20 (from
@@ -17,9 +18,6 @@ import rillwright.solver.balance.linear.NodalSystem;
 final class NewtonWalk {
   private static final int MOST_STEPS = 150;
 
-  /** Below this head error, m, a walk ends as soon as a step no longer halves the error. */
-  private static final double GOOD_ENOUGH_M = 1e-9;
-
   /** Below this head error, m, a walk ends; ten times as much is let pass after each ten steps. */
   private static final double EXACT_M = 1e-13;
 
@@ -27,16 +25,21 @@ final class NewtonWalk {
   private final State state;
   private final double steepness;
   private final double[] slope;
-  private final double[] loss;
+
+  /** Head drop over each link less its law's, m. */
+  private final double[] error;
+
   private final double[] change;
+  private final double[] headChange;
 
   NewtonWalk(Arrangement net, State state, double steepness) {
     this.net = net;
     this.state = state;
     this.steepness = steepness;
     this.slope = new double[net.linkCount];
-    this.loss = new double[net.linkCount];
+    this.error = new double[net.linkCount];
     this.change = new double[net.linkCount];
+    this.headChange = new double[net.nodeCount];
   }
 
   /** Walks to the balance of the free links; returns the number of steps. */
@@ -48,67 +51,72 @@ final class NewtonWalk {
         return step;
       }
       for (int k = 0; k < net.linkCount; k++) {
-        change[k] = state.isFree(k) ? (state.drop(net, k) - loss[k]) / slope[k] : 0;
+        double dropChange = headChange[net.from[k]] - headChange[net.to[k]];
+        change[k] = state.isFree(k) ? (error[k] + dropChange) / slope[k] : 0;
+      }
+      for (int i = 0; i < net.nodeCount; i++) {
+        state.head[i] += headChange[i];
       }
       double length = step == 1 ? 1 : StepSearch.lengthOf(this::contentSlopeAt);
+      boolean moved = false;
       for (int k = 0; k < net.linkCount; k++) {
-        state.flow[k] += length * change[k];
+        double flow = state.flow[k] + length * change[k];
+        moved |= flow != state.flow[k];
+        state.flow[k] = flow;
       }
-      double error = headError();
-      boolean stalled = error <= GOOD_ENOUGH_M && error > before / 2;
-      if (step > 1 && (error <= exactEnough(step) || stalled)) {
+      double largest = largestError();
+      double goodEnough = state.headTolerance() / 2;
+      boolean stalled = largest <= goodEnough && largest > before / 2;
+      if (step > 1 && (largest <= exactEnough(step, goodEnough) || stalled || !moved)) {
         return step;
       }
-      before = error;
+      before = largest;
     }
     return MOST_STEPS;
   }
 
   /** Where rounding throws the search about, the last digits are not to be had. */
-  private static double exactEnough(int step) {
-    return Math.min(GOOD_ENOUGH_M / 2, EXACT_M * Math.pow(10, 0.1 * step));
+  private static double exactEnough(int step, double goodEnough) {
+    return Math.min(goodEnough, EXACT_M * Math.pow(10, 0.1 * step));
   }
 
   private void linearise() {
-    double leastSlope = ExtendedLaw.leastSlope(state.largestHead());
     for (int k = 0; k < net.linkCount; k++) {
       if (state.isFree(k)) {
-        loss[k] = ExtendedLaw.headLoss(net, k, state.flow[k], steepness);
-        slope[k] = ExtendedLaw.slope(net, k, state.flow[k], steepness, leastSlope);
+        error[k] = headError(k);
+        slope[k] = ExtendedLaw.slope(net, k, state.flow[k], steepness);
       }
     }
   }
 
+  /** Finds the change of each head; false if there is none to be had. */
   private boolean solveHeads() {
     NodalSystem system = net.system;
     system.clear();
-    boolean[] touched = new boolean[net.nodeCount];
     for (int k = 0; k < net.linkCount; k++) {
       int i = net.from[k];
       int j = net.to[k];
       double conductance = state.isFree(k) ? 1 / slope[k] : 0;
-      double base = state.isFree(k) ? state.flow[k] - loss[k] * conductance : state.flow[k];
-      system.addToRightHandSide(i, state.anchored[i] ? 0 : -base);
-      system.addToRightHandSide(j, state.anchored[j] ? 0 : base);
-      if (conductance == 0 || i == j) {
-        continue;
+      double flow = state.flow[k] + (state.isFree(k) ? error[k] * conductance : 0);
+      system.addToRightHandSide(i, state.anchored[i] ? 0 : -flow);
+      system.addToRightHandSide(j, state.anchored[j] ? 0 : flow);
+      if (conductance != 0 && i != j) {
+        couple(system, k, conductance);
       }
-      couple(system, k, i, j, conductance);
-      touched[i] = true;
-      touched[j] = true;
     }
     for (int i = 0; i < net.nodeCount; i++) {
-      if (state.anchored[i] || !touched[i]) {
+      if (state.anchored[i]) {
         system.addToDiagonal(i, 1);
-        system.addToRightHandSide(i, state.anchored[i] ? state.head[i] : 0);
       } else {
         system.addToRightHandSide(i, -net.draw[i]);
       }
     }
-    return system.solve(state.head);
+    return system.solve(headChange);
   }
 
-  private void couple(NodalSystem system, int link, int i, int j, double conductance) {
+  private void couple(NodalSystem system, int link, double conductance) {
+    int i = net.from[link];
+    int j = net.to[link];
     if (!state.anchored[i]) {
       system.addToDiagonal(i, conductance);
     }
@@ -117,10 +125,6 @@ final class NewtonWalk {
     }
     if (!state.anchored[i] && !state.anchored[j]) {
       system.subtractFromEdge(link, conductance);
-    } else if (!state.anchored[i]) {
-      system.addToRightHandSide(i, conductance * state.head[j]);
-    } else if (!state.anchored[j]) {
-      system.addToRightHandSide(j, conductance * state.head[i]);
     }
   }
 
@@ -135,14 +139,17 @@ final class NewtonWalk {
     return sum;
   }
 
-  private double headError() {
+  private double largestError() {
     double largest = 0;
     for (int k = 0; k < net.linkCount; k++) {
       if (state.isFree(k)) {
-        double error = state.drop(net, k) - ExtendedLaw.headLoss(net, k, state.flow[k], steepness);
-        largest = Math.max(largest, Math.abs(error));
+        largest = Math.max(largest, Math.abs(headError(k)));
       }
     }
     return largest;
+  }
+
+  private double headError(int link) {
+    return state.drop(net, link) - ExtendedLaw.headLoss(net, link, state.flow[link], steepness);
   }
 }

@@ -13,7 +13,14 @@ public final class NotBalanced extends RuntimeException {
   private final double flowErrorM3PerS;
   private final double headErrorM;
 
-  NotBalanced(int iterations, double flowErrorM3PerS, double headErrorM) {
+  /**
+   * No balance.
+   *
+   * @param iterations steps taken
+   * @param flowErrorM3PerS largest flow error at the end, m³/s
+   * @param headErrorM largest head error at the end, m
+   */
+  public NotBalanced(int iterations, double flowErrorM3PerS, double headErrorM) {
     super(
         String.format(
             Locale.ROOT,

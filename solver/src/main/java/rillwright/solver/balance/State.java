@@ -45,6 +45,14 @@ final class State {
     return head[net.from[link]] - head[net.to[link]];
   }
 
+  /**
+   * The greatest head error of a balance, m: 1e-9, or what double precision leaves of heads beyond
+   * a kilometre.
+   */
+  double headTolerance() {
+    return Math.max(1e-9, 1e-12 * largestHead());
+  }
+
   double largestFlow() {
     double largest = 0;
     for (double q : flow) {

@@ -12,7 +12,6 @@ import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Setting;
 import rillwright.solver.network.topology.NetworkGraph;
-import rillwright.solver.steady.Model.Solved;
 
 /** Tells a balance in the words of the network. */
 final class Description {
@@ -31,14 +30,13 @@ final class Description {
   }
 
   PointState of(Point point) {
-    OptionalDouble head = solved.headM(point.name());
     if (starved.containsKey(point.name())) {
       double intake = starved.get(point.name()).intakeM();
-      OptionalDouble missing =
-          OptionalDouble.of(head.isPresent() ? intake - head.getAsDouble() : 0);
-      return new PointState(point, OptionalDouble.of(intake), missing, 0);
+      double missing = intake - new DrawnLevels(network, solved, starved).levelM(point.name());
+      return new PointState(point, OptionalDouble.of(intake), OptionalDouble.of(missing), 0);
     }
-    return new PointState(point, head, OptionalDouble.empty(), outflow(point));
+    return new PointState(
+        point, solved.headM(point.name()), OptionalDouble.empty(), outflow(point));
   }
 
   private double outflow(Point point) {
@@ -72,9 +70,10 @@ final class Description {
         headFrom.isPresent() && headTo.isPresent()
             ? OptionalDouble.of(headFrom.getAsDouble() - headTo.getAsDouble())
             : OptionalDouble.empty();
-    Integer link = solved.linkOf().get(line.name());
-    boolean open = link == null || !solved.balance().isShut(link);
     List<HeadLaw> laws = network.lawsOf(line);
+    HeadLaw law = network.lawOf(line);
+    boolean letsWaterBothWays = law.leastFlow() < 0 && law.greatestFlow() > 0;
+    boolean open = flow != 0 || letsWaterBothWays;
     return new LineState(
         line,
         flow,
@@ -87,10 +86,9 @@ final class Description {
 
   /** The head that a line sees at one of its ends. */
   private OptionalDouble headAtEnd(Line line, PointName end) {
-    if (starved.containsKey(end) && starved.get(end).entering().contains(line.name())) {
-      return OptionalDouble.of(starved.get(end).intakeM());
-    }
-    return solved.headM(end);
+    Starved chamber = starved.get(end);
+    boolean draws = chamber == null || (line.from().equals(end) ? flow(line) > 0 : flow(line) < 0);
+    return draws ? solved.headM(end) : OptionalDouble.of(chamber.intakeM());
   }
 
   private static List<PartState> running(

@@ -5,13 +5,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import rillwright.solver.balance.Balance;
 import rillwright.solver.balance.BalanceProblem;
 import rillwright.solver.balance.BalanceProblem.Link;
 import rillwright.solver.balance.BalanceProblem.Node;
 import rillwright.solver.balance.Balancer;
 import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.NoLoss;
 import rillwright.solver.law.OneWayLaw;
 import rillwright.solver.law.OneWayLaw.Direction;
 import rillwright.solver.network.Line;
@@ -27,51 +28,40 @@ import rillwright.solver.network.topology.UnmetDraw;
 /**
  * A network numbered for the balance: a node for each point, a link for each line, and for each way
  * out of the network a link to a held node outside. A starved chamber has two nodes: one held at
- * its intake, which lines entering it see, and one from which lines leaving it draw.
+ * its intake, which water running into it sees, and one from which water is drawn; each of its
+ * lines is then two links, one for each direction, and what is not drawn goes over to the intake.
  */
 final class Model {
   private final Network network;
   private final Imposed imposed;
-  private final Map<LineName, HeadLaw> laws = new LinkedHashMap<>();
+  private final Map<Line, HeadLaw> laws = new LinkedHashMap<>();
 
   Model(Network network, Imposed imposed) {
     this.network = network;
     this.imposed = imposed;
     for (Line line : network.lines()) {
       if (!imposed.lineFlowM3PerS().containsKey(line.name())) {
-        laws.put(line.name(), network.lawOf(line));
+        laws.put(line, network.lawOf(line));
       }
     }
   }
 
-  /** Throws if the network has no balanced state. */
+  /** Throws if points are joined to nothing. */
   void check() {
     List<PointName> floating = new NetworkGraph(network).floatingPoints();
     if (!floating.isEmpty()) {
       throw new NoBalance(new NoBalance.FloatingPoints(floating));
     }
-    checkDraws(Map.of());
   }
 
-  /** Throws if draws cannot be met, by what comes into these starved chambers among the rest. */
-  private void checkDraws(Map<PointName, Starved> starved) {
+  /** The draws that cannot be met, by what comes into these starved chambers among the rest. */
+  List<UnmetDraw> unmetDraws(Map<PointName, Starved> starved) {
     Map<PointName, Double> draws = draws();
     if (draws.isEmpty()) {
-      return;
+      return List.of();
     }
     starved.forEach((chamber, state) -> draws.merge(chamber, -state.inflowM3PerS(), Double::sum));
-    Map<Line, HeadLaw> carrying = new LinkedHashMap<>();
-    laws.forEach(
-        (name, law) -> {
-          Line line = network.line(name);
-          if (!isEntering(starved, line, line.from()) && !isEntering(starved, line, line.to())) {
-            carrying.put(line, law);
-          }
-        });
-    List<UnmetDraw> unmet = DrawCheck.unmet(network, carrying, draws);
-    if (!unmet.isEmpty()) {
-      throw new NoBalance(new NoBalance.UnmetDraws(unmet));
-    }
+    return DrawCheck.unmet(network, laws, starved.keySet(), draws);
   }
 
   /**
@@ -105,9 +95,6 @@ final class Model {
 
   /** The balance with these chambers starved; empty map for none. */
   Solved balance(Map<PointName, Starved> starved) {
-    if (!starved.isEmpty()) {
-      checkDraws(starved);
-    }
     Map<PointName, Double> draws = draws();
     Map<PointName, Integer> nodeOf = new LinkedHashMap<>();
     Map<PointName, Integer> intakeNodeOf = new LinkedHashMap<>();
@@ -128,16 +115,27 @@ final class Model {
           nodes.add(Node.held(state.intakeM()));
         });
     List<Link> links = new ArrayList<>();
-    Map<LineName, Integer> linkOf = new LinkedHashMap<>();
+    Map<LineName, List<Integer>> linksOf = new LinkedHashMap<>();
     laws.forEach(
-        (name, law) -> {
-          Line line = network.line(name);
-          linkOf.put(name, links.size());
-          links.add(
-              new Link(
-                  endNode(line, line.from(), starved, nodeOf, intakeNodeOf),
-                  endNode(line, line.to(), starved, nodeOf, intakeNodeOf),
-                  lawBeside(starved, line, law)));
+        (line, law) -> {
+          int first = links.size();
+          int from = nodeOf.get(line.from());
+          int to = nodeOf.get(line.to());
+          int intakeAtFrom = intakeNodeOf.getOrDefault(line.from(), from);
+          int intakeAtTo = intakeNodeOf.getOrDefault(line.to(), to);
+          if (intakeAtFrom == from && intakeAtTo == to) {
+            links.add(new Link(from, to, law));
+          } else {
+            links.add(new Link(from, intakeAtTo, new OneWayLaw(law, Direction.FORWARD)));
+            links.add(new Link(intakeAtFrom, to, new OneWayLaw(law, Direction.BACKWARD)));
+          }
+          linksOf.put(line.name(), IntStream.range(first, links.size()).boxed().toList());
+        });
+    Map<PointName, Integer> surplusOf = new LinkedHashMap<>();
+    intakeNodeOf.forEach(
+        (chamber, intake) -> {
+          surplusOf.put(chamber, links.size());
+          links.add(new Link(nodeOf.get(chamber), intake, NoLoss.forwardOnly()));
         });
     Map<PointName, Integer> spillOf = new LinkedHashMap<>();
     for (Point point : network.points()) {
@@ -149,43 +147,6 @@ final class Model {
       }
     }
     Balance balance = Balancer.balance(new BalanceProblem(nodes, links));
-    return new Solved(balance, nodeOf, linkOf, spillOf);
-  }
-
-  private static int endNode(
-      Line line,
-      PointName end,
-      Map<PointName, Starved> starved,
-      Map<PointName, Integer> nodeOf,
-      Map<PointName, Integer> intakeNodeOf) {
-    return isEntering(starved, line, end) ? intakeNodeOf.get(end) : nodeOf.get(end);
-  }
-
-  /** A line that enters a starved chamber does not run dry what little stands in it. */
-  private static HeadLaw lawBeside(Map<PointName, Starved> starved, Line line, HeadLaw law) {
-    if (isEntering(starved, line, line.to())) {
-      return new OneWayLaw(law, Direction.FORWARD);
-    }
-    return isEntering(starved, line, line.from()) ? new OneWayLaw(law, Direction.BACKWARD) : law;
-  }
-
-  private static boolean isEntering(Map<PointName, Starved> starved, Line line, PointName end) {
-    return starved.containsKey(end) && starved.get(end).entering().contains(line.name());
-  }
-
-  /** A balance with the numbers of its points, lines and spills. */
-  record Solved(
-      Balance balance,
-      Map<PointName, Integer> nodeOf,
-      Map<LineName, Integer> linkOf,
-      Map<PointName, Integer> spillOf) {
-
-    OptionalDouble headM(PointName point) {
-      return balance.headM(nodeOf.get(point));
-    }
-
-    double flowM3PerS(LineName line) {
-      return balance.flowM3PerS(linkOf.get(line));
-    }
+    return new Solved(balance, nodeOf, linksOf, spillOf, surplusOf);
   }
 }

@@ -19,10 +19,10 @@ public record PointState(
   /** Less than this share below a wish is nothing that anyone sees. */
   private static final double NOTICEABLE_SHARE = 0.001;
 
-  /** Whether it gets noticeably less than its wish; never where there is none. */
+  /** Whether it gets noticeably less than its wish. */
   public boolean isUnderWish() {
-    OptionalDouble want = point.wantM3PerS();
-    return want.isPresent() && outflowM3PerS < want.getAsDouble() * (1 - NOTICEABLE_SHARE);
+    double want = point.wantM3PerS().orElse(0);
+    return want > 0 && outflowM3PerS < want * (1 - NOTICEABLE_SHARE);
   }
 
   /** Whether anything determines its head. */

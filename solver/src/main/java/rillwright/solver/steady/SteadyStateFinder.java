@@ -4,17 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.stream.Collectors;
+import rillwright.solver.balance.NotBalanced;
 import rillwright.solver.network.Chamber;
-import rillwright.solver.network.Line;
-import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
-import rillwright.solver.network.topology.NetworkGraph;
-import rillwright.solver.steady.Model.Solved;
 
 /**
  * Finds the steady state of a network.
@@ -30,17 +24,16 @@ public final class SteadyStateFinder {
    */
   private static final double NOTICEABLE_M = 1e-9;
 
-  private static final double INFLOW_TOLERANCE = 1e-13;
-  private static final int MOST_INFLOW_ROUNDS = 300;
-
   private final Network network;
   private final Imposed imposed;
   private final Model model;
+  private final InflowSearch search;
 
   private SteadyStateFinder(Network network, Imposed imposed) {
     this.network = network;
     this.imposed = imposed;
     this.model = new Model(network, imposed);
+    this.search = new InflowSearch(network, model);
   }
 
   /**
@@ -61,89 +54,43 @@ public final class SteadyStateFinder {
   public static SteadyState impose(Network network, Imposed imposed) {
     SteadyStateFinder finder = new SteadyStateFinder(network, imposed);
     finder.model.check();
-    return finder.describe(finder.model.balance(Map.of()), Map.of());
+    return finder.describe(finder.search.settle(Map.of()), Map.of());
   }
 
   private SteadyState run() {
     model.check();
     Map<PointName, Starved> starved = new LinkedHashMap<>();
-    Solved solved = model.balance(starved);
-    for (int round = 0; round <= 2 * network.points().size(); round++) {
-      Map<PointName, Starved> next = reconsider(solved, starved);
-      if (next.keySet().equals(starved.keySet())) {
-        break;
+    Solved solved = search.settle(starved);
+    Map<PointName, Starved> next = reconsider(solved, starved);
+    for (int round = 0; !next.keySet().equals(starved.keySet()); round++) {
+      if (round > 2 * network.points().size()) {
+        throw new NotBalanced(search.iterations(), 0, 0);
       }
-      starved.clear();
-      starved.putAll(next);
-      solved = settleInflows(starved);
+      starved = next;
+      solved = search.settle(starved);
+      next = reconsider(solved, starved);
     }
     return describe(solved, starved);
   }
 
-  /** The chambers that this balance says are starved, with the inflows that it has. */
+  /** The chambers that a balance says are starved, with the inflows that it has. */
   private Map<PointName, Starved> reconsider(Solved solved, Map<PointName, Starved> before) {
     Map<PointName, Starved> starved = new LinkedHashMap<>();
-    NetworkGraph graph = new NetworkGraph(network);
     for (Point point : network.points()) {
-      OptionalDouble head = solved.headM(point.name());
       if (!(point instanceof Chamber chamber)) {
         continue;
       }
-      boolean was = before.containsKey(point.name());
-      if (was && (head.isEmpty() || head.getAsDouble() <= chamber.intakeM())) {
-        starved.put(point.name(), before.get(point.name()));
-      } else if (!was
-          && head.isPresent()
-          && head.getAsDouble() < chamber.intakeM() - NOTICEABLE_M) {
-        Set<LineName> entering =
-            graph.linesAt(point.name()).stream()
-                .filter(line -> flowInto(point.name(), line, solved) > 0)
-                .map(Line::name)
-                .collect(Collectors.toSet());
-        starved.put(
-            point.name(),
-            new Starved(chamber.intakeM(), entering, inflow(point.name(), entering, solved)));
+      PointName name = chamber.name();
+      double level = solved.headM(name).orElse(chamber.intakeM());
+      boolean lacks =
+          before.containsKey(name)
+              ? solved.surplusM3PerS(name) == 0
+              : level < chamber.intakeM() - NOTICEABLE_M;
+      if (lacks) {
+        starved.put(name, new Starved(chamber.intakeM(), search.inflow(name, solved)));
       }
     }
     return starved;
-  }
-
-  private static double flowInto(PointName point, Line line, Solved solved) {
-    double flow = solved.flowM3PerS(line.name());
-    return line.to().equals(point) ? flow : -flow;
-  }
-
-  private double inflow(PointName chamber, Set<LineName> entering, Solved solved) {
-    double sum = 0;
-    for (Line line : network.lines()) {
-      if (entering.contains(line.name())) {
-        sum += flowInto(chamber, line, solved);
-      }
-    }
-    return sum;
-  }
-
-  /**
-   * Balances until what is taken out of each starved chamber is what comes in; at once unless some
-   * of it comes back.
-   */
-  private Solved settleInflows(Map<PointName, Starved> starved) {
-    Solved solved = model.balance(starved);
-    for (int round = 0; round < MOST_INFLOW_ROUNDS; round++) {
-      double largestChange = 0;
-      double largestInflow = 0;
-      for (Map.Entry<PointName, Starved> entry : starved.entrySet()) {
-        double now = inflow(entry.getKey(), entry.getValue().entering(), solved);
-        largestChange = Math.max(largestChange, Math.abs(now - entry.getValue().inflowM3PerS()));
-        largestInflow = Math.max(largestInflow, Math.abs(now));
-        entry.setValue(entry.getValue().withInflow(now));
-      }
-      if (largestChange <= INFLOW_TOLERANCE * largestInflow) {
-        break;
-      }
-      solved = model.balance(starved);
-    }
-    return solved;
   }
 
   private SteadyState describe(Solved solved, Map<PointName, Starved> starved) {
@@ -155,7 +102,7 @@ public final class SteadyStateFinder {
         network,
         points,
         lines,
-        solved.balance().iterations(),
+        search.iterations(),
         solved.balance().flowErrorM3PerS(),
         solved.balance().headErrorM());
   }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.wording.Nearest;
+import rillwright.cli.wording.PlainText;
 
 /** What a user may have meant by a name that the catalogue lacks. */
 public final class Suggestion {
@@ -49,7 +50,7 @@ public final class Suggestion {
   }
 
   private static String start(String name, String where) {
-    return "the catalogue has nothing " + where + "called \"" + name + "\"; ";
+    return "the catalogue has nothing " + where + "called " + PlainText.quoted(name) + "; ";
   }
 
   private static String question(List<String> nearest) {

@@ -61,7 +61,9 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
               + ": a part is written as its kind and what is said about it, for example \"- run: 38"
               + " ft\", not "
               + node.words()
-              + (word.isEmpty() ? "" : Choices.hint(word, readers.kinds())));
+              + (word.isEmpty() || readers.find(word).isPresent()
+                  ? ""
+                  : Choices.hint(word, readers.kinds())));
       return Optional.empty();
     }
     Entry first = map.entries().get(0);

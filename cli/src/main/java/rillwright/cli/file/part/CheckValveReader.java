@@ -46,13 +46,12 @@ final class CheckValveReader implements PartReader {
     OptionalDouble k = fields.find("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT);
     Optional<String> type = fields.findText("type");
     Optional<CheckValveRow> known = type.flatMap(name -> catalogue.findCheckValve(name, bore));
-    if (type.isPresent() && known.isEmpty()) {
+    if (type.isPresent() && known.isEmpty() && k.isEmpty()) {
       fields.fault(
           "type",
           PlainText.quoted(type.get())
-              + " is not in the catalogue"
-              + Choices.hint(type.get(), catalogue.checkValveTypes())
-              + "; or give its k");
+              + " is not in the catalogue, and its k is not given"
+              + Choices.hint(type.get(), catalogue.checkValveTypes()));
     }
     if (!fields.has("type") && !fields.has("k")) {
       fields.fault("give its type, for example \"type: swing\", or its k");

@@ -44,13 +44,12 @@ final class FittingReader implements PartReader {
     OptionalDouble k = fields.find("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT);
     Optional<String> type = fields.findText("type");
     Optional<FittingLoss> known = type.flatMap(name -> catalogue.findFitting(name, bore));
-    if (type.isPresent() && known.isEmpty()) {
+    if (type.isPresent() && known.isEmpty() && k.isEmpty()) {
       fields.fault(
           "type",
           PlainText.quoted(type.get())
-              + " is not in the catalogue"
-              + Choices.hint(type.get(), catalogue.fittingTypes())
-              + "; or give its k");
+              + " is not in the catalogue, and its k is not given"
+              + Choices.hint(type.get(), catalogue.fittingTypes()));
     }
     if (!fields.has("type") && !fields.has("k")) {
       fields.fault("give its type, for example \"type: elbow 90\", or its k");

@@ -29,6 +29,9 @@ public final class PipeReader {
   private static final Range FACTOR =
       new Range(0, false, 10, "must be greater than 0 and not more than 10");
 
+  /** What to go on with after a fault was told. */
+  private static final Friction STAND_IN = new Friction.Roughness(0);
+
   private final Catalogue catalogue;
 
   /** A reader. */
@@ -44,8 +47,11 @@ public final class PipeReader {
   public PipeSpec read(Fields fields, Optional<String> materialAround) {
     Optional<String> material = material(fields);
     PipeSpec bored = bored(fields, material.or(() -> materialAround));
+    boolean misspelt = fields.has("material") && material.isEmpty();
     Optional<Friction> friction =
-        explicitFriction(fields).or(() -> material.flatMap(this::catalogueFriction));
+        explicitFriction(fields)
+            .or(() -> material.flatMap(this::catalogueFriction))
+            .or(() -> misspelt ? Optional.of(STAND_IN) : Optional.empty());
     return new PipeSpec(bored.bore(), friction, material, bored.label());
   }
 

@@ -46,8 +46,7 @@ public final class SiteReader {
     boolean explicit = water.has("density") || water.has("viscosity");
     if (water.has("temperature") && explicit) {
       water.fault("give either a temperature or density and viscosity, not both");
-    }
-    if (explicit) {
+    } else if (explicit) {
       double density = water.require("density", Measure.DENSITY, DENSITY, "998.2 kg/m3");
       double viscosity =
           water.require("viscosity", Measure.KINEMATIC_VISCOSITY, VISCOSITY, "1.004e-6 m2/s");

@@ -1,6 +1,7 @@
 package rillwright.cli.report.json;
 
 import java.io.StringWriter;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import tools.jackson.core.JsonGenerator;
@@ -67,6 +68,24 @@ public final class Json {
   /** An element of an array of words. */
   public void words(String value) {
     generator.writeString(value);
+  }
+
+  /** A member that is an object, or null where there is none. */
+  public <T> void objectOrNull(String name, Optional<T> value, Consumer<T> members) {
+    if (value.isPresent()) {
+      object(name, () -> members.accept(value.get()));
+    } else {
+      generator.writeNullProperty(name);
+    }
+  }
+
+  /** A member of words, or null where there are none. */
+  public void wordsOrNull(String name, Optional<String> value) {
+    if (value.isPresent()) {
+      words(name, value.get());
+    } else {
+      generator.writeNullProperty(name);
+    }
   }
 
   /** A member that is true or false. */

@@ -190,6 +190,16 @@ public final class ShownUnits implements Wording {
     return tools;
   }
 
+  /** The unit of flows. */
+  public Unit flowUnit() {
+    return flow.unit();
+  }
+
+  /** The unit of heads. */
+  public Unit headUnit() {
+    return head.unit();
+  }
+
   /** The units named once, for a reader who wonders: "gph, ft, in, ft/s, psi". */
   public List<String> symbols() {
     return List.of(flow, length, depth, velocity, pressure).stream()

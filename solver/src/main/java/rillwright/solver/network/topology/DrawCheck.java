@@ -3,7 +3,8 @@ package rillwright.solver.network.topology;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jgrapht.alg.flow.PushRelabelMFImpl;
+import java.util.Set;
+import org.jgrapht.alg.flow.EdmondsKarpMFImpl;
 import org.jgrapht.alg.interfaces.MaximumFlowAlgorithm.MaximumFlow;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleDirectedWeightedGraph;
@@ -18,36 +19,46 @@ import rillwright.solver.network.PointName;
  * laws allow: a maximum-flow question, answered before any head is asked.
  */
 public final class DrawCheck {
-  private static final double ROUNDING = 1e-9;
+  private static final double ROUNDING = 1e-8;
 
-  /** Stands for "as much as you like" beside the largest draw. */
+  /** Stands for "as much as you like" beside all draws together. */
   private static final double PLENTY = 1e4;
 
   private final SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> graph =
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
   private final Network network;
   private final Map<PointName, Double> draws;
-  private final double plenty;
+
+  /**
+   * All draws and inflows together, m³/s. Capacities are shares of it, for the search for the
+   * greatest flow takes anything below 1e-9 for none.
+   */
+  private final double all;
 
   private DrawCheck(Network network, Map<PointName, Double> draws) {
     this.network = network;
     this.draws = draws;
-    this.plenty = PLENTY * draws.values().stream().mapToDouble(Math::abs).sum();
+    this.all = draws.values().stream().mapToDouble(Math::abs).sum();
   }
 
   /**
    * The draws that cannot be met, in the order of the network's points.
    *
    * @param laws the law of every line that is there to carry water
+   * @param starved chambers that swallow all that their lines bring; what is drawn from them is at
+   *     most what a negative draw puts in
    * @param draws flow taken out at points, m³/s; negative puts in
    */
   public static List<UnmetDraw> unmet(
-      Network network, Map<Line, HeadLaw> laws, Map<PointName, Double> draws) {
+      Network network,
+      Map<Line, HeadLaw> laws,
+      Set<PointName> starved,
+      Map<PointName, Double> draws) {
     boolean none = draws.values().stream().allMatch(draw -> draw == 0);
-    return none ? List.of() : new DrawCheck(network, draws).run(laws);
+    return none ? List.of() : new DrawCheck(network, draws).run(laws, starved);
   }
 
-  private List<UnmetDraw> run(Map<Line, HeadLaw> laws) {
+  private List<UnmetDraw> run(Map<Line, HeadLaw> laws, Set<PointName> starved) {
     String source = "source";
     String sink = "sink";
     String world = "world";
@@ -66,25 +77,28 @@ public final class DrawCheck {
       boolean drawFixed = draws.containsKey(point.name());
       boolean gives = held || point.spill().map(s -> s.law().leastFlow() < 0).orElse(false);
       boolean takes = held || point.spill().isPresent();
-      addCapacity(world, vertex, gives && !drawFixed ? plenty : 0);
-      addCapacity(vertex, world, takes && !drawFixed ? plenty : 0);
+      addCapacity(world, vertex, gives && !drawFixed ? PLENTY * all : 0);
+      boolean swallows = starved.contains(point.name());
+      addCapacity(vertex, world, (takes && !drawFixed) || swallows ? PLENTY * all : 0);
     }
     laws.forEach(
         (line, law) -> {
           String from = vertex(line.from());
           String to = vertex(line.to());
-          addCapacity(from, to, Math.min(plenty, Math.max(0, law.greatestFlow())));
-          addCapacity(to, from, Math.min(plenty, Math.max(0, -law.leastFlow())));
+          String intoTo = starved.contains(line.to()) ? world : to;
+          String intoFrom = starved.contains(line.from()) ? world : from;
+          addCapacity(from, intoTo, Math.min(PLENTY * all, Math.max(0, law.greatestFlow())));
+          addCapacity(to, intoFrom, Math.min(PLENTY * all, Math.max(0, -law.leastFlow())));
         });
     MaximumFlow<DefaultWeightedEdge> flow =
-        new PushRelabelMFImpl<>(graph).getMaximumFlow(source, sink);
+        new EdmondsKarpMFImpl<>(graph).getMaximumFlow(source, sink);
     List<UnmetDraw> unmet = new ArrayList<>();
     for (Point point : network.points()) {
       double draw = draws.getOrDefault(point.name(), 0.0);
       String vertex = vertex(point.name());
       double met =
           draw > 0 ? flowOn(flow, vertex, sink) : draw < 0 ? -flowOn(flow, source, vertex) : 0;
-      if (Math.abs(draw - met) > ROUNDING * (drawn + putIn)) {
+      if (Math.abs(draw - met) > ROUNDING * all) {
         unmet.add(new UnmetDraw(point.name(), draw, met));
       }
     }
@@ -101,14 +115,14 @@ public final class DrawCheck {
     }
     DefaultWeightedEdge edge = graph.getEdge(from, to);
     if (edge == null) {
-      graph.setEdgeWeight(graph.addEdge(from, to), capacity);
+      graph.setEdgeWeight(graph.addEdge(from, to), capacity / all);
     } else {
-      graph.setEdgeWeight(edge, graph.getEdgeWeight(edge) + capacity);
+      graph.setEdgeWeight(edge, graph.getEdgeWeight(edge) + capacity / all);
     }
   }
 
   private double flowOn(MaximumFlow<DefaultWeightedEdge> flow, String from, String to) {
     DefaultWeightedEdge edge = graph.getEdge(from, to);
-    return edge == null ? 0 : flow.getFlow(edge);
+    return edge == null ? 0 : all * flow.getFlow(edge);
   }
 }

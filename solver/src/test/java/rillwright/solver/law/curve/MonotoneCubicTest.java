@@ -45,6 +45,14 @@ class MonotoneCubicTest {
     assertEquals(-6, curve.slopeAt(3), 1e-15); // (5 · −4 − 2 · −1)/3
   }
 
+  /** (3 · 1 − 1 · −4)/2 = 3.5, more than three times the first secant, which turns after it. */
+  @Test
+  void endSlopeBesideATurnIsNoMoreThanThreeSecants() {
+    MonotoneCubic curve = MonotoneCubic.through(knotsOf("0:0 1:1 2:-3"), EndSlopes.AS_FITTED);
+    assertEquals(3, curve.slopeAt(0), 1e-15);
+    assertEquals(0, curve.slopeAt(1));
+  }
+
   @Test
   void twoPointsMakeAStraightLine() {
     MonotoneCubic line = MonotoneCubic.through(knotsOf("1:4 3:0"), EndSlopes.STEEP_AT_BOTH);

@@ -65,4 +65,14 @@ class ValveTravelTest {
     }
     assertEquals(Double.POSITIVE_INFINITY, valve.lossCoefficientAt(0));
   }
+
+  @ParameterizedTest
+  @EnumSource
+  void publishedPointsLieOnItsCurve(ValveTravel valve) {
+    assertTrue(valve.publishedPoints().size() >= 4);
+    for (ValveTravel.TravelPoint point : valve.publishedPoints()) {
+      double k = valve.lossCoefficientAt(point.openShare());
+      assertEquals(point.lossCoefficient(), k, 1e-12 * k, point.toString());
+    }
+  }
 }

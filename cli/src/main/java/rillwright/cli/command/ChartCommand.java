@@ -1,0 +1,100 @@
+package rillwright.cli.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rillwright.cli.file.Project;
+import rillwright.cli.report.json.ChartJson;
+import rillwright.cli.report.picture.Curves;
+import rillwright.cli.report.picture.OperatingPicture;
+import rillwright.cli.report.picture.OperatingPicture.Power;
+import rillwright.cli.wording.PlainText;
+import rillwright.curves.chart.content.OperatingChart;
+import rillwright.solver.pumping.PumpPlace;
+
+/** The pump curve over the system curve, as a picture. */
+@Command(
+    name = "chart",
+    description = {
+      "Draws what the pump gives over what the pipes and falls need, with the point where they meet.",
+      "The system curve is solved anew at each flow, so it shows where a second fall begins to run or",
+      "a check valve opens. With a pump still to be chosen, it shows the duty instead."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright chart pond.yaml                    writes pond.png beside the file",
+      "  rillwright chart pond.yaml --to curves.svg --power",
+      "  rillwright chart pond.yaml --format json      the points, for a program; no picture"
+    })
+public final class ChartCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private ProjectArguments project;
+
+  @Mixin private PumpArguments pump;
+
+  @Option(
+      names = "--to",
+      paramLabel = "PICTURE",
+      description = "File to write, .png or .svg; the project's name with .png if not given.")
+  private Optional<Path> to = Optional.empty();
+
+  @Option(names = "--power", description = "Draws the watts too.")
+  private boolean power;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    Project read = project.read();
+    PictureFile picture = new PictureFile(to.orElseGet(this::besideTheProject));
+    picture.check(project.file());
+    PumpPlace place = pump.placeIn(read);
+    OtherPumps.requireChosen(read, place);
+    Curves curves = Curves.at(read.network(), place);
+    String report;
+    if (format == Format.JSON) {
+      report = ChartJson.of(read.title(), curves);
+    } else {
+      OperatingChart chart =
+          OperatingPicture.of(
+              read.title(), curves, Shown.of(read), power ? Power.SHOWN : Power.LEFT_OUT);
+      picture.write(chart);
+      report = told(chart, picture.path());
+    }
+    spec.commandLine().getOut().print(report);
+    spec.commandLine().getOut().flush();
+    return ExitStatus.DONE;
+  }
+
+  private Path besideTheProject() {
+    String name = project.file().getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return project.file().resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ".png");
+  }
+
+  private static String told(OperatingChart chart, Path path) {
+    StringBuilder told = new StringBuilder();
+    chart
+        .operatingPoints()
+        .forEach(point -> told.append(String.join(", ", point.labelLines())).append('\n'));
+    return told.append("Picture: ")
+        .append(PlainText.harmless(path.toString()))
+        .append('\n')
+        .toString();
+  }
+}

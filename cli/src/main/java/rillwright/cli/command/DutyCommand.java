@@ -1,0 +1,80 @@
+package rillwright.cli.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.report.DutyAnswer;
+import rillwright.cli.report.json.DutyJson;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.duty.DutyText;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.study.duty.DutyFinder;
+
+/** The flow and head that a pump must make. */
+@Command(
+    name = "duty",
+    description = {
+      "Finds the flow and head that the pump must make so that every fall gets its wish, twice: with",
+      "the valves as they stand, and with the falls that would get too much throttled. The pump may",
+      "still be to be chosen (\"- pump: to be chosen\"); one that is named does not count."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright duty pond.yaml",
+      "  rillwright duty pond.yaml --set \"lines.supply.pipe.size=3 in\"",
+      "  rillwright duty pond.yaml --format json"
+    })
+public final class DutyCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private ProjectArguments project;
+
+  @Mixin private PumpArguments pump;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    Project read = project.read();
+    PumpPlace place = pump.placeIn(read);
+    requireWish(read);
+    OtherPumps.requireChosen(read, place);
+    DutyAnswer answer =
+        new DutyAnswer(
+            read.title(),
+            Shown.of(read),
+            read.network(),
+            place,
+            DutyFinder.find(read.network(), place));
+    String report =
+        format == Format.JSON ? DutyJson.of(answer) : DutyText.of(answer, Ink.ofTerminal());
+    spec.commandLine().getOut().print(report);
+    spec.commandLine().getOut().flush();
+    return ExitStatus.DONE;
+  }
+
+  private static void requireWish(Project project) {
+    boolean none =
+        project.network().points().stream().allMatch(point -> point.wantM3PerS().isEmpty());
+    if (none) {
+      throw new InvalidInput(
+          project.places().whole(),
+          "no fall or outlet says what it wants, so no pump can be sized; write for example \"want:"
+              + " 3600 gph\" or \"want: 100 gph/in\" at each fall");
+    }
+  }
+}

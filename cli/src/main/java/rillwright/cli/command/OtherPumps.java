@@ -1,0 +1,28 @@
+package rillwright.cli.command;
+
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.pumping.PumpPlace;
+
+/** The pumps that a command is not about: they must be known. */
+final class OtherPumps {
+  private OtherPumps() {}
+
+  /**
+   * Refuses a project in which another pump than the one meant is still to be chosen.
+   *
+   * @throws InvalidInput pointing there
+   */
+  static void requireChosen(Project project, PumpPlace meant) {
+    for (PumpPlace place : PumpPlace.listPlanned(project.network())) {
+      if (!place.equals(meant)) {
+        throw new InvalidInput(
+            project.places().ofPart(place.line(), place.partIndex()),
+            "line "
+                + PlainText.quoted(place.line().value())
+                + ": this pump is to be chosen too; choose it first, or shut its line");
+      }
+    }
+  }
+}

@@ -1,0 +1,60 @@
+package rillwright.cli.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+import rillwright.curves.chart.ChartWriter;
+import rillwright.curves.chart.content.OperatingChart;
+
+/**
+ * A picture to be written: whole or not at all, and never over the project.
+ *
+ * @param path where; its ending says PNG or SVG
+ */
+record PictureFile(Path path) {
+  private static final String PNG = ".png";
+  private static final String SVG = ".svg";
+
+  /** Refuses a name that is no picture's, or the project's own. */
+  void check(Path project) {
+    if (!hasEnding(PNG) && !hasEnding(SVG)) {
+      throw wrong("a picture's name ends in .png or .svg");
+    }
+    if (path.toAbsolutePath().normalize().equals(project.toAbsolutePath().normalize())) {
+      throw wrong("this is the project file; a picture needs a name of its own");
+    }
+  }
+
+  private boolean hasEnding(String ending) {
+    return path.toString().toLowerCase(Locale.ROOT).endsWith(ending);
+  }
+
+  /** Draws and writes. */
+  void write(OperatingChart chart) {
+    byte[] picture = hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart);
+    Path folder = path.toAbsolutePath().normalize().getParent();
+    try {
+      Path unfinished = Files.createTempFile(folder, ".rillwright", ".part");
+      try {
+        Files.write(unfinished, picture);
+        Files.move(unfinished, path, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(unfinished);
+      }
+    } catch (IOException e) {
+      throw wrong("the picture cannot be written there: " + reason(e, folder));
+    }
+  }
+
+  private static String reason(IOException e, Path folder) {
+    return Files.isDirectory(folder) ? e.getMessage() : "there is no such folder";
+  }
+
+  private InvalidInput wrong(String message) {
+    return new InvalidInput(Place.whole(path.toString()), message);
+  }
+}

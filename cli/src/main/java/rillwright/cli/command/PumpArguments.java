@@ -1,0 +1,70 @@
+package rillwright.cli.command;
+
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.LineName;
+import rillwright.solver.pumping.PumpPlace;
+
+/** Which pump a command is about. */
+final class PumpArguments {
+  @Option(
+      names = "--line",
+      paramLabel = "NAME",
+      description = "The line of the pump that is meant, where there are several.")
+  private Optional<String> line = Optional.empty();
+
+  /**
+   * The place of the pump that is meant: the one still to be chosen, else the one there is.
+   *
+   * @throws InvalidInput if there is none, or several and none is named
+   */
+  PumpPlace placeIn(Project project) {
+    List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
+    List<PumpPlace> chosen = PumpPlace.listChosen(project.network());
+    if (line.isPresent()) {
+      return named(project, planned, chosen);
+    }
+    List<PumpPlace> candidates = planned.isEmpty() ? chosen : planned;
+    if (candidates.isEmpty()) {
+      throw wrong(project, "no line has a pump; write one, for example \"- pump: to be chosen\"");
+    }
+    if (candidates.size() > 1) {
+      throw wrong(
+          project,
+          "several pumps could be meant; name the line of one with --line: " + lines(candidates));
+    }
+    return candidates.get(0);
+  }
+
+  private PumpPlace named(Project project, List<PumpPlace> planned, List<PumpPlace> chosen) {
+    LineName name = new LineName(line.orElseThrow());
+    for (List<PumpPlace> places : List.of(planned, chosen)) {
+      for (PumpPlace place : places) {
+        if (place.line().equals(name)) {
+          return place;
+        }
+      }
+    }
+    List<String> lines =
+        project.network().lines().stream().map(known -> known.name().value()).toList();
+    String quoted = PlainText.quoted(name.value());
+    throw wrong(
+        project,
+        lines.contains(name.value())
+            ? "line " + quoted + " has no pump"
+            : "no line is called " + quoted + Choices.hint(name.value(), lines));
+  }
+
+  private static String lines(List<PumpPlace> places) {
+    return String.join(", ", places.stream().map(place -> place.line().value()).toList());
+  }
+
+  private static InvalidInput wrong(Project project, String message) {
+    return new InvalidInput(project.places().whole(), message);
+  }
+}

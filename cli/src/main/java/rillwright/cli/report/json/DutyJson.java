@@ -1,0 +1,41 @@
+package rillwright.cli.report.json;
+
+import java.util.OptionalDouble;
+import rillwright.cli.report.DutyAnswer;
+import rillwright.solver.study.duty.Duty;
+
+/** A duty for programs. */
+public final class DutyJson {
+  private DutyJson() {}
+
+  /** The JSON text. */
+  public static String of(DutyAnswer answer) {
+    return Json.object(json -> write(json, answer));
+  }
+
+  private static void write(Json json, DutyAnswer answer) {
+    Duty duty = answer.duty();
+    json.words("title", answer.title());
+    json.words("line", answer.place().line().value());
+    json.objectOrNull("asTheyStand", duty.asTheyStand(), stand -> asTheyStand(json, stand));
+    json.objectOrNull(
+        "throttled",
+        duty.throttled(),
+        throttled -> {
+          json.number("flowM3PerS", throttled.flowM3PerS());
+          json.number("headM", throttled.headM());
+        });
+    json.wordsOrNull("governing", duty.governing().map(point -> point.value()));
+    json.number(
+        "greatestFlowM3PerS",
+        duty.greatestFlowM3PerS().map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+  }
+
+  private static void asTheyStand(Json json, Duty.AsTheyStand stand) {
+    json.number("flowM3PerS", stand.flowM3PerS());
+    json.number("headM", stand.headM());
+    json.object(
+        "fallsM3PerS",
+        () -> stand.fallsM3PerS().forEach((fall, flow) -> json.number(fall.value(), flow)));
+  }
+}

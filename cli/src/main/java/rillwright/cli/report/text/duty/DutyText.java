@@ -1,0 +1,114 @@
+package rillwright.cli.report.text.duty;
+
+import java.util.Map;
+import rillwright.cli.report.DutyAnswer;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.study.duty.Duty;
+
+/** The duty of a pump for people. */
+public final class DutyText {
+  private static final String NONE = "out of reach";
+
+  private final DutyAnswer answer;
+  private final Duty duty;
+  private final ShownUnits units;
+  private final Page page;
+
+  private DutyText(DutyAnswer answer, Page page) {
+    this.answer = answer;
+    this.duty = answer.duty();
+    this.units = answer.units();
+    this.page = page;
+  }
+
+  /** The page. */
+  public static String of(DutyAnswer answer, Ink ink) {
+    Page page = new Page(ink);
+    new DutyText(answer, page).print();
+    return page.toString();
+  }
+
+  private void print() {
+    page.title(answer.title());
+    page.table(dutyTable());
+    page.table(fallsTable());
+    page.heading("WHAT TO KNOW");
+    duty.greatestFlowM3PerS().ifPresent(this::tooLittleWater);
+    if (duty.throttled().isPresent() && duty.asTheyStand().isPresent()) {
+      governing();
+      choice();
+    }
+  }
+
+  private TextTable dutyTable() {
+    TextTable table =
+        new TextTable("PUMP IN \"" + answer.place().line().value() + "\" MUST MAKE")
+            .column("flow", Side.RIGHT)
+            .column("at a head of", Side.RIGHT);
+    table.row(
+        "valves as they stand",
+        duty.asTheyStand().map(d -> units.flow(d.flowM3PerS())).orElse(NONE),
+        duty.asTheyStand().map(d -> units.head(d.headM())).orElse("-"));
+    table.row(
+        "others throttled",
+        duty.throttled().map(d -> units.flow(d.flowM3PerS())).orElse(NONE),
+        duty.throttled().map(d -> units.head(d.headM())).orElse("-"));
+    return table;
+  }
+
+  private TextTable fallsTable() {
+    TextTable table =
+        new TextTable("FALLS")
+            .column("wish", Side.RIGHT)
+            .column("valves as they stand", Side.RIGHT)
+            .column("others throttled", Side.RIGHT);
+    Map<PointName, Double> falls =
+        duty.asTheyStand().map(Duty.AsTheyStand::fallsM3PerS).orElse(Map.of());
+    for (Point point : answer.network().points()) {
+      if (point.wantM3PerS().isPresent()) {
+        double want = point.wantM3PerS().getAsDouble();
+        Double gets = falls.get(point.name());
+        table.row(
+            point.name().value(),
+            units.writtenFlow(want),
+            falls.containsKey(point.name()) ? units.flow(gets) : "-",
+            duty.throttled().isPresent() ? units.flow(want) : "-");
+      }
+    }
+    return table;
+  }
+
+  private void tooLittleWater(double greatest) {
+    page.marked(
+        "! ",
+        "The wishes are out of reach of any pump here: it could draw or deliver no more than "
+            + units.flow(greatest)
+            + ". Look at what the skimmer passes at this level of the pond, at the intake's level, and at"
+            + " shut valves.");
+  }
+
+  private void governing() {
+    String fall = duty.governing().orElseThrow().value();
+    page.paragraph(
+        "\""
+            + fall
+            + "\" governs: it asks for the most head. Its way must be wide open; larger pipe helps there"
+            + " first.");
+  }
+
+  private void choice() {
+    page.paragraph(
+        "Look for a pump whose curve passes through one of these points or a little above it, in the"
+            + " middle of its range (40 to 85 % of its greatest flow, common practice). The greatest flow"
+            + " on a pump's box is at no head at all.");
+    page.paragraph(
+        "Nets clog and pipes foul: try the file with a dirty skimmer, --set"
+            + " \"lines.LINE.skimmer.clogged=40 %\", before deciding.");
+  }
+}

@@ -1,0 +1,2 @@
+/** The duty of a pump as text. */
+package rillwright.cli.report.text.duty;

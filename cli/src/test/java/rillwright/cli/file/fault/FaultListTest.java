@@ -1,0 +1,48 @@
+package rillwright.cli.file.fault;
+
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+
+class FaultListTest {
+  private final FaultList faults = new FaultList("pond.yaml");
+
+  private String told() {
+    return assertThrows(InvalidInput.class, faults::throwIfAny).getMessage();
+  }
+
+  @Test
+  void faultsAreToldInTheOrderOfTheirPlacesTheProjectFirst() {
+    faults.add(new Place("pump.csv", 1, 1), "c");
+    faults.add(new Place("pond.yaml", 12, 3), "b");
+    faults.add(new Place("pond.yaml", 2, 30), "a");
+    faults.add(new Place("pond.yaml", 12, 1), "ab");
+    assertEquals(
+        "pond.yaml:2:30: a\npond.yaml:12:1: ab\npond.yaml:12:3: b\npump.csv:1:1: c", told());
+  }
+
+  @Test
+  void theSameFaultIsToldOnce() {
+    faults.add(new Place("pond.yaml", 2, 3), "a");
+    faults.add(new Place("pond.yaml", 2, 3), "a");
+    assertEquals("pond.yaml:2:3: a", told());
+  }
+
+  @Test
+  void veryManyFaultsAreCutShort() {
+    for (int line = 1; line <= 250; line++) {
+      faults.add(new Place("pond.yaml", line, 1), "x");
+    }
+    InvalidInput told = assertThrows(InvalidInput.class, faults::throwIfAny);
+    assertEquals(101, told.faults().size());
+    assertEquals(
+        "pond.yaml:101:1: and 150 more faults from here on", told.faults().get(100).toString());
+  }
+
+  @Test
+  void nothingWrongIsNothingThrown() {
+    assertDoesNotThrow(faults::throwIfAny);
+  }
+}

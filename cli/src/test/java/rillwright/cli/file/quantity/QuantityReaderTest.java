@@ -1,0 +1,278 @@
+package rillwright.cli.file.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class QuantityReaderTest {
+  private static final double WATER = 1000;
+
+  private static final Map<String, Measure> MEASURES =
+      Map.ofEntries(
+          Map.entry("length", Measure.LENGTH),
+          Map.entry("flow", Measure.FLOW),
+          Map.entry("flow per width", Measure.FLOW_PER_WIDTH),
+          Map.entry("wish", Measure.either(Measure.FLOW, Measure.FLOW_PER_WIDTH)),
+          Map.entry("pressure", Measure.PRESSURE),
+          Map.entry("head", Measure.headIn(WATER)),
+          Map.entry("area", Measure.AREA),
+          Map.entry("volume", Measure.VOLUME),
+          Map.entry("power", Measure.POWER),
+          Map.entry("time", Measure.TIME),
+          Map.entry("speed", Measure.SPEED),
+          Map.entry("density", Measure.DENSITY),
+          Map.entry("viscosity", Measure.KINEMATIC_VISCOSITY),
+          Map.entry("share", Measure.SHARE),
+          Map.entry("temperature", Measure.TEMPERATURE),
+          Map.entry("hours", Measure.HOURS_PER_DAY),
+          Map.entry("days", Measure.DAYS_PER_YEAR),
+          Map.entry("angle", Measure.ANGLE),
+          Map.entry("number", Measure.NUMBER));
+
+  private static double read(String measure, String text) throws NotAQuantity {
+    return QuantityReader.read(text, MEASURES.get(measure), Range.ANY).middle();
+  }
+
+  // The values of units are those that the format fixes: ft 0.3048 m, US gallon 3.785411784 L,
+  // imperial gallon 4.54609 L, psi 6894.757293168361 Pa, hp 745.6998715822702 W.
+  @ParameterizedTest(name = "{1} is {2}")
+  @CsvSource({
+    "length, 38 ft, 11.5824",
+    "length, 38ft, 11.5824",
+    "length, ' 38   ft ', 11.5824",
+    "length, +38 ft, 11.5824",
+    "length, .5 in, 0.0127",
+    "length, 0.5 in, 0.0127",
+    "length, 3/4 in, 0.01905",
+    "length, 1-1/2 in, 0.0381",
+    "length, 1 1/2 in, 0.0381",
+    "length, 1-1/2in, 0.0381",
+    "length, 1 - 1/2 in, 0.0381",
+    "length, -1-1/2 in, -0.0381",
+    "length, 7 ft 3 in, 2.2098",
+    "length, 7ft3in, 2.2098",
+    "length, 7 ft 3-1/2 in, 2.2225",
+    "length, 7 ft 3 1/2 in, 2.2225",
+    "length, -1 ft 6 in, -0.4572",
+    "length, - 1 ft 6 in, -0.4572",
+    "length, \u22121 ft 6 in, -0.4572",
+    "length, 1 m 20 cm, 1.2",
+    "length, 1 m 20 cm 5 mm, 1.205",
+    "length, -5 in, -0.127",
+    "length, 1e1 m, 10",
+    "length, 1E+1 m, 10",
+    "length, -0 ft, 0",
+    "length, 0 ft, 0",
+    "length, 1. m, 1",
+    "flow, 3600 gph, 0.003785411784",
+    "flow, 60 gpm, 0.003785411784",
+    "flow, 3600 imp gph, 0.00454609",
+    "flow, 60 imp  gpm, 0.00454609",
+    "flow, 1 cfs, 0.028316846592",
+    "flow, 3600 L/h, 0.001",
+    "flow, 60 l/min, 0.001",
+    "flow, 1 L/s, 0.001",
+    "flow, 1.5 m3/h, 0.000416666666666667",
+    "flow, 1.5 m³/h, 0.000416666666666667",
+    "flow, 2 m3/s, 2",
+    "flow per width, 120 gph/in, 0.00496773200",
+    "flow per width, 36 m3/h/m, 0.01",
+    "wish, 3600 gph, 0.003785411784",
+    "wish, 36 m3/h/m, 0.01",
+    "pressure, 1 psi, 6894.757293168361",
+    "pressure, 5.8 bar, 580000",
+    "pressure, -3 kPa, -3000",
+    "head, 10 ft, 3.048",
+    "head, 1 bar, 10.1971621297793",
+    "head, 1 psi, 0.703069579639159",
+    "area, 90 ft2, 8.3612736",
+    "area, 2 m², 2",
+    "volume, 5 gal, 0.01892705892",
+    "volume, 20 L, 0.02",
+    "power, 420 W, 420",
+    "power, 1/2 hp, 372.8499357911351",
+    "power, 0.42 kW, 420",
+    "time, 6 s, 6",
+    "speed, 86.4 mm/day, 0.000001",
+    "speed, 10 mph, 4.4704",
+    "density, 998.2 kg/m3, 998.2",
+    "viscosity, 1.004e-6 m2/s, 0.000001004",
+    "share, 60 %, 0.6",
+    "share, 60%, 0.6",
+    "temperature, 62 F, 16.6666666666667",
+    "temperature, 20 C, 20",
+    "temperature, 68 °F, 20",
+    "temperature, -4 F, -20",
+    "hours, 24 h/day, 24",
+    "days, 210 days/year, 210",
+    "angle, 90, 90",
+    "angle, 90 deg, 90",
+    "angle, 90°, 90",
+    "number, 0.5, 0.5",
+    "number, .5, 0.5",
+    "number, 3/4, 0.75",
+    "number, 1e-3, 0.001"
+  })
+  void readsWhatPeopleWrite(String measure, String text, double expected) throws NotAQuantity {
+    assertEquals(expected, read(measure, text), 1e-9 * Math.max(1, Math.abs(expected)));
+  }
+
+  @ParameterizedTest(name = "{1}: {2}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "length | 38 | \"38\" has no unit; write for example \"38 ft\" (ft, in, m, cm, mm)",
+        "flow | 3600 | \"3600\" has no unit; write for example \"3600 gph\" (gph, gpm, imp gph, imp"
+            + " gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "share | 0.6 | \"0.6\" has no unit; write for example \"60 %\"",
+        "share | 60 | \"60\" has no unit; write for example \"60 %\"",
+        "head | 3 | \"3\" has no unit; write for example \"3 ft\" (ft, in, m, cm, mm, psi, kPa,"
+            + " bar)",
+        "length | 38 gph | \"38 gph\" is a flow where a length belongs; write for example \"38 ft\""
+            + " (ft, in, m, cm, mm)",
+        "length | 3 psi | \"3 psi\" is a pressure where a length belongs; write for example \"3"
+            + " ft\" (ft, in, m, cm, mm)",
+        "flow | 20 C | \"20 C\" is a temperature where a flow belongs; write for example \"20 gph\""
+            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "length | 38 feet | \"38 feet\": \"feet\" is not a unit that is known; did you mean"
+            + " \"ft\"? (ft, in, m, cm, mm)",
+        "length | 7' 3'' | \"7' 3''\": \"'\" is not a unit that is known; did you mean \"ft\"? (ft,"
+            + " in, m, cm, mm)",
+        "length | 7 ft 3 | \"7 ft 3\" does not end after its unit; write one quantity, for example"
+            + " \"7 ft\" (ft, in, m, cm, mm)",
+        "length | 3 in 7 ft | \"3 in 7 ft\" adds up oddly; write the larger unit first: \"7 ft 3"
+            + " in\"",
+        "flow | 20 gpf | \"20 gpf\": \"gpf\" is not a unit that is known; did you mean \"gph\"?"
+            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "flow | 20 GPH | \"20 GPH\": \"GPH\" is not a unit that is known; did you mean \"gph\"?"
+            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "length | 7,5 ft | \"7,5 ft\" has a decimal comma; write it with a point: \"7.5 ft\"",
+        "flow | 3,600 gph | \"3,600 gph\" has a comma in its number; write \"3600 gph\" if the"
+            + " comma parts thousands, \"3.600 gph\" if it is a decimal comma",
+        "flow | 3 600 gph | \"3 600 gph\" has a mark between thousands; write \"3600 gph\"",
+        "flow | 3'600 gph | \"3'600 gph\" has a mark between thousands; write \"3600 gph\"",
+        "flow | 3_600 gph | \"3_600 gph\" has a mark between thousands; write \"3600 gph\"",
+        "length | NaN | \"NaN\" cannot be reckoned with; write for example \"38 ft\" (ft, in, m,"
+            + " cm, mm)",
+        "length | .inf | \".inf\" cannot be reckoned with; write for example \"38 ft\" (ft, in, m,"
+            + " cm, mm)",
+        "length | -Infinity m | \"-Infinity m\" cannot be reckoned with; write for example \"38"
+            + " ft\" (ft, in, m, cm, mm)",
+        "length | 1e400 ft | \"1e400 ft\" is too large to be real",
+        "length | 1e10 m | \"1e10 m\" is too large to be real",
+        "length | 1e-300 m | \"1e-300 m\" is too small to be real",
+        "length | 1/0 ft | \"1/0 ft\" is too large to be real",
+        "length | 3-4 in | \"3-4 in\" is not one number; a range is written with two dots: \"3 in"
+            + " .. 4 in\"",
+        "length | about 3 in | \"about 3 in\" is not a quantity; write for example \"38 ft\" (ft,"
+            + " in, m, cm, mm)",
+        "length | '' | a value is missing here; write for example \"38 ft\" (ft, in, m, cm, mm)",
+        "number | 0.5 m | \"0.5 m\" has a unit where a plain number belongs; write \"0.5\"",
+        "number | 60 % | \"60 %\" has a unit where a plain number belongs; write \"60\"",
+        "number | two | \"two\" is not a number; write a plain number, for example \"1.5\"",
+        "number | 1,5 | \"1,5\" has a decimal comma; write it with a point: \"1.5\"",
+        "number | 1_000 | \"1_000\" has a mark between thousands; write \"1000\"",
+        "number | 0x10 | \"0x10\" is not a number; write \"0\" alone",
+        "days | 210 days | \"210 days\" is a time where days in a year belongs; write for example"
+            + " \"210 days/year\"",
+        "temperature | 62 K | \"62 K\": \"K\" is not a unit that is known; write for example \"62"
+            + " F\" (F, C)"
+      })
+  void answersWhatIsWrong(String measure, String text, String message) {
+    NotAQuantity answer = assertThrows(NotAQuantity.class, () -> read(measure, text));
+    assertEquals(message, answer.getMessage());
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource({
+    "-30 in, must be greater than 0",
+    "0 in, must be greater than 0",
+    "-0 in, must be greater than 0"
+  })
+  void refusesWhatIsOutOfRange(String text, String words) {
+    NotAQuantity answer =
+        assertThrows(
+            NotAQuantity.class, () -> QuantityReader.read(text, Measure.LENGTH, Range.POSITIVE));
+    assertEquals("\"" + text + "\" is not possible; it " + words, answer.getMessage());
+  }
+
+  @Test
+  void sharesGoFromNothingToAll() throws NotAQuantity {
+    assertEquals(1, QuantityReader.read("100 %", Measure.SHARE, Range.SHARE).middle());
+    assertEquals(0, QuantityReader.read("0 %", Measure.SHARE, Range.SHARE).middle());
+    for (String text : new String[] {"101 %", "-1 %"}) {
+      assertThrows(
+          NotAQuantity.class, () -> QuantityReader.read(text, Measure.SHARE, Range.SHARE), text);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "60 ft ± 5 ft, length, 18.288, 1.524",
+    "60 ft±5 in, length, 18.288, 0.127",
+    "60 ft +- 5 ft, length, 18.288, 1.524",
+    "-5 in +- 1 in, length, -0.127, 0.0254",
+    "7 ft 3 in ± 1 ft 1 in, length, 2.2098, 0.3302",
+    "60 % ± 5 %, share, 0.6, 0.05",
+    "0.02 ± 0.005, number, 0.02, 0.005",
+    "59 F ± 9 F, temperature, 15, 5"
+  })
+  void aToleranceIsNormalAboutItsMiddle(String text, String measure, double middle, double width)
+      throws NotAQuantity {
+    Quantity quantity = QuantityReader.read(text, MEASURES.get(measure), Range.ANY);
+    assertEquals(middle, quantity.middle(), 1e-12);
+    assertEquals(width, ((Quantity.Normal) quantity.spread()).halfWidth(), 1e-12);
+    assertFalse(quantity.isExact());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.002 mm .. 0.02 mm, length, 0.000002, 0.00002",
+    "1 ft..2 ft, length, 0.3048, 0.6096",
+    "-6 in .. -5 in, length, -0.1524, -0.127",
+    "40 % .. 60 %, share, 0.4, 0.6",
+    "1 .. 2.5, number, 1, 2.5"
+  })
+  void aRangeIsEvenAndItsMiddleIsReckonedWith(
+      String text, String measure, double least, double greatest) throws NotAQuantity {
+    Quantity quantity = QuantityReader.read(text, MEASURES.get(measure), Range.ANY);
+    Quantity.Even even = (Quantity.Even) quantity.spread();
+    assertEquals(least, even.least(), 1e-12);
+    assertEquals(greatest, even.greatest(), 1e-12);
+    assertEquals((least + greatest) / 2, quantity.middle(), 1e-12);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "60 ft ± 5", "60 ± 5 ft", "60 ft ± 0 ft", "60 ft ±", "± 5 ft", "60 ft ± 5 gph",
+        "1 .. 2 ft", "2 ft .. 1 ft", "1 ft .. 1 ft", "1 ft ..", ".. 1 ft", "1 ft ... 2 ft",
+        "-1 ft .. 2 ft", "60 ft ± 1e30 ft"
+      })
+  void refusesHalfARangeOrTolerance(String text) {
+    assertThrows(
+        NotAQuantity.class, () -> QuantityReader.read(text, Measure.LENGTH, Range.POSITIVE));
+  }
+
+  @Test
+  void tellsFlowsPerWidthFromFlows() {
+    assertTrue(QuantityReader.fits("85 gph/in", Measure.FLOW_PER_WIDTH));
+    assertFalse(QuantityReader.fits("85 gph", Measure.FLOW_PER_WIDTH));
+  }
+
+  @Test
+  void anEndlessTextIsRefusedAtOnce() {
+    String text = "1".repeat(900_000) + " ft";
+    NotAQuantity answer =
+        assertThrows(
+            NotAQuantity.class, () -> QuantityReader.read(text, Measure.LENGTH, Range.ANY));
+    assertTrue(answer.getMessage().endsWith("is too long to be a quantity"));
+  }
+}

@@ -1,0 +1,44 @@
+package rillwright.curves.chart;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import javax.imageio.ImageIO;
+import rillwright.curves.chart.content.OperatingChart;
+
+/** Draws charts as the bytes of a file; the same chart gives the same bytes. */
+public final class ChartWriter {
+  private ChartWriter() {}
+
+  /** A PNG of 1600 by 1000 pixels. */
+  public static byte[] png(OperatingChart chart) {
+    BufferedImage image =
+        new BufferedImage(ChartPainter.WIDTH, ChartPainter.HEIGHT, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    new ChartPainter(chart).paint(g);
+    g.dispose();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      if (!ImageIO.write(image, "png", bytes)) {
+        throw new IllegalStateException("this Java cannot write PNG");
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  /** The same picture as SVG, its words as text, with a title and a description in it. */
+  public static byte[] svg(OperatingChart chart) {
+    return SvgFile.of(chart);
+  }
+}

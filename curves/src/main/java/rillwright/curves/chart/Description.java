@@ -1,0 +1,53 @@
+package rillwright.curves.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rillwright.curves.chart.content.CurveSeries;
+import rillwright.curves.chart.content.FlowMark;
+import rillwright.curves.chart.content.HeadMark;
+import rillwright.curves.chart.content.OperatingChart;
+import rillwright.curves.chart.content.OperatingPoint;
+import rillwright.curves.chart.content.PowerSeries;
+import rillwright.curves.chart.content.PumpCurveSeries;
+import rillwright.curves.chart.layout.PlainText;
+
+/**
+ * A chart in words, for those who hear it read.
+ *
+ * @param title of the chart, never empty
+ * @param text what it shows
+ */
+record Description(String title, String text) {
+  private static final String NO_TITLE = "Pump curve and system curve";
+
+  static Description of(OperatingChart chart) {
+    String title = PlainText.of(chart.title());
+    List<String> sentences = new ArrayList<>();
+    sentences.add(chart.caption());
+    sentences.add(
+        "Head in %s against flow in %s"
+            .formatted(chart.headUnit().symbol(), chart.flowUnit().symbol()));
+    sentences.add(listed("Pump curves", chart.pumpCurves().stream().map(PumpCurveSeries::name)));
+    sentences.add(listed("System curves", chart.systemCurves().stream().map(CurveSeries::name)));
+    sentences.add(listed("Power curve", chart.power().stream().map(PowerSeries::name)));
+    for (OperatingPoint point : chart.operatingPoints()) {
+      sentences.add(listed("Operating point", point.labelLines().stream()));
+    }
+    sentences.add(chart.flowLimit().map(FlowMark::label).orElse(""));
+    sentences.add(chart.staticLift().map(HeadMark::label).orElse(""));
+    String text =
+        sentences.stream()
+            .map(PlainText::of)
+            .filter(sentence -> !sentence.isEmpty())
+            .map(sentence -> sentence.endsWith(".") ? sentence : sentence + ".")
+            .collect(Collectors.joining(" "));
+    return new Description(title.isEmpty() ? NO_TITLE : title, text);
+  }
+
+  private static String listed(String what, Stream<String> names) {
+    String list = names.filter(name -> !name.isBlank()).collect(Collectors.joining(", "));
+    return list.isEmpty() ? "" : what + ": " + list;
+  }
+}

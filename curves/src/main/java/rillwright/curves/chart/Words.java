@@ -1,0 +1,54 @@
+package rillwright.curves.chart;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import rillwright.curves.chart.layout.TextBlock;
+
+/** Writes blocks of text as text, and tells the canvas where each line is held. */
+final class Words {
+  /** Rendering hint with the {@link Anchored} of the next line. */
+  static final RenderingHints.Key ANCHORED = new AnchoredKey();
+
+  private Words() {}
+
+  /** Where a line stands against its x. */
+  enum Anchor {
+    START(0),
+    MIDDLE(0.5),
+    END(1);
+
+    private final double share;
+
+    Anchor(double share) {
+      this.share = share;
+    }
+  }
+
+  /** Where a line is held: its x is there whatever the font's widths are. */
+  record Anchored(Anchor anchor, double x) {}
+
+  private static final class AnchoredKey extends RenderingHints.Key {
+    AnchoredKey() {
+      super(0);
+    }
+
+    @Override
+    public boolean isCompatibleValue(Object value) {
+      return value instanceof Anchored;
+    }
+  }
+
+  /** Writes a block whose first line has its top at y. */
+  static void write(Graphics2D g, TextBlock block, double x, double y, Anchor anchor, Color color) {
+    g.setColor(color);
+    g.setFont(block.font());
+    double baseline = y + block.ascent();
+    for (String line : block.lines()) {
+      g.setRenderingHint(ANCHORED, new Anchored(anchor, x));
+      double left = x - anchor.share * block.widthOf(line);
+      g.drawString(line, (float) left, (float) baseline);
+      baseline += block.lineHeight();
+    }
+  }
+}

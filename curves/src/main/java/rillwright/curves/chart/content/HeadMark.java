@@ -1,0 +1,13 @@
+package rillwright.curves.chart.content;
+
+/**
+ * A head worth a thin line across, such as the lift at no flow.
+ *
+ * @param headM m
+ * @param label what it is, in words
+ */
+public record HeadMark(double headM, String label) {
+  public HeadMark {
+    Finite.check("head", headM);
+  }
+}

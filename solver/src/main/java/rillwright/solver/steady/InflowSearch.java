@@ -1,0 +1,110 @@
+package rillwright.solver.steady;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.topology.UnmetDraw;
+
+/**
+ * Finds what comes into starved chambers, which is what is drawn from them: at once unless some of
+ * what is drawn comes back.
+ */
+final class InflowSearch {
+  /** Error of an inflow that ends the search: a share of the largest flow, or m³/s if larger. */
+  private static final double RELATIVE_TOLERANCE = 1e-12;
+
+  private static final double TOLERANCE_M3_PER_S = 1e-15;
+
+  private static final int MOST_ROUNDS = 200;
+
+  private final Network network;
+  private final Model model;
+  private int iterations;
+
+  InflowSearch(Network network, Model model) {
+    this.network = network;
+    this.model = model;
+  }
+
+  /** Newton steps taken so far. */
+  int iterations() {
+    return iterations;
+  }
+
+  /**
+   * The balance with these chambers starved; their inflows are brought up to date in the map.
+   *
+   * @throws NoBalance if draws cannot be met by what comes in
+   * @throws NotBalanced if the search does not end
+   */
+  Solved settle(Map<PointName, Starved> starved) {
+    Map<PointName, Recycle> recycles = new HashMap<>();
+    starved.keySet().forEach(chamber -> recycles.put(chamber, new Recycle()));
+    Solved solved = balance(starved);
+    double error = error(starved, solved);
+    for (int round = 0; error > tolerance(solved); round++) {
+      if (round == MOST_ROUNDS) {
+        throw new NotBalanced(iterations, error, 0);
+      }
+      Map<PointName, Starved> plain = new LinkedHashMap<>();
+      Map<PointName, Starved> ahead = new LinkedHashMap<>();
+      for (Map.Entry<PointName, Starved> entry : starved.entrySet()) {
+        PointName name = entry.getKey();
+        Starved chamber = entry.getValue();
+        double came = inflow(name, solved);
+        double next =
+            round < starved.size() ? came : recycles.get(name).next(chamber.inflowM3PerS(), came);
+        plain.put(name, chamber.withInflow(came));
+        ahead.put(name, chamber.withInflow(next));
+      }
+      if (model.unmetDraws(ahead).isEmpty()) {
+        starved.putAll(ahead);
+      } else {
+        ahead.forEach((name, chamber) -> recycles.get(name).refuse(chamber.inflowM3PerS()));
+        starved.putAll(plain);
+      }
+      solved = balance(starved);
+      error = error(starved, solved);
+    }
+    return solved;
+  }
+
+  private Solved balance(Map<PointName, Starved> starved) {
+    List<UnmetDraw> unmet = model.unmetDraws(starved);
+    if (!unmet.isEmpty()) {
+      throw new NoBalance(new NoBalance.UnmetDraws(unmet));
+    }
+    Solved solved = model.balance(starved);
+    iterations += solved.balance().iterations();
+    return solved;
+  }
+
+  private static double tolerance(Solved solved) {
+    return Math.max(TOLERANCE_M3_PER_S, RELATIVE_TOLERANCE * solved.largestFlowM3PerS());
+  }
+
+  private double error(Map<PointName, Starved> starved, Solved solved) {
+    double largest = 0;
+    for (Map.Entry<PointName, Starved> entry : starved.entrySet()) {
+      double error = inflow(entry.getKey(), solved) - entry.getValue().inflowM3PerS();
+      largest = Math.max(largest, Math.abs(error));
+    }
+    return largest;
+  }
+
+  /** What comes into a chamber, m³/s. */
+  double inflow(PointName chamber, Solved solved) {
+    double sum = 0;
+    for (Line line : network.lines()) {
+      if (line.from().equals(chamber) || line.to().equals(chamber)) {
+        sum += solved.inflowM3PerS(line, chamber);
+      }
+    }
+    return sum;
+  }
+}
