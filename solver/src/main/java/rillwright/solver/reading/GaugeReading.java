@@ -18,8 +18,7 @@ import rillwright.solver.water.Water;
  * @param gauge which
  * @param pressurePa Pa above the air's; empty where it is cut off on both sides
  */
-public record GaugeReading(
-    LineName line, int partIndex, Gauge gauge, OptionalDouble pressurePa) {
+public record GaugeReading(LineName line, int partIndex, Gauge gauge, OptionalDouble pressurePa) {
 
   private interface Heads {
     OptionalDouble headBefore(LineState line, int index);
