@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
@@ -83,7 +84,7 @@ class TopologyTest {
 
   private Map<String, Double> unmet() {
     Map<String, Double> met = new LinkedHashMap<>();
-    DrawCheck.unmet(network(), laws, draws)
+    DrawCheck.unmet(network(), laws, Set.of(), draws)
         .forEach(draw -> met.put(draw.point().value(), draw.metM3PerS()));
     return met;
   }
