@@ -114,7 +114,7 @@ class MutatedProjectTest {
     SplittableRandom random = new SplittableRandom(seed);
     int[] read = {0};
     assertTimeoutPreemptively(
-        Duration.ofSeconds(120),
+        Duration.ofMinutes(2),
         () -> {
           for (int i = 0; i < PROJECTS_A_SEED; i++) {
             int chosen = random.nextInt(texts.size());
