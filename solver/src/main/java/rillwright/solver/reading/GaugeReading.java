@@ -14,10 +14,11 @@ import rillwright.solver.water.Water;
  * What a gauge shows.
  *
  * @param line in which it sits
+ * @param partIndex its place among the line's parts, from 0
  * @param gauge which
  * @param pressurePa Pa above the air's; empty where it is cut off on both sides
  */
-public record GaugeReading(LineName line, Gauge gauge, OptionalDouble pressurePa) {
+public record GaugeReading(LineName line, int partIndex, Gauge gauge, OptionalDouble pressurePa) {
 
   private interface Heads {
     OptionalDouble headBefore(LineState line, int index);
@@ -42,7 +43,7 @@ public record GaugeReading(LineName line, Gauge gauge, OptionalDouble pressurePa
           OptionalDouble pressure =
               pressurePa(
                   gauge, heads.headBefore(line, i), line.flowM3PerS(), state.network().water());
-          readings.add(new GaugeReading(line.line().name(), gauge, pressure));
+          readings.add(new GaugeReading(line.line().name(), i, gauge, pressure));
         }
       }
     }

@@ -93,11 +93,13 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
   private static List<GaugeReading> readings(SteadyState state, PumpPlace pump) {
     Line line = state.network().line(pump.line());
     int shut = lastValve(line) > pump.partIndex() ? lastValve(line) : line.parts().size();
-    List<Part> between = line.parts().subList(pump.partIndex(), shut);
-    return GaugeReading.listStanding(state).stream()
-        .filter(reading -> reading.line().equals(line.name()))
-        .filter(reading -> between.contains(reading.gauge()))
-        .filter(reading -> reading.pressurePa().isPresent())
-        .toList();
+    List<GaugeReading> readings = new ArrayList<>();
+    for (GaugeReading reading : GaugeReading.listStanding(state)) {
+      boolean between = reading.partIndex() > pump.partIndex() && reading.partIndex() < shut;
+      if (reading.line().equals(line.name()) && between && reading.pressurePa().isPresent()) {
+        readings.add(reading);
+      }
+    }
+    return readings;
   }
 }

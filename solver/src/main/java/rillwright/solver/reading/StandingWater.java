@@ -2,7 +2,7 @@ package rillwright.solver.reading;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -97,25 +97,23 @@ final class StandingWater {
   }
 
   /** All points that water gets to from a point, or from which it gets there. */
-  private Set<Point> reached(PointName start, Way way) {
-    Set<Point> reached = new HashSet<>(Set.of(network.point(start)));
-    Deque<Point> waiting = new ArrayDeque<>(reached);
+  private List<Point> reached(PointName start, Way way) {
+    Set<PointName> reached = new LinkedHashSet<>(Set.of(start));
+    Deque<PointName> waiting = new ArrayDeque<>(reached);
     while (!waiting.isEmpty()) {
-      PointName point = waiting.pop().name();
+      PointName point = waiting.pop();
       for (Line line : network.lines()) {
         HeadLaw law = network.lawOf(line);
         boolean forward = way == Way.DOWNSTREAM ? law.greatestFlow() > 0 : law.leastFlow() < 0;
         boolean backward = way == Way.DOWNSTREAM ? law.leastFlow() < 0 : law.greatestFlow() > 0;
-        add(line.from().equals(point) && forward, line.to(), reached, waiting);
-        add(line.to().equals(point) && backward, line.from(), reached, waiting);
+        if (line.from().equals(point) && forward && reached.add(line.to())) {
+          waiting.push(line.to());
+        }
+        if (line.to().equals(point) && backward && reached.add(line.from())) {
+          waiting.push(line.from());
+        }
       }
     }
-    return reached;
-  }
-
-  private void add(boolean gets, PointName next, Set<Point> reached, Deque<Point> waiting) {
-    if (gets && reached.add(network.point(next))) {
-      waiting.push(network.point(next));
-    }
+    return reached.stream().map(network::point).toList();
   }
 }

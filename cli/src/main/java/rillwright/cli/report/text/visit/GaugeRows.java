@@ -72,7 +72,7 @@ final class GaugeRows {
 
   private static List<GaugeReading> same(GaugeReading as, List<GaugeReading> readings) {
     List<GaugeReading> same = new ArrayList<>(readings);
-    same.removeIf(reading -> !reading.gauge().equals(as.gauge()));
+    same.removeIf(reading -> !reading.gauge().name().equals(as.gauge().name()));
     return same;
   }
 

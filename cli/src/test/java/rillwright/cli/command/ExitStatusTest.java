@@ -1,0 +1,142 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ExitStatusTest {
+  private static final String PROJECT = Run.resource("solve/alder-bend.yaml").toString();
+
+  @TempDir private Path folder;
+
+  private String file(String text) throws IOException {
+    Path file = folder.resolve("pond.yaml");
+    Files.writeString(file, text);
+    return file.toString();
+  }
+
+  private static void assertSays(Run run, int status, String... words) {
+    assertEquals(status, run.status(), run.err());
+    assertEquals("", run.out(), "nothing is printed where there is no answer");
+    for (String word : words) {
+      assertTrue(run.err().contains(word), run.err());
+    }
+    assertFalse(run.err().contains("\tat "), "no stack trace: " + run.err());
+  }
+
+  @Test
+  void isZeroWhenDone() {
+    assertEquals(0, Run.of("solve", PROJECT).status());
+    assertEquals(0, Run.of("check", PROJECT, "--format", "json").status());
+  }
+
+  @Test
+  void isOneForAMissedWishOnlyWhenStrict() {
+    String wish = "points.stone lip.want=9000 gph";
+    assertEquals(0, Run.of("solve", PROJECT, "--set", wish).status());
+    Run strict = Run.of("solve", PROJECT, "--set", wish, "--strict");
+    assertEquals(1, strict.status());
+    assertTrue(strict.out().contains("9,000 gph"), "it is told all the same");
+    assertEquals(
+        0, Run.of("solve", PROJECT, "--set", "points.stone lip.want=500 gph", "--strict").status());
+  }
+
+  @Test
+  void isTwoForAFileThatIsNotThere() {
+    assertSays(Run.of("solve", "no-such-pond.yaml"), 2, "no-such-pond.yaml");
+  }
+
+  @Test
+  void isTwoForAWrongFileWithThePlaceOfTheFault() throws IOException {
+    String file = file(Files.readString(Path.of(PROJECT)).replace("12 ft", "12 fet"));
+    assertSays(Run.of("solve", file), 2, "pond.yaml:45:", "12 fet", "ft");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"solv", "--frmat", "-x", ""})
+  void isTwoForAWordThatIsNoCommand(String word) {
+    assertSays(Run.of(word), 2, "--help");
+  }
+
+  @Test
+  void wrongOptionsAreToldWithWhatWasMeant() {
+    assertSays(Run.of("solv", PROJECT), 2, "solve");
+    assertSays(Run.of("solve", PROJECT, "--formt", "json"), 2, "--format");
+    assertSays(Run.of("solve", PROJECT, "--format", "jsn"), 2, "\"jsn\"", "json");
+    assertSays(Run.of("solve"), 2, "FILE");
+    assertSays(Run.of(), 2, "solve", "check");
+  }
+
+  @Test
+  void argumentsAreHarmlessInMessages() {
+    Run run = Run.of("so\u001b[31mlve");
+    assertSays(run, 2);
+    assertFalse(run.err().contains("\u001b"), "escape sequences are written out");
+  }
+
+  @Test
+  void isTwoWhereThePumpIsStillToBeChosenAndPointsThere() throws IOException {
+    String file =
+        file(Files.readString(Path.of(PROJECT)).replace("pump: kingfisher", "pump: to be chosen"));
+    assertSays(Run.of("solve", file), 2, "pond.yaml:31:", "supply", "rillwright duty");
+    assertEquals(0, Run.of("check", file).status());
+    assertTrue(Run.of("check", file).out().contains("pump to be chosen"));
+  }
+
+  @Test
+  void isThreeWhereDrawsCannotBeMet() {
+    Run run = Run.of("solve", PROJECT, "--set", "points.manifold.draw=90000 gph");
+    assertSays(run, 3, "\"manifold\"", "draws", "94.6 L/s", "open the way");
+  }
+
+  @Test
+  void isThreeForPointsThatNoLineJoinsToOpenWater() throws IOException {
+    String file =
+        file(
+            """
+            rillwright: 1
+            points:
+              pond: {kind: basin, level: 0 m}
+              fall: {kind: fall, crest: -1 m, width: 30 cm}
+              here: {kind: tee, elevation: 0 m}
+              there: {kind: tee, elevation: 0 m}
+            lines:
+              real:
+                from: pond
+                to: fall
+                pipe: {inside: 50 mm, roughness: 0.01 mm}
+                parts: [{run: 3 m}]
+              loose:
+                from: here
+                to: there
+                pipe: {inside: 50 mm, roughness: 0.01 mm}
+                parts: [{run: 3 m}]
+            """);
+    assertSays(Run.of("solve", file), 3, "\"here\"", "\"there\"", "open water", "lead a line");
+  }
+
+  @Test
+  void helpTeachesWithExamples() {
+    for (String command : new String[] {"solve", "check"}) {
+      Run help = Run.of(command, "--help");
+      assertEquals(0, help.status());
+      assertTrue(help.out().contains("rillwright " + command + " pond.yaml"), help.out());
+    }
+    assertTrue(Run.of("--help").out().contains("Exit status: 0 done"));
+  }
+
+  @Test
+  void theVersionIsTold() {
+    Run run = Run.of("--version");
+    assertEquals(0, run.status());
+    assertTrue(run.out().startsWith("rillwright "), run.out());
+  }
+}
