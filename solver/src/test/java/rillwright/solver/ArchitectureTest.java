@@ -98,7 +98,7 @@ class ArchitectureTest {
   static final ArchRule balanceSeesOnlyTheContractOfLaws =
       noClasses()
           .that()
-          .resideInAPackage("..balance..")
+          .resideInAPackage("rillwright.solver.balance..")
           .should()
           .dependOnClassesThat(
               OF_THE_PROJECT.and(
@@ -140,7 +140,7 @@ class ArchitectureTest {
   static final ArchRule matricesStayInOnePackage =
       noClasses()
           .that()
-          .resideOutsideOfPackage("..balance.linear..")
+          .resideOutsideOfPackage("rillwright.solver.balance.linear..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.ejml..");
