@@ -18,9 +18,6 @@ import rillwright.solver.balance.linear.NodalSystem;
 final class NewtonWalk {
   private static final int MOST_STEPS = 150;
 
-  /** Below this head error, m, a walk ends as soon as a step no longer halves the error. */
-  private static final double GOOD_ENOUGH_M = 1e-9;
-
   /** Below this head error, m, a walk ends; ten times as much is let pass after each ten steps. */
   private static final double EXACT_M = 1e-13;
 
