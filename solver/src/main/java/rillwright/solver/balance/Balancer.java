@@ -133,7 +133,7 @@ public final class Balancer {
   private boolean releaseWhatWouldOpen() {
     boolean anyReleased = false;
     for (int k = 0; k < net.linkCount; k++) {
-      if (pinnedHeadError(k) > headTolerance() / 2) {
+      if (pinnedHeadError(k) > state.headTolerance() / 2) {
         boolean atLeast = state.pin[k] == Pin.AT_LEAST;
         state.pin[k] = Pin.FREE;
         double inside = Math.min(1e-6, (net.greatest[k] - net.least[k]) / 1e3);
@@ -158,14 +158,11 @@ public final class Balancer {
     return state.pin[link] == Pin.AT_GREATEST ? Math.max(0, -surplus) : 0;
   }
 
-  private double headTolerance() {
-    return state.headTolerance();
-  }
-
   private boolean isConverged(Balance balance) {
     double flowTolerance =
         Math.max(RELATIVE_FLOW_TOLERANCE * state.largestFlow(), LEAST_FLOW_TOLERANCE_M3_PER_S);
-    return balance.flowErrorM3PerS() <= flowTolerance && balance.headErrorM() <= headTolerance();
+    return balance.flowErrorM3PerS() <= flowTolerance
+        && balance.headErrorM() <= state.headTolerance();
   }
 
   private Balance answer() {

@@ -11,7 +11,6 @@ import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Outlet;
-import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Tee;
 
@@ -24,6 +23,7 @@ final class BalanceAudit {
 
   private final Network network;
   private final SteadyState state;
+  private final Map<LineState, HeadLaw> laws = new HashMap<>();
   private final List<String> faults = new ArrayList<>();
   private final double flowTolerance;
   private final double headTolerance;
@@ -39,17 +39,18 @@ final class BalanceAudit {
       largest = Math.max(largest, Math.abs(point.outflowM3PerS()));
     }
     this.flowTolerance = Math.max(1e-9 * largest, 1e-12);
-    this.headTolerance = headTolerance(state);
+    state.lines().forEach(line -> laws.put(line, network.lawOf(line.line())));
+    this.headTolerance = headTolerance();
   }
 
   /** 1e-9 m; where heads run beyond a kilometre their last digits alone are more. */
-  static double headTolerance(SteadyState state) {
+  private double headTolerance() {
     double largest = 0;
     for (PointState point : state.points()) {
       largest = Math.max(largest, Math.abs(point.drawnHeadM().orElse(0)));
     }
-    for (LineState line : state.lines()) {
-      double loss = state.network().lawOf(line.line()).headLossAt(line.flowM3PerS());
+    for (Map.Entry<LineState, HeadLaw> line : laws.entrySet()) {
+      double loss = line.getValue().headLossAt(line.getKey().flowM3PerS());
       largest = Math.max(largest, Math.abs(loss));
     }
     return Math.max(HEAD_TOLERANCE_M, 1e-12 * largest);
@@ -60,9 +61,15 @@ final class BalanceAudit {
     BalanceAudit audit = new BalanceAudit(state);
     state.points().forEach(audit::point);
     state.lines().forEach(audit::line);
-    audit.require(state.flowErrorM3PerS() <= audit.flowTolerance, "reported flow error", "");
-    audit.require(state.headErrorM() <= audit.headTolerance, "reported head error", "");
-    audit.faults.addAll(DeterminedHeads.faults(state));
+    audit.require(
+        state.flowErrorM3PerS() <= audit.flowTolerance,
+        "reported flow error",
+        "is " + state.flowErrorM3PerS());
+    audit.require(
+        state.headErrorM() <= audit.headTolerance,
+        "reported head error",
+        "is " + state.headErrorM());
+    audit.faults.addAll(DeterminedHeads.faults(state, audit.laws, audit.headTolerance));
     return audit.faults;
   }
 
@@ -147,7 +154,7 @@ final class BalanceAudit {
 
   private void line(LineState line) {
     String name = line.line().name().value();
-    HeadLaw law = network.lawOf(line.line());
+    HeadLaw law = laws.get(line);
     double flow = line.flowM3PerS();
     require(
         flow >= law.leastFlow() && flow <= law.greatestFlow(),
@@ -192,18 +199,5 @@ final class BalanceAudit {
     return one.isPresent() && other.isPresent()
         ? OptionalDouble.of(one.getAsDouble() - other.getAsDouble())
         : OptionalDouble.empty();
-  }
-
-  /** The flow of each line by name, for comparisons. */
-  static Map<String, Double> flows(SteadyState state) {
-    Map<String, Double> flows = new HashMap<>();
-    for (LineState line : state.lines()) {
-      flows.put(line.line().name().value(), line.flowM3PerS());
-    }
-    for (PointState point : state.points()) {
-      Point where = point.point();
-      flows.put("at " + where.name().value(), point.outflowM3PerS());
-    }
-    return flows;
   }
 }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import rillwright.solver.law.HeadLaw;
-import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 
 /**
@@ -17,22 +16,27 @@ final class DeterminedHeads {
   private record Step(String from, String to, double dropM) {}
 
   private final SteadyState state;
+  private final Map<LineState, HeadLaw> laws;
+  private final double headTolerance;
   private final List<Step> steps = new ArrayList<>();
   private final Map<String, Double> heads = new HashMap<>();
   private final List<String> faults = new ArrayList<>();
 
-  private DeterminedHeads(SteadyState state) {
+  private DeterminedHeads(SteadyState state, Map<LineState, HeadLaw> laws, double headTolerance) {
     this.state = state;
+    this.laws = laws;
+    this.headTolerance = headTolerance;
   }
 
-  static List<String> faults(SteadyState state) {
-    return new DeterminedHeads(state).run();
+  /** What is wrong with a state; empty if nothing is. */
+  static List<String> faults(
+      SteadyState state, Map<LineState, HeadLaw> laws, double headTolerance) {
+    return new DeterminedHeads(state, laws, headTolerance).run();
   }
 
   private List<String> run() {
-    Network network = state.network();
     for (LineState line : state.lines()) {
-      HeadLaw law = network.lawOf(line.line());
+      HeadLaw law = laws.get(line);
       double flow = line.flowM3PerS();
       boolean atRestBesideStarved = flow == 0 && touchesStarved(line);
       if (flow > law.leastFlow() && flow < law.greatestFlow() && !atRestBesideStarved) {
@@ -75,7 +79,7 @@ final class DeterminedHeads {
     }
     for (Step step : steps) {
       double error = heads.get(step.from) - heads.get(step.to) - step.dropM;
-      double tolerance = steps.size() * BalanceAudit.headTolerance(state);
+      double tolerance = steps.size() * headTolerance;
       if (Math.abs(error) > tolerance) {
         faults.add(step.from + " to " + step.to + ": a loop does not close by " + error);
       }

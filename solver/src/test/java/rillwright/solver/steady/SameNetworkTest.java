@@ -1,0 +1,208 @@
+package rillwright.solver.steady;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Skimmer;
+import rillwright.solver.network.Tee;
+
+/** The same network told otherwise has the same flows. */
+class SameNetworkTest {
+  private static final int SEEDS = 400;
+  private static final long FIRST_SEED = 500_000;
+
+  /**
+   * Flow, m³/s, that is as good as none: where losses go with the square of the flow, it takes less
+   * head than the heads have digits.
+   */
+  private static final double AT_REST = 1e-9;
+
+  /** Another telling, and what each flow is called in it. */
+  private record Retold(Network network, UnaryOperator<String> nameOf, List<String> turned) {}
+
+  private interface Telling {
+    Retold of(Network network, Random random);
+  }
+
+  @Test
+  void pointsAndLinesInAnotherOrder() {
+    assertSameFlows(
+        (network, random) -> {
+          List<Point> points = new ArrayList<>(network.points());
+          List<Line> lines = new ArrayList<>(network.lines());
+          Collections.shuffle(points, random);
+          Collections.shuffle(lines, random);
+          return new Retold(
+              new Network(network.water(), 0, points, lines), UnaryOperator.identity(), List.of());
+        });
+  }
+
+  @Test
+  void otherNames() {
+    assertSameFlows(
+        (network, random) -> {
+          List<Point> points = network.points().stream().map(SameNetworkTest::renamed).toList();
+          List<Line> lines = network.lines().stream().map(SameNetworkTest::renamed).toList();
+          return new Retold(
+              new Network(network.water(), 0, points, lines),
+              name -> name.startsWith("at ") ? "at " + other(name.substring(3)) : other(name),
+              List.of());
+        });
+  }
+
+  @Test
+  void linesDrawnTheOtherWay() {
+    assertSameFlows(
+        (network, random) -> {
+          List<String> turned = new ArrayList<>();
+          List<Line> lines = new ArrayList<>();
+          for (Line line : network.lines()) {
+            boolean turn = random.nextBoolean() && isSameBothWays(network, line);
+            lines.add(turn ? turned(line) : line);
+            if (turn) {
+              turned.add(line.name().value());
+            }
+          }
+          return new Retold(
+              new Network(network.water(), 0, network.points(), lines),
+              UnaryOperator.identity(),
+              turned);
+        });
+  }
+
+  @Test
+  void solvedTwiceToTheLastBit() {
+    for (long seed = FIRST_SEED; seed < FIRST_SEED + SEEDS; seed++) {
+      assertEquals(answer(RandomNetwork.of(seed)), answer(RandomNetwork.of(seed)), "seed " + seed);
+    }
+  }
+
+  /** All numbers of an answer, or why there is none. */
+  private static List<Object> answer(Network network) {
+    try {
+      SteadyState state = SteadyStateFinder.find(network);
+      List<Object> numbers = new ArrayList<>();
+      state.points().forEach(point -> numbers.add(List.of(point.headM(), point.outflowM3PerS())));
+      state.lines().forEach(line -> numbers.add(List.of(line.flowM3PerS(), line.headLossM())));
+      numbers.add(List.of(state.iterations(), state.flowErrorM3PerS(), state.headErrorM()));
+      return numbers;
+    } catch (NoBalance e) {
+      return List.of(e.reason());
+    }
+  }
+
+  private static void assertSameFlows(Telling telling) {
+    List<String> faults = new ArrayList<>();
+    int compared = 0;
+    for (long seed = FIRST_SEED; seed < FIRST_SEED + SEEDS; seed++) {
+      Network network = RandomNetwork.of(seed);
+      Retold retold = telling.of(network, new Random(seed));
+      Map<String, Double> flows = flows(network);
+      Map<String, Double> again = flows(retold.network());
+      if (flows.isEmpty() != again.isEmpty()) {
+        faults.add("seed " + seed + ": only one telling has a balance");
+      }
+      compared += flows.size();
+      double largest = flows.values().stream().mapToDouble(Math::abs).max().orElse(0);
+      double tolerance = Math.max(1e-7 * largest, AT_REST);
+      for (Map.Entry<String, Double> flow : flows.entrySet()) {
+        double sign = retold.turned().contains(flow.getKey()) ? -1 : 1;
+        double other = sign * again.get(retold.nameOf().apply(flow.getKey()));
+        if (!(Math.abs(flow.getValue() - other) <= tolerance)) {
+          faults.add(
+              "seed " + seed + ", " + flow.getKey() + ": " + flow.getValue() + " and " + other);
+        }
+      }
+    }
+    assertEquals(List.of(), faults);
+    assertTrue(compared > 10 * SEEDS, "too few flows compared");
+  }
+
+  /** Flows of all lines and points by name; empty without a balance. */
+  private static Map<String, Double> flows(Network network) {
+    Map<String, Double> flows = new HashMap<>();
+    try {
+      SteadyState state = SteadyStateFinder.find(network);
+      state.lines().forEach(line -> flows.put(line.line().name().value(), line.flowM3PerS()));
+      state
+          .points()
+          .forEach(point -> flows.put("at " + point.point().name(), point.outflowM3PerS()));
+    } catch (NoBalance e) {
+      return Map.of();
+    }
+    return flows;
+  }
+
+  private static boolean isSameBothWays(Network network, Line line) {
+    return line.parts().stream()
+        .allMatch(
+            part ->
+                !(part instanceof Skimmer) && isSameBothWays(part.law(network.settingOf(line))));
+  }
+
+  private static boolean isSameBothWays(HeadLaw law) {
+    boolean bounds = law.leastFlow() == -law.greatestFlow();
+    return bounds && (law.greatestFlow() == 0 || law.headLossAt(1e-3) == -law.headLossAt(-1e-3));
+  }
+
+  private static Line turned(Line line) {
+    List<Part> parts = new ArrayList<>(line.parts());
+    Collections.reverse(parts);
+    return new Line(
+        line.name(), line.to(), line.from(), line.pipeBore(), parts, line.exit(), line.entrance());
+  }
+
+  private static String other(String name) {
+    return new StringBuilder(name).reverse() + " again";
+  }
+
+  private static PointName other(PointName name) {
+    return new PointName(other(name.value()));
+  }
+
+  private static Line renamed(Line line) {
+    return new Line(
+        new LineName(other(line.name().value())),
+        other(line.from()),
+        other(line.to()),
+        line.pipeBore(),
+        line.parts(),
+        line.entrance(),
+        line.exit());
+  }
+
+  private static Point renamed(Point point) {
+    PointName name = other(point.name());
+    if (point instanceof Basin b) {
+      return new Basin(name, b.levelM(), b.shape(), b.overflowM(), b.gradeM(), b.linerEdgeM());
+    } else if (point instanceof Chamber c) {
+      return new Chamber(name, c.floorM(), c.intakeM(), c.topM(), c.areaM2());
+    } else if (point instanceof Tee t) {
+      return new Tee(name, t.elevationM(), t.drawM3PerS());
+    } else if (point instanceof Fall f) {
+      return new Fall(
+          name, f.crestM(), f.widthM(), f.weir(), f.depthBand(), f.wantM3PerS(), f.returnsTo());
+    }
+    Outlet o = (Outlet) point;
+    return new Outlet(name, o.elevationM(), o.levelM(), o.nozzle(), o.wantM3PerS());
+  }
+}
