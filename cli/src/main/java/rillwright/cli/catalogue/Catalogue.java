@@ -39,9 +39,18 @@ public final class Catalogue {
 
   /** The pipe of a material and size. */
   public Optional<PipeSize> findPipe(String material, String size) {
-    return pipesOf(material).stream()
-        .filter(pipe -> Spelling.sameSize(pipe.size(), size))
-        .findFirst();
+    List<PipeSize> pipes = pipesOf(material);
+    return pipes.stream()
+        .filter(pipe -> pipe.size().equals(size))
+        .findFirst()
+        .or(
+            () ->
+                pipes.stream().filter(pipe -> Spelling.sameSize(pipe.size(), size)).findFirst());
+  }
+
+  /** A material of pipes. */
+  public Optional<Material> findMaterial(String name) {
+    return find(listMaterials(), Material::name, name);
   }
 
   /** Names of the materials. */

@@ -19,7 +19,21 @@ final class Spelling {
 
   /** A name without what may differ: case, and how many spaces. */
   static String plain(String name) {
-    return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    StringBuilder plain = new StringBuilder(name.length());
+    boolean spaced = false;
+    for (int i = 0; i < name.length(); i++) {
+      char character = name.charAt(i);
+      if (Character.isWhitespace(character)) {
+        spaced = plain.length() > 0;
+        continue;
+      }
+      if (spaced) {
+        plain.append(' ');
+        spaced = false;
+      }
+      plain.append(character);
+    }
+    return plain.toString().toLowerCase(Locale.ROOT);
   }
 
   /**
@@ -33,9 +47,10 @@ final class Spelling {
     }
     Optional<Unit> unit =
         Unit.find(matcher.group(5)).filter(found -> found.dimension() == Dimension.LENGTH);
-    return unit.isEmpty()
+    double number = number(matcher);
+    return unit.isEmpty() || !Double.isFinite(number)
         ? OptionalDouble.empty()
-        : OptionalDouble.of(exactProduct(number(matcher), unit.get().toSi(1)));
+        : OptionalDouble.of(exactProduct(number, unit.get().toSi(1)));
   }
 
   /** The double nearest to the product of two decimal numbers: 350 mm is 0.35 m, not a bit more. */
@@ -53,6 +68,9 @@ final class Spelling {
 
   /** Whether two sizes are spellings of one length. */
   static boolean sameSize(String one, String other) {
+    if (one.equals(other)) {
+      return true;
+    }
     OptionalDouble first = lengthM(one);
     OptionalDouble second = lengthM(other);
     return first.isPresent()

@@ -49,6 +49,8 @@ class FaultMessageTest {
             + " there is no basin \"lake\"; it may be pond",
         "{kind: fall, crest: 4 ft, width: 1 ft, want: -5 gph} | 3:51: point \"p\": want: \"-5 gph\""
             + " is not possible; it must be 0 or more",
+        "{kind: fall, crest: 4 ft, width: 1 ft, want: 0.6 in} | 3:51: point \"p\": want: a depth over"
+            + " the crest is written \"want: {crest head: 0.6 in}\"",
         "{kind: fall, crest: 4 ft, width: 1 ft, want: 5 gph/ft} | 3:51: point \"p\": want: \"5"
             + " gph/ft\": \"gph/ft\" is not a unit that is known; did you mean \"gph/in\"? (gph,"
             + " gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s, gph/in, m3/h/m)",
@@ -99,10 +101,14 @@ class FaultMessageTest {
             + " not in the catalogue; did you mean \"flexible PVC\"?",
         "run: {length: 1 m, material: flexible PVC} | run: material: give the size too, or the"
             + " inside diameter",
+        "run: {length: 1 m, material: PVC schedule 80, size: 1/0 in} | run: size: \"1/0 in\" is not"
+            + " a size of PVC schedule 80 in the catalogue; did you mean \"1/2 in\" or \"1 in\" or \"3/4"
+            + " in\"?",
         "run: {length: 1 m, inside: 0 mm} | run: inside: \"0 mm\" is not possible; it must be an"
             + " inside diameter of 0.1 mm to 100 m",
         "fitting: {type: elbow} | fitting: type: \"elbow\" is not in the catalogue, and its k is not"
-            + " given; did you mean \"elbow 90\" or \"elbow 45\"?",
+            + " given; did you mean \"elbow 90\" or \"elbow 45\" or \"elbow 90"
+            + " threaded\"?",
         "fitting: {count: 2} | fitting: give its type, for example \"type: elbow 90\", or its k",
         "fitting: {k: -0.4} | fitting: k: \"-0.4\" is not possible; it must be 0 or more",
         "fitting: {k: 1, count: 1.5} | fitting: count: a count is a whole number",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.part.PartReaders;
@@ -148,13 +149,22 @@ final class LineReader {
   }
 
   private static void noteChangeOfBore(Fields fields, List<Part> parts) {
-    if (parts.stream().map(Part::bore).flatMap(Optional::stream).distinct().count() > 1) {
-      fields
-          .ledger()
-          .note(
-              fields.what()
-                  + ": the change of bore inside the line is taken to cost nothing; write it as a"
-                  + " fitting if it should");
+    OptionalDouble first = OptionalDouble.empty();
+    for (Part part : parts) {
+      if (part.bore().isEmpty()) {
+        continue;
+      }
+      double diameterM = part.bore().get().diameterM();
+      if (first.orElse(diameterM) != diameterM) {
+        fields
+            .ledger()
+            .note(
+                fields.what()
+                    + ": the change of bore inside the line is taken to cost nothing; write it as a"
+                    + " fitting if it should");
+        return;
+      }
+      first = OptionalDouble.of(diameterM);
     }
   }
 }

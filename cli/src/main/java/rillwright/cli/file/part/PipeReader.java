@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.catalogue.Catalogue;
-import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Limits;
 import rillwright.cli.file.quantity.Measure;
@@ -62,7 +61,7 @@ public final class PipeReader {
 
   private Optional<String> material(Fields fields) {
     Optional<String> material = fields.findText("material");
-    if (material.isPresent() && catalogue.sizesOf(material.get()).isEmpty()) {
+    if (material.isPresent() && catalogue.findMaterial(material.get()).isEmpty()) {
       fields.fault(
           "material",
           PlainText.quoted(material.get())
@@ -116,11 +115,9 @@ public final class PipeReader {
   }
 
   private Optional<Friction> catalogueFriction(String material) {
-    return catalogue.sizesOf(material).stream()
-        .findFirst()
-        .flatMap(size -> catalogue.findPipe(material, size))
-        .map(PipeSize::roughnessM)
-        .map(Friction.Roughness::new);
+    return catalogue
+        .findMaterial(material)
+        .map(known -> new Friction.Roughness(known.roughnessM()));
   }
 
   private static Optional<Friction> explicitFriction(Fields fields) {

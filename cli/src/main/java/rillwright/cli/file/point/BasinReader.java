@@ -58,9 +58,12 @@ final class BasinReader implements PointReader {
     if (fields.has("shape") && rows.isEmpty()) {
       fields.fault("shape", "a list of rows belongs here, each with a level and an area");
     }
-    if (fields.areSound() && !rows.isEmpty() && level < rows.get(0).levelM()) {
+    if (!fields.areSound() || rows.isEmpty()) {
+      return Optional.empty();
+    }
+    if (level < rows.get(0).levelM()) {
       fields.fault("level", "the water stands below the lowest row of the basin's shape");
     }
-    return rows.isEmpty() ? Optional.empty() : Optional.of(new BasinShape(rows));
+    return Optional.of(new BasinShape(rows));
   }
 }

@@ -153,7 +153,12 @@ public final class Measure {
   }
 
   Optional<Scale> find(String symbol) {
-    return scales.stream().filter(scale -> scale.symbol().equals(symbol)).findFirst();
+    for (Scale scale : scales) {
+      if (scale.symbol().equals(symbol)) {
+        return Optional.of(scale);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The units to offer in messages, the usual one first. */

@@ -22,9 +22,13 @@ final class NumberScanner {
     return at == text.length();
   }
 
-  /** What is left. */
+  /** What is left, with single spaces. */
   String rest() {
-    return text.substring(at).strip();
+    String rest = text.substring(at).strip();
+    while (rest.contains("  ")) {
+      rest = rest.replace("  ", " ");
+    }
+    return rest;
   }
 
   void skipSpaces() {

@@ -123,7 +123,7 @@ public final class QuantityReader {
       if (number.isEmpty()) {
         throw new NotAQuantity(Trouble.notANumber(single, measure));
       }
-      String symbol = scanner.rest().replaceAll("\\s+", " ");
+      String symbol = scanner.rest();
       Optional<Scale> scale = measure.find(symbol);
       if (scale.isEmpty()) {
         throw new NotAQuantity(Trouble.wrongUnit(single, scanner.position(), symbol, measure));
