@@ -70,8 +70,12 @@ final class NetworkCheck {
     double forward = Math.min(TRIAL_FLOW_M3_PER_S, law.greatestFlow() / 2);
     double backward = Math.max(-TRIAL_FLOW_M3_PER_S, law.leastFlow() / 2);
     boolean flows = forward > 0 || backward < 0;
-    boolean steepForward = forward > 0 && law.slopeAt(forward) > 0;
-    boolean steepBackward = backward < 0 && law.slopeAt(backward) > 0;
-    return flows && !steepForward && !steepBackward;
+    return flows
+        && !(forward > 0 && takesHead(law, forward))
+        && !(backward < 0 && takesHead(law, backward));
+  }
+
+  private static boolean takesHead(HeadLaw law, double flowM3PerS) {
+    return law.slopeAt(flowM3PerS) > 0 || law.headLossAt(flowM3PerS) != 0;
   }
 }

@@ -77,7 +77,7 @@ public final class ProjectMapping {
     Ledger ledger = new Ledger(file);
     Fields root = Fields.of(tree, "", ledger, SECTIONS);
     root.find("rillwright", Measure.NUMBER, VERSION);
-    final String title = root.findText("title").orElse(file);
+    final String title = root.findText("title").orElse(nameOf(file));
     final Show show =
         root.findWord("show", List.of("us", "metric")).filter("metric"::equals).isPresent()
             ? Show.METRIC
@@ -114,6 +114,13 @@ public final class ProjectMapping {
         ledger.uncertain(),
         places,
         tree);
+  }
+
+  /** The file's name without its folder and ending. */
+  private static String nameOf(String file) {
+    String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
   }
 
   private void outlines(Fields root, Ledger ledger, PointTable points, List<PlacedLine> lines) {

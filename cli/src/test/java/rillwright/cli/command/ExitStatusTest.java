@@ -57,7 +57,7 @@ class ExitStatusTest {
   @Test
   void isTwoForAWrongFileWithThePlaceOfTheFault() throws IOException {
     String file = file(Files.readString(Path.of(PROJECT)).replace("12 ft", "12 fet"));
-    assertSays(Run.of("solve", file), 2, "pond.yaml:45:", "12 fet", "ft");
+    assertSays(Run.of("solve", file), 2, "pond.yaml:40:14: ", "12 fet", "ft");
   }
 
   @ParameterizedTest
@@ -86,7 +86,7 @@ class ExitStatusTest {
   void isTwoWhereThePumpIsStillToBeChosenAndPointsThere() throws IOException {
     String file =
         file(Files.readString(Path.of(PROJECT)).replace("pump: kingfisher", "pump: to be chosen"));
-    assertSays(Run.of("solve", file), 2, "pond.yaml:31:", "supply", "rillwright duty");
+    assertSays(Run.of("solve", file), 2, "pond.yaml:28:9: ", "supply", "rillwright duty");
     assertEquals(0, Run.of("check", file).status());
     assertTrue(Run.of("check", file).out().contains("pump to be chosen"));
   }
@@ -94,7 +94,7 @@ class ExitStatusTest {
   @Test
   void isThreeWhereDrawsCannotBeMet() {
     Run run = Run.of("solve", PROJECT, "--set", "points.manifold.draw=90000 gph");
-    assertSays(run, 3, "\"manifold\"", "draws", "94.6 L/s", "open the way");
+    assertSays(run, 3, "\"manifold\"", "draws", "94.6 L/s", "Open the way");
   }
 
   @Test

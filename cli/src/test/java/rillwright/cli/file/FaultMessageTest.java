@@ -49,6 +49,8 @@ class FaultMessageTest {
             + " there is no basin \"lake\"; it may be pond",
         "{kind: fall, crest: 4 ft, width: 1 ft, want: -5 gph} | 3:51: point \"p\": want: \"-5 gph\""
             + " is not possible; it must be 0 or more",
+        "{kind: fall, crest: 4 ft, width: 1 ft, want: 0.6 in} | 3:51: point \"p\": want: a depth over"
+            + " the crest is written \"want: {crest head: 0.6 in}\"",
         "{kind: fall, crest: 4 ft, width: 1 ft, want: 5 gph/ft} | 3:51: point \"p\": want: \"5"
             + " gph/ft\": \"gph/ft\" is not a unit that is known; did you mean \"gph/in\"? (gph,"
             + " gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s, gph/in, m3/h/m)",

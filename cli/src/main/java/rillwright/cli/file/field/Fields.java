@@ -197,8 +197,8 @@ public final class Fields {
 
   /** The text of a field; empty if the field is not there or wrong. */
   public Optional<String> findText(String field) {
-    Optional<String> text = findScalar(field, "a text").map(Scalar::text).map(String::strip);
-    if (text.isPresent() && text.get().isEmpty()) {
+    Optional<String> text = findScalar(field, "a text").map(Scalar::text);
+    if (text.isPresent() && text.get().isBlank()) {
       fault(field, "a text belongs here, not empty quotes");
       return Optional.empty();
     }

@@ -76,6 +76,14 @@ final class FallReader implements PointReader {
       double perWidth = fields.findOr("want", Measure.FLOW_PER_WIDTH, Range.NOT_NEGATIVE, 0);
       return OptionalDouble.of(perWidth * crest.widthM());
     }
+    if (wish.isPresent()
+        && wish.get() instanceof Scalar text
+        && QuantityReader.fits(text.text(), Measure.LENGTH)) {
+      fields.fault(
+          "want",
+          "a depth over the crest is written \"want: {crest head: " + text.text().strip() + "}\"");
+      return OptionalDouble.empty();
+    }
     return fields.find("want", WISH, Range.NOT_NEGATIVE);
   }
 
