@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.law.Bore;
-import rillwright.solver.law.curve.MonotoneCubic;
-import rillwright.solver.law.curve.MonotoneCubic.EndSlopes;
 import rillwright.solver.law.curve.MonotoneCubic.Knot;
 import rillwright.solver.law.filter.TwoTermLoss;
 import rillwright.solver.law.minor.PowerLoss;
@@ -147,7 +145,7 @@ final class RandomParts {
       head += dice.chance(0.2) ? 1e-4 : dice.uniform(0.01, 0.5);
       knots.add(new Knot(i * 1e-3, head));
     }
-    return new TabulatedLoss(MonotoneCubic.through(knots, EndSlopes.STEEP_AT_LAST));
+    return TabulatedLoss.through(knots);
   }
 
   /** A pump of a few metres; at times stopped, throttled, doubled, or letting water back. */
