@@ -3,16 +3,6 @@ package rillwright.solver.network;
 /** The name of a line, as written in the file. */
 public record LineName(String value) implements Comparable<LineName> {
   @Override
-  public boolean equals(Object other) {
-    return other instanceof LineName name && value.equals(name.value);
-  }
-
-  @Override
-  public int hashCode() {
-    return value.hashCode();
-  }
-
-  @Override
   public int compareTo(LineName other) {
     return value.compareTo(other.value);
   }

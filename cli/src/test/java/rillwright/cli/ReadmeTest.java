@@ -1,0 +1,51 @@
+package rillwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the README shows works as it is written there. */
+class ReadmeTest {
+  private static final Path README = Path.of("..", "README.md");
+
+  @Test
+  void itsFirstFileIsSolved(@TempDir Path folder) throws IOException {
+    String readme = Files.readString(README);
+    int from = readme.indexOf("```yaml") + "```yaml\n".length();
+    Path file = folder.resolve("pond.yaml");
+    Files.writeString(file, readme.substring(from, readme.indexOf("```", from)));
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+
+    int status =
+        Main.commandLine()
+            .setOut(new PrintWriter(out))
+            .setErr(new PrintWriter(err))
+            .execute("solve", file.toString());
+
+    assertEquals("", err.toString());
+    assertEquals(0, status);
+    assertTrue(out.toString().contains("upper fall"), out.toString());
+  }
+
+  @Test
+  void whatItLinksToIsThere() throws IOException {
+    Matcher links = Pattern.compile("]\\(([^)]+)\\)").matcher(Files.readString(README));
+    int count = 0;
+    while (links.find()) {
+      Path target = README.resolveSibling(links.group(1));
+      assertTrue(Files.exists(target), target.toString());
+      count++;
+    }
+    assertTrue(count > 5, count + " links");
+  }
+}
