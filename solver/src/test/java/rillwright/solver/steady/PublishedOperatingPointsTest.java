@@ -1,0 +1,323 @@
+package rillwright.solver.steady;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static rillwright.solver.steady.PublishedCase.CFS;
+import static rillwright.solver.steady.PublishedCase.FT;
+import static rillwright.solver.steady.PublishedCase.GPM;
+import static rillwright.solver.steady.PublishedCase.IN;
+import static rillwright.solver.steady.PublishedCase.head;
+import static rillwright.solver.steady.PublishedCase.speed;
+import static rillwright.solver.steady.Sketch.fitting;
+import static rillwright.solver.steady.Sketch.pipe;
+import static rillwright.solver.steady.Sketch.pump;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.curve.MonotoneCubic.Knot;
+import rillwright.solver.law.minor.PowerLoss;
+import rillwright.solver.law.minor.TabulatedLoss;
+import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.law.pump.PumpSet.Arrangement;
+import rillwright.solver.network.EndLoss;
+import rillwright.solver.network.Friction;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Loss;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Pump;
+
+/** Pumps on their system curves, and heads that a flow needs, from textbooks. */
+class PublishedOperatingPointsTest {
+  private static final EndLoss EXIT = EndLoss.bothWays(1);
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource({"pumps", "pumpsTogether", "recirculation", "headsNeeded"})
+  void agreesWithItsSource(PublishedCase published) {
+    published.check();
+  }
+
+  static Stream<PublishedCase> pumps() {
+    return Stream.of(
+        new PublishedCase(
+                "Schaschke, Fluid Mechanics: Worked Examples for Engineers, ex. 9.10, p. 255, as"
+                    + " transcribed (graphical solution)",
+                schaschke(1))
+            .printsFlow("line", 1e-3, 6.6, 0.015 * 6.6)
+            .prints("head", head("behind", 1), 34, 0.015 * 34),
+        new PublishedCase(
+                "Brasch and Whyman, Problems in Fluid Flow, ex. 6.3, p. 120, as transcribed",
+                lift(8.75)
+                    .line(
+                        "suction",
+                        "sump",
+                        "behind",
+                        brasch(20.63, 19.99, 17.80, 14.46, 10.33, 5.71))
+                    .line(
+                        "line", "behind", "top", EndLoss.NONE, EXIT, fitting(0, 0.114), blasius()))
+            .printsFlow("line", 1, 0.0336, 0.01 * 0.0336)
+            .prints("head", head("behind", 1), 13.10, 0.01 * 13.10),
+        new PublishedCase(
+                "Cengel and Cimbala, Fluid Mechanics, ex. 8-7, pump of constant shaft power before"
+                    + " parallel pipes (inputs as transcribed, results from memory)",
+                cengel())
+            .prints("total", s -> Sketch.flow(s, "pump"), 0.0300, 0.00005)
+            .printsFlow("small", 1, 0.00415, 0.000005)
+            .printsFlow("large", 1, 0.0259, 0.00005)
+            .prints("small speed", speed("small", 1), 3.30, 0.01)
+            .prints("large speed", speed("large", 1), 5.15, 0.01)
+            .prints("loss", PublishedCase.loss("large", 1), 11.1, 0.05)
+            .prints("pump head", s -> Sketch.head(s, "behind") - 5, 19.1, 0.05));
+  }
+
+  /** Pump at a share of 1200 rpm on 100 m of 50 mm pipe, Fanning's 0.005 (Darcy 0.02), 10 m up. */
+  private static Sketch schaschke(double speed) {
+    double[] sheet = {0, 40, 0.002, 39.5, 0.004, 38, 0.006, 35, 0.008, 30, 0.010, 20};
+    PumpSet set =
+        new PumpSet(Sketch.curve(sheet), speed, 1, Arrangement.PARALLEL, Optional.empty());
+    return lift(10)
+        .line("suction", "sump", "behind", new Pump("published", set))
+        .line("line", "behind", "top", EndLoss.NONE, EXIT, pipe(100, 0.05, 0.02));
+  }
+
+  private static Pump brasch(double... headsEveryTenLitres) {
+    return pump(
+        IntStream.range(0, headsEveryTenLitres.length)
+            .boxed()
+            .flatMap(i -> Stream.of(0.01 * i, headsEveryTenLitres[i]))
+            .mapToDouble(Double::doubleValue)
+            .toArray());
+  }
+
+  /** 60 m of smooth 114 mm pipe by Blasius's law, f = 0.3164/Re^0.25, water of 1e-6 m²/s. */
+  private static Part blasius() {
+    Bore bore = new Bore(0.114);
+    double flow = 0.03;
+    double reynolds = bore.velocityAt(flow) * 0.114 / 1e-6;
+    double factor = 0.3164 / Math.pow(reynolds, 0.25);
+    double loss = factor * 60 / 0.114 * bore.velocityHeadAt(flow);
+    return new Loss(new PowerLoss(loss, flow, 1.75), Optional.empty());
+  }
+
+  /** From 5 m to 13 m; 8 kW at 70 % in water of 998 kg/m³ and 1.002e-3 Pa·s, steel of 0.045 mm. */
+  private static Sketch cengel() {
+    Friction steel = new Friction.Roughness(0.045e-3);
+    double[] sheet = sampled(0.020, 0.040, 10, q -> 0.7 * 8000 / (998 * 9.81 * q));
+    return new Sketch()
+        .viscosity(1.002e-3 / 998)
+        .basin("sump", 5)
+        .basin("top", 13)
+        .tee("behind")
+        .line("pump", "sump", "behind", pump(sheet))
+        .line("small", "behind", "top", pipe(36, 0.04, steel))
+        .line("large", "behind", "top", pipe(36, 0.08, steel));
+  }
+
+  static Stream<PublishedCase> pumpsTogether() {
+    Pump a = brasch(20.63, 19.99, 17.80, 14.46, 10.33, 5.71);
+    Pump b = brasch(18, 17, 14.95, 11.9, 8.1, 3.9);
+    double[] one = sampled(0, 3 * CFS, 30, q -> (365 - 20 * q * q / (CFS * CFS)) * FT);
+    return Stream.of(
+        new PublishedCase(
+                "Brasch and Whyman, ex. 6.4, p. 123, pump A alone, as transcribed",
+                lift(10.4)
+                    .line("A", "sump", "behind", a)
+                    .line("line", "behind", "top", braschSystem()))
+            .printsFlow("line", 1, 0.0334, 0.01 * 0.0334),
+        new PublishedCase(
+                "the same with B beside A",
+                lift(10.4)
+                    .line("A", "sump", "behind", a)
+                    .line("B", "sump", "behind", b)
+                    .line("line", "behind", "top", braschSystem()))
+            .computedFlow("line", 1, 0.0473, 0.01 * 0.0473)
+            .computed("head", head("behind", 1), 15.16, 0.01 * 15.16),
+        new PublishedCase(
+                "the same with B after A",
+                lift(10.4)
+                    .line("A and B", "sump", "behind", a, b)
+                    .line("line", "behind", "top", braschSystem()))
+            .computedFlow("line", 1, 0.0444, 0.01 * 0.0444)
+            .computed("head", head("behind", 1), 14.65, 0.01 * 14.65),
+        new PublishedCase(
+                "two mains and pumps of 365 - 20 Q² (assignmentexpert.com, question 59885; the"
+                    + " problem is published, not its results), one pump",
+                twoMains(pump(one)))
+            .computedFlow("line", CFS, 1.272, 0.002 * 1.272)
+            .computed("head", head("behind", FT), 332.6, 0.002 * 332.6),
+        new PublishedCase("the same, two in series", twoMains(pump(2, Arrangement.SERIES, one)))
+            .computedFlow("line", CFS, 2.575, 0.002 * 2.575),
+        new PublishedCase("the same, two in parallel", twoMains(pump(2, Arrangement.PARALLEL, one)))
+            .computedFlow("line", CFS, 1.547, 0.002 * 1.547));
+  }
+
+  /** 98 m of smooth 140 mm pipe by the source's table. */
+  private static Part braschSystem() {
+    List<Knot> points = new ArrayList<>();
+    double[] heads = {10.704, 11.435, 12.522, 13.935, 15.652};
+    for (int i = 0; i < heads.length; i++) {
+      points.add(new Knot(0.01 * (i + 1), heads[i] - 10.4));
+    }
+    return new Loss(TabulatedLoss.through(points), Optional.empty());
+  }
+
+  private static Sketch twoMains(Pump pump) {
+    return lift(290 * FT)
+        .line("suction", "sump", "behind", pump)
+        .line(
+            "line", "behind", "top", pipe(90 * FT, 10 * IN, 0.022), pipe(4900 * FT, 8 * IN, 0.028));
+  }
+
+  static Stream<PublishedCase> recirculation() {
+    String source =
+        "Schaschke, ex. 9.2, p. 239, recirculation through an orifice (Fanning's 0.005 is Darcy's"
+            + " 0.02), as transcribed";
+    return Stream.of(
+        new PublishedCase(source + ", delivery shut", recirculating(Sketch.shutValve()))
+            .prints("speed", speed("recirculation", 1), 2, 0.001)
+            .printsFlow("delivery", 1, 0, 0),
+        new PublishedCase(source + ", delivery open", recirculating(fitting(0, 0.1)))
+            .printsFlow("delivery", 1, 1.1e-2, 0.02 * 1.1e-2)
+            .prints("head", PublishedOperatingPointsTest::headOfThePump, 7.62, 0.1)
+            .computed("head", PublishedOperatingPointsTest::headOfThePump, 7.683, 0.001)
+            .computedFlow("delivery", 1, 0.01082, 0.00001)
+            .computedFlow("recirculation", 1, 0.01376, 0.00001)
+            .computedFlow("suction", 1, 0.02457, 0.00001));
+  }
+
+  private static double headOfThePump(SteadyState state) {
+    return -state.line(new LineName("suction")).parts().get(1).headLossM().getAsDouble();
+  }
+
+  private static Sketch recirculating(Part inDelivery) {
+    double[] sheet = sampled(0, 0.04, 40, q -> 12 - 70 * q - 4300 * q * q);
+    return new Sketch()
+        .basin("tank", 5)
+        .basin("upper tank", 12)
+        .tee("behind")
+        .line("suction", "tank", "behind", pipe(2, 0.1, 0.02), pump(sheet))
+        .line(
+            "recirculation",
+            "behind",
+            "tank",
+            EndLoss.NONE,
+            EXIT,
+            pipe(10, 0.1, 0.02),
+            fitting(44.86, 0.1))
+        .line(
+            "delivery",
+            "behind",
+            "upper tank",
+            EndLoss.NONE,
+            EXIT,
+            pipe(20, 0.1, 0.02),
+            inDelivery);
+  }
+
+  static Stream<PublishedCase> headsNeeded() {
+    double fullyRough = 0.0175;
+    return Stream.of(
+        new PublishedCase(
+                "Crane, Technical Paper 410, ex. 7.15, as transcribed",
+                pushed(100 * GPM, 400 * FT)
+                    .line(
+                        "line",
+                        "start",
+                        "top",
+                        EndLoss.NONE,
+                        EXIT,
+                        pipe(500 * FT, 3.068 * IN, 0.0205),
+                        fitting(4 * 30 * fullyRough, 3.068 * IN),
+                        fitting(8 * fullyRough, 3.068 * IN),
+                        fitting(600 * fullyRough, 2.469 * IN)))
+            .prints("head", head("start", FT), 421, 1)
+            .prints("hp", s -> horsepower(Sketch.head(s, "start")), 15.2, 0.1),
+        new PublishedCase(
+                "Fox and McDonald, Introduction to Fluid Mechanics, ex. 5, p. 352 (g = 9.8 m/s²), as"
+                    + " transcribed",
+                pushed(8.4e-3, 0)
+                    .line(
+                        "line",
+                        "start",
+                        "top",
+                        EndLoss.bothWays(0.5),
+                        EXIT,
+                        pipe(100, 0.075, 0.017)))
+            .prints("head", head("start", 1), 4.46, 0.01),
+        new PublishedCase(
+                "Khan, Fluid Mechanics, ex. 9.1, p. 308 (by chart), as transcribed",
+                pushed(0.1, 0)
+                    .viscosity(1.007e-6)
+                    .line("line", "start", "top", pipe(100, 0.2, new Friction.Roughness(0.25e-3))))
+            .prints("head", head("start", 1), 5.42, 0.01 * 5.42));
+  }
+
+  /** Shaft power at 100 gpm of water of 62.298 lb/ft³ and 70 %, hp of 550 ft·lb/s. */
+  private static double horsepower(double headM) {
+    return 100 * GPM / CFS * 62.298 * headM / FT / 550 / 0.7;
+  }
+
+  /** Hydraulic Institute, Engineering Data Book, system curves, worked example. */
+  @ParameterizedTest(name = "{0} gpm need {1} ft")
+  @CsvSource({"0, 265", "100, 273", "200, 296", "300, 335"})
+  void systemHeadOfTheEngineeringDataBook(double gpm, double headFt) {
+    SteadyState state =
+        pushed(gpm * GPM, 265 * FT)
+            .line(
+                "line",
+                "start",
+                "top",
+                pipe(1255 * FT, 4.026 * IN, 0.02),
+                fitting(2 * 0.31 + 2.0 + 0.17 + 1.0, 4.026 * IN))
+            .solve();
+    assertEquals(headFt, head("start", FT).applyAsDouble(state), 0.5);
+    if (gpm == 200) {
+      assertEquals(5.04, speed("line", FT).applyAsDouble(state), 0.005);
+    }
+  }
+
+  /**
+   * Schaschke, ex. 9.10, p. 255: the speed for a quarter less flow. The book scales by the square
+   * root of heads at unequal flows and finds 987 rpm; by the affinity laws it is 981 ± 3
+   * (computed).
+   */
+  @Test
+  void speedForAQuarterLessFlow() {
+    double full = Sketch.flow(schaschke(1).solve(), "line");
+    double slow = 0.5;
+    double fast = 1;
+    for (int i = 0; i < 40; i++) {
+      double speed = (slow + fast) / 2;
+      boolean enough = Sketch.flow(schaschke(speed).solve(), "line") > 0.75 * full;
+      slow = enough ? slow : speed;
+      fast = enough ? speed : fast;
+    }
+    assertEquals(981, 1200 * fast, 3);
+  }
+
+  private static Sketch lift(double headM) {
+    return new Sketch().basin("sump", 0).basin("top", headM).tee("behind");
+  }
+
+  private static Sketch pushed(double flowM3PerS, double headM) {
+    return new Sketch().basin("top", headM).tee("start", -flowM3PerS);
+  }
+
+  /** Points of a formula, evenly spaced: flow and head in turn. */
+  private static double[] sampled(double from, double to, int steps, DoubleUnaryOperator headAt) {
+    double[] sheet = new double[2 * steps + 2];
+    for (int i = 0; i <= steps; i++) {
+      double flow = from + (to - from) * i / steps;
+      sheet[2 * i] = flow;
+      sheet[2 * i + 1] = Math.max(0, headAt.applyAsDouble(flow));
+    }
+    return sheet;
+  }
+}
