@@ -116,7 +116,8 @@ class ProjectReaderTest {
     InvalidInput told =
         assertThrows(
             InvalidInput.class,
-            () -> ProjectReader.read(EXAMPLE, List.of("lines.intak.run=3 ft", "points.pond.level")));
+            () ->
+                ProjectReader.read(EXAMPLE, List.of("lines.intak.run=3 ft", "points.pond.level")));
     assertEquals(2, told.faults().size(), told.getMessage());
   }
 
