@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.change.Changes;
+import rillwright.cli.file.fault.FaultList;
+import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.pump.FolderSheets;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.SourceText;
@@ -18,13 +20,19 @@ public final class ProjectReader {
    *
    * @param file YAML or JSON; data sheets are found relative to its folder
    * @param changes values to change first: {@code lines.intake.skimmer.clogged=40 %}
-   * @throws rillwright.cli.file.fault.InvalidInput with everything that is wrong
+   * @throws InvalidInput with everything that is wrong
    */
   public static Project read(Path file, List<String> changes) {
     MapNode tree = TreeReader.read(SourceText.read(file));
+    FaultList faults = new FaultList(file.toString());
     for (String change : changes) {
-      tree = Changes.apply(tree, change);
+      try {
+        tree = Changes.apply(tree, change);
+      } catch (InvalidInput wrong) {
+        wrong.faults().forEach(faults::add);
+      }
     }
+    faults.throwIfAny();
     return mappingBeside(file).map(tree, file.toString());
   }
 

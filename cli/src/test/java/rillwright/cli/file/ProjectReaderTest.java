@@ -112,6 +112,16 @@ class ProjectReaderTest {
   }
 
   @Test
+  void allWrongChangesAreToldTogether() {
+    InvalidInput told =
+        assertThrows(
+            InvalidInput.class,
+            () ->
+                ProjectReader.read(EXAMPLE, List.of("lines.intak.run=3 ft", "points.pond.level")));
+    assertEquals(2, told.faults().size(), told.getMessage());
+  }
+
+  @Test
   void theJsonTwinOfAProjectIsTheSameNetwork() {
     String yaml =
         """
