@@ -62,7 +62,7 @@ final class Model {
     }
     Map<PointName, Double> inflows = new LinkedHashMap<>();
     starved.forEach((chamber, state) -> inflows.put(chamber, state.inflowM3PerS()));
-    return DrawCheck.unmet(network, laws, inflows, draws);
+    return DrawCheck.unmet(network, laws, inflows, draws, imposed.outflowM3PerS().keySet());
   }
 
   /**

@@ -3,6 +3,7 @@ package rillwright.solver.network.topology;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jgrapht.alg.flow.EdmondsKarpMFImpl;
 import org.jgrapht.alg.interfaces.MaximumFlowAlgorithm.MaximumFlow;
 import org.jgrapht.graph.DefaultWeightedEdge;
@@ -29,6 +30,8 @@ public final class DrawCheck {
   /** What the search for the greatest flow takes for none, share of all draws. */
   private static final double NOTHING = 1e-13;
 
+  private static final double NEGLIGIBLE_M3_PER_S = 1e-13;
+
   /** Stands for "as much as you like" beside the largest draw. */
   private static final double PLENTY = 1e4;
 
@@ -48,14 +51,17 @@ public final class DrawCheck {
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
   private final Network network;
   private final Map<PointName, Double> draws;
+  private final Set<PointName> closed;
   private final Side side;
 
   /** All draws and inflows together, m³/s. Capacities are shares of it. */
   private final double all;
 
-  private DrawCheck(Network network, Map<PointName, Double> draws, Side side) {
+  private DrawCheck(
+      Network network, Map<PointName, Double> draws, Set<PointName> closed, Side side) {
     this.network = network;
     this.draws = draws;
+    this.closed = closed;
     this.side = side;
     this.all = draws.values().stream().mapToDouble(Math::abs).sum();
   }
@@ -67,19 +73,21 @@ public final class DrawCheck {
    * @param starved chambers that swallow all that their lines bring, and the flow that can be drawn
    *     from each, m³/s
    * @param draws flow taken out at points, m³/s; negative puts in
+   * @param closed points whose own way out of the network is not there
    */
   public static List<UnmetDraw> unmet(
       Network network,
       Map<Line, HeadLaw> laws,
       Map<PointName, Double> starved,
-      Map<PointName, Double> draws) {
+      Map<PointName, Double> draws,
+      Set<PointName> closed) {
     boolean none = draws.values().stream().allMatch(draw -> draw == 0);
     if (none) {
       return List.of();
     }
     List<UnmetDraw> unmet = new ArrayList<>();
-    unmet.addAll(new DrawCheck(network, draws, Side.DRAWN).run(laws, starved));
-    unmet.addAll(new DrawCheck(network, draws, Side.PUT_IN).run(laws, starved));
+    unmet.addAll(new DrawCheck(network, draws, closed, Side.DRAWN).run(laws, starved));
+    unmet.addAll(new DrawCheck(network, draws, closed, Side.PUT_IN).run(laws, starved));
     return unmet;
   }
 
@@ -99,13 +107,14 @@ public final class DrawCheck {
         });
     MaximumFlow<DefaultWeightedEdge> flow =
         new EdmondsKarpMFImpl<>(graph, NOTHING).getMaximumFlow(SOURCE, SINK);
+    double negligible = Math.max(ROUNDING * all, NEGLIGIBLE_M3_PER_S);
     List<UnmetDraw> unmet = new ArrayList<>();
     for (Point point : network.points()) {
       double wanted = wanted(point);
       double met = wanted > 0 ? all * flow.getFlow(graph.getEdge(vertex(point.name()), SINK)) : 0;
-      if (wanted - met > ROUNDING * all) {
+      if (wanted - met > negligible) {
         int sign = side == Side.DRAWN ? 1 : -1;
-        unmet.add(new UnmetDraw(point.name(), sign * wanted, sign * met));
+        unmet.add(new UnmetDraw(point.name(), sign * wanted, 0.0 + sign * met));
       }
     }
     return unmet;
@@ -123,13 +132,12 @@ public final class DrawCheck {
     addEdge(vertex, SINK, Math.max(0, wanted));
     addEdge(SOURCE, vertex, Math.max(0, -wanted));
     boolean held = point.heldHeadM().isPresent();
-    boolean drawFixed = draws.containsKey(point.name());
-    boolean gives = held || point.spill().map(s -> s.law().leastFlow() < 0).orElse(false);
-    boolean takes = held || point.spill().isPresent();
+    boolean spills = point.spill().isPresent() && !closed.contains(point.name());
+    boolean gives = held || (spills && point.spill().get().law().leastFlow() < 0);
     boolean swallows = starved.containsKey(point.name());
-    addPath(WORLD, vertex, gives && !drawFixed ? PLENTY * all : 0);
+    addPath(WORLD, vertex, gives ? PLENTY * all : 0);
     addPath(WORLD, vertex, starved.getOrDefault(point.name(), 0.0));
-    addPath(vertex, WORLD, (takes && !drawFixed) || swallows ? PLENTY * all : 0);
+    addPath(vertex, WORLD, held || spills || swallows ? PLENTY * all : 0);
   }
 
   private static String vertex(PointName name) {
