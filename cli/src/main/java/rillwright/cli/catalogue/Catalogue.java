@@ -43,9 +43,7 @@ public final class Catalogue {
     return pipes.stream()
         .filter(pipe -> pipe.size().equals(size))
         .findFirst()
-        .or(
-            () ->
-                pipes.stream().filter(pipe -> Spelling.sameSize(pipe.size(), size)).findFirst());
+        .or(() -> pipes.stream().filter(pipe -> Spelling.sameSize(pipe.size(), size)).findFirst());
   }
 
   /** A material of pipes. */

@@ -134,10 +134,11 @@ class SectionTest {
   void sectionsOfOtherStudiesAreTakenAsTheyAre() {
     Project project =
         with(
-            "evaporation: 5 mm/day\n"
-                + "signs: [hums, {no bubbles: yes}]\n"
-                + "conditions: {autumn: {lines: {to the fall: {run: {length: 2 m}}}}}\n"
-                + "readings: [{at: fall, flow: 900 gph, within: 7 %, when: running}]");
+            """
+            evaporation: 5 mm/day
+            signs: [hums, {no bubbles: yes}]
+            conditions: {autumn: {lines: {to the fall: {run: {length: 2 m}}}}}
+            readings: [{at: fall, flow: 900 gph, within: 7 %, when: running}]""");
     assertTrue(project.tree().find("conditions").isPresent());
   }
 
