@@ -7,18 +7,6 @@ public record PointName(String value) implements Comparable<PointName> {
     return value.compareTo(other.value);
   }
 
-  // The two below are what a record has by itself; written out they cost nothing at first use.
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof PointName name && value.equals(name.value);
-  }
-
-  @Override
-  public int hashCode() {
-    return value.hashCode();
-  }
-
   @Override
   public String toString() {
     return value;

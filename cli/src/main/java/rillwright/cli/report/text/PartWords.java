@@ -31,7 +31,7 @@ public final class PartWords {
           entry(Pump.class, PartWords::pump),
           entry(
               Gauge.class,
-              (gauge, units) -> "gauge " + gauge.name() + at(gauge.elevationM(), units)),
+              (gauge, units) -> "gauge \"" + gauge.name() + "\"" + at(gauge.elevationM(), units)),
           entry(HighPoint.class, (high, units) -> high.kind() + at(high.elevationM(), units)));
 
   private PartWords() {}

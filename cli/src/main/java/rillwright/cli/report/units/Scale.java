@@ -16,8 +16,11 @@ record Scale(Unit unit, double share, String leastStep) {
   /** Of what follows closely from what was measured. */
   static final double CLOSE = 0.01;
 
+  /** Of what need not be exact. */
+  static final double ROUGHLY = 0.1;
+
   /** Of what somebody wrote down: the rounding is not to be noticed. */
-  static final double WRITTEN = 0.0005;
+  static final double WRITTEN = 0.0001;
 
   /** The number without its unit. */
   String number(double si) {

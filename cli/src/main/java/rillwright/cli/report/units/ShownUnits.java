@@ -180,6 +180,19 @@ public final class ShownUnits implements Wording {
     return Figures.of(low, Scale.COMPUTED, "0.1") + " to " + seconds(high);
   }
 
+  /** A short distance that need not be exact, from m: "3.5 in", "80 mm". */
+  public String distance(double distanceM) {
+    return new Scale(depth.unit(), Scale.ROUGHLY, depth.leastStep()).with(distanceM);
+  }
+
+  /** A time of minutes to days, from s: "31 minutes", "2.4 hours". */
+  public String duration(double seconds) {
+    double hours = Unit.HOUR.fromSi(seconds);
+    return hours < 2
+        ? Figures.of(Unit.MINUTE.fromSi(seconds), Scale.COMPUTED, "1") + " minutes"
+        : Figures.of(hours, Scale.COMPUTED, "0.1") + " hours";
+  }
+
   /** A number of seconds: "5.2 s", "45 s". */
   public String seconds(double seconds) {
     return Figures.of(seconds, Scale.COMPUTED, "0.1") + " s";

@@ -30,7 +30,7 @@ class ShownUnitsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"7.2, 7.2 ft", "-1.5, -1.5 ft", "64, 64 ft", "0, 0 ft", "100.25, 100.3 ft"})
+  @CsvSource({"7.2, 7.2 ft", "-1.5, -1.5 ft", "64, 64 ft", "0, 0 ft", "100.25, 100.25 ft"})
   void levelsAreToldAsTheyAreWritten(double feet, String shown) {
     assertEquals(shown, ShownUnits.US.length(Unit.FOOT.toSi(feet)));
   }
@@ -65,6 +65,15 @@ class ShownUnitsTest {
     assertEquals("2,200 gal", us.volume(Unit.GALLON.toSi(2190)));
     assertEquals("2.049 in", us.bore(Unit.INCH.toSi(2.049)));
     assertEquals("4.9 s", us.seconds(4.93));
+    assertEquals("31 minutes", us.duration(1850));
+    assertEquals("2.4 hours", us.duration(8650));
+    assertEquals("3.5 in", us.distance(Unit.INCH.toSi(3.3)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.92, 15/16 in", "1.19, 1-3/16 in", "2, 2 in", "0.02, 0 in", "-0.5, -1/2 in"})
+  void aRulerInInchesIsReadInSixteenths(double inches, String shown) {
+    assertEquals(shown, ShownUnits.US.ruler(Unit.INCH.toSi(inches)));
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -53,8 +53,8 @@ final class FallsTable {
     page.table(falls.table);
     if (anyFall) {
       page.paragraph(
-          "Over the crest: depth three or four depths upstream of it. At the brink: the sheet where"
-              + " it leaves the lip.");
+          "Over the crest: the depth, read three or four depths upstream of it. At the brink: the"
+              + " sheet where it leaves the lip.");
     }
   }
 
@@ -96,8 +96,9 @@ final class FallsTable {
     }
     String band = " \u00b1" + units.share(fall.depthBand());
     OptionalDouble brink = fall.weir().brinkDepthAt(flow);
+    boolean notch = brink.isEmpty();
     return List.of(
-        Cell.of(units.flowPerWidth(flow / fall.widthM())),
+        notch ? none() : Cell.of(units.flowPerWidth(flow / fall.widthM())),
         Cell.of(units.depth(fall.weir().headAt(flow)) + band),
         brink.isPresent() ? Cell.of(units.depth(brink.getAsDouble()) + band) : none());
   }

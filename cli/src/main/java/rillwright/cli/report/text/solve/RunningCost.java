@@ -137,8 +137,8 @@ final class RunningCost {
                 + "\" turn over "
                 + units.amount(perDay)
                 + " times a day, once in "
-                + units.amount(volume / drawn / SECONDS_PER_HOUR)
-                + " hours of running.");
+                + units.duration(volume / drawn)
+                + " of running.");
       }
     }
   }

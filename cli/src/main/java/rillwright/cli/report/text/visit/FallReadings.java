@@ -44,7 +44,7 @@ final class FallReadings {
   private void fall(Fall fall, double flow) {
     timed(fall.name().value(), flow);
     double head = fall.weir().headAt(flow);
-    String back = units.ruler(HEADS_BACK * head);
+    String back = units.distance(HEADS_BACK * head);
     depth("water over the crest, " + back + " back from the lip", head, fall.depthBand());
     OptionalDouble brink = fall.weir().brinkDepthAt(flow);
     if (brink.isPresent()) {
