@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import rillwright.solver.law.Draw;
@@ -84,7 +85,7 @@ class TopologyTest {
 
   private Map<String, Double> unmet() {
     Map<String, Double> met = new LinkedHashMap<>();
-    DrawCheck.unmet(network(), laws, starved, draws)
+    DrawCheck.unmet(network(), laws, starved, draws, Set.of())
         .forEach(draw -> met.put(draw.point().value(), draw.metM3PerS()));
     return met;
   }
