@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.Feeders;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Side;
@@ -12,7 +13,6 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
-import rillwright.solver.network.Point;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
@@ -77,13 +77,8 @@ final class LevelsTable {
       notes.add("nothing determines it");
       return;
     }
-    for (Line line : state.network().lines()) {
-      if (line.to().equals(chamber.name())) {
-        Point before = state.network().point(line.from());
-        if (before instanceof Basin basin) {
-          notes.add(against(head.getAsDouble(), basin.levelM(), basin.name().value()));
-        }
-      }
+    for (Basin basin : Feeders.listBasins(state.network(), chamber)) {
+      notes.add(against(head.getAsDouble(), basin.levelM(), basin.name().value()));
     }
     if (point.isStarved()) {
       notes.add(

@@ -2,12 +2,11 @@ package rillwright.cli.report.text.visit;
 
 import java.util.Set;
 import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.Feeders;
 import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
-import rillwright.solver.network.Line;
-import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
@@ -23,13 +22,10 @@ final class LevelReadings {
     SteadyState state = solved.state();
     for (PointState point : state.points()) {
       if (point.point() instanceof Chamber chamber && point.headM().isPresent()) {
-        for (Line line : state.network().lines()) {
-          Point before = state.network().point(line.from());
-          if (line.to().equals(chamber.name()) && before instanceof Basin basin) {
-            double below = basin.levelM() - point.headM().getAsDouble();
-            row(table, solved.units(), chamber.name(), basin.name(), below);
-            hints.add(Hint.OPEN_WATER);
-          }
+        for (Basin basin : Feeders.listBasins(state.network(), chamber)) {
+          double below = basin.levelM() - point.headM().getAsDouble();
+          row(table, solved.units(), chamber.name(), basin.name(), below);
+          hints.add(Hint.OPEN_WATER);
         }
       }
     }
