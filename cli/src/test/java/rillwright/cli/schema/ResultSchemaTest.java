@@ -51,7 +51,7 @@ class ResultSchemaTest {
   private static final String DUTY =
       """
       {"title": "Otter Bend", "line": "supply",
-       "asTheyStand": {"flowM3PerS": 0.004, "headM": 4.1, "falls": {"high fall": 0.003}},
+       "asTheyStand": {"flowM3PerS": 0.004, "headM": 4.1, "fallsM3PerS": {"high fall": 0.003}},
        "throttled": {"flowM3PerS": 0.0035, "headM": 3.9}, "governing": "high fall", "findings": []}
       """;
 
