@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.EndLoss;
 import rillwright.solver.network.Friction;
+import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineEnd;
 import rillwright.solver.network.Part;
@@ -81,6 +82,15 @@ class LineMappingTest {
                 + " filter: {rating: {flow: 1 m3/h, head: 1 m}}]}");
     assertEquals(bore(30), line.entrance().bore());
     assertEquals(bore(60), line.exit().bore());
+  }
+
+  @Test
+  void aHighPointHasNoBoreThatAnEndCouldTake() {
+    Line line =
+        line(
+            "{from: pond, to: low, parts: [run: {length: 1 m, inside: 30 mm, factor: 0.02},"
+                + " valve: {k: 0.5, inside: 20 mm}, high point: 1 m]}");
+    assertEquals(bore(20), line.exit().bore());
   }
 
   @Test
@@ -178,8 +188,9 @@ class LineMappingTest {
                 + " elevation: 0 m}, high point: 2 m]}")
             .parts();
     assertEquals(
-        List.of(bore(50), bore(30), bore(50), bore(60), bore(50), bore(50), bore(50)),
-        parts.stream().map(Part::bore).toList());
+        List.of(bore(50), bore(30), bore(50), bore(60), bore(50), bore(50)),
+        parts.subList(0, 6).stream().map(Part::bore).toList());
+    assertEquals(new HighPoint(2, bore(50)), parts.get(6));
   }
 
   @Test

@@ -133,7 +133,7 @@ final class HighPointDetector implements Detector {
     }
     Network network = state.network();
     double velocityHead =
-        highPoint.bore().map(b -> b.velocityHeadAt(part.flowM3PerS())).orElse(0.0);
+        highPoint.pipeBore().map(b -> b.velocityHeadAt(part.flowM3PerS())).orElse(0.0);
     double headroom = part.headBeforeM().getAsDouble() - highPoint.elevationM() - velocityHead;
     double pressure = network.water().densityKgPerM3() * Gravity.STANDARD_M_PER_S2 * headroom;
     if (pressure < 0) {

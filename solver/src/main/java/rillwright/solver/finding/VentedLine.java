@@ -40,7 +40,7 @@ final class VentedLine {
             line.pipeBore(),
             line.parts().subList(0, highPointIndex),
             line.entrance(),
-            new LineEnd(end.usualEndLoss(), highPoint.bore().or(line::mainBore)));
+            new LineEnd(end.usualEndLoss(), highPoint.pipeBore().or(line::mainBore)));
     List<Point> points = new ArrayList<>(network.points());
     points.add(end);
     List<Line> lines =

@@ -9,13 +9,19 @@ import rillwright.solver.law.NoLoss;
  * Where the pipe climbs highest; taken as full, so it costs nothing.
  *
  * @param elevationM m
- * @param bore of the pipe there, where known
+ * @param pipeBore of the pipe there, where known
  */
-public record HighPoint(double elevationM, Optional<Bore> bore) implements Part {
+public record HighPoint(double elevationM, Optional<Bore> pipeBore) implements Part {
 
   @Override
   public String kind() {
     return "high point";
+  }
+
+  /** A place has no bore of its own; the end of a line beside it takes that of the nearest part. */
+  @Override
+  public Optional<Bore> bore() {
+    return Optional.empty();
   }
 
   @Override

@@ -1,9 +1,12 @@
 package rillwright.solver.steady;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rillwright.solver.balance.NotBalanced;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Network;
@@ -66,11 +69,40 @@ public final class SteadyStateFinder {
       if (round > 2 * network.points().size()) {
         throw new NotBalanced(search.iterations(), 0, 0);
       }
-      starved = next;
-      solved = search.settle(starved);
+      Map<PointName, Starved> tried = new LinkedHashMap<>(next);
+      try {
+        solved = search.settle(tried);
+      } catch (NoBalance tooManyStarved) {
+        tried = withOneMore(starved, next).orElseThrow(() -> tooManyStarved);
+        solved = search.settle(tried);
+      }
+      starved = tried;
       next = reconsider(solved, starved);
     }
     return describe(solved, starved);
+  }
+
+  /**
+   * The chambers that stay starved and one more of those that are new, the one with the highest
+   * intake; empty if no more than one is new. A chamber that is starved takes less, so that another
+   * before it may not be starved at all.
+   */
+  private static Optional<Map<PointName, Starved>> withOneMore(
+      Map<PointName, Starved> before, Map<PointName, Starved> next) {
+    Map<PointName, Starved> added = new LinkedHashMap<>(next);
+    added.keySet().removeAll(before.keySet());
+    if (added.size() < 2) {
+      return Optional.empty();
+    }
+    PointName highest =
+        Collections.max(
+                added.entrySet(),
+                Comparator.comparingDouble(chamber -> chamber.getValue().intakeM()))
+            .getKey();
+    added.remove(highest);
+    Map<PointName, Starved> fewer = new LinkedHashMap<>(next);
+    fewer.keySet().removeAll(added.keySet());
+    return Optional.of(fewer);
   }
 
   /** The chambers that a balance says are starved, with the inflows that it has. */
