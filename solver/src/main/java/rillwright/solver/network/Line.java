@@ -1,5 +1,6 @@
 package rillwright.solver.network;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rillwright.solver.law.Bore;
@@ -37,5 +38,16 @@ public record Line(
   /** The same line with other parts. */
   public Line withParts(List<Part> otherParts) {
     return new Line(name, from, to, pipeBore, otherParts, entrance, exit);
+  }
+
+  /**
+   * The same line with one part replaced.
+   *
+   * @param index the part's place in the line, counted from 0
+   */
+  public Line withPart(int index, Part changed) {
+    List<Part> others = new ArrayList<>(parts);
+    others.set(index, changed);
+    return withParts(others);
   }
 }

@@ -124,4 +124,25 @@ public final class Network {
         points(),
         lines().stream().map(line -> line.name().equals(changed.name()) ? changed : line).toList());
   }
+
+  /** The same network with one point replaced by another of its name. */
+  public Network withPoint(Point changed) {
+    point(changed.name());
+    return new Network(
+        water,
+        siteElevationM,
+        points().stream()
+            .map(point -> point.name().equals(changed.name()) ? changed : point)
+            .toList(),
+        lines());
+  }
+
+  /**
+   * The same network with one part of a line replaced.
+   *
+   * @param index the part's place in its line, counted from 0
+   */
+  public Network withPart(LineName name, int index, Part changed) {
+    return withLine(line(name).withPart(index, changed));
+  }
 }

@@ -80,6 +80,19 @@ class NetworkTest {
   }
 
   @Test
+  void onePartOrPointCanBeReplaced() {
+    Fitting elbow = new Fitting("elbow 90", 1, 0.9, BORE);
+    Fitting sweep = new Fitting("sweep 90", 1, 0.4, BORE);
+    Network before = network(line("feed", "pond", "pool", elbow, elbow));
+    Network after = before.withPart(new LineName("feed"), 1, sweep);
+    assertEquals(List.of(elbow, sweep), after.line(new LineName("feed")).parts());
+    Network lower = after.withPoint(basin("pond", -1));
+    assertEquals(basin("pond", -1), lower.point(new PointName("pond")));
+    assertEquals(before.points().size(), lower.points().size());
+    assertThrows(IllegalArgumentException.class, () -> before.withPoint(basin("lake", 0)));
+  }
+
+  @Test
   void namesAreUniqueAndLinesEndAtPoints() {
     assertThrows(
         IllegalArgumentException.class,
