@@ -4,9 +4,11 @@ import java.io.FileDescriptor;
 import java.io.PrintWriter;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalInt;
 import picocli.CommandLine;
 import rillwright.cli.command.ExitStatus;
 import rillwright.cli.command.Rillwright;
+import rillwright.cli.start.QuickStart;
 
 /** The program's entrance. */
 public final class Main {
@@ -14,7 +16,8 @@ public final class Main {
 
   /** Runs a command and ends the process with its exit status. */
   public static void main(String[] arguments) {
-    System.exit(run(arguments));
+    OptionalInt status = QuickStart.run(arguments);
+    System.exit(status.isPresent() ? status.getAsInt() : run(arguments));
   }
 
   private static int run(String[] arguments) {
@@ -44,7 +47,7 @@ public final class Main {
   }
 
   /** The command line with no more commands than these arguments ask for: it starts sooner. */
-  private static CommandLine commandLine(String[] arguments) {
+  static CommandLine commandLine(String[] arguments) {
     return dressed(Rillwright.withCommandsFor(arguments));
   }
 

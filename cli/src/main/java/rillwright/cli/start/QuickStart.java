@@ -1,0 +1,124 @@
+package rillwright.cli.start;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * Starts the program a second time, in a Java machine that reads its classes from an archive.
+ *
+ * <p>Three quarters of a short command are the loading and checking of classes. A Java machine can
+ * take them ready-made from an archive (class data sharing, JEP 310 and JEP 350), but has to be
+ * told so before it starts, which {@code java -jar} cannot. The build lays such an archive beside
+ * the jar, named after the machine that made it and that alone can read it; without it, or where
+ * the user has set options of his own, the program simply runs as it is.
+ */
+public final class QuickStart {
+  /** Commands that compute for seconds: the optimising compiler earns its keep there. */
+  private static final Set<String> LONG_COMMANDS =
+      Set.of("pumps", "pipes", "weak", "odds", "stream");
+
+  private static final String ARCHIVE_OPTION = "-XX:SharedArchiveFile=";
+
+  private QuickStart() {}
+
+  /**
+   * Runs the program in a prepared Java machine and waits for its end.
+   *
+   * @param arguments of the program
+   * @return its exit status; empty if it has not been started
+   */
+  public static OptionalInt run(String[] arguments) {
+    ProcessHandle.Info self = ProcessHandle.current().info();
+    String[] ownArguments = self.arguments().orElse(new String[0]);
+    List<String> command =
+        commandFor(
+            ownArguments,
+            arguments,
+            System.getenv(),
+            javaHome(),
+            System.getProperty("java.vm.version"));
+    return command.isEmpty() ? OptionalInt.empty() : start(command);
+  }
+
+  private static Path javaHome() {
+    return Path.of(System.getProperty("java.home"));
+  }
+
+  /**
+   * The command that starts the prepared machine; empty if this machine was not started by a plain
+   * {@code java -jar}, was given options by the environment, or has no archive.
+   */
+  static List<String> commandFor(
+      String[] ownArguments,
+      String[] arguments,
+      Map<String, String> environment,
+      Path javaHome,
+      String machine) {
+    boolean plain = ownArguments.length == 2 + arguments.length && ownArguments[0].equals("-jar");
+    if (!plain
+        || environment.containsKey("JAVA_TOOL_OPTIONS")
+        || environment.containsKey("JDK_JAVA_OPTIONS")) {
+      return List.of();
+    }
+    String jar = ownArguments[1];
+    Path archive;
+    try {
+      archive = Path.of(jar).resolveSibling(archiveName(machine));
+    } catch (InvalidPathException strangeName) {
+      return List.of();
+    }
+    if (!Files.isRegularFile(archive)) {
+      return List.of();
+    }
+    List<String> command = new ArrayList<>();
+    command.add(javaHome.resolve("bin").resolve("java").toString());
+    command.add(ARCHIVE_OPTION + archive);
+    command.add("-Xshare:auto");
+    command.add("-Xlog:disable");
+    if (arguments.length == 0 || !LONG_COMMANDS.contains(arguments[0])) {
+      command.add("-XX:TieredStopAtLevel=1");
+    }
+    command.add("-jar");
+    command.add(jar);
+    command.addAll(List.of(arguments));
+    return command;
+  }
+
+  /** The archive that a Java machine of a version looks for beside the jar. */
+  static String archiveName(String machine) {
+    return "rillwright-" + machine + ".jsa";
+  }
+
+  private static OptionalInt start(List<String> command) {
+    Process process;
+    try {
+      process = new ProcessBuilder(command).inheritIO().start();
+    } catch (IOException cannotStart) {
+      return OptionalInt.empty();
+    }
+    Thread stopIt = new Thread(new Stop(process));
+    Runtime.getRuntime().addShutdownHook(stopIt);
+    try {
+      return OptionalInt.of(process.waitFor());
+    } catch (InterruptedException stopped) {
+      process.destroy();
+      Thread.currentThread().interrupt();
+      return OptionalInt.of(1);
+    }
+  }
+
+  /** What stops this machine stops the other. */
+  private record Stop(Process process) implements Runnable {
+    @Override
+    public void run() {
+      process.destroy();
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package rillwright.cli.start;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class QuickStartTest {
+  private static final String MACHINE = "17.0.1+2";
+  private static final Path JAVA_HOME = Path.of("jdk");
+
+  @TempDir private Path folder;
+
+  private String jar;
+
+  @BeforeEach
+  void layJarAndArchiveSideBySide() throws IOException {
+    jar = folder.resolve("rillwright.jar").toString();
+    Files.createFile(folder.resolve("rillwright-17.0.1+2.jsa"));
+  }
+
+  @Test
+  void aPlainCallStartsTheSameWithTheArchive() {
+    assertEquals(
+        List.of(
+            JAVA_HOME.resolve("bin").resolve("java").toString(),
+            "-XX:SharedArchiveFile=" + folder.resolve("rillwright-17.0.1+2.jsa"),
+            "-Xshare:auto",
+            "-Xlog:disable",
+            "-XX:TieredStopAtLevel=1",
+            "-jar",
+            jar,
+            "solve",
+            "my pond.yaml"),
+        command(MACHINE, Map.of(), "solve", "my pond.yaml"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"pumps", "pipes", "weak", "odds", "stream"})
+  void aLongCommandKeepsTheOptimisingCompiler(String name) {
+    List<String> command = command(MACHINE, Map.of(), name, "pond.yaml");
+    assertEquals(List.of("-jar", jar, name, "pond.yaml"), command.subList(4, command.size()));
+  }
+
+  @Test
+  void anotherJavaMachineStartsAsItIs() {
+    assertEquals(List.of(), command("21.0.1+2", Map.of(), "solve", "pond.yaml"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS"})
+  void optionsOfTheUserAreKept(String variable) {
+    assertEquals(List.of(), command(MACHINE, Map.of(variable, "-Xmx1g"), "solve", "pond.yaml"));
+    String[] own = {"-Xmx1g", "-jar", jar, "solve"};
+    assertEquals(
+        List.of(),
+        QuickStart.commandFor(own, new String[] {"solve"}, Map.of(), JAVA_HOME, MACHINE));
+  }
+
+  @Test
+  void thePreparedMachineDoesNotStartAThird() {
+    List<String> command = command(MACHINE, Map.of(), "solve", "pond.yaml");
+    String[] own = command.subList(1, command.size()).toArray(String[]::new);
+    String[] arguments = {"solve", "pond.yaml"};
+    assertEquals(List.of(), QuickStart.commandFor(own, arguments, Map.of(), JAVA_HOME, MACHINE));
+  }
+
+  private List<String> command(
+      String machine, Map<String, String> environment, String... arguments) {
+    String[] own =
+        Stream.concat(Stream.of("-jar", jar), Stream.of(arguments)).toArray(String[]::new);
+    return QuickStart.commandFor(own, arguments, environment, JAVA_HOME, machine);
+  }
+}
