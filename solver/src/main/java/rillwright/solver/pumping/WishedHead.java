@@ -1,0 +1,117 @@
+package rillwright.solver.pumping;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+
+/**
+ * The flow and head that wishes ask of the pump at a place, with the valves as they stand and with
+ * the falls that would get too much throttled.
+ *
+ * <p>Every fall's flow rises with the pump's, so the least sufficient flow is found by halving.
+ */
+public final class WishedHead {
+  private static final double RELATIVE_ACCURACY = 1e-13;
+
+  /**
+   * How many times the sum of the wishes a pump may have to make where other outlets take their
+   * share.
+   */
+  private static final double MOST_TIMES_WISHES = 1000;
+
+  private final Network network;
+  private final PumpPlace place;
+  private final Wishes wishes;
+  private final double sumOfWishes;
+
+  /**
+   * What a fall asks for.
+   *
+   * @param governing the fall that decides the head
+   * @param needed the pump's flow and head
+   */
+  public record Governed(PointName governing, HeadNeeded needed) {}
+
+  /**
+   * A search.
+   *
+   * @throws IllegalArgumentException if nothing is wished
+   */
+  public WishedHead(Network network, PumpPlace place, Wishes wishes) {
+    if (wishes.isEmpty()) {
+      throw new IllegalArgumentException("no fall or outlet has a wish");
+    }
+    this.network = network;
+    this.place = place;
+    this.wishes = wishes;
+    this.sumOfWishes = wishes.sumM3PerS();
+  }
+
+  /** The least flow at which every fall gets at least its wish; empty if none that can be drawn. */
+  public Optional<HeadNeeded> asTheyStand() {
+    return leastFlow(
+        flow -> HeadNeeded.at(network, place, flow),
+        needed -> wishes.shareAt(wishes.worstIn(needed.state()), needed.state()) - 1);
+  }
+
+  /**
+   * Every fall at its wish: the flow of all at the head of the fall that asks for the most; empty
+   * if that cannot be drawn.
+   */
+  public Optional<Governed> throttled() {
+    Optional<Governed> highest = Optional.empty();
+    for (PointName candidate : wishes.flowM3PerS().keySet()) {
+      Optional<HeadNeeded> needed = throttledFor(candidate);
+      double highestHead = highest.map(governed -> governed.needed().headM()).orElse(-1e9);
+      if (needed.isPresent() && needed.get().headM() > highestHead) {
+        highest = Optional.of(new Governed(candidate, needed.get()));
+      }
+    }
+    return highest;
+  }
+
+  /** All other falls throttled to their wishes, this one with its way wide open. */
+  private Optional<HeadNeeded> throttledFor(PointName open) {
+    Map<PointName, Double> others = new LinkedHashMap<>(wishes.flowM3PerS());
+    others.remove(open);
+    Optional<HeadNeeded> atSum = HeadNeeded.at(network, place, sumOfWishes, others);
+    if (atSum.isPresent() && Math.abs(surplus(atSum.get(), open)) < 1e-9) {
+      return atSum;
+    }
+    return leastFlow(
+        flow -> HeadNeeded.at(network, place, flow, others), needed -> surplus(needed, open));
+  }
+
+  private double surplus(HeadNeeded needed, PointName fall) {
+    return wishes.shareAt(fall, needed.state()) - 1;
+  }
+
+  /** The least flow of the pump at which a surplus that rises with it is 0 or more. */
+  private Optional<HeadNeeded> leastFlow(
+      DoubleFunction<Optional<HeadNeeded>> at, ToDoubleFunction<HeadNeeded> surplus) {
+    double low = 0;
+    double high = sumOfWishes;
+    Optional<HeadNeeded> best = at.apply(high);
+    while (best.isPresent() && surplus.applyAsDouble(best.get()) < 0) {
+      low = high;
+      high *= 1.5;
+      best = high > MOST_TIMES_WISHES * sumOfWishes ? Optional.empty() : at.apply(high);
+    }
+    // A flow that cannot be drawn counts as too much: below it there may be one that is enough.
+    while (high - low > RELATIVE_ACCURACY * high) {
+      double middle = (low + high) / 2;
+      Optional<HeadNeeded> tried = at.apply(middle);
+      if (tried.isPresent() && surplus.applyAsDouble(tried.get()) < 0) {
+        low = middle;
+      } else {
+        high = middle;
+        best = tried;
+      }
+    }
+    return best;
+  }
+}

@@ -1,0 +1,81 @@
+package rillwright.solver.pumping;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * The flows wished over falls and out of outlets.
+ *
+ * @param flowM3PerS m³/s, greater than 0, in the order of the network; copied
+ */
+public record Wishes(Map<PointName, Double> flowM3PerS) {
+  public Wishes {
+    flowM3PerS = Collections.unmodifiableMap(new LinkedHashMap<>(flowM3PerS));
+  }
+
+  /** The wishes of a network; empty if nothing is wished. */
+  public static Wishes of(Network network) {
+    Map<PointName, Double> wishes = new LinkedHashMap<>();
+    for (Point point : network.points()) {
+      double want = point.wantM3PerS().orElse(0);
+      if (want > 0) {
+        wishes.put(point.name(), want);
+      }
+    }
+    return new Wishes(wishes);
+  }
+
+  /** The same wishes, each times a share. */
+  public Wishes times(double share) {
+    Map<PointName, Double> scaled = new LinkedHashMap<>();
+    flowM3PerS.forEach((fall, wish) -> scaled.put(fall, share * wish));
+    return new Wishes(scaled);
+  }
+
+  /** Whether nothing is wished. */
+  public boolean isEmpty() {
+    return flowM3PerS.isEmpty();
+  }
+
+  /** All wishes together, m³/s. */
+  public double sumM3PerS() {
+    return flowM3PerS.values().stream().mapToDouble(Double::doubleValue).sum();
+  }
+
+  /** What a fall gets, as a share of its wish. */
+  public double shareAt(PointName fall, SteadyState state) {
+    return state.point(fall).outflowM3PerS() / flowM3PerS.get(fall);
+  }
+
+  /**
+   * The fall that gets the least share of its wish.
+   *
+   * @throws IllegalStateException if nothing is wished
+   */
+  public PointName worstIn(SteadyState state) {
+    PointName worst = null;
+    for (PointName fall : flowM3PerS.keySet()) {
+      if (worst == null || shareAt(fall, state) < shareAt(worst, state)) {
+        worst = fall;
+      }
+    }
+    if (worst == null) {
+      throw new IllegalStateException("nothing is wished");
+    }
+    return worst;
+  }
+
+  /** The greatest share of its wish that any fall gets; 0 if nothing is wished. */
+  public double greatestShareIn(SteadyState state) {
+    double greatest = 0;
+    for (PointName fall : flowM3PerS.keySet()) {
+      greatest = Math.max(greatest, shareAt(fall, state));
+    }
+    return greatest;
+  }
+}
