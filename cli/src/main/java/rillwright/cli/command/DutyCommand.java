@@ -7,7 +7,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.json.DutyJson;
 import rillwright.cli.report.text.Ink;
@@ -51,7 +50,7 @@ public final class DutyCommand implements Callable<Integer> {
   public Integer call() {
     Project read = project.read();
     PumpPlace place = pump.placeIn(read);
-    requireWish(read);
+    Wished.require(read);
     OtherPumps.requireChosen(read, place);
     DutyAnswer answer =
         new DutyAnswer(
@@ -65,16 +64,5 @@ public final class DutyCommand implements Callable<Integer> {
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
     return ExitStatus.DONE;
-  }
-
-  private static void requireWish(Project project) {
-    boolean none =
-        project.network().points().stream().allMatch(point -> point.wantM3PerS().isEmpty());
-    if (none) {
-      throw new InvalidInput(
-          project.places().whole(),
-          "no fall or outlet says what it wants, so no pump can be sized; write for example \"want:"
-              + " 3600 gph\" or \"want: 100 gph/in\" at each fall");
-    }
   }
 }

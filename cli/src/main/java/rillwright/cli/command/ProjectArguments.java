@@ -33,4 +33,9 @@ final class ProjectArguments {
   Path file() {
     return file;
   }
+
+  /** What was changed on the command line, as written. */
+  List<String> changes() {
+    return changes;
+  }
 }

@@ -20,6 +20,7 @@ import picocli.CommandLine.Option;
       "  rillwright check pond.yaml     is the file right, and what does it say",
       "  rillwright solve pond.yaml     what flows where",
       "  rillwright duty pond.yaml      what a pump must make",
+      "  rillwright pumps pond.yaml --from FOLDER    which pump of these data sheets does it",
       "  rillwright chart pond.yaml     the pump curve over the system curve, as a picture",
       "  rillwright solve --help        more about a command",
       "",
@@ -38,6 +39,7 @@ public final class Rillwright implements Runnable {
     commands.put("solve", SolveCommand.class);
     commands.put("duty", DutyCommand.class);
     commands.put("chart", ChartCommand.class);
+    commands.put("pumps", PumpsCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     return commands;
   }

@@ -13,7 +13,8 @@ public final class DutyJson {
     return Json.object(json -> write(json, answer));
   }
 
-  private static void write(Json json, DutyAnswer answer) {
+  /** The members of a duty. */
+  static void write(Json json, DutyAnswer answer) {
     Duty duty = answer.duty();
     json.words("title", answer.title());
     json.words("line", answer.place().line().value());

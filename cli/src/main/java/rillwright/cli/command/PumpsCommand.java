@@ -1,0 +1,125 @@
+package rillwright.cli.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.pump.SheetFolder;
+import rillwright.cli.report.DutyAnswer;
+import rillwright.cli.report.Effort;
+import rillwright.cli.report.PumpsAnswer;
+import rillwright.cli.report.picture.CandidatesPicture;
+import rillwright.cli.report.json.PumpsJson;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.choice.PumpsText;
+import rillwright.solver.network.Network;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.study.duty.DutyFinder;
+import rillwright.solver.study.pumpchoice.PumpChoice;
+import rillwright.solver.study.pumpchoice.PumpChooser;
+import rillwright.solver.trial.PumpTrials;
+import rillwright.solver.trial.RunningTerms;
+
+/** Which pump of a folder of data sheets does it. */
+@Command(
+    name = "pumps",
+    description = {
+      "Tries every data sheet of a folder in place of the project's pump and ranks those that give",
+      "every fall its wish by what they cost over the years; says of the others what is missing.",
+      "Where a sheet says \"# variable speed: 40..100 %%\", its least sufficient speed is tried too.",
+      "The pump may still be to be chosen (\"- pump: to be chosen\")."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright pumps pond.yaml --from pumps",
+      "  rillwright pumps pond.yaml --from pumps --upto 2 --years 5   also two together",
+      "  rillwright pumps pond.yaml --from pumps --chart pumps.png",
+      "  rillwright pumps pond.yaml --from pumps --set \"lines.intake.skimmer.clogged=40 %%\""
+    })
+public final class PumpsCommand implements Callable<Integer> {
+  private static final int MOST_TOGETHER = 9;
+  private static final double NANOSECONDS = 1e9;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private ProjectArguments project;
+
+  @Option(
+      names = "--from",
+      paramLabel = "FOLDER",
+      required = true,
+      description = "The folder with the data sheets, files that end in .csv.")
+  private Path folder;
+
+  @Mixin private PumpArguments pump;
+
+  @Option(
+      names = "--upto",
+      paramLabel = "N",
+      description = "Tries up to N of each pump together, in parallel and in series.")
+  private int upTo = 1;
+
+  @Mixin private CostArguments cost;
+
+  @Mixin private ChartArguments chart;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    if (upTo < 1 || upTo > MOST_TOGETHER) {
+      throw new ParameterException(
+          spec.commandLine(), "--upto is " + upTo + "; it must be 1 to " + MOST_TOGETHER);
+    }
+    Optional<PictureFile> picture = chart.picture(project.file());
+    Project read = project.read();
+    PumpPlace place = pump.placeIn(read);
+    Wished.require(read);
+    OtherPumps.requireChosen(read, place);
+    RunningTerms terms = cost.terms(read.running());
+    SheetFolder sheets = SheetFolder.read(folder, read.network().water().densityKgPerM3());
+    Offers offers = Offers.of(sheets, read.running(), read.prices());
+    PumpsAnswer answer = answer(read, place, terms, sheets, offers);
+    picture.ifPresent(file -> file.write(CandidatesPicture.of(answer)));
+    String report =
+        format == Format.JSON ? PumpsJson.of(answer) : PumpsText.of(answer, Ink.ofTerminal());
+    spec.commandLine().getOut().print(report);
+    spec.commandLine().getOut().flush();
+    return ExitStatus.DONE;
+  }
+
+  private PumpsAnswer answer(
+      Project read, PumpPlace place, RunningTerms terms, SheetFolder sheets, Offers offers) {
+    Network network = read.network();
+    long start = System.nanoTime();
+    PumpTrials trials = new PumpTrials(network, place);
+    PumpChoice choice = PumpChooser.choose(trials, offers.pumps(), upTo, terms);
+    Effort effort =
+        new Effort(choice.solves(), (System.nanoTime() - start) / NANOSECONDS);
+    return new PumpsAnswer(
+        new DutyAnswer(
+            read.title(), Shown.of(read), network, place, DutyFinder.find(network, place)),
+        project.changes(),
+        terms,
+        offers.currency(),
+        choice,
+        sheets.faults(),
+        offers.otherCurrencies(),
+        effort);
+  }
+}

@@ -1,0 +1,86 @@
+package rillwright.cli.file.pump;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+import rillwright.curves.sheet.DataSheet;
+
+/**
+ * All data sheets of a folder: a supplier's list.
+ *
+ * @param sheets those that are right, by the file's name without its ending, in alphabetical order
+ * @param faults what is wrong with the others
+ */
+public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
+  private static final String ENDING = ".csv";
+
+  public SheetFolder {
+    sheets = Collections.unmodifiableMap(new LinkedHashMap<>(sheets));
+    faults = List.copyOf(faults);
+  }
+
+  /**
+   * Reads a folder.
+   *
+   * @param densityKgPerM3 of the water in which heads given as pressures are told
+   * @throws InvalidInput if it is no folder, holds no data sheet, or none that is right
+   */
+  public static SheetFolder read(Path folder, double densityKgPerM3) {
+    List<Path> files = list(folder);
+    FolderSheets source = new FolderSheets(folder);
+    Map<String, DataSheet> sheets = new LinkedHashMap<>();
+    List<Fault> faults = new ArrayList<>();
+    for (Path file : files) {
+      String name = file.getFileName().toString();
+      try {
+        String model = name.substring(0, name.length() - ENDING.length());
+        sheets.put(model, source.read(name, densityKgPerM3));
+      } catch (InvalidInput wrong) {
+        faults.addAll(wrong.faults());
+      }
+    }
+    if (sheets.isEmpty()) {
+      throw new InvalidInput(faults);
+    }
+    return new SheetFolder(sheets, faults);
+  }
+
+  private static List<Path> list(Path folder) {
+    Place place = Place.whole(folder.toString());
+    if (!Files.exists(folder)) {
+      throw new InvalidInput(place, "there is no such folder");
+    }
+    if (!Files.isDirectory(folder)) {
+      throw new InvalidInput(place, "this is a file; name the folder that holds the data sheets");
+    }
+    List<Path> files = new ArrayList<>();
+    try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
+      for (Path entry : entries) {
+        String name = entry.getFileName().toString().toLowerCase(Locale.ROOT);
+        if (name.endsWith(ENDING) && !name.startsWith(".") && !Files.isDirectory(entry)) {
+          files.add(entry);
+        }
+      }
+    } catch (IOException e) {
+      throw new InvalidInput(place, "the folder cannot be read");
+    }
+    if (files.isEmpty()) {
+      throw new InvalidInput(
+          place,
+          "no data sheet lies in this folder; a data sheet is a file that ends in .csv and begins"
+              + " with \"flow [gph],head [ft],power [W]\"");
+    }
+    Collections.sort(files);
+    return files;
+  }
+}

@@ -1,0 +1,35 @@
+package rillwright.cli.report;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.fault.Fault;
+import rillwright.solver.study.pumpchoice.PumpChoice;
+import rillwright.solver.trial.RunningTerms;
+
+/**
+ * Pumps of a list tried in a project.
+ *
+ * @param duty what the pump must make
+ * @param changes made on the command line, as written
+ * @param terms what running costs
+ * @param currency of all prices; empty if none is known
+ * @param choice the pumps, ranked
+ * @param faults what is wrong with sheets that could not be tried
+ * @param otherCurrencies models whose price is in another currency and does not count
+ * @param effort of trying them
+ */
+public record PumpsAnswer(
+    DutyAnswer duty,
+    List<String> changes,
+    RunningTerms terms,
+    Optional<String> currency,
+    PumpChoice choice,
+    List<Fault> faults,
+    List<String> otherCurrencies,
+    Effort effort) {
+  public PumpsAnswer {
+    changes = List.copyOf(changes);
+    faults = List.copyOf(faults);
+    otherCurrencies = List.copyOf(otherCurrencies);
+  }
+}

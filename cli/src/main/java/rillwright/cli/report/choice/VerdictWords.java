@@ -1,0 +1,111 @@
+package rillwright.cli.report.choice;
+
+import java.util.OptionalDouble;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.pumping.HeadNeeded;
+import rillwright.solver.trial.Demand;
+import rillwright.solver.trial.PumpTrial;
+import rillwright.solver.trial.RunningPoint;
+import rillwright.solver.trial.Verdict;
+
+/** A verdict on a pump, and what would have to change. */
+public final class VerdictWords {
+  private final ShownUnits units;
+  private final Demand demand;
+
+  /** Words in units, about one demand. */
+  public VerdictWords(ShownUnits units, Demand demand) {
+    this.units = units;
+    this.demand = demand;
+  }
+
+  /** A few words for a cell of a table. */
+  public String brief(PumpTrial trial) {
+    Verdict verdict = trial.verdict();
+    return switch (verdict.kind()) {
+      case DOES -> "does it";
+      case JUST_SHORT -> "does it, just short by " + shortBy(verdict);
+      case THROTTLED -> "does it when throttled" + throttledPower(verdict);
+      case THROTTLED_JUST_SHORT ->
+          "does it, just short, when throttled" + throttledPower(verdict);
+      case FALLS_SHORT ->
+          verdict.worstShare() < 1 ? "falls short by " + shortBy(verdict) : "draws air";
+      case CANNOT_LIFT -> "cannot lift";
+    };
+  }
+
+  private String throttledPower(Verdict verdict) {
+    OptionalDouble power = verdict.throttled().orElseThrow().powerW();
+    return power.isPresent() ? ", " + units.power(power.getAsDouble()) : "";
+  }
+
+  private String shortBy(Verdict verdict) {
+    return units.share(1 - verdict.worstShare());
+  }
+
+  /** The whole verdict, without a full stop. */
+  public String full(PumpTrial trial) {
+    Verdict verdict = trial.verdict();
+    String worst = PlainText.quoted(verdict.worst().value());
+    return switch (verdict.kind()) {
+      case DOES -> "does it";
+      case JUST_SHORT -> "does it, just short: " + worst + " gets " + shortBy(verdict) + " less";
+      case THROTTLED -> "does it when throttled to " + throttled(verdict);
+      case THROTTLED_JUST_SHORT ->
+          "does it, just short, when throttled: 95 % of every wish at " + throttled(verdict);
+      case FALLS_SHORT ->
+          verdict.worstShare() < 1
+              ? "falls short by " + shortBy(verdict) + " at " + worst
+              : "draws its chamber down to the intake";
+      case CANNOT_LIFT -> "cannot lift to " + worst;
+    };
+  }
+
+  private String throttled(Verdict verdict) {
+    RunningPoint point = verdict.throttled().orElseThrow();
+    OptionalDouble power = point.powerW();
+    return units.flow(point.flowM3PerS())
+        + " at "
+        + units.head(point.headM())
+        + (power.isPresent() ? ", " + units.power(power.getAsDouble()) : "");
+  }
+
+  /** What would have to change for a pump that does not do it: a sentence. */
+  public String change(PumpTrial trial) {
+    Verdict verdict = trial.verdict();
+    if (demand.throttled().isEmpty()) {
+      return "Not the pump: what comes in is too little for the wishes.";
+    }
+    OptionalDouble lift = demand.liftM(verdict.worst());
+    if (verdict.kind() == Verdict.Kind.CANNOT_LIFT) {
+      return "Its "
+          + units.head(trial.set().headAt(0))
+          + " at no flow do not reach the lift of "
+          + units.head(lift.orElseThrow())
+          + "; no pipe helps.";
+    }
+    if (verdict.missingHeadM().isEmpty()) {
+      return "Let more water in: a wider or lower skimmer.";
+    }
+    HeadNeeded needed = demand.throttled().get().needed();
+    double gives = trial.set().headAt(needed.flowM3PerS());
+    String makes =
+        gives > 0
+            ? "It gives "
+                + units.head(gives)
+                + " at "
+                + units.flow(needed.flowM3PerS())
+                + " where "
+                + units.head(needed.headM())
+                + " are needed"
+            : "It cannot make " + units.flow(needed.flowM3PerS()) + " at any head";
+    boolean pipeCouldHelp = gives > lift.orElse(0);
+    return makes
+        + (pipeCouldHelp
+            ? "; "
+                + units.head(verdict.missingHeadM().getAsDouble())
+                + " less friction would do (larger pipe, fewer fittings)."
+            : "; the lift alone takes " + units.head(lift.orElse(0)) + ", so no pipe helps.");
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * Words for pumps tried, used by text, JSON and pictures alike. Uses {@code report.units} and the
+ * solver.
+ */
+package rillwright.cli.report.choice;

@@ -1,0 +1,138 @@
+package rillwright.cli.report.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.PumpsAnswer;
+import rillwright.cli.report.choice.SetupWords;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.chart.content.CurvePoint;
+import rillwright.curves.chart.content.CurveSeries;
+import rillwright.curves.chart.content.FlowMark;
+import rillwright.curves.chart.content.HeadMark;
+import rillwright.curves.chart.content.OperatingChart;
+import rillwright.curves.chart.content.OperatingPoint;
+import rillwright.curves.chart.content.PumpCurveSeries;
+import rillwright.curves.trace.PumpTrace;
+import rillwright.curves.trace.SystemCurve;
+import rillwright.solver.trial.PumpTrial;
+import rillwright.solver.trial.RatedTrial;
+
+/** The picture of pumps tried: their curves over the one system curve, with where each runs. */
+public final class CandidatesPicture {
+  /** More curves than these cannot be told apart; the best are drawn. */
+  private static final int MOST_CURVES = 12;
+
+  private static final double ROOM = 1.08;
+
+  private final PumpsAnswer answer;
+  private final ShownUnits units;
+  private final List<RatedTrial> drawn;
+
+  private CandidatesPicture(PumpsAnswer answer) {
+    this.answer = answer;
+    this.units = answer.duty().units();
+    List<RatedTrial> ranked = answer.choice().ranked();
+    this.drawn = ranked.subList(0, Math.min(MOST_CURVES, ranked.size()));
+  }
+
+  /** What is to be drawn. */
+  public static OperatingChart of(PumpsAnswer answer) {
+    return new CandidatesPicture(answer).chart();
+  }
+
+  private OperatingChart chart() {
+    double to =
+        ROOM
+            * drawn.stream()
+                .mapToDouble(
+                    rated ->
+                        Math.max(
+                            rated.trial().set().publishedRangeM3PerS(),
+                            rated.trial().operating().flowM3PerS()))
+                .max()
+                .orElseThrow();
+    SystemCurve system =
+        SystemCurve.trace(answer.duty().network(), answer.duty().place(), to);
+    List<CurvePoint> points = system.points();
+    return new OperatingChart(
+        answer.duty().title(),
+        caption(),
+        units.flowUnit(),
+        units.headUnit(),
+        points.size() > 1
+            ? List.of(new CurveSeries("the pipes and falls need", points))
+            : List.of(),
+        drawn.stream().map(rated -> series(rated.trial())).toList(),
+        operatingPoints(),
+        limit(system),
+        points.stream()
+            .findFirst()
+            .map(
+                first ->
+                    new HeadMark(first.headM(), "lift at no flow " + units.head(first.headM()))),
+        Optional.empty());
+  }
+
+  private String caption() {
+    int left = answer.choice().ranked().size() - drawn.size();
+    return "Pumps tried in line \""
+        + answer.duty().place().line().value()
+        + "\", best first"
+        + (left > 0 ? "; " + left + " more are not drawn" : "");
+  }
+
+  private PumpCurveSeries series(PumpTrial trial) {
+    double flow = trial.operating().flowM3PerS();
+    List<CurvePoint> beyond =
+        flow > trial.set().publishedRangeM3PerS()
+            ? PumpTrace.beyond(trial.set(), ROOM * flow).stream()
+                .filter(point -> point.headM() >= 0)
+                .toList()
+            : List.of();
+    return new PumpCurveSeries(
+        SetupWords.of(trial.setup(), units),
+        PumpTrace.published(trial.set()),
+        beyond.size() > 1 ? beyond : List.of(),
+        List.of());
+  }
+
+  private List<OperatingPoint> operatingPoints() {
+    List<OperatingPoint> points = new ArrayList<>();
+    for (RatedTrial rated : drawn) {
+      PumpTrial trial = rated.trial();
+      boolean first = points.isEmpty() && rated.does();
+      points.add(
+          new OperatingPoint(
+              Math.max(0, trial.operating().flowM3PerS()),
+              trial.operating().headM(),
+              first ? label(trial) : List.of()));
+    }
+    return points;
+  }
+
+  private List<String> label(PumpTrial trial) {
+    List<String> lines = new ArrayList<>();
+    lines.add(SetupWords.of(trial.setup(), units));
+    lines.add(
+        units.flow(trial.operating().flowM3PerS())
+            + " at "
+            + units.head(trial.operating().headM()));
+    OptionalDouble power = trial.operating().powerW();
+    if (power.isPresent()) {
+      lines.add(units.power(power.getAsDouble()));
+    }
+    return lines;
+  }
+
+  private Optional<FlowMark> limit(SystemCurve system) {
+    OptionalDouble greatest = system.greatestFlowM3PerS();
+    return greatest.isPresent() && greatest.getAsDouble() > 0
+        ? Optional.of(
+            new FlowMark(
+                greatest.getAsDouble(),
+                "no more than " + units.flow(greatest.getAsDouble()) + " comes in"))
+        : Optional.empty();
+  }
+}

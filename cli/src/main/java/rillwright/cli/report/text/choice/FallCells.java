@@ -1,0 +1,50 @@
+package rillwright.cli.report.text.choice;
+
+import java.util.List;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Cell;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.Wishes;
+import rillwright.solver.trial.PumpTrial;
+
+/** What the wished falls get: a column for each of two, or one for the worst of more. */
+final class FallCells {
+  private static final int MOST_COLUMNS = 2;
+
+  private final Wishes wishes;
+  private final ShownUnits units;
+
+  FallCells(Wishes wishes, ShownUnits units) {
+    this.wishes = wishes;
+    this.units = units;
+  }
+
+  private boolean each() {
+    return wishes.flowM3PerS().size() <= MOST_COLUMNS;
+  }
+
+  void addColumns(TextTable table) {
+    if (each()) {
+      wishes.flowM3PerS().keySet().forEach(fall -> table.column(fall.value(), Side.RIGHT));
+    } else {
+      table.column("worst fall", Side.RIGHT);
+    }
+  }
+
+  List<Cell> cells(PumpTrial trial) {
+    return each()
+        ? wishes.flowM3PerS().keySet().stream().map(fall -> Cell.of(gets(fall, trial))).toList()
+        : List.of(
+            Cell.of(
+                trial.verdict().worst().value() + " " + units.share(trial.verdict().worstShare())));
+  }
+
+  private String gets(PointName fall, PumpTrial trial) {
+    double flow = trial.state().point(fall).outflowM3PerS();
+    return flow == 0
+        ? "dry"
+        : units.flow(flow) + " " + units.share(wishes.shareAt(fall, trial.state()));
+  }
+}

@@ -1,0 +1,190 @@
+package rillwright.cli.report.text.choice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.PumpsAnswer;
+import rillwright.cli.report.choice.SetupWords;
+import rillwright.cli.report.choice.VerdictWords;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Ink.Tone;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Cell;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.study.duty.Duty;
+import rillwright.solver.trial.PumpTrial;
+import rillwright.solver.trial.RatedTrial;
+
+/** Pumps tried, on one page. */
+public final class PumpsText {
+  /** Rows of a table; the rest is told by number. */
+  private static final int MOST_ROWS = 12;
+
+  private static final String UNKNOWN = "-";
+
+  private final PumpsAnswer answer;
+  private final ShownUnits units;
+  private final VerdictWords verdicts;
+  private final FallCells falls;
+  private final MoneyWords money;
+  private final Page page;
+
+  private PumpsText(PumpsAnswer answer, Page page) {
+    this.answer = answer;
+    this.units = answer.duty().units();
+    this.verdicts = new VerdictWords(units, answer.choice().demand());
+    this.falls = new FallCells(answer.choice().demand().wishes(), units);
+    this.money = new MoneyWords(units, answer.currency());
+    this.page = page;
+  }
+
+  /** The page. */
+  public static String of(PumpsAnswer answer, Ink ink) {
+    Page page = new Page(ink);
+    new PumpsText(answer, page).print();
+    return page.toString();
+  }
+
+  private void print() {
+    page.title(answer.duty().title());
+    ChangedWords.print(answer.changes(), page);
+    List<RatedTrial> ranked = answer.choice().ranked();
+    List<RatedTrial> does = ranked.stream().filter(RatedTrial::does).toList();
+    List<RatedTrial> others = ranked.stream().filter(rated -> !rated.does()).toList();
+    demand();
+    if (!does.isEmpty()) {
+      page.table(doing(first(does)));
+      more(does);
+      page.table(running(first(does)));
+    }
+    if (!others.isEmpty()) {
+      page.table(notDoing(first(others)));
+      more(others);
+    }
+    page.heading("WHAT TO KNOW");
+    notes(does);
+  }
+
+  private static List<RatedTrial> first(List<RatedTrial> all) {
+    return all.subList(0, Math.min(MOST_ROWS, all.size()));
+  }
+
+  private void more(List<RatedTrial> all) {
+    if (all.size() > MOST_ROWS) {
+      page.paragraph(
+          "and "
+              + (all.size() - MOST_ROWS)
+              + " more, further down the list; --format json gives them all.");
+    }
+  }
+
+  private void demand() {
+    page.blank();
+    Optional<Duty.AsTheyStand> stand = answer.duty().duty().asTheyStand();
+    Optional<Duty.Throttled> throttled = answer.duty().duty().throttled();
+    String where = "The pump in \"" + answer.duty().place().line().value() + "\" must make ";
+    if (stand.isPresent() && throttled.isPresent()) {
+      boolean same = stand.get().flowM3PerS() < 1.02 * throttled.get().flowM3PerS();
+      page.paragraph(
+          where
+              + units.flow(stand.get().flowM3PerS())
+              + " at "
+              + units.head(stand.get().headM())
+              + (same
+                  ? "."
+                  : " with the valves as they stand, or "
+                      + units.flow(throttled.get().flowM3PerS())
+                      + " at "
+                      + units.head(throttled.get().headM())
+                      + " with the easier falls throttled."));
+    }
+  }
+
+  private TextTable doing(List<RatedTrial> rows) {
+    TextTable table = new TextTable("THESE DO IT");
+    falls.addColumns(table);
+    table
+        .column("draws", Side.RIGHT)
+        .column("a year", Side.RIGHT)
+        .column(units.number(answer.terms().years()) + " years", Side.RIGHT)
+        .column("verdict", Side.LEFT);
+    for (RatedTrial rated : rows) {
+      PumpTrial trial = rated.trial();
+      List<Cell> cells = new ArrayList<>(falls.cells(trial));
+      cells.add(Cell.of(power(trial.inUse().powerW())));
+      cells.add(Cell.of(money.energy(rated.energyPerYearKwh())));
+      cells.add(Cell.of(money.cost(rated)));
+      cells.add(new Cell(verdicts.brief(trial), Tone.GOOD));
+      table.row(SetupWords.of(trial.setup(), units), cells);
+    }
+    return table;
+  }
+
+  private String power(OptionalDouble powerW) {
+    return powerW.isPresent() ? units.power(powerW.getAsDouble()) : UNKNOWN;
+  }
+
+  private TextTable running(List<RatedTrial> rows) {
+    TextTable table =
+        new TextTable("WHERE THEY RUN")
+            .column("flow", Side.RIGHT)
+            .column("head", Side.RIGHT)
+            .column("of range", Side.RIGHT)
+            .column("of best", Side.RIGHT)
+            .column("wire to water", Side.RIGHT)
+            .column("price", Side.RIGHT)
+            .column("look out for", Side.LEFT);
+    for (RatedTrial rated : rows) {
+      PumpTrial trial = rated.trial();
+      table.row(
+          SetupWords.of(trial.setup(), units),
+          units.flow(trial.operating().flowM3PerS()),
+          units.head(trial.operating().headM()),
+          units.share(trial.shareOfRange()),
+          share(trial.shareOfBestEfficiencyFlow()),
+          share(trial.operating().efficiency()),
+          money.price(trial.setup().price()),
+          FindingCell.of(trial.findings()));
+    }
+    return table;
+  }
+
+  private String share(OptionalDouble share) {
+    return share.isPresent() ? units.share(share.getAsDouble()) : UNKNOWN;
+  }
+
+  private TextTable notDoing(List<RatedTrial> rows) {
+    TextTable table = new TextTable("THESE DO NOT");
+    falls.addColumns(table);
+    table.column("verdict", Side.LEFT).column("what would have to change", Side.LEFT);
+    for (RatedTrial rated : rows) {
+      PumpTrial trial = rated.trial();
+      List<Cell> cells = new ArrayList<>(falls.cells(trial));
+      cells.add(new Cell(verdicts.brief(trial), Tone.WARNING));
+      cells.add(Cell.of(verdicts.change(trial)));
+      table.row(SetupWords.of(trial.setup(), units), cells);
+    }
+    return table;
+  }
+
+  private void notes(List<RatedTrial> does) {
+    if (does.isEmpty()) {
+      page.marked("! ", PumpNotes.noneDoes(answer));
+    } else {
+      RatedTrial best = does.get(0);
+      page.paragraph(
+          "First is "
+              + SetupWords.of(best.trial().setup(), units)
+              + ": "
+              + verdicts.full(best.trial())
+              + ".");
+      best.trial()
+          .findings()
+          .forEach(finding -> page.marked("! ", finding.message(units)));
+    }
+    PumpNotes.print(answer, does, page);
+  }
+}

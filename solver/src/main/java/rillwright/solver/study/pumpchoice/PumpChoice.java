@@ -1,0 +1,20 @@
+package rillwright.solver.study.pumpchoice;
+
+import java.util.List;
+import rillwright.solver.trial.Demand;
+import rillwright.solver.trial.RatedTrial;
+
+/**
+ * Pumps tried and ranked.
+ *
+ * @param demand what the wishes ask for
+ * @param ranked the best first
+ * @param leftOut models with which the network has no balanced state
+ * @param solves how many pumps were put in and the network balanced
+ */
+public record PumpChoice(Demand demand, List<RatedTrial> ranked, List<String> leftOut, int solves) {
+  public PumpChoice {
+    ranked = List.copyOf(ranked);
+    leftOut = List.copyOf(leftOut);
+  }
+}

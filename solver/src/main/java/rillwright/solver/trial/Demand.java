@@ -1,0 +1,85 @@
+package rillwright.solver.trial;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.HeadNeeded;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.pumping.WishedHead;
+import rillwright.solver.pumping.WishedHead.Governed;
+import rillwright.solver.pumping.Wishes;
+
+/** What the wishes of a network ask of the pump at a place; found once for all pumps tried there. */
+public final class Demand {
+  /** A fall that gets this share of its wish is just short of it. */
+  public static final double JUST_SHORT_SHARE = 0.95;
+
+  private final Wishes wishes;
+  private final Optional<HeadNeeded> asTheyStand;
+  private final Optional<Governed> throttled;
+  private final Optional<Governed> throttledJustShort;
+  private final Map<PointName, OptionalDouble> lifts = new HashMap<>();
+
+  private Demand(Network network, PumpPlace place, Wishes wishes) {
+    this.wishes = wishes;
+    WishedHead whole = new WishedHead(network, place, wishes);
+    this.asTheyStand = whole.asTheyStand();
+    this.throttled = whole.throttled();
+    this.throttledJustShort =
+        new WishedHead(network, place, wishes.times(JUST_SHORT_SHARE)).throttled();
+    for (PointName fall : wishes.flowM3PerS().keySet()) {
+      lifts.put(fall, lift(network, place, fall));
+    }
+  }
+
+  /**
+   * The demand at a place.
+   *
+   * @throws IllegalArgumentException if nothing is wished
+   */
+  public static Demand at(Network network, PumpPlace place) {
+    return new Demand(network, place, Wishes.of(network));
+  }
+
+  /** The head at which the pump begins to reach a fall while the others are shut. */
+  private OptionalDouble lift(Network network, PumpPlace place, PointName fall) {
+    Map<PointName, Double> shut = new HashMap<>();
+    for (PointName other : wishes.flowM3PerS().keySet()) {
+      if (!other.equals(fall)) {
+        shut.put(other, 0.0);
+      }
+    }
+    Optional<HeadNeeded> needed = HeadNeeded.at(network, place, 0, shut);
+    return needed.isPresent()
+        ? OptionalDouble.of(needed.get().headM())
+        : OptionalDouble.empty();
+  }
+
+  /** The wishes. */
+  public Wishes wishes() {
+    return wishes;
+  }
+
+  /** With the valves as they stand: the least flow that is enough; empty if none can be drawn. */
+  public Optional<HeadNeeded> asTheyStand() {
+    return asTheyStand;
+  }
+
+  /** With the others throttled, each at its wish; empty if that cannot be drawn. */
+  public Optional<Governed> throttled() {
+    return throttled;
+  }
+
+  /** The same, each at 95 % of its wish. */
+  public Optional<Governed> throttledJustShort() {
+    return throttledJustShort;
+  }
+
+  /** The head at which a pump begins to reach a wished fall, m; empty if nothing determines it. */
+  public OptionalDouble liftM(PointName fall) {
+    return lifts.getOrDefault(fall, OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,85 @@
+package rillwright.solver.trial;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.HeadNeeded;
+import rillwright.solver.pumping.WishedHead.Governed;
+import rillwright.solver.pumping.Wishes;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.trial.Verdict.Kind;
+
+/** Finds the {@link Verdict} on a pump in a network. */
+final class Judge {
+  /** More than this share of a wish is so much that it should be throttled. */
+  private static final double TOO_MUCH_SHARE = 1.25;
+
+  /** Less than this share below a wish is nothing that anyone sees. */
+  private static final double ENOUGH_SHARE = 0.999;
+
+  /** Share of a head by which rounding may make it look too small. */
+  private static final double ROUNDING = 1e-9;
+
+  private final Demand demand;
+  private final double densityKgPerM3;
+
+  Judge(Demand demand, double densityKgPerM3) {
+    this.demand = demand;
+    this.densityKgPerM3 = densityKgPerM3;
+  }
+
+  Verdict judge(PumpSet set, SteadyState state) {
+    Wishes wishes = demand.wishes();
+    PointName worst = wishes.worstIn(state);
+    double least = wishes.shareAt(worst, state);
+    boolean starves = state.points().stream().anyMatch(PointState::isStarved);
+    boolean asItStands = wishes.greatestShareIn(state) <= TOO_MUCH_SHARE && !starves;
+    Kind kind;
+    if (asItStands && least >= ENOUGH_SHARE) {
+      kind = Kind.DOES;
+    } else if (asItStands && least >= Demand.JUST_SHORT_SHARE) {
+      kind = Kind.JUST_SHORT;
+    } else if (reaches(set, demand.throttled())) {
+      kind = Kind.THROTTLED;
+    } else if (reaches(set, demand.throttledJustShort())) {
+      kind = Kind.THROTTLED_JUST_SHORT;
+    } else {
+      kind = cannotLift(set, worst, least) ? Kind.CANNOT_LIFT : Kind.FALLS_SHORT;
+    }
+    return new Verdict(kind, worst, least, starves, throttled(kind, set), missingHead(set));
+  }
+
+  private static boolean reaches(PumpSet set, Optional<Governed> governed) {
+    return governed.isPresent() && lackM(set, governed.get().needed()) <= 0;
+  }
+
+  private static double lackM(PumpSet set, HeadNeeded needed) {
+    double room = ROUNDING * Math.abs(needed.headM());
+    return needed.headM() - room - set.headAt(needed.flowM3PerS());
+  }
+
+  private boolean cannotLift(PumpSet set, PointName worst, double least) {
+    OptionalDouble lift = demand.liftM(worst);
+    return least == 0 && lift.isPresent() && set.headAt(0) <= lift.getAsDouble();
+  }
+
+  private Optional<RunningPoint> throttled(Kind kind, PumpSet set) {
+    Optional<Governed> governed =
+        switch (kind) {
+          case THROTTLED -> demand.throttled();
+          case THROTTLED_JUST_SHORT -> demand.throttledJustShort();
+          default -> Optional.empty();
+        };
+    return governed.map(at -> RunningPoint.of(set, at.needed().flowM3PerS(), densityKgPerM3));
+  }
+
+  private OptionalDouble missingHead(PumpSet set) {
+    if (demand.throttled().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double lack = lackM(set, demand.throttled().get().needed());
+    return lack > 0 ? OptionalDouble.of(lack) : OptionalDouble.empty();
+  }
+}

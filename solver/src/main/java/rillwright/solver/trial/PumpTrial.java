@@ -1,0 +1,48 @@
+package rillwright.solver.trial;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * A pump tried in a network.
+ *
+ * @param setup which, how many, at what speed
+ * @param set the same as the balance knows it
+ * @param state what flows where with it, the valves as they stand
+ * @param operating where it runs then
+ * @param verdict whether it gives the falls their wishes
+ * @param findings what the crew should know, the valves as they stand
+ */
+public record PumpTrial(
+    PumpSetup setup,
+    PumpSet set,
+    SteadyState state,
+    RunningPoint operating,
+    Verdict verdict,
+    List<Finding> findings) {
+  public PumpTrial {
+    findings = List.copyOf(findings);
+  }
+
+  /** Where it would run day by day: throttled, if that is how it does it. */
+  public RunningPoint inUse() {
+    return verdict.throttled().orElse(operating);
+  }
+
+  /** Its flow as a share of its published range. */
+  public double shareOfRange() {
+    return operating.flowM3PerS() / set.publishedRangeM3PerS();
+  }
+
+  /** Its flow as a share of its best-efficiency flow; empty if the sheet gives no power. */
+  public OptionalDouble shareOfBestEfficiencyFlow() {
+    OptionalDouble best = BestEfficiency.flowM3PerS(set.curve());
+    return best.isPresent()
+        ? OptionalDouble.of(
+            shareOfRange() * set.curve().lastFlowM3PerS() / best.getAsDouble())
+        : best;
+  }
+}

@@ -1,0 +1,104 @@
+package rillwright.solver.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.finding.Findings;
+import rillwright.solver.law.minor.VelocityHeadLoss;
+import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Pump;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/**
+ * Tries pumps in place of the pump of a network. Each is put in and the whole network balanced, so
+ * that a trial says what the balance says.
+ */
+public final class PumpTrials {
+  private final Network network;
+  private final PumpPlace place;
+  private final Demand demand;
+  private final Judge judge;
+  private int solves;
+
+  /**
+   * Trials at a place of a network whose other pumps are chosen.
+   *
+   * @throws IllegalArgumentException if nothing is wished
+   */
+  public PumpTrials(Network network, PumpPlace place) {
+    this.network = network;
+    this.place = place;
+    this.demand = Demand.at(network, place);
+    this.judge = new Judge(demand, network.water().densityKgPerM3());
+  }
+
+  /** What the wishes ask of the pump. */
+  public Demand demand() {
+    return demand;
+  }
+
+  /** How many trials were run. */
+  public int solves() {
+    return solves;
+  }
+
+  /**
+   * One trial.
+   *
+   * @throws rillwright.solver.steady.NoBalance if there is no balanced state with this pump
+   */
+  public PumpTrial run(PumpSetup setup) {
+    solves++;
+    PumpSet set = setup.set(runsBack());
+    Pump pump = new Pump(setup.offer().model(), set);
+    SteadyState state =
+        SteadyStateFinder.find(network.withPart(place.line(), place.partIndex(), pump));
+    List<Finding> findings = new ArrayList<>(Findings.of(state));
+    LowSubmergence.find(setup.offer(), place.line(), state).ifPresent(findings::add);
+    double flow = state.line(place.line()).flowM3PerS();
+    return new PumpTrial(
+        setup,
+        set,
+        state,
+        RunningPoint.of(set, flow, network.water().densityKgPerM3()),
+        judge.judge(set, state),
+        findings);
+  }
+
+  /** What the place says about water that runs back stays there. */
+  private Optional<VelocityHeadLoss> runsBack() {
+    Part part = network.line(place.line()).parts().get(place.partIndex());
+    return part instanceof Pump pump ? pump.set().runsBack() : Optional.empty();
+  }
+
+  /**
+   * A pump as it is, and if its speed can be set also at the least speed that gives every fall its
+   * wish: with the valves as they stand or, where that gives some fall far too much, throttled.
+   */
+  public List<PumpTrial> runAtUsefulSpeeds(PumpSetup setup) {
+    List<PumpTrial> trials = new ArrayList<>();
+    trials.add(run(setup));
+    Optional<PumpTrial> slower = slowest(setup);
+    slower.filter(trial -> trial.setup().speed() != setup.speed()).ifPresent(trials::add);
+    return trials;
+  }
+
+  private Optional<PumpTrial> slowest(PumpSetup setup) {
+    Optional<PumpTrial> asTheyStand =
+        demand.asTheyStand().flatMap(setup::slowestFor).map(this::run);
+    boolean doesAsItIs =
+        asTheyStand.isPresent() && asTheyStand.get().verdict().throttled().isEmpty();
+    return doesAsItIs
+        ? asTheyStand
+        : demand
+            .throttled()
+            .flatMap(governed -> setup.slowestFor(governed.needed()))
+            .map(this::run)
+            .or(() -> asTheyStand);
+  }
+}

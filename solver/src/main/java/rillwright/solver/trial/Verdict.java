@@ -1,0 +1,52 @@
+package rillwright.solver.trial;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.network.PointName;
+
+/**
+ * Whether a pump gives the falls their wishes.
+ *
+ * @param kind in short
+ * @param worst the fall that gets the least share of its wish with the valves as they stand
+ * @param worstShare that share
+ * @param starves whether it draws a chamber down with the valves as they stand
+ * @param throttled where it runs when throttled, if that is how it does it
+ * @param missingHeadM the head that it lacks at the wishes' flow with the others throttled, m; empty
+ *     if it lacks none or that flow cannot be drawn
+ */
+public record Verdict(
+    Kind kind,
+    PointName worst,
+    double worstShare,
+    boolean starves,
+    Optional<RunningPoint> throttled,
+    OptionalDouble missingHeadM) {
+
+  /** A verdict in short, the best first. */
+  public enum Kind {
+    /** Every fall gets its wish and up to a quarter more. */
+    DOES(true),
+    /** Every fall gets its wish less 5 %, up to a quarter more. */
+    JUST_SHORT(true),
+    /** Some fall gets more than that; throttled, every fall gets its wish. */
+    THROTTLED(true),
+    /** Throttled, every fall gets 95 % of its wish, though not all of it. */
+    THROTTLED_JUST_SHORT(true),
+    /** Some fall gets too little, whatever is throttled. */
+    FALLS_SHORT(false),
+    /** Its head at no flow does not reach a fall. */
+    CANNOT_LIFT(false);
+
+    private final boolean does;
+
+    Kind(boolean does) {
+      this.does = does;
+    }
+  }
+
+  /** Whether it does it: just short and throttled included. */
+  public boolean does() {
+    return kind.does;
+  }
+}
