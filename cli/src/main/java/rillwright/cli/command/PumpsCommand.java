@@ -110,7 +110,7 @@ public final class PumpsCommand implements Callable<Integer> {
     PumpTrials trials = new PumpTrials(network, place);
     PumpChoice choice = PumpChooser.choose(trials, offers.pumps(), upTo, terms);
     Effort effort =
-        new Effort(choice.solves(), (System.nanoTime() - start) / NANOSECONDS);
+        new Effort(choice.ranked().size(), (System.nanoTime() - start) / NANOSECONDS);
     return new PumpsAnswer(
         new DutyAnswer(
             read.title(), Shown.of(read), network, place, DutyFinder.find(network, place)),

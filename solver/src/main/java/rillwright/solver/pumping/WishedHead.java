@@ -12,10 +12,18 @@ import rillwright.solver.network.PointName;
  * The flow and head that wishes ask of the pump at a place, with the valves as they stand and with
  * the falls that would get too much throttled.
  *
- * <p>Every fall's flow rises with the pump's, so the least sufficient flow is found by halving.
+ * <p>Every fall's flow rises with the pump's, so the least sufficient flow is found between one that
+ * is too little and one that is enough: by false position, the weight of an end that stays halved,
+ * and by plain halving at every fourth try.
+ *
+ * <p>Source: Dowell, M. and Jarratt, P. (1971), "A modified regula falsi method for computing the
+ * root of an equation", BIT 11, 168–174 (from memory).
  */
 public final class WishedHead {
   private static final double RELATIVE_ACCURACY = 1e-13;
+
+  /** A surplus that cannot be told from none, as a share of a wish. */
+  private static final double EXACT = 1e-13;
 
   /**
    * How many times the sum of the wishes a pump may have to make where other outlets take their
@@ -94,22 +102,35 @@ public final class WishedHead {
   private Optional<HeadNeeded> leastFlow(
       DoubleFunction<Optional<HeadNeeded>> at, ToDoubleFunction<HeadNeeded> surplus) {
     double low = 0;
+    double lack = 1;
     double high = sumOfWishes;
     Optional<HeadNeeded> best = at.apply(high);
     while (best.isPresent() && surplus.applyAsDouble(best.get()) < 0) {
       low = high;
+      lack = -surplus.applyAsDouble(best.get());
       high *= 1.5;
       best = high > MOST_TIMES_WISHES * sumOfWishes ? Optional.empty() : at.apply(high);
     }
+    double over = best.isPresent() ? surplus.applyAsDouble(best.get()) : Double.NaN;
     // A flow that cannot be drawn counts as too much: below it there may be one that is enough.
-    while (high - low > RELATIVE_ACCURACY * high) {
-      double middle = (low + high) / 2;
+    int side = 0;
+    for (int round = 0; high - low > RELATIVE_ACCURACY * high && !(over <= EXACT); round++) {
+      double position = lack / (lack + over);
+      boolean halve = !(position > 0 && position < 1) || round % 4 == 3;
+      double middle = low + (high - low) * (halve ? 0.5 : position);
       Optional<HeadNeeded> tried = at.apply(middle);
-      if (tried.isPresent() && surplus.applyAsDouble(tried.get()) < 0) {
+      double found = tried.isPresent() ? surplus.applyAsDouble(tried.get()) : Double.NaN;
+      if (found < 0) {
         low = middle;
+        lack = -found;
+        over = side < 0 ? over / 2 : over;
+        side = -1;
       } else {
         high = middle;
         best = tried;
+        over = found;
+        lack = side > 0 ? lack / 2 : lack;
+        side = 1;
       }
     }
     return best;

@@ -23,7 +23,6 @@ public final class PumpTrials {
   private final PumpPlace place;
   private final Demand demand;
   private final Judge judge;
-  private int solves;
 
   /**
    * Trials at a place of a network whose other pumps are chosen.
@@ -42,18 +41,12 @@ public final class PumpTrials {
     return demand;
   }
 
-  /** How many trials were run. */
-  public int solves() {
-    return solves;
-  }
-
   /**
    * One trial.
    *
    * @throws rillwright.solver.steady.NoBalance if there is no balanced state with this pump
    */
   public PumpTrial run(PumpSetup setup) {
-    solves++;
     PumpSet set = setup.set(runsBack());
     Pump pump = new Pump(setup.offer().model(), set);
     SteadyState state =

@@ -10,9 +10,8 @@ import rillwright.solver.trial.RatedTrial;
  * @param demand what the wishes ask for
  * @param ranked the best first
  * @param leftOut models with which the network has no balanced state
- * @param solves how many pumps were put in and the network balanced
  */
-public record PumpChoice(Demand demand, List<RatedTrial> ranked, List<String> leftOut, int solves) {
+public record PumpChoice(Demand demand, List<RatedTrial> ranked, List<String> leftOut) {
   public PumpChoice {
     ranked = List.copyOf(ranked);
     leftOut = List.copyOf(leftOut);

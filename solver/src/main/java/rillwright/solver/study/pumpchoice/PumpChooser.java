@@ -2,6 +2,7 @@ package rillwright.solver.study.pumpchoice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rillwright.solver.balance.NotBalanced;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.trial.PumpOffer;
@@ -11,7 +12,7 @@ import rillwright.solver.trial.PumpTrials;
 import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.RunningTerms;
 
-/** Tries every pump of a list in a network and ranks them. */
+/** Tries every pump of a list in a network, on all processors, and ranks them. */
 public final class PumpChooser {
   private PumpChooser() {}
 
@@ -26,25 +27,40 @@ public final class PumpChooser {
    */
   public static PumpChoice choose(
       PumpTrials trials, List<PumpOffer> offers, int upTo, RunningTerms terms) {
+    List<Tried> all =
+        offers.parallelStream().map(offer -> tryAll(trials, offer, upTo, terms)).toList();
     List<RatedTrial> ranked = new ArrayList<>();
     List<String> leftOut = new ArrayList<>();
-    RuntimeException why = null;
-    for (PumpOffer offer : offers) {
-      try {
-        for (PumpSetup setup : PumpSetup.listOf(offer, upTo)) {
-          for (PumpTrial trial : trials.runAtUsefulSpeeds(setup)) {
-            ranked.add(RatedTrial.of(trial, terms));
-          }
-        }
-      } catch (NoBalance | NotBalanced unbalanced) {
-        leftOut.add(offer.model());
-        why = unbalanced;
+    Optional<RuntimeException> why = Optional.empty();
+    for (Tried tried : all) {
+      ranked.addAll(tried.rated());
+      why = why.or(tried::unbalanced);
+      if (tried.unbalanced().isPresent()) {
+        leftOut.add(tried.offer().model());
       }
     }
-    if (ranked.isEmpty() && why != null) {
-      throw why;
+    if (ranked.isEmpty() && why.isPresent()) {
+      throw why.get();
     }
     ranked.sort(RatedTrial.BEST_FIRST);
-    return new PumpChoice(trials.demand(), ranked, leftOut, trials.solves());
+    return new PumpChoice(trials.demand(), ranked, leftOut);
+  }
+
+  /** What became of one offer: trials, or why there is no balance. */
+  private record Tried(
+      PumpOffer offer, List<RatedTrial> rated, Optional<RuntimeException> unbalanced) {}
+
+  private static Tried tryAll(PumpTrials trials, PumpOffer offer, int upTo, RunningTerms terms) {
+    List<RatedTrial> rated = new ArrayList<>();
+    try {
+      for (PumpSetup setup : PumpSetup.listOf(offer, upTo)) {
+        for (PumpTrial trial : trials.runAtUsefulSpeeds(setup)) {
+          rated.add(RatedTrial.of(trial, terms));
+        }
+      }
+      return new Tried(offer, rated, Optional.empty());
+    } catch (NoBalance | NotBalanced unbalanced) {
+      return new Tried(offer, List.of(), Optional.of(unbalanced));
+    }
   }
 }
