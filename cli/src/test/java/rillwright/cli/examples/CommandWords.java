@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The words of a command line, quotes kept together, with files found in a folder. */
+/** The words of a command line, quotes kept together, with files found in a folder; the first is
+ * the command. */
 final class CommandWords {
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
@@ -16,7 +17,12 @@ final class CommandWords {
     Matcher matcher = WORD.matcher(command);
     return matcher
         .results()
-        .map(word -> word.group(1) == null ? inFolder(word.group(2), folder) : word.group(1))
+        .map(
+            word -> {
+              boolean isCommand = word.start() == 0;
+              String plain = word.group(2);
+              return plain == null ? word.group(1) : isCommand ? plain : inFolder(plain, folder);
+            })
         .toList();
   }
 

@@ -8,6 +8,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 
 /** Shapes that tell curves apart where colours do not. */
 enum Mark {
@@ -27,13 +28,25 @@ enum Mark {
   TRIANGLE {
     @Override
     Shape at(double x, double y, double r) {
-      return polygon(x, y, 1.25 * r, 3);
+      return polygon(x, y, 1.25 * r, 3, 0);
     }
   },
   DIAMOND {
     @Override
     Shape at(double x, double y, double r) {
-      return polygon(x, y, 1.3 * r, 4);
+      return polygon(x, y, 1.3 * r, 4, 0);
+    }
+  },
+  TRIANGLE_DOWN {
+    @Override
+    Shape at(double x, double y, double r) {
+      return polygon(x, y, 1.25 * r, 3, Math.PI);
+    }
+  },
+  STAR {
+    @Override
+    Shape at(double x, double y, double r) {
+      return star(x, y, 1.5 * r);
     }
   };
 
@@ -41,13 +54,29 @@ enum Mark {
 
   abstract Shape at(double x, double y, double r);
 
-  /** A regular polygon with a corner on top. */
-  private static Shape polygon(double x, double y, double r, int corners) {
+  /** A regular polygon with a corner at an angle from the top. */
+  private static Shape polygon(double x, double y, double r, int corners, double turn) {
+    double[] radii = new double[corners];
+    Arrays.fill(radii, r);
+    return around(x, y, radii, turn);
+  }
+
+  /** A star of five rays, one of them upwards. */
+  private static Shape star(double x, double y, double r) {
+    double[] radii = new double[10];
+    for (int i = 0; i < radii.length; i++) {
+      radii[i] = i % 2 == 0 ? r : 0.45 * r;
+    }
+    return around(x, y, radii, 0);
+  }
+
+  /** Corners at equal angles around a point, each at its own distance. */
+  private static Shape around(double x, double y, double[] radii, double turn) {
     Path2D path = new Path2D.Double();
-    for (int i = 0; i < corners; i++) {
-      double angle = 2 * Math.PI * i / corners;
-      double cornerX = x + r * Math.sin(angle);
-      double cornerY = y - r * Math.cos(angle);
+    for (int i = 0; i < radii.length; i++) {
+      double angle = turn + 2 * Math.PI * i / radii.length;
+      double cornerX = x + radii[i] * Math.sin(angle);
+      double cornerY = y - radii[i] * Math.cos(angle);
       if (i == 0) {
         path.moveTo(cornerX, cornerY);
       } else {

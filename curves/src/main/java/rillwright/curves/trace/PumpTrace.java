@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.PowerSeries.PowerPoint;
+import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.law.pump.PumpSet;
 
 /** The curves of a pump as points to draw. */
@@ -25,6 +26,17 @@ public final class PumpTrace {
   public static List<CurvePoint> beyond(PumpSet set, double toFlowM3PerS) {
     double from = set.publishedRangeM3PerS();
     return toFlowM3PerS > from ? sample(set::headAt, from, toFlowM3PerS) : List.of();
+  }
+
+  /** The points of the data sheet as the set gives them: scaled by speed and number. */
+  public static List<CurvePoint> sheetPoints(PumpSet set) {
+    double share = set.publishedRangeM3PerS() / set.curve().lastFlowM3PerS();
+    List<CurvePoint> points = new ArrayList<>();
+    for (PumpPoint point : set.curve().points()) {
+      double flow = share * point.flowM3PerS();
+      points.add(new CurvePoint(flow, set.headAt(flow)));
+    }
+    return points;
   }
 
   /** Electrical power against flow over the published range; empty if the sheet gives none. */

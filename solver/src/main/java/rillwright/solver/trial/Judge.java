@@ -62,7 +62,9 @@ final class Judge {
 
   private boolean cannotLift(PumpSet set, PointName worst, double least) {
     OptionalDouble lift = demand.liftM(worst);
-    return least == 0 && lift.isPresent() && set.headAt(0) <= lift.getAsDouble();
+    return least <= 1 - ENOUGH_SHARE
+        && lift.isPresent()
+        && set.headAt(0) <= lift.getAsDouble() + ROUNDING * Math.abs(lift.getAsDouble());
   }
 
   private Optional<RunningPoint> throttled(Kind kind, PumpSet set) {

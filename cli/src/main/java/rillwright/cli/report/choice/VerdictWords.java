@@ -26,18 +26,12 @@ public final class VerdictWords {
     return switch (verdict.kind()) {
       case DOES -> "does it";
       case JUST_SHORT -> "does it, just short by " + shortBy(verdict);
-      case THROTTLED -> "does it when throttled" + throttledPower(verdict);
-      case THROTTLED_JUST_SHORT ->
-          "does it, just short, when throttled" + throttledPower(verdict);
+      case THROTTLED -> "does it when throttled";
+      case THROTTLED_JUST_SHORT -> "does it, just short, when throttled";
       case FALLS_SHORT ->
           verdict.worstShare() < 1 ? "falls short by " + shortBy(verdict) : "draws air";
       case CANNOT_LIFT -> "cannot lift";
     };
-  }
-
-  private String throttledPower(Verdict verdict) {
-    OptionalDouble power = verdict.throttled().orElseThrow().powerW();
-    return power.isPresent() ? ", " + units.power(power.getAsDouble()) : "";
   }
 
   private String shortBy(Verdict verdict) {

@@ -95,7 +95,7 @@ public final class CandidatesPicture {
         SetupWords.of(trial.setup(), units),
         PumpTrace.published(trial.set()),
         beyond.size() > 1 ? beyond : List.of(),
-        List.of());
+        PumpTrace.sheetPoints(trial.set()));
   }
 
   private List<OperatingPoint> operatingPoints() {

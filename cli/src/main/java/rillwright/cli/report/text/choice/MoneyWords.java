@@ -33,10 +33,16 @@ final class MoneyWords {
         : UNKNOWN;
   }
 
-  /** What a pump costs over the years; marked where its own price is not in it. */
-  String cost(RatedTrial rated) {
+  /**
+   * What a pump costs over the years.
+   *
+   * @param marked whether to mark it where the pump's own price is not in it
+   */
+  String cost(RatedTrial rated, boolean marked) {
     boolean without =
-        rated.costOverYears().isPresent() && rated.trial().setup().price().isEmpty();
+        marked
+            && rated.costOverYears().isPresent()
+            && rated.trial().setup().price().isEmpty();
     return amount(rated.costOverYears()) + (without ? " + pump" : "");
   }
 }

@@ -1,6 +1,7 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
+import java.util.Locale;
 import rillwright.cli.report.Effort;
 import rillwright.cli.report.PumpsAnswer;
 import rillwright.cli.report.text.Page;
@@ -50,16 +51,26 @@ final class PumpNotes {
   }
 
   private static void cost(PumpsAnswer answer, List<RatedTrial> does, Page page) {
+    ShownUnits units = answer.duty().units();
     if (answer.terms().pricePerKwh().isEmpty()) {
       page.paragraph(
           "No price of electricity is known, so pumps are ranked by energy; write for example"
               + " \"running: {price: 0.17 USD/kWh, hours: 24 h/day, days: 210 days/year}\".");
+    } else {
+      page.paragraph(
+          "Electricity is counted for "
+              + String.format(Locale.ROOT, "%,d", Math.round(answer.terms().hoursPerYear()))
+              + " hours a year at "
+              + units.number(answer.terms().pricePerKwh().getAsDouble())
+              + " "
+              + answer.currency().orElse("")
+              + "/kWh.");
     }
     long unpriced = does.stream().filter(r -> r.trial().setup().price().isEmpty()).count();
-    if (unpriced > 0 && unpriced < does.size()) {
+    if (unpriced > 0) {
       page.paragraph(
-          "Where a data sheet has no price, the cost is of electricity alone (\"+ pump\"): ask for"
-              + " the price before comparing.");
+          "Where a data sheet has no price (\"# price: 389 USD\"), the cost is of electricity alone:"
+              + " ask for the price before comparing.");
     }
     if (!answer.otherCurrencies().isEmpty()) {
       page.paragraph(

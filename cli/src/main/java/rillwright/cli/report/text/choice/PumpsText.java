@@ -116,11 +116,15 @@ public final class PumpsText {
       List<Cell> cells = new ArrayList<>(falls.cells(trial));
       cells.add(Cell.of(power(trial.inUse().powerW())));
       cells.add(Cell.of(money.energy(rated.energyPerYearKwh())));
-      cells.add(Cell.of(money.cost(rated)));
+      cells.add(Cell.of(money.cost(rated, somePriced(rows))));
       cells.add(new Cell(verdicts.brief(trial), Tone.GOOD));
       table.row(SetupWords.of(trial.setup(), units), cells);
     }
     return table;
+  }
+
+  private static boolean somePriced(List<RatedTrial> rows) {
+    return rows.stream().anyMatch(rated -> rated.trial().setup().price().isPresent());
   }
 
   private String power(OptionalDouble powerW) {
