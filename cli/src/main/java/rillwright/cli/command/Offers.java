@@ -24,8 +24,7 @@ import rillwright.solver.trial.SpeedBand;
 record Offers(List<PumpOffer> pumps, Optional<String> currency, List<String> otherCurrencies) {
 
   static Offers of(SheetFolder folder, Running running, Prices prices) {
-    Optional<String> currency =
-        currencyOf(running, prices).or(() -> firstIn(folder));
+    Optional<String> currency = currencyOf(running, prices).or(() -> firstIn(folder));
     List<PumpOffer> pumps = new ArrayList<>();
     List<String> others = new ArrayList<>();
     for (Map.Entry<String, DataSheet> entry : folder.sheets().entrySet()) {

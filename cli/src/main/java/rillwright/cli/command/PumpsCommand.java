@@ -14,8 +14,8 @@ import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.Effort;
 import rillwright.cli.report.PumpsAnswer;
-import rillwright.cli.report.picture.CandidatesPicture;
 import rillwright.cli.report.json.PumpsJson;
+import rillwright.cli.report.picture.CandidatesPicture;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.choice.PumpsText;
 import rillwright.solver.network.Network;
@@ -109,8 +109,7 @@ public final class PumpsCommand implements Callable<Integer> {
     long start = System.nanoTime();
     PumpTrials trials = new PumpTrials(network, place);
     PumpChoice choice = PumpChooser.choose(trials, offers.pumps(), upTo, terms);
-    Effort effort =
-        new Effort(choice.ranked().size(), (System.nanoTime() - start) / NANOSECONDS);
+    Effort effort = new Effort(choice.ranked().size(), (System.nanoTime() - start) / NANOSECONDS);
     return new PumpsAnswer(
         new DutyAnswer(
             read.title(), Shown.of(read), network, place, DutyFinder.find(network, place)),

@@ -100,7 +100,11 @@ class PumpsCommandTest {
   @Test
   void pumpStillToBeChosenWorksLikeANamedOne() throws IOException {
     sheet("one.csv", SHEET);
-    String planned = file(Files.readString(Path.of(PROJECT)).replace("pump: dipper 180", "pump: to be chosen").replaceAll("(?s)pumps:.*?streams:", "streams:"));
+    String planned =
+        file(
+            Files.readString(Path.of(PROJECT))
+                .replace("pump: dipper 180", "pump: to be chosen")
+                .replaceAll("(?s)pumps:.*?streams:", "streams:"));
 
     JsonNode named = json(Run.of("pumps", PROJECT, "--from", list.toString(), "--format", "json"));
     JsonNode open = json(Run.of("pumps", planned, "--from", list.toString(), "--format", "json"));
@@ -138,7 +142,12 @@ class PumpsCommandTest {
   @Test
   void noWishAnywhereIsToldWithHowToWriteOne() throws IOException {
     sheet("one.csv", SHEET);
-    String file = file(Files.readString(Path.of(PROJECT)).replace(", want: 9 m3/h", "").replaceAll("(?s)pumps:.*?streams:", "streams:").replace("pump: dipper 180", "pump: to be chosen"));
+    String file =
+        file(
+            Files.readString(Path.of(PROJECT))
+                .replace(", want: 9 m3/h", "")
+                .replaceAll("(?s)pumps:.*?streams:", "streams:")
+                .replace("pump: dipper 180", "pump: to be chosen"));
 
     assertRefused(Run.of("pumps", file, "--from", list.toString()), "no fall or outlet", "want:");
   }
@@ -159,13 +168,14 @@ class PumpsCommandTest {
     sheet("one.csv", SHEET);
     String second =
         Files.readString(Path.of(PROJECT))
-            .replace("\npumps:\n", "\n  second:\n    from: pond\n    to: spill box\n    pipe: {material: PVC-U PN 10, size: 75 mm}\n    parts: [{pump: dipper 400}, {run: 30 m}]\n\npumps:\n")
+            .replace(
+                "\npumps:\n",
+                "\n  second:\n    from: pond\n    to: spill box\n    pipe: {material: PVC-U PN 10, size: 75 mm}\n    parts: [{pump: dipper 400}, {run: 30 m}]\n\npumps:\n")
             .replace("pumps/dipper", EXAMPLE.toAbsolutePath() + "/pumps/dipper");
     String file = file(second);
 
     assertRefused(Run.of("pumps", file, "--from", list.toString()), "--line: supply, second");
-    assertEquals(
-        0, Run.of("pumps", file, "--from", list.toString(), "--line", "second").status());
+    assertEquals(0, Run.of("pumps", file, "--from", list.toString(), "--line", "second").status());
   }
 
   @Test

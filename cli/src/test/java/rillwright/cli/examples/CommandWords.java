@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The words of a command line, quotes kept together, with files found in a folder; the first is
- * the command. */
+/**
+ * The words of a command line, quotes kept together, with files found in a folder; the first is the
+ * command.
+ */
 final class CommandWords {
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 

@@ -12,9 +12,9 @@ import rillwright.solver.network.PointName;
  * The flow and head that wishes ask of the pump at a place, with the valves as they stand and with
  * the falls that would get too much throttled.
  *
- * <p>Every fall's flow rises with the pump's, so the least sufficient flow is found between one that
- * is too little and one that is enough: by false position, the weight of an end that stays halved,
- * and by plain halving at every fourth try.
+ * <p>Every fall's flow rises with the pump's, so the least sufficient flow is found between one
+ * that is too little and one that is enough: by false position, the weight of an end that stays
+ * halved, and by plain halving at every fourth try.
  *
  * <p>Source: Dowell, M. and Jarratt, P. (1971), "A modified regula falsi method for computing the
  * root of an equation", BIT 11, 168–174 (from memory).

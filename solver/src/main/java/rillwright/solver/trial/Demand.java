@@ -12,7 +12,9 @@ import rillwright.solver.pumping.WishedHead;
 import rillwright.solver.pumping.WishedHead.Governed;
 import rillwright.solver.pumping.Wishes;
 
-/** What the wishes of a network ask of the pump at a place; found once for all pumps tried there. */
+/**
+ * What the wishes of a network ask of the pump at a place; found once for all pumps tried there.
+ */
 public final class Demand {
   /** A fall that gets this share of its wish is just short of it. */
   public static final double JUST_SHORT_SHARE = 0.95;
@@ -53,9 +55,7 @@ public final class Demand {
       }
     }
     Optional<HeadNeeded> needed = HeadNeeded.at(network, place, 0, shut);
-    return needed.isPresent()
-        ? OptionalDouble.of(needed.get().headM())
-        : OptionalDouble.empty();
+    return needed.isPresent() ? OptionalDouble.of(needed.get().headM()) : OptionalDouble.empty();
   }
 
   /** The wishes. */

@@ -30,8 +30,7 @@ record LowSubmergence(String at, double depthM, double neededM) implements Findi
     }
     double depth = point.headM().getAsDouble() - chamber.intakeM();
     return depth < needed.getAsDouble()
-        ? Optional.of(
-            new LowSubmergence(chamber.name().value(), depth, needed.getAsDouble()))
+        ? Optional.of(new LowSubmergence(chamber.name().value(), depth, needed.getAsDouble()))
         : Optional.empty();
   }
 

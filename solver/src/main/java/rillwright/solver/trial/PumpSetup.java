@@ -23,7 +23,9 @@ public record PumpSetup(PumpOffer offer, int count, Arrangement arrangement, dou
   /** Share of a head by which rounding may make it look too small. */
   private static final double ROUNDING = 1e-9;
 
-  /** All of a pump: alone, and several in parallel and in series, as near to full speed as it goes. */
+  /**
+   * All of a pump: alone, and several in parallel and in series, as near to full speed as it goes.
+   */
   public static List<PumpSetup> listOf(PumpOffer offer, int upTo) {
     double speed = offer.speeds().map(SpeedBand::nearestToFull).orElse(1.0);
     List<PumpSetup> setups = new ArrayList<>();

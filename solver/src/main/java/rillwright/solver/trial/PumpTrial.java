@@ -41,8 +41,7 @@ public record PumpTrial(
   public OptionalDouble shareOfBestEfficiencyFlow() {
     OptionalDouble best = BestEfficiency.flowM3PerS(set.curve());
     return best.isPresent()
-        ? OptionalDouble.of(
-            shareOfRange() * set.curve().lastFlowM3PerS() / best.getAsDouble())
+        ? OptionalDouble.of(shareOfRange() * set.curve().lastFlowM3PerS() / best.getAsDouble())
         : best;
   }
 }

@@ -7,9 +7,10 @@ import java.util.OptionalDouble;
  * A trial with what it costs.
  *
  * @param trial the pump tried
- * @param energyPerYearKwh kWh of a year, as it would run day by day; empty if its power is not known
- * @param costOverYears its price, as far as known, and electricity over the years; empty if power or
- *     the price of electricity is not known
+ * @param energyPerYearKwh kWh of a year, as it would run day by day; empty if its power is not
+ *     known
+ * @param costOverYears its price, as far as known, and electricity over the years; empty if power
+ *     or the price of electricity is not known
  */
 public record RatedTrial(
     PumpTrial trial, OptionalDouble energyPerYearKwh, OptionalDouble costOverYears) {

@@ -28,8 +28,7 @@ public record RunningTerms(double hoursPerYear, OptionalDouble pricePerKwh, doub
   public OptionalDouble costOverYears(OptionalDouble powerW, double paidOnce) {
     OptionalDouble energy = energyPerYearKwh(powerW);
     return energy.isPresent() && pricePerKwh.isPresent()
-        ? OptionalDouble.of(
-            paidOnce + years * energy.getAsDouble() * pricePerKwh.getAsDouble())
+        ? OptionalDouble.of(paidOnce + years * energy.getAsDouble() * pricePerKwh.getAsDouble())
         : OptionalDouble.empty();
   }
 }

@@ -12,8 +12,8 @@ import rillwright.solver.network.PointName;
  * @param worstShare that share
  * @param starves whether it draws a chamber down with the valves as they stand
  * @param throttled where it runs when throttled, if that is how it does it
- * @param missingHeadM the head that it lacks at the wishes' flow with the others throttled, m; empty
- *     if it lacks none or that flow cannot be drawn
+ * @param missingHeadM the head that it lacks at the wishes' flow with the others throttled, m;
+ *     empty if it lacks none or that flow cannot be drawn
  */
 public record Verdict(
     Kind kind,

@@ -37,7 +37,9 @@ public final class PlainNetworks {
 
   private PlainNetworks() {}
 
-  /** A pond at 0 m, a pump still to be chosen, a loss of 1e5 Q² and an outlet at 2 m: 2 L/s wished. */
+  /**
+   * A pond at 0 m, a pump still to be chosen, a loss of 1e5 Q² and an outlet at 2 m: 2 L/s wished.
+   */
   public static Network oneOutlet() {
     return oneOutlet(C);
   }
@@ -93,8 +95,7 @@ public final class PlainNetworks {
     OptionalDouble power = OptionalDouble.of(watts);
     PumpCurve curve =
         new PumpCurve(
-            List.of(
-                new PumpPoint(0, shutOffM, power), new PumpPoint(shutOffM / 600, 0, power)));
+            List.of(new PumpPoint(0, shutOffM, power), new PumpPoint(shutOffM / 600, 0, power)));
     return new PumpOffer(model, curve, speeds, UNKNOWN, UNKNOWN);
   }
 

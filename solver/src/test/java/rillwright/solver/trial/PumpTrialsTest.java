@@ -99,8 +99,7 @@ class PumpTrialsTest {
   @Test
   void slowestSpeedIsTheClosedFormInWholePercents() {
     // n² 6 − n 600 · 0.002 = 2.4: n = (1.2 + √(1.44 + 57.6))/12 = 0.7403, so 75 %
-    PumpOffer offer =
-        PlainNetworks.offer("p", 6, 100, Optional.of(new SpeedBand(0.4, 1)));
+    PumpOffer offer = PlainNetworks.offer("p", 6, 100, Optional.of(new SpeedBand(0.4, 1)));
 
     List<PumpTrial> trials =
         new PumpTrials(PlainNetworks.oneOutlet(), PlainNetworks.PLACE)
@@ -116,8 +115,7 @@ class PumpTrialsTest {
 
   @Test
   void speedStaysWithinWhatTheSheetAllows() {
-    PumpOffer offer =
-        PlainNetworks.offer("p", 6, 100, Optional.of(new SpeedBand(0.9, 1)));
+    PumpOffer offer = PlainNetworks.offer("p", 6, 100, Optional.of(new SpeedBand(0.9, 1)));
 
     List<PumpTrial> trials =
         new PumpTrials(PlainNetworks.oneOutlet(), PlainNetworks.PLACE)
@@ -176,7 +174,11 @@ class PumpTrialsTest {
     PumpOffer plain = PlainNetworks.offer("p", 3.65, 100);
     PumpOffer offer =
         new PumpOffer(
-            "p", plain.curve(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.of(neededM));
+            "p",
+            plain.curve(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(neededM));
 
     PumpTrial trial = trial(PlainNetworks.withChamber(), offer);
 

@@ -12,9 +12,7 @@ public final class SetupWords {
   public static String of(PumpSetup setup, ShownUnits units) {
     String model = setup.offer().model();
     String several =
-        setup.count() == 1
-            ? model
-            : setup.count() + " \u00d7 " + model + " in " + arranged(setup);
+        setup.count() == 1 ? model : setup.count() + " \u00d7 " + model + " in " + arranged(setup);
     return setup.speed() == 1 ? several : several + " at " + units.share(setup.speed());
   }
 

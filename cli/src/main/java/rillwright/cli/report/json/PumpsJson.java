@@ -39,7 +39,8 @@ public final class PumpsJson {
     json.number("years", answer.terms().years());
     json.wordsOrNull("currency", answer.currency());
     json.array(
-        "candidates", () -> answer.choice().ranked().forEach(rated -> json.object(() -> of(rated))));
+        "candidates",
+        () -> answer.choice().ranked().forEach(rated -> json.object(() -> of(rated))));
     json.array("faults", () -> answer.faults().forEach(fault -> json.words(fault.toString())));
     json.array("notBalanced", () -> answer.choice().leftOut().forEach(json::words));
     effort(json, answer.effort());
@@ -89,8 +90,7 @@ public final class PumpsJson {
         () -> {
           for (Point point : network.points()) {
             if (point.spill().isPresent() || point.wantM3PerS().isPresent()) {
-              json.number(
-                  point.name().value(), trial.state().point(point.name()).outflowM3PerS());
+              json.number(point.name().value(), trial.state().point(point.name()).outflowM3PerS());
             }
           }
         });

@@ -53,8 +53,7 @@ public final class CandidatesPicture {
                             rated.trial().operating().flowM3PerS()))
                 .max()
                 .orElseThrow();
-    SystemCurve system =
-        SystemCurve.trace(answer.duty().network(), answer.duty().place(), to);
+    SystemCurve system = SystemCurve.trace(answer.duty().network(), answer.duty().place(), to);
     List<CurvePoint> points = system.points();
     return new OperatingChart(
         answer.duty().title(),

@@ -52,7 +52,8 @@ class PumpChooserTest {
 
     // 800 + 150 against 900
     assertEquals(
-        List.of("plain", "thrifty"), models(choose(1, bought, PlainNetworks.offer("plain", 4, 90))));
+        List.of("plain", "thrifty"),
+        models(choose(1, bought, PlainNetworks.offer("plain", 4, 90))));
   }
 
   @Test

@@ -40,9 +40,7 @@ final class MoneyWords {
    */
   String cost(RatedTrial rated, boolean marked) {
     boolean without =
-        marked
-            && rated.costOverYears().isPresent()
-            && rated.trial().setup().price().isEmpty();
+        marked && rated.costOverYears().isPresent() && rated.trial().setup().price().isEmpty();
     return amount(rated.costOverYears()) + (without ? " + pump" : "");
   }
 }

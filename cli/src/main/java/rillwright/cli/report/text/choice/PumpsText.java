@@ -185,9 +185,7 @@ public final class PumpsText {
               + ": "
               + verdicts.full(best.trial())
               + ".");
-      best.trial()
-          .findings()
-          .forEach(finding -> page.marked("! ", finding.message(units)));
+      best.trial().findings().forEach(finding -> page.marked("! ", finding.message(units)));
     }
     PumpNotes.print(answer, does, page);
   }
