@@ -23,7 +23,6 @@ import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.study.duty.DutyFinder;
 import rillwright.solver.study.pumpchoice.PumpChoice;
 import rillwright.solver.study.pumpchoice.PumpChooser;
-import rillwright.solver.trial.PumpTrials;
 import rillwright.solver.trial.RunningTerms;
 
 /** Which pump of a folder of data sheets does it. */
@@ -107,8 +106,7 @@ public final class PumpsCommand implements Callable<Integer> {
       Project read, PumpPlace place, RunningTerms terms, SheetFolder sheets, Offers offers) {
     Network network = read.network();
     long start = System.nanoTime();
-    PumpTrials trials = new PumpTrials(network, place);
-    PumpChoice choice = PumpChooser.choose(trials, offers.pumps(), upTo, terms);
+    PumpChoice choice = PumpChooser.choose(network, place, offers.pumps(), upTo, terms);
     Effort effort = new Effort(choice.ranked().size(), (System.nanoTime() - start) / NANOSECONDS);
     return new PumpsAnswer(
         new DutyAnswer(

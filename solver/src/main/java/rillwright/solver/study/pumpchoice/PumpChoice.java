@@ -3,17 +3,23 @@ package rillwright.solver.study.pumpchoice;
 import java.util.List;
 import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.RatedTrial;
+import rillwright.solver.trial.Ranking;
 
 /**
  * Pumps tried and ranked.
  *
  * @param demand what the wishes ask for
- * @param ranked the best first
- * @param leftOut models with which the network has no balanced state
+ * @param ranking of the pumps
  */
-public record PumpChoice(Demand demand, List<RatedTrial> ranked, List<String> leftOut) {
-  public PumpChoice {
-    ranked = List.copyOf(ranked);
-    leftOut = List.copyOf(leftOut);
+public record PumpChoice(Demand demand, Ranking ranking) {
+
+  /** The pumps, the best first. */
+  public List<RatedTrial> ranked() {
+    return ranking.ranked();
+  }
+
+  /** Models with which the network has no balanced state. */
+  public List<String> leftOut() {
+    return ranking.leftOut();
   }
 }

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rillwright.solver.trial.PlainNetworks;
 import rillwright.solver.trial.PumpOffer;
-import rillwright.solver.trial.PumpTrials;
 import rillwright.solver.trial.RunningTerms;
 
 /** Pumps of straight curves; the flows are those of the closed form in {@code PumpTrialsTest}. */
@@ -15,8 +14,8 @@ class PumpChooserTest {
   private static final RunningTerms TERMS = new RunningTerms(5000, OptionalDouble.of(0.2), 10);
 
   private static PumpChoice choose(int upTo, PumpOffer... offers) {
-    PumpTrials trials = new PumpTrials(PlainNetworks.oneOutlet(), PlainNetworks.PLACE);
-    return PumpChooser.choose(trials, List.of(offers), upTo, TERMS);
+    return PumpChooser.choose(
+        PlainNetworks.oneOutlet(), PlainNetworks.PLACE, List.of(offers), upTo, TERMS);
   }
 
   private static List<String> models(PumpChoice choice) {

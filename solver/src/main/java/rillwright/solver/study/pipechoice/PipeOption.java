@@ -1,0 +1,45 @@
+package rillwright.solver.study.pipechoice;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+
+/**
+ * Sizes that lines could have, and the network with them.
+ *
+ * @param sizes by line, in the order in which the lines were named; copied
+ * @param network with these sizes
+ * @param materialCost of the lines' pipe and fittings, in the currency of all prices; empty if not
+ *     known
+ */
+public record PipeOption(
+    Map<LineName, Size> sizes, Network network, OptionalDouble materialCost) {
+  public PipeOption {
+    sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
+  }
+
+  /**
+   * A size of pipe.
+   *
+   * @param name as the catalogue has it
+   * @param boreM inside diameter, m
+   */
+  public record Size(String name, double boreM) {}
+
+  /** Whether no line is smaller than in another option and one is larger. */
+  boolean isLargerThan(PipeOption other) {
+    boolean anyLarger = false;
+    for (Map.Entry<LineName, Size> entry : sizes.entrySet()) {
+      double bore = entry.getValue().boreM();
+      double otherBore = other.sizes.get(entry.getKey()).boreM();
+      if (bore < otherBore) {
+        return false;
+      }
+      anyLarger |= bore > otherBore;
+    }
+    return anyLarger;
+  }
+}

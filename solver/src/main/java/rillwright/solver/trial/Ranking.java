@@ -1,0 +1,63 @@
+package rillwright.solver.trial;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.steady.NoBalance;
+
+/**
+ * Pumps tried in one network and ranked.
+ *
+ * @param ranked the best first
+ * @param leftOut models with which the network has no balanced state
+ */
+public record Ranking(List<RatedTrial> ranked, List<String> leftOut) {
+  public Ranking {
+    ranked = List.copyOf(ranked);
+    leftOut = List.copyOf(leftOut);
+  }
+
+  /** What became of one pump: trials, or why there is no balance. */
+  private record Tried(
+      String model, List<RatedTrial> rated, Optional<RuntimeException> unbalanced) {}
+
+  /**
+   * Tries pumps, on all processors, each at its useful speeds.
+   *
+   * @throws NoBalance if the network has no balanced state with any of them
+   */
+  public static Ranking of(PumpTrials trials, List<PumpSetup> setups, RunningTerms terms) {
+    List<Tried> all = setups.parallelStream().map(setup -> tried(trials, setup, terms)).toList();
+    List<RatedTrial> ranked = new ArrayList<>();
+    Set<String> leftOut = new LinkedHashSet<>();
+    Optional<RuntimeException> why = Optional.empty();
+    for (Tried one : all) {
+      ranked.addAll(one.rated());
+      why = why.or(one::unbalanced);
+      if (one.unbalanced().isPresent()) {
+        leftOut.add(one.model());
+      }
+    }
+    if (ranked.isEmpty() && why.isPresent()) {
+      throw why.get();
+    }
+    ranked.sort(RatedTrial.BEST_FIRST);
+    return new Ranking(ranked, List.copyOf(leftOut));
+  }
+
+  private static Tried tried(PumpTrials trials, PumpSetup setup, RunningTerms terms) {
+    String model = setup.offer().model();
+    try {
+      List<RatedTrial> rated = new ArrayList<>();
+      for (PumpTrial trial : trials.runAtUsefulSpeeds(setup)) {
+        rated.add(RatedTrial.of(trial, terms));
+      }
+      return new Tried(model, rated, Optional.empty());
+    } catch (NoBalance | NotBalanced unbalanced) {
+      return new Tried(model, List.of(), Optional.of(unbalanced));
+    }
+  }
+}
