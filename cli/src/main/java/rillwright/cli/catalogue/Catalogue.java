@@ -46,6 +46,11 @@ public final class Catalogue {
         .or(() -> pipes.stream().filter(pipe -> Spelling.sameSize(pipe.size(), size)).findFirst());
   }
 
+  /** The pipe that a label is of: {@code 2 in flexible PVC}. */
+  public Optional<PipeSize> findPipeOfLabel(String label) {
+    return listPipes().stream().filter(pipe -> pipe.label().equals(label)).findFirst();
+  }
+
   /** A material of pipes. */
   public Optional<Material> findMaterial(String name) {
     return find(listMaterials(), Material::name, name);

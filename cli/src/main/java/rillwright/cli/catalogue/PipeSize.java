@@ -10,4 +10,20 @@ package rillwright.cli.catalogue;
  * @param source where the numbers are from
  */
 public record PipeSize(
-    String material, String size, double insideM, double roughnessM, String source) {}
+    String material, String size, double insideM, double roughnessM, String source) {
+
+  /** What it is, for a person: {@code 2 in flexible PVC}. */
+  public String label() {
+    return size + " " + material;
+  }
+
+  /** Whether it is meant by a name of material and size: {@code flexible PVC 1.5 in}. */
+  public boolean isCalled(String materialAndSize) {
+    return Spelling.isNamed(materialAndSize, material, size);
+  }
+
+  /** Whether a name of a type and a size means that type in this size: {@code elbow 90 2 in}. */
+  public boolean isSizeOf(String typeAndSize, String type) {
+    return Spelling.isNamed(typeAndSize, type, size);
+  }
+}

@@ -77,4 +77,11 @@ final class Spelling {
         && second.isPresent()
         && Math.abs(first.getAsDouble() - second.getAsDouble()) < SAME_M;
   }
+
+  /** Whether a text is a name, then a size, in whatever spelling of both. */
+  static boolean isNamed(String text, String name, String size) {
+    String plain = plain(text);
+    String start = plain(name) + " ";
+    return plain.startsWith(start) && sameSize(plain.substring(start.length()), plain(size));
+  }
 }

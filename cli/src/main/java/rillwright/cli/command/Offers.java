@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.cli.file.Project;
 import rillwright.cli.file.field.Price;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.file.site.Prices;
@@ -23,11 +24,22 @@ import rillwright.solver.trial.SpeedBand;
  */
 record Offers(List<PumpOffer> pumps, Optional<String> currency, List<String> otherCurrencies) {
 
+  /** The pumps of a folder. */
   static Offers of(SheetFolder folder, Running running, Prices prices) {
-    Optional<String> currency = currencyOf(running, prices).or(() -> firstIn(folder));
+    return of(folder.sheets(), running, prices);
+  }
+
+  /** The one pump that a project has. */
+  static Offers ofProject(Project project, String model) {
+    Map<String, DataSheet> one = Map.of(model, project.sheets().get(model));
+    return of(one, project.running(), project.prices());
+  }
+
+  private static Offers of(Map<String, DataSheet> sheets, Running running, Prices prices) {
+    Optional<String> currency = currencyOf(running, prices).or(() -> firstIn(sheets));
     List<PumpOffer> pumps = new ArrayList<>();
     List<String> others = new ArrayList<>();
-    for (Map.Entry<String, DataSheet> entry : folder.sheets().entrySet()) {
+    for (Map.Entry<String, DataSheet> entry : sheets.entrySet()) {
       SheetFacts facts = entry.getValue().facts();
       boolean counts =
           facts.price().isPresent() && currency.equals(facts.price().map(it -> it.currency()));
@@ -48,7 +60,7 @@ record Offers(List<PumpOffer> pumps, Optional<String> currency, List<String> oth
   }
 
   /** The currency of a project: a file has one. */
-  static Optional<String> currencyOf(Running running, Prices prices) {
+  private static Optional<String> currencyOf(Running running, Prices prices) {
     return running
         .price()
         .or(() -> prices.pipe().values().stream().findFirst())
@@ -57,8 +69,8 @@ record Offers(List<PumpOffer> pumps, Optional<String> currency, List<String> oth
         .map(Price::currency);
   }
 
-  private static Optional<String> firstIn(SheetFolder folder) {
-    return folder.sheets().values().stream()
+  private static Optional<String> firstIn(Map<String, DataSheet> sheets) {
+    return sheets.values().stream()
         .map(sheet -> sheet.facts().price())
         .flatMap(Optional::stream)
         .map(rillwright.curves.sheet.Price::currency)

@@ -24,10 +24,19 @@ final class PumpArguments {
    * @throws InvalidInput if there is none, or several and none is named
    */
   PumpPlace placeIn(Project project) {
+    return placeIn(project, line, "--line");
+  }
+
+  /**
+   * The same for a line that another option names.
+   *
+   * @param option its name, for messages
+   */
+  static PumpPlace placeIn(Project project, Optional<String> line, String option) {
     List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
     List<PumpPlace> chosen = PumpPlace.listChosen(project.network());
     if (line.isPresent()) {
-      return named(project, planned, chosen);
+      return named(project, line.get(), planned, chosen);
     }
     List<PumpPlace> candidates = planned.isEmpty() ? chosen : planned;
     if (candidates.isEmpty()) {
@@ -36,13 +45,17 @@ final class PumpArguments {
     if (candidates.size() > 1) {
       throw wrong(
           project,
-          "several pumps could be meant; name the line of one with --line: " + lines(candidates));
+          "several pumps could be meant; name the line of one with "
+              + option
+              + ": "
+              + lines(candidates));
     }
     return candidates.get(0);
   }
 
-  private PumpPlace named(Project project, List<PumpPlace> planned, List<PumpPlace> chosen) {
-    LineName name = new LineName(line.orElseThrow());
+  private static PumpPlace named(
+      Project project, String line, List<PumpPlace> planned, List<PumpPlace> chosen) {
+    LineName name = new LineName(line);
     for (List<PumpPlace> places : List.of(planned, chosen)) {
       for (PumpPlace place : places) {
         if (place.line().equals(name)) {

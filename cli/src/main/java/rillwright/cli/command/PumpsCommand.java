@@ -7,7 +7,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.pump.SheetFolder;
@@ -42,7 +41,6 @@ import rillwright.solver.trial.RunningTerms;
       "  rillwright pumps pond.yaml --from pumps --set \"lines.intake.skimmer.clogged=40 %%\""
     })
 public final class PumpsCommand implements Callable<Integer> {
-  private static final int MOST_TOGETHER = 9;
   private static final double NANOSECONDS = 1e9;
 
   @Spec private CommandSpec spec;
@@ -58,11 +56,7 @@ public final class PumpsCommand implements Callable<Integer> {
 
   @Mixin private PumpArguments pump;
 
-  @Option(
-      names = "--upto",
-      paramLabel = "N",
-      description = "Tries up to N of each pump together, in parallel and in series.")
-  private int upTo = 1;
+  @Mixin private TogetherArguments together;
 
   @Mixin private CostArguments cost;
 
@@ -81,10 +75,6 @@ public final class PumpsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (upTo < 1 || upTo > MOST_TOGETHER) {
-      throw new ParameterException(
-          spec.commandLine(), "--upto is " + upTo + "; it must be 1 to " + MOST_TOGETHER);
-    }
     Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
     PumpPlace place = pump.placeIn(read);
@@ -106,7 +96,7 @@ public final class PumpsCommand implements Callable<Integer> {
       Project read, PumpPlace place, RunningTerms terms, SheetFolder sheets, Offers offers) {
     Network network = read.network();
     long start = System.nanoTime();
-    PumpChoice choice = PumpChooser.choose(network, place, offers.pumps(), upTo, terms);
+    PumpChoice choice = PumpChooser.choose(network, place, offers.pumps(), together.upTo(), terms);
     Effort effort = new Effort(choice.ranked().size(), (System.nanoTime() - start) / NANOSECONDS);
     return new PumpsAnswer(
         new DutyAnswer(

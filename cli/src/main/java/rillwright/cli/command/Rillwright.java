@@ -21,6 +21,7 @@ import picocli.CommandLine.Option;
       "  rillwright solve pond.yaml     what flows where",
       "  rillwright duty pond.yaml      what a pump must make",
       "  rillwright pumps pond.yaml --from FOLDER    which pump of these data sheets does it",
+      "  rillwright pipes pond.yaml --line NAME --sizes \"2 in, 3 in\"   what each size would mean",
       "  rillwright chart pond.yaml     the pump curve over the system curve, as a picture",
       "  rillwright solve --help        more about a command",
       "",
@@ -40,6 +41,7 @@ public final class Rillwright implements Runnable {
     commands.put("duty", DutyCommand.class);
     commands.put("chart", ChartCommand.class);
     commands.put("pumps", PumpsCommand.class);
+    commands.put("pipes", PipesCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     return commands;
   }

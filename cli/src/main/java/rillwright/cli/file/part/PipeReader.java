@@ -94,7 +94,7 @@ public final class PipeReader {
     }
     return catalogue
         .findPipe(material.get(), size.get())
-        .map(pipe -> ofBore(pipe.insideM(), pipe.size() + " " + pipe.material()))
+        .map(pipe -> ofBore(pipe.insideM(), pipe.label()))
         .orElseGet(() -> unknownSize(fields, material.get(), size.get()));
   }
 

@@ -35,7 +35,8 @@ public final class VerdictWords {
   }
 
   private String shortBy(Verdict verdict) {
-    return units.share(1 - verdict.worstShare());
+    double lack = 1 - verdict.worstShare();
+    return lack < 0.005 ? "less than 1 %" : units.share(lack);
   }
 
   /** The whole verdict, without a full stop. */

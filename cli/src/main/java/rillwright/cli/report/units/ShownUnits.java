@@ -203,6 +203,16 @@ public final class ShownUnits implements Wording {
     return tools;
   }
 
+  /** Over what length friction is told: "100 ft", "100 m". */
+  public String frictionLength() {
+    return "100 " + head.unit().symbol();
+  }
+
+  /** Head lost over {@link #frictionLength()}, from m for each metre: "4.2 ft", "3.1 m". */
+  public String frictionOverLength(double headMPerM) {
+    return head.with(100 * head.unit().toSi(1) * headMPerM);
+  }
+
   /** The unit of flows. */
   public Unit flowUnit() {
     return flow.unit();

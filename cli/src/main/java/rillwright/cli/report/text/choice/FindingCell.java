@@ -10,12 +10,15 @@ final class FindingCell {
 
   private FindingCell() {}
 
+  /** The findings that the verdict does not tell already. */
+  static List<Finding> besideTheVerdict(List<Finding> findings) {
+    return findings.stream().filter(finding -> !finding.code().equals(UNDER_WISH)).toList();
+  }
+
   static String of(List<Finding> findings) {
     List<String> words =
-        findings.stream()
-            .map(Finding::code)
-            .filter(code -> !code.equals(UNDER_WISH))
-            .map(code -> code.replace('-', ' '))
+        besideTheVerdict(findings).stream()
+            .map(finding -> finding.code().replace('-', ' '))
             .distinct()
             .toList();
     return words.isEmpty() ? "nothing" : String.join(", ", words);

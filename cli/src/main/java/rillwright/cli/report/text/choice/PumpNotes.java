@@ -1,12 +1,9 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
-import java.util.Locale;
-import rillwright.cli.report.Effort;
 import rillwright.cli.report.PumpsAnswer;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
 import rillwright.solver.trial.RatedTrial;
 
 /** What to know about a ranking of pumps. */
@@ -32,64 +29,25 @@ final class PumpNotes {
   }
 
   static void print(PumpsAnswer answer, List<RatedTrial> does, Page page) {
-    cost(answer, does, page);
-    page.paragraph(
-        "Flows and watts are those with the valves as they stand, except \"draws\", \"a year\" and the"
-            + " cost of a pump that is throttled: those are at the throttled point. \"Of best\" is the"
-            + " flow against that of the best efficiency; 70 to 120 % is a good place (common"
-            + " practice).");
-    answer.faults().forEach(fault -> page.marked("! ", "Not tried: " + fault));
-    for (String model : answer.choice().leftOut()) {
-      page.marked("! ", "Not tried: with " + PlainText.quoted(model) + " there is no balance.");
-    }
+    CostNotes notes = new CostNotes(page, answer.duty().units(), answer.currency());
     if (!does.isEmpty()) {
+      notes.electricity(answer.terms());
+      boolean anyUnpriced =
+          does.stream().anyMatch(rated -> rated.trial().setup().price().isEmpty());
+      if (anyUnpriced) {
+        notes.unpricedPumps();
+      }
+      notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(
-          "Wiring for a pump by water is for a licensed electrician, protected by GFCI or RCD; unplug"
-              + " before hands go in. Local codes decide.");
+          "Flows and heads are those with the valves as they stand. What a pump draws, and its cost,"
+              + " is at the throttled point where it is to be throttled. \"Of best\" is the flow"
+              + " against that of the best efficiency; 70 to 120 % is a good place (common"
+              + " practice).");
     }
-    effort(answer.effort(), page);
-  }
-
-  private static void cost(PumpsAnswer answer, List<RatedTrial> does, Page page) {
-    ShownUnits units = answer.duty().units();
-    if (answer.terms().pricePerKwh().isEmpty()) {
-      page.paragraph(
-          "No price of electricity is known, so pumps are ranked by energy; write for example"
-              + " \"running: {price: 0.17 USD/kWh, hours: 24 h/day, days: 210 days/year}\".");
-    } else {
-      page.paragraph(
-          "Electricity is counted for "
-              + String.format(Locale.ROOT, "%,d", Math.round(answer.terms().hoursPerYear()))
-              + " hours a year at "
-              + units.number(answer.terms().pricePerKwh().getAsDouble())
-              + " "
-              + answer.currency().orElse("")
-              + "/kWh.");
+    notes.notTried(answer.faults(), answer.choice().leftOut());
+    if (!does.isEmpty()) {
+      notes.wiring();
     }
-    long unpriced = does.stream().filter(r -> r.trial().setup().price().isEmpty()).count();
-    if (unpriced > 0) {
-      page.paragraph(
-          "Where a data sheet has no price (\"# price: 389 USD\"), the cost is of electricity alone:"
-              + " ask for the price before comparing.");
-    }
-    if (!answer.otherCurrencies().isEmpty()) {
-      page.paragraph(
-          "Prices in another currency than "
-              + answer.currency().orElse("the file's")
-              + " do not count: "
-              + String.join(", ", answer.otherCurrencies())
-              + ".");
-    }
-  }
-
-  private static void effort(Effort effort, Page page) {
-    if (effort.isWorthTelling()) {
-      page.paragraph(
-          "Balanced the network "
-              + effort.solves()
-              + " times, "
-              + Math.round(effort.solvesPerSecond())
-              + " times a second.");
-    }
+    notes.effort(answer.effort());
   }
 }

@@ -1,0 +1,157 @@
+package rillwright.cli.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.pump.SheetFolder;
+import rillwright.cli.report.DutyAnswer;
+import rillwright.cli.report.Effort;
+import rillwright.cli.report.PipesAnswer;
+import rillwright.cli.report.json.PipesJson;
+import rillwright.cli.report.picture.SizesPicture;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.choice.PipesText;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Pump;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.study.duty.DutyFinder;
+import rillwright.solver.study.pipechoice.PipeChoice;
+import rillwright.solver.study.pipechoice.PipeChooser;
+import rillwright.solver.trial.PumpOffer;
+import rillwright.solver.trial.PumpSetup;
+import rillwright.solver.trial.RunningTerms;
+
+/** Which size of pipe. */
+@Command(
+    name = "pipes",
+    description = {
+      "Tries sizes of pipe for a line, or for several together (one trench) or each freely (--each),",
+      "and ranks them by what pipe, pump and electricity cost over the years. With --from FOLDER each",
+      "size gets its own cheapest pump of the data sheets there: the joint decision, and the only one",
+      "in which a dearer pipe can pay for itself."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright pipes pond.yaml --line supply --sizes \"1-1/2 in, 2 in, 3 in\"",
+      "  rillwright pipes pond.yaml --line supply --line upper --sizes \"2 in, 3 in\" --each",
+      "  rillwright pipes pond.yaml --line supply --sizes \"2 in, 3 in\" --from pumps --chart pipes.png"
+    })
+public final class PipesCommand implements Callable<Integer> {
+  private static final double NANOSECONDS = 1e9;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private ProjectArguments project;
+
+  @Mixin private SizeArguments sizes;
+
+  @Option(
+      names = "--from",
+      paramLabel = "FOLDER",
+      description = "Data sheets of pumps to choose from, files that end in .csv.")
+  private Optional<Path> folder = Optional.empty();
+
+  @Option(
+      names = "--pump",
+      paramLabel = "NAME",
+      description = "The line of the pump that is meant, where there are several.")
+  private Optional<String> pumpLine = Optional.empty();
+
+  @Mixin private TogetherArguments together;
+
+  @Mixin private CostArguments cost;
+
+  @Mixin private ChartArguments chart;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    Optional<PictureFile> picture = chart.picture(project.file());
+    Project read = project.read();
+    PumpPlace place = PumpArguments.placeIn(read, pumpLine, "--pump");
+    Wished.require(read);
+    OtherPumps.requireChosen(read, place);
+    PipesAnswer answer = answer(read, place);
+    picture.ifPresent(file -> file.write(SizesPicture.of(answer)));
+    String report =
+        format == Format.JSON ? PipesJson.of(answer) : PipesText.of(answer, Ink.ofTerminal());
+    spec.commandLine().getOut().print(report);
+    spec.commandLine().getOut().flush();
+    return ExitStatus.DONE;
+  }
+
+  private PipesAnswer answer(Project read, PumpPlace place) {
+    RunningTerms terms = cost.terms(read.running());
+    SizeArguments.Tried tried = sizes.read(read, project.file(), project.changes());
+    List<Fault> faults = new ArrayList<>();
+    List<PumpSetup> setups = new ArrayList<>();
+    Offers offers;
+    if (folder.isPresent()) {
+      SheetFolder sheets =
+          SheetFolder.read(folder.get(), read.network().water().densityKgPerM3());
+      offers = Offers.of(sheets, read.running(), read.prices());
+      faults.addAll(sheets.faults());
+      int upTo = together.upTo();
+      offers.pumps().forEach(offer -> setups.addAll(PumpSetup.listOf(offer, upTo)));
+    } else {
+      Pump pump = ownPump(read, place);
+      offers = Offers.ofProject(read, pump.model());
+      PumpOffer own = offers.pumps().get(0);
+      setups.add(
+          new PumpSetup(own, pump.set().count(), pump.set().arrangement(), pump.set().speed()));
+    }
+    long start = System.nanoTime();
+    PipeChoice choice = PipeChooser.choose(tried.options(), place, setups, terms);
+    Effort effort = new Effort(choice.trials(), (System.nanoTime() - start) / NANOSECONDS);
+    return new PipesAnswer(
+        new DutyAnswer(
+            read.title(),
+            Shown.of(read),
+            read.network(),
+            place,
+            DutyFinder.find(read.network(), place)),
+        project.changes(),
+        terms,
+        offers.currency(),
+        choice,
+        folder.isPresent(),
+        tried.unpriced(),
+        faults,
+        offers.otherCurrencies(),
+        effort);
+  }
+
+  private static Pump ownPump(Project read, PumpPlace place) {
+    Part part = read.network().line(place.line()).parts().get(place.partIndex());
+    if (part instanceof Pump pump && pump.set().speed() > 0) {
+      return pump;
+    }
+    throw new InvalidInput(
+        read.places().ofPart(place.line(), place.partIndex()),
+        "line "
+            + PlainText.quoted(place.line().value())
+            + ": its pump is still to be chosen or stands still; name one, or say --from FOLDER to"
+            + " choose pump and pipe together");
+  }
+}

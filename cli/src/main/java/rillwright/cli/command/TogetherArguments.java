@@ -1,0 +1,29 @@
+package rillwright.cli.command;
+
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** How many of one pump may stand together. */
+final class TogetherArguments {
+  private static final int MOST = 9;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Option(
+      names = "--upto",
+      paramLabel = "N",
+      description = "Tries up to N of each pump together, in parallel and in series.")
+  private int upTo = 1;
+
+  /** The number, 1 to 9. */
+  int upTo() {
+    if (upTo < 1 || upTo > MOST) {
+      throw new ParameterException(
+          spec.commandLine(), "--upto is " + upTo + "; it must be 1 to " + MOST);
+    }
+    return upTo;
+  }
+}

@@ -1,0 +1,106 @@
+package rillwright.cli.report.json;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.PipesAnswer;
+import rillwright.solver.network.LineName;
+import rillwright.solver.study.pipechoice.LineFigures;
+import rillwright.solver.study.pipechoice.Payback;
+import rillwright.solver.study.pipechoice.PipeChoice;
+import rillwright.solver.study.pipechoice.RatedPipe;
+
+/** Sizes of pipe tried, for programs. */
+public final class PipesJson {
+  private final Json json;
+  private final PipesAnswer answer;
+  private final TrialFields trials;
+  private final Optional<RatedPipe> cheapestPipe;
+
+  private PipesJson(Json json, PipesAnswer answer) {
+    this.json = json;
+    this.answer = answer;
+    this.trials = new TrialFields(json, answer.duty().units());
+    this.cheapestPipe = answer.choice().cheapestPipe();
+  }
+
+  /** The JSON text. */
+  public static String of(PipesAnswer answer) {
+    return Json.object(json -> new PipesJson(json, answer).write());
+  }
+
+  private void write() {
+    PipeChoice choice = answer.choice();
+    json.words("title", answer.duty().title());
+    json.array("changed", () -> answer.changes().forEach(json::words));
+    json.object("duty", () -> DutyJson.write(json, answer.duty()));
+    json.number("years", answer.terms().years());
+    json.wordsOrNull("currency", answer.currency());
+    json.array("choices", () -> choice.ranked().forEach(rated -> json.object(() -> of(rated))));
+    json.objectOrNull("leastCost", choice.leastCost(), this::sizes);
+    json.objectOrNull("runnerUp", choice.runnerUp(), this::sizes);
+    json.array(
+        "nextSizesUp",
+        () -> choice.leastCost().ifPresent(least -> choice.nextSizesUp(least).forEach(this::next)));
+    json.array("faults", () -> answer.faults().forEach(fault -> json.words(fault.toString())));
+    json.array("notBalanced", () -> choice.leftOut().forEach(json::words));
+    trials.effort(answer.effort());
+  }
+
+  private void next(RatedPipe larger) {
+    RatedPipe least = answer.choice().leastCost().orElseThrow();
+    json.object(
+        () -> {
+          json.object("sizes", () -> sizes(larger));
+          json.number(
+              "moreFlowM3PerS",
+              larger.pump().trial().operating().flowM3PerS()
+                  - least.pump().trial().operating().flowM3PerS());
+          json.number(
+              "moreCostOverYears", difference(larger.costOverYears(), least.costOverYears()));
+          payback(least, larger);
+        });
+  }
+
+  private static OptionalDouble difference(OptionalDouble one, OptionalDouble other) {
+    return one.isPresent() && other.isPresent()
+        ? OptionalDouble.of(one.getAsDouble() - other.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
+  private void payback(RatedPipe cheaper, RatedPipe dearer) {
+    Payback payback = Payback.of(cheaper, dearer, answer.terms());
+    json.number("paybackYears", payback.years());
+    json.truth("samePump", payback.kind() == Payback.Kind.SAME_PUMP);
+  }
+
+  private void sizes(RatedPipe rated) {
+    rated.option().sizes().forEach((line, size) -> json.words(line.value(), size.name()));
+  }
+
+  private void of(RatedPipe rated) {
+    json.object("sizes", () -> sizes(rated));
+    trials.write(rated.pump(), rated.demand(), rated.costOverYears());
+    json.number("materialCost", rated.option().materialCost());
+    json.object(
+        "lines",
+        () -> {
+          for (LineName line : rated.option().sizes().keySet()) {
+            json.object(line.value(), () -> figures(rated, line));
+          }
+        });
+    json.number("holdUpM3", rated.holdUpM3());
+    if (cheapestPipe.isPresent() && cheapestPipe.get() != rated) {
+      payback(cheapestPipe.get(), rated);
+    } else {
+      json.number("paybackYears", OptionalDouble.empty());
+      json.truth("samePump", false);
+    }
+  }
+
+  private void figures(RatedPipe rated, LineName line) {
+    LineFigures figures = rated.figures(line);
+    json.number("velocityMPerS", figures.velocityMPerS());
+    json.number("frictionMPerM", figures.frictionMPerM());
+    json.number("holdUpM3", figures.holdUpM3());
+  }
+}

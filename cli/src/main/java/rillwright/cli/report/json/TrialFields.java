@@ -1,0 +1,92 @@
+package rillwright.cli.report.json;
+
+import java.util.OptionalDouble;
+import rillwright.cli.report.Effort;
+import rillwright.cli.report.choice.SetupWords;
+import rillwright.cli.report.choice.VerdictWords;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.network.Point;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.trial.Demand;
+import rillwright.solver.trial.PumpSetup;
+import rillwright.solver.trial.PumpTrial;
+import rillwright.solver.trial.RatedTrial;
+import rillwright.solver.trial.RunningPoint;
+
+/** What is told about a pump tried. */
+final class TrialFields {
+  private final Json json;
+  private final ShownUnits units;
+
+  TrialFields(Json json, ShownUnits units) {
+    this.json = json;
+    this.units = units;
+  }
+
+  /**
+   * All members.
+   *
+   * @param costOverYears of all that is chosen
+   */
+  void write(RatedTrial rated, Demand demand, OptionalDouble costOverYears) {
+    PumpTrial trial = rated.trial();
+    setup(trial.setup());
+    json.truth("does", rated.does());
+    json.object("fallsM3PerS", () -> falls(trial));
+    json.object("operating", () -> point(trial.operating()));
+    json.objectOrNull("throttled", trial.verdict().throttled(), this::point);
+    json.number("shareOfRange", trial.shareOfRange());
+    json.number("shareOfBestEfficiencyFlow", trial.shareOfBestEfficiencyFlow());
+    json.number("energyPerYear", rated.energyPerYearKwh());
+    json.number("price", trial.setup().price());
+    json.number("costOverYears", costOverYears);
+    json.words("verdict", new VerdictWords(units, demand).full(trial));
+    json.array("findings", () -> trial.findings().forEach(this::finding));
+  }
+
+  private void setup(PumpSetup setup) {
+    json.words("model", setup.offer().model());
+    json.whole("count", setup.count());
+    json.words("arranged", SetupWords.arranged(setup));
+    json.number("speed", setup.speed());
+  }
+
+  private void falls(PumpTrial trial) {
+    for (PointState state : trial.state().points()) {
+      Point point = state.point();
+      if (point.spill().isPresent() || point.wantM3PerS().isPresent()) {
+        json.number(point.name().value(), state.outflowM3PerS());
+      }
+    }
+  }
+
+  private void point(RunningPoint point) {
+    json.number("flowM3PerS", point.flowM3PerS());
+    json.number("headM", point.headM());
+    json.number("powerW", point.powerW());
+    json.number("efficiency", point.efficiency());
+  }
+
+  private void finding(Finding finding) {
+    json.object(
+        () -> {
+          json.words("code", finding.code());
+          json.words("at", finding.at());
+          json.words("message", finding.message(units));
+        });
+  }
+
+  /** What trying took, where it is worth telling. */
+  void effort(Effort effort) {
+    if (effort.isWorthTelling()) {
+      json.object(
+          "effort",
+          () -> {
+            json.whole("solves", effort.solves());
+            json.number("seconds", effort.seconds());
+            json.number("solvesPerSecond", effort.solvesPerSecond());
+          });
+    }
+  }
+}

@@ -1,0 +1,144 @@
+package rillwright.cli.report.picture;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.cli.report.PipesAnswer;
+import rillwright.cli.report.choice.SetupWords;
+import rillwright.cli.report.choice.SizeWords;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.chart.content.CurvePoint;
+import rillwright.curves.chart.content.CurveSeries;
+import rillwright.curves.chart.content.OperatingChart;
+import rillwright.curves.chart.content.OperatingPoint;
+import rillwright.curves.chart.content.PumpCurveSeries;
+import rillwright.curves.trace.PumpTrace;
+import rillwright.curves.trace.SystemCurve;
+import rillwright.solver.study.pipechoice.RatedPipe;
+import rillwright.solver.trial.PumpSetup;
+import rillwright.solver.trial.PumpTrial;
+
+/** The picture of sizes tried: the system curve of each under the curves of their pumps. */
+public final class SizesPicture {
+  /** More curves than these cannot be told apart; the best are drawn. */
+  private static final int MOST_CURVES = 8;
+
+  private static final double ROOM = 1.08;
+
+  private final PipesAnswer answer;
+  private final ShownUnits units;
+  private final List<RatedPipe> drawn;
+
+  private SizesPicture(PipesAnswer answer) {
+    this.answer = answer;
+    this.units = answer.duty().units();
+    List<RatedPipe> ranked = answer.choice().ranked();
+    this.drawn = ranked.subList(0, Math.min(MOST_CURVES, ranked.size()));
+  }
+
+  /** What is to be drawn. */
+  public static OperatingChart of(PipesAnswer answer) {
+    return new SizesPicture(answer).chart();
+  }
+
+  private OperatingChart chart() {
+    return new OperatingChart(
+        answer.duty().title(),
+        caption(),
+        units.flowUnit(),
+        units.headUnit(),
+        systems(),
+        pumps(),
+        operatingPoints(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private String caption() {
+    int left = answer.choice().ranked().size() - drawn.size();
+    return "What the network needs with each size of pipe in "
+        + SizeWords.lines(drawn.get(0).option())
+        + (left > 0 ? "; " + left + " more are not drawn" : "");
+  }
+
+  private List<CurveSeries> systems() {
+    double to =
+        ROOM
+            * drawn.stream()
+                .map(rated -> rated.pump().trial())
+                .mapToDouble(
+                    trial ->
+                        Math.max(
+                            trial.set().publishedRangeM3PerS(), trial.operating().flowM3PerS()))
+                .max()
+                .orElseThrow();
+    double tallest =
+        drawn.stream()
+            .mapToDouble(rated -> rated.pump().trial().set().headAt(0))
+            .max()
+            .orElseThrow();
+    List<CurveSeries> systems = new ArrayList<>();
+    for (RatedPipe rated : drawn) {
+      List<CurvePoint> points =
+          upTo(
+              1.5 * tallest,
+              SystemCurve.trace(rated.option().network(), answer.duty().place(), to).points());
+      if (points.size() > 1) {
+        systems.add(new CurveSeries(SizeWords.of(rated.option()), points));
+      }
+    }
+    return systems;
+  }
+
+  /** A curve as far as it stays in the picture: a narrow pipe's would flatten all others. */
+  private static List<CurvePoint> upTo(double headM, List<CurvePoint> points) {
+    List<CurvePoint> kept = new ArrayList<>();
+    for (CurvePoint point : points) {
+      if (point.headM() > headM && kept.size() > 1) {
+        break;
+      }
+      kept.add(point);
+    }
+    return kept;
+  }
+
+  private List<PumpCurveSeries> pumps() {
+    Map<PumpSetup, PumpTrial> distinct = new LinkedHashMap<>();
+    for (RatedPipe rated : drawn) {
+      PumpTrial trial = rated.pump().trial();
+      distinct.putIfAbsent(trial.setup(), trial);
+    }
+    List<PumpCurveSeries> series = new ArrayList<>();
+    for (PumpTrial trial : distinct.values()) {
+      series.add(
+          new PumpCurveSeries(
+              SetupWords.of(trial.setup(), units),
+              PumpTrace.published(trial.set()),
+              List.of(),
+              PumpTrace.sheetPoints(trial.set())));
+    }
+    return series;
+  }
+
+  private List<OperatingPoint> operatingPoints() {
+    List<OperatingPoint> points = new ArrayList<>();
+    for (RatedPipe rated : drawn) {
+      PumpTrial trial = rated.pump().trial();
+      double flow = Math.max(0, trial.operating().flowM3PerS());
+      boolean first = points.isEmpty() && rated.does();
+      points.add(
+          new OperatingPoint(
+              flow,
+              trial.operating().headM(),
+              first
+                  ? List.of(
+                      SizeWords.of(rated.option()),
+                      units.flow(flow) + " at " + units.head(trial.operating().headM()))
+                  : List.of()));
+    }
+    return points;
+  }
+}

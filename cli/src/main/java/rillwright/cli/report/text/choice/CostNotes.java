@@ -1,0 +1,83 @@
+package rillwright.cli.report.text.choice;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import rillwright.cli.file.fault.Fault;
+import rillwright.cli.report.Effort;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.trial.RunningTerms;
+
+/** What a ranking by cost stands on, and what it had to leave out. */
+final class CostNotes {
+  private final Page page;
+  private final ShownUnits units;
+  private final Optional<String> currency;
+
+  CostNotes(Page page, ShownUnits units, Optional<String> currency) {
+    this.page = page;
+    this.units = units;
+    this.currency = currency;
+  }
+
+  void electricity(RunningTerms terms) {
+    if (terms.pricePerKwh().isEmpty()) {
+      page.paragraph(
+          "No price of electricity is known, so no cost is; those that do it are ranked by energy."
+              + " Write for example \"running: {price: 0.17 USD/kWh, hours: 24 h/day, days: 210"
+              + " days/year}\".");
+      return;
+    }
+    page.paragraph(
+        "Electricity is counted for "
+            + String.format(Locale.ROOT, "%,d", Math.round(terms.hoursPerYear()))
+            + " hours a year at "
+            + units.number(terms.pricePerKwh().getAsDouble())
+            + currency.map(name -> " " + name).orElse("")
+            + "/kWh.");
+  }
+
+  /** Says that some pumps have no price. */
+  void unpricedPumps() {
+    page.paragraph(
+        "Where a data sheet has no price (\"# price: 389 USD\"), the cost is without the pump: ask for"
+            + " the price before comparing.");
+  }
+
+  void otherCurrencies(List<String> models) {
+    if (!models.isEmpty()) {
+      page.paragraph(
+          "Prices in another currency than "
+              + currency.orElse("the file's")
+              + " do not count: "
+              + String.join(", ", models)
+              + ".");
+    }
+  }
+
+  void notTried(List<Fault> faults, List<String> unbalanced) {
+    faults.forEach(fault -> page.marked("! ", "Not tried: " + fault));
+    for (String model : unbalanced) {
+      page.marked("! ", "Not tried: with " + PlainText.quoted(model) + " there is no balance.");
+    }
+  }
+
+  void wiring() {
+    page.paragraph(
+        "Wiring for a pump by water is for a licensed electrician, protected by GFCI or RCD; unplug"
+            + " before hands go in. Local codes decide.");
+  }
+
+  void effort(Effort effort) {
+    if (effort.isWorthTelling()) {
+      page.paragraph(
+          "Balanced the network "
+              + String.format(Locale.ROOT, "%,d", effort.solves())
+              + " times, "
+              + String.format(Locale.ROOT, "%,d", Math.round(effort.solvesPerSecond()))
+              + " times a second.");
+    }
+  }
+}

@@ -1,0 +1,57 @@
+package rillwright.cli.report.text.choice;
+
+import java.util.Locale;
+import java.util.Optional;
+import rillwright.cli.report.PipesAnswer;
+import rillwright.solver.study.pipechoice.Payback;
+import rillwright.solver.study.pipechoice.RatedPipe;
+
+/** When a dearer pipe has paid for itself, in words. */
+final class PaybackWords {
+  private final PipesAnswer answer;
+  private final Optional<RatedPipe> cheapest;
+
+  PaybackWords(PipesAnswer answer) {
+    this.answer = answer;
+    this.cheapest = answer.choice().cheapestPipe();
+  }
+
+  /** A few words against the cheapest pipe that gives the falls their wishes. */
+  String cell(RatedPipe rated) {
+    if (!rated.does() || cheapest.isEmpty()) {
+      return "-";
+    }
+    if (cheapest.get() == rated) {
+      return "cheapest";
+    }
+    Payback payback = Payback.of(cheapest.get(), rated, answer.terms());
+    return switch (payback.kind()) {
+      case PAID_BACK -> "in year " + year(payback);
+      case AT_ONCE -> "at once";
+      case NEVER -> "never";
+      case SAME_PUMP -> "same pump";
+      case UNKNOWN -> "-";
+    };
+  }
+
+  /** A sentence on a dearer pipe against a cheaper one. */
+  String sentence(RatedPipe cheaper, RatedPipe dearer) {
+    Payback payback = Payback.of(cheaper, dearer, answer.terms());
+    return switch (payback.kind()) {
+      case PAID_BACK -> "It has paid for itself in year " + year(payback) + ".";
+      case AT_ONCE -> "It costs no more to begin with.";
+      case NEVER -> "It never pays for itself.";
+      case SAME_PUMP ->
+          "With one and the same pump a larger pipe buys flow, not money: it never pays for itself.";
+      case UNKNOWN ->
+          dearer.does()
+              ? "Whether it pays for itself cannot be told without prices and watts."
+              : "It does not give every fall its wish.";
+    };
+  }
+
+  private static String year(Payback payback) {
+    long year = Math.max(1, (long) Math.ceil(payback.years().orElseThrow()));
+    return String.format(Locale.ROOT, "%,d", year);
+  }
+}

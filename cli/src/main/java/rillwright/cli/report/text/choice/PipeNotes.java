@@ -1,0 +1,178 @@
+package rillwright.cli.report.text.choice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.PipesAnswer;
+import rillwright.cli.report.choice.SetupWords;
+import rillwright.cli.report.choice.SizeWords;
+import rillwright.cli.report.choice.VerdictWords;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.PointName;
+import rillwright.solver.study.pipechoice.RatedPipe;
+
+/** What to know about a ranking of sizes. */
+final class PipeNotes {
+  private final PipesAnswer answer;
+  private final ShownUnits units;
+  private final MoneyWords money;
+  private final PaybackWords paybacks;
+  private final Page page;
+
+  private PipeNotes(PipesAnswer answer, Page page) {
+    this.answer = answer;
+    this.units = answer.duty().units();
+    this.money = new MoneyWords(units, answer.currency());
+    this.paybacks = new PaybackWords(answer);
+    this.page = page;
+  }
+
+  static void print(PipesAnswer answer, Page page) {
+    new PipeNotes(answer, page).print();
+  }
+
+  private void print() {
+    Optional<RatedPipe> least = answer.choice().leastCost();
+    if (least.isPresent()) {
+      boolean priced = least.get().option().materialCost().isPresent();
+      page.paragraph(
+          (priced
+                  ? "Least cost of those that meet every wish: "
+                  : "First of those that meet every wish, the price of the pipe not counted: ")
+              + told(least.get())
+              + ".");
+      answer
+          .choice()
+          .runnerUp()
+          .ifPresent(second -> page.paragraph("Runner-up: " + told(second) + "."));
+      nextSizes(least.get());
+      FindingCell.besideTheVerdict(least.get().pump().trial().findings())
+          .forEach(finding -> page.marked("! ", finding.message(units)));
+    } else {
+      none(answer.choice().ranked().get(0));
+    }
+    samePump();
+    CostNotes notes = new CostNotes(page, units, answer.currency());
+    notes.electricity(answer.terms());
+    material();
+    boolean anyUnpriced =
+        answer.choice().ranked().stream()
+            .anyMatch(rated -> rated.does() && rated.pump().trial().setup().price().isEmpty());
+    if (anyUnpriced) {
+      notes.unpricedPumps();
+    }
+    notes.otherCurrencies(answer.otherCurrencies());
+    notes.notTried(answer.faults(), answer.choice().leftOut());
+    page.paragraph(
+        "Have buried services located before digging, and shore a deep trench; local codes decide.");
+    notes.effort(answer.effort());
+  }
+
+  private String told(RatedPipe rated) {
+    OptionalDouble cost = rated.costOverYears();
+    return SizeWords.of(rated.option())
+        + " with "
+        + SetupWords.of(rated.pump().trial().setup(), units)
+        + (cost.isPresent()
+            ? ", "
+                + money.amount(cost)
+                + " over "
+                + units.number(answer.terms().years())
+                + " years"
+            : "")
+        + ": "
+        + new VerdictWords(units, rated.demand()).full(rated.pump().trial());
+  }
+
+  private void nextSizes(RatedPipe least) {
+    List<RatedPipe> larger = answer.choice().nextSizesUp(least);
+    if (larger.isEmpty()) {
+      page.paragraph("It is the largest size tried; name a larger one to see what that would buy.");
+    }
+    for (RatedPipe next : larger) {
+      page.paragraph(
+          "The next size up, "
+              + SizeWords.of(next.option())
+              + ", would "
+              + buys(least, next)
+              + ". "
+              + paybacks.sentence(least, next));
+    }
+  }
+
+  /** "give 9.4 instead of 9.1 m3/h at …, and draw 128 W instead of 135 W". */
+  private String buys(RatedPipe least, RatedPipe next) {
+    PointName worst = least.pump().trial().verdict().worst();
+    OptionalDouble before = least.pump().trial().inUse().powerW();
+    OptionalDouble after = next.pump().trial().inUse().powerW();
+    return "give "
+        + PlainText.quoted(worst.value())
+        + " "
+        + units.flow(next.pump().trial().state().point(worst).outflowM3PerS())
+        + " instead of "
+        + units.flow(least.pump().trial().state().point(worst).outflowM3PerS())
+        + (least.hasThePumpOf(next)
+            ? ""
+            : " with " + SetupWords.of(next.pump().trial().setup(), units))
+        + draws(before, after);
+  }
+
+  private String draws(OptionalDouble before, OptionalDouble after) {
+    if (before.isEmpty() || after.isEmpty()) {
+      return "";
+    }
+    String was = units.power(before.getAsDouble());
+    String is = units.power(after.getAsDouble());
+    return was.equals(is)
+        ? ", and draw " + is + " as before"
+        : ", and draw " + is + " instead of " + was;
+  }
+
+  private void none(RatedPipe nearest) {
+    page.marked(
+        "! ",
+        "With none of these sizes every fall gets its wish. Nearest is "
+            + told(nearest)
+            + ". "
+            + new VerdictWords(units, nearest.demand()).change(nearest.pump().trial())
+            + (answer.pumpsFree() ? "" : " --from FOLDER tries other pumps with each size."));
+  }
+
+  private void samePump() {
+    boolean oneSetup =
+        answer.choice().ranked().stream()
+                .filter(RatedPipe::does)
+                .map(rated -> rated.pump().trial().setup())
+                .distinct()
+                .count()
+            == 1;
+    boolean several = answer.choice().ranked().stream().filter(RatedPipe::does).count() > 1;
+    if (oneSetup && several && !answer.pumpsFree()) {
+      page.paragraph(
+          "All sizes run one and the same pump, so a larger pipe buys flow and not money. Where their"
+              + " watts differ, it is by how far above the wish they run, which a valve settles with any"
+              + " size. To see what a larger pipe saves, choose the pump anew for each size: --from"
+              + " FOLDER.");
+    }
+  }
+
+  private void material() {
+    if (answer.unpriced().isEmpty()) {
+      page.paragraph(
+          "\"Per "
+              + units.frictionLength()
+              + "\" is the head lost to friction. \"Pipe\" is the pipe of these lines, with the fittings that have a price; the trench is"
+              + " left out, as it is dug for any size. \"Paid back\" is against the cheapest pipe that"
+              + " meets every wish.");
+    } else {
+      page.paragraph(
+          "No price is given for "
+              + String.join(", ", answer.unpriced())
+              + ", so cost is told without pipe or not at all; write for example \"prices: {pipe: {"
+              + answer.unpriced().get(0)
+              + ": 4.20 USD/ft}}\".");
+    }
+  }
+}
