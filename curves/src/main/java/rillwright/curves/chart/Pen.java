@@ -23,7 +23,10 @@ record Pen(Color color, float width, List<Float> dash) {
           List.of(26f, 8f, 5f, 8f),
           List.of(12f, 7f),
           List.of(26f, 8f, 5f, 8f, 5f, 8f),
-          List.of(40f, 12f));
+          List.of(40f, 12f),
+          List.of(5f, 5f),
+          List.of(40f, 8f, 14f, 8f),
+          List.of(14f, 5f, 3f, 5f, 3f, 5f, 3f, 5f));
   private static final List<Float> BEYOND = List.of(9f, 8f);
 
   Pen {

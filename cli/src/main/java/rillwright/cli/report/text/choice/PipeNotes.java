@@ -46,7 +46,8 @@ final class PipeNotes {
       answer
           .choice()
           .runnerUp()
-          .ifPresent(second -> page.paragraph("Runner-up: " + told(second) + "."));
+          .ifPresent(second ->
+                  page.paragraph("Runner-up" + more(least.get(), second) + ": " + told(second) + "."));
       nextSizes(least.get());
       FindingCell.besideTheVerdict(least.get().pump().trial().findings())
           .forEach(finding -> page.marked("! ", finding.message(units)));
@@ -86,6 +87,19 @@ final class PipeNotes {
         + new VerdictWords(units, rated.demand()).full(rated.pump().trial());
   }
 
+  /** ", 30 EUR more" where both costs are known. */
+  private String more(RatedPipe least, RatedPipe second) {
+    OptionalDouble first = least.costOverYears();
+    OptionalDouble next = second.costOverYears();
+    if (first.isEmpty() || next.isEmpty()) {
+      return "";
+    }
+    double difference = next.getAsDouble() - first.getAsDouble();
+    return difference < 1
+        ? ", at the same cost"
+        : ", " + money.amount(OptionalDouble.of(difference)) + " more";
+  }
+
   private void nextSizes(RatedPipe least) {
     List<RatedPipe> larger = answer.choice().nextSizesUp(least);
     if (larger.isEmpty()) {
@@ -107,12 +121,13 @@ final class PipeNotes {
     PointName worst = least.pump().trial().verdict().worst();
     OptionalDouble before = least.pump().trial().inUse().powerW();
     OptionalDouble after = next.pump().trial().inUse().powerW();
+    String was = units.flow(least.pump().trial().state().point(worst).outflowM3PerS());
+    String is = units.flow(next.pump().trial().state().point(worst).outflowM3PerS());
     return "give "
         + PlainText.quoted(worst.value())
         + " "
-        + units.flow(next.pump().trial().state().point(worst).outflowM3PerS())
-        + " instead of "
-        + units.flow(least.pump().trial().state().point(worst).outflowM3PerS())
+        + is
+        + (was.equals(is) ? " as before" : " instead of " + was)
         + (least.hasThePumpOf(next)
             ? ""
             : " with " + SetupWords.of(next.pump().trial().setup(), units))
