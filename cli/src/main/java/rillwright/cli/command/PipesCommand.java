@@ -108,8 +108,7 @@ public final class PipesCommand implements Callable<Integer> {
     List<PumpSetup> setups = new ArrayList<>();
     Offers offers;
     if (folder.isPresent()) {
-      SheetFolder sheets =
-          SheetFolder.read(folder.get(), read.network().water().densityKgPerM3());
+      SheetFolder sheets = SheetFolder.read(folder.get(), read.network().water().densityKgPerM3());
       offers = Offers.of(sheets, read.running(), read.prices());
       faults.addAll(sheets.faults());
       int upTo = together.upTo();

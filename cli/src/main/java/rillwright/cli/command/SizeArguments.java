@@ -184,7 +184,8 @@ final class SizeArguments {
   /** Refuses a line in which no pipe changes with the size. */
   private static void requireEffect(Project project, List<PipeOption> options) {
     for (LineName name : options.get(0).sizes().keySet()) {
-      List<String> sizes = options.stream().map(it -> it.sizes().get(name).name()).distinct().toList();
+      List<String> sizes =
+          options.stream().map(it -> it.sizes().get(name).name()).distinct().toList();
       List<List<Part>> different =
           options.stream().map(it -> runs(it.network().line(name))).distinct().toList();
       if (different.size() < sizes.size()) {

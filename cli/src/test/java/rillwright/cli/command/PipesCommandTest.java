@@ -57,7 +57,9 @@ class PipesCommandTest {
       assertEquals("pump", pump.get("part").stringValue());
       for (String figure : List.of("flowM3PerS", "headM", "powerW")) {
         assertEquals(
-            pump.get(figure).doubleValue(), choice.get("operating").get(figure).doubleValue(), 1e-9);
+            pump.get(figure).doubleValue(),
+            choice.get("operating").get(figure).doubleValue(),
+            1e-9);
       }
       assertEquals(
           line.get("velocityMPerS").doubleValue(),
@@ -69,8 +71,19 @@ class PipesCommandTest {
   @Test
   void costIsPipeAndElectricityAtThePricesOfTheFile() {
     JsonNode choice =
-        json("pipes", PROJECT, "--line", "supply", "--sizes", "75 mm", "--years", "5", "--set",
-                STRONGER, "--set", "points.spill box.want=12 m3/h")
+        json(
+                "pipes",
+                PROJECT,
+                "--line",
+                "supply",
+                "--sizes",
+                "75 mm",
+                "--years",
+                "5",
+                "--set",
+                STRONGER,
+                "--set",
+                "points.spill box.want=12 m3/h")
             .get("choices")
             .get(0);
 
@@ -89,9 +102,11 @@ class PipesCommandTest {
   void fittingsWithAPriceCountInTheirSize() throws IOException {
     String text =
         Files.readString(Path.of(FALLS))
-            .replaceFirst("prices: \\{pipe: \\{", "prices: {fittings: {elbow 90 2 in: 3.10 USD}, pipe: {")
+            .replaceFirst(
+                "prices: \\{pipe: \\{", "prices: {fittings: {elbow 90 2 in: 3.10 USD}, pipe: {")
             .replace("pumps/", Path.of("..", "examples", "twin-falls").toAbsolutePath() + "/pumps/")
-            .replaceFirst("(?s)(  supply:.*?parts:\n)", "$1      - fitting: {type: elbow 90, count: 3}\n");
+            .replaceFirst(
+                "(?s)(  supply:.*?parts:\n)", "$1      - fitting: {type: elbow 90, count: 3}\n");
     String file = Files.writeString(folder.resolve("falls.yaml"), text).toString();
 
     JsonNode with = json("pipes", file, "--line", "supply", "--sizes", "2 in, 3 in");
@@ -146,7 +161,9 @@ class PipesCommandTest {
 
   @Test
   void linesTogetherTakeOneSizeAndEachFreelyAllCombinations() {
-    String[] lines = {"pipes", FALLS, "--line", "supply", "--line", "high", "--sizes", "2 in, 3 in"};
+    String[] lines = {
+      "pipes", FALLS, "--line", "supply", "--line", "high", "--sizes", "2 in, 3 in"
+    };
     String[] free = Arrays.copyOf(lines, lines.length + 1);
     free[lines.length] = "--each";
 
@@ -177,7 +194,8 @@ class PipesCommandTest {
   void linesAndSizesThatAreNotThereAreToldWithWhatIs() {
     assertRefused(
         Run.of("pipes", PROJECT, "--line", "suply", "--sizes", "63 mm"),
-        "no line is called \"suply\"", "did you mean \"supply\"?");
+        "no line is called \"suply\"",
+        "did you mean \"supply\"?");
     assertRefused(
         Run.of("pipes", PROJECT, "--line", "supply", "--sizes", "63 mm, 64 mm"),
         "\"64 mm\" is not a size of PVC-U PN 10");
@@ -210,8 +228,17 @@ class PipesCommandTest {
     Path picture = folder.resolve("pipes.svg");
 
     Run run =
-        Run.of("pipes", PROJECT, "--line", "supply", "--sizes", "50 mm, 63 mm, 90 mm", "--set",
-            STRONGER, "--chart", picture.toString());
+        Run.of(
+            "pipes",
+            PROJECT,
+            "--line",
+            "supply",
+            "--sizes",
+            "50 mm, 63 mm, 90 mm",
+            "--set",
+            STRONGER,
+            "--chart",
+            picture.toString());
 
     assertEquals(0, run.status(), run.err());
     String svg = Files.readString(picture);

@@ -27,7 +27,8 @@ public final class PumpsJson {
                 .choice()
                 .ranked()
                 .forEach(
-                    rated -> json.object(() -> trials.write(rated, demand, rated.costOverYears()))));
+                    rated ->
+                        json.object(() -> trials.write(rated, demand, rated.costOverYears()))));
     json.array("faults", () -> answer.faults().forEach(fault -> json.words(fault.toString())));
     json.array("notBalanced", () -> answer.choice().leftOut().forEach(json::words));
     trials.effort(answer.effort());

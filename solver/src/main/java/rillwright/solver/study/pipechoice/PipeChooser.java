@@ -8,8 +8,8 @@ import java.util.TreeSet;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.PumpTrials;
-import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.Ranking;
+import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.RunningTerms;
 
 /** Finds each option's own cheapest pump and ranks the options. */

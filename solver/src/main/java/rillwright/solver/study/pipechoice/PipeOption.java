@@ -15,8 +15,7 @@ import rillwright.solver.network.Network;
  * @param materialCost of the lines' pipe and fittings, in the currency of all prices; empty if not
  *     known
  */
-public record PipeOption(
-    Map<LineName, Size> sizes, Network network, OptionalDouble materialCost) {
+public record PipeOption(Map<LineName, Size> sizes, Network network, OptionalDouble materialCost) {
   public PipeOption {
     sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
   }

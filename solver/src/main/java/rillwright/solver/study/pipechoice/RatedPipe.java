@@ -19,7 +19,6 @@ public record RatedPipe(
   /** Costs that differ by less than a cent do not differ. */
   private static final double CENTS = 100;
 
-
   /** As pumps are ranked, the cost of the pipe included; of equal ones the narrower first. */
   static final Comparator<RatedPipe> BEST_FIRST =
       Comparator.comparing((RatedPipe rated) -> !rated.does())

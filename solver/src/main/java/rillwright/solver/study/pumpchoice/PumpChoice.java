@@ -2,8 +2,8 @@ package rillwright.solver.study.pumpchoice;
 
 import java.util.List;
 import rillwright.solver.trial.Demand;
-import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.Ranking;
+import rillwright.solver.trial.RatedTrial;
 
 /**
  * Pumps tried and ranked.

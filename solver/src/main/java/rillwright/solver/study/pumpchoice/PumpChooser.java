@@ -21,7 +21,8 @@ public final class PumpChooser {
    * @param offers the list, at least one
    * @param upTo how many of one pump may stand together, 1 or more
    * @param terms what running costs
-   * @throws rillwright.solver.steady.NoBalance if the network has no balanced state with any of them
+   * @throws rillwright.solver.steady.NoBalance if the network has no balanced state with any of
+   *     them
    * @throws IllegalArgumentException if nothing is wished
    */
   public static PumpChoice choose(

@@ -95,8 +95,7 @@ class PipeChooserTest {
 
     assertEquals("thick", size(choice.ranked().get(0)));
     assertEquals(
-        Kind.UNKNOWN,
-        Payback.of(choice.ranked().get(1), choice.ranked().get(0), TERMS).kind());
+        Kind.UNKNOWN, Payback.of(choice.ranked().get(1), choice.ranked().get(0), TERMS).kind());
     assertTrue(choice.runnerUp().isEmpty());
   }
 
@@ -119,9 +118,7 @@ class PipeChooserTest {
         sizes.put(new LineName("other"), new Size(second + "", second));
         options.add(
             new PipeOption(
-                sizes,
-                PlainNetworks.oneOutlet(),
-                OptionalDouble.of(1000 * (first + second))));
+                sizes, PlainNetworks.oneOutlet(), OptionalDouble.of(1000 * (first + second))));
       }
     }
 
@@ -135,8 +132,7 @@ class PipeChooserTest {
   }
 
   private static String names(RatedPipe rated) {
-    return String.join(
-        ", ", rated.option().sizes().values().stream().map(Size::name).toList());
+    return String.join(", ", rated.option().sizes().values().stream().map(Size::name).toList());
   }
 
   @Test
@@ -148,7 +144,8 @@ class PipeChooserTest {
             .withLine(
                 PlainNetworks.oneOutlet()
                     .line(SUPPLY)
-                    .withParts(List.of(PlainNetworks.oneOutlet().line(SUPPLY).parts().get(0), run)));
+                    .withParts(
+                        List.of(PlainNetworks.oneOutlet().line(SUPPLY).parts().get(0), run)));
     PipeOption option =
         new PipeOption(Map.of(SUPPLY, new Size("50", 0.05)), network, OptionalDouble.empty());
 

@@ -46,8 +46,10 @@ final class PipeNotes {
       answer
           .choice()
           .runnerUp()
-          .ifPresent(second ->
-                  page.paragraph("Runner-up" + more(least.get(), second) + ": " + told(second) + "."));
+          .ifPresent(
+              second ->
+                  page.paragraph(
+                      "Runner-up" + more(least.get(), second) + ": " + told(second) + "."));
       nextSizes(least.get());
       FindingCell.besideTheVerdict(least.get().pump().trial().findings())
           .forEach(finding -> page.marked("! ", finding.message(units)));
@@ -77,11 +79,7 @@ final class PipeNotes {
         + " with "
         + SetupWords.of(rated.pump().trial().setup(), units)
         + (cost.isPresent()
-            ? ", "
-                + money.amount(cost)
-                + " over "
-                + units.number(answer.terms().years())
-                + " years"
+            ? ", " + money.amount(cost) + " over " + units.number(answer.terms().years()) + " years"
             : "")
         + ": "
         + new VerdictWords(units, rated.demand()).full(rated.pump().trial());
