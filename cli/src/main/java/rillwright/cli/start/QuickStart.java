@@ -21,8 +21,7 @@ import java.util.Set;
  */
 public final class QuickStart {
   /** Commands that compute for seconds: the optimising compiler earns its keep there. */
-  private static final Set<String> LONG_COMMANDS =
-      Set.of("pumps", "pipes", "weak", "odds", "stream");
+  private static final Set<String> LONG_COMMANDS = Set.of("weak", "odds", "stream");
 
   private static final String ARCHIVE_OPTION = "-XX:SharedArchiveFile=";
 

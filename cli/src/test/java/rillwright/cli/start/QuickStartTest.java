@@ -45,7 +45,7 @@ class QuickStartTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"pumps", "pipes", "weak", "odds", "stream"})
+  @ValueSource(strings = {"weak", "odds", "stream"})
   void aLongCommandKeepsTheOptimisingCompiler(String name) {
     List<String> command = command(MACHINE, Map.of(), name, "pond.yaml");
     assertEquals(List.of("-jar", jar, name, "pond.yaml"), command.subList(4, command.size()));
