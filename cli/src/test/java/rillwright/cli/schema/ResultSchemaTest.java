@@ -63,12 +63,24 @@ class ResultSchemaTest {
        "operatingPoint": {"flowM3PerS": 0.002, "headM": 3.2, "powerW": 260}}
       """;
 
+  private static final String ODDS =
+      """
+      {"title": "Otter Bend", "samples": 10000, "seed": 1,
+       "falls": {"high fall": {"chance": 0.83, "p5M3PerS": 0.002, "p50M3PerS": 0.003, "p95M3PerS": 0.004},
+         "overflow": {"chance": null, "p5M3PerS": null, "p50M3PerS": null, "p95M3PerS": null}},
+       "drivers": [{"quantity": "lines.supply.run.length", "written": "38 ft ± 4 ft", "share": 0.7,
+         "falls": {"high fall": 0.7, "overflow": 0}}],
+       "tally": {"starved": 12, "withoutBalance": 0, "notFound": 0, "contradictory": 0},
+       "findings": [{"code": "chance", "at": "high fall", "message": "It gets its wish."}]}
+      """;
+
   @ParameterizedTest
   @ValueSource(
       strings = {
         SOLVED,
         DUTY,
         CHART,
+        ODDS,
         "{\"title\": \"Otter Bend\", \"findings\": []}",
         "{\"title\": \"\", \"line\": \"up\", \"asTheyStand\": null, \"throttled\": null,"
             + " \"governing\": null, \"greatestFlowM3PerS\": 0.001, \"findings\": []}"
@@ -114,6 +126,25 @@ class ResultSchemaTest {
   void brokenSolutionIsRefused(String right, String wrong) {
     String broken = SOLVED.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
     assertNotEquals(SOLVED, broken, "the case changes something");
+    assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"samples\": 10000 | \"samples\": 0",
+        "\"seed\": 1, | ",
+        "\"chance\": 0.83 | \"chance\": 83",
+        "\"p95M3PerS\": 0.004 | \"p99M3PerS\": 0.004",
+        "\"share\": 0.7 | \"share\": \"70 %\"",
+        "\"quantity\": \"lines.supply.run.length\", | ",
+        "\"notFound\": 0, | ",
+        "\"high fall\": 0.7 | \"high fall\": 1.7"
+      })
+  void brokenOddsAreRefused(String right, String wrong) {
+    String broken = ODDS.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
+    assertNotEquals(ODDS, broken, "the case changes something");
     assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
   }
 
