@@ -3,6 +3,7 @@ package rillwright.cli.command;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,6 +20,7 @@ import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.json.OddsJson;
 import rillwright.cli.report.odds.OddsAnswer;
 import rillwright.cli.report.odds.OddsAnswer.Unknown;
+import rillwright.cli.report.picture.OddsPicture;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.odds.OddsText;
 import rillwright.solver.network.Fall;
@@ -77,6 +79,8 @@ public final class OddsCommand implements Callable<Integer> {
               + " does not depend on it.")
   private int threads = Runtime.getRuntime().availableProcessors();
 
+  @Mixin private ChartArguments chart;
+
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
@@ -92,11 +96,15 @@ public final class OddsCommand implements Callable<Integer> {
   public Integer call() {
     requireBetween("--samples", samples, LEAST_SAMPLES, MOST_SAMPLES);
     requireBetween("--threads", threads, 1, MOST_THREADS);
+    Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
     ChosenPumps.require(read);
     UncertainQuantities quantities = new UncertainQuantities(read);
     requireUnknown(read, quantities);
     OddsAnswer answer = answer(read, quantities);
+    if (picture.isPresent()) {
+      OddsPicture.of(answer).ifPresent(picture.get()::write);
+    }
     String report =
         format == Format.JSON ? OddsJson.of(answer) : OddsText.of(answer, Ink.ofTerminal());
     spec.commandLine().getOut().print(report);

@@ -107,6 +107,18 @@ class OddsCommandTest {
   }
 
   @Test
+  void aPictureIsWrittenWhereItIsAskedFor() throws IOException {
+    Path svg = folder.resolve("odds.svg");
+    Run run = Run.of("odds", EXAMPLE, "--samples", "100", "--chart", svg.toString());
+    assertEquals(0, run.status(), run.err());
+    String picture = Files.readString(svg);
+    for (String words : List.of(">low fall<", ">high fall<", ">lines.low.valve.open<")) {
+      assertTrue(picture.contains(words), words);
+    }
+    assertEquals(2, Run.of("odds", EXAMPLE, "--chart", "odds.txt").status());
+  }
+
+  @Test
   void withoutAnythingUncertainItTellsWhatToWrite() {
     Run run = Run.of("odds", CERTAIN);
     assertEquals(2, run.status());

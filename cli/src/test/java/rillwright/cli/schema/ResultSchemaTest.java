@@ -68,6 +68,7 @@ class ResultSchemaTest {
       {"title": "Otter Bend", "samples": 10000, "seed": 1,
        "falls": {"high fall": {"chance": 0.83, "p5M3PerS": 0.002, "p50M3PerS": 0.003, "p95M3PerS": 0.004},
          "overflow": {"chance": null, "p5M3PerS": null, "p50M3PerS": null, "p95M3PerS": null}},
+       "chanceOfAll": 0.83,
        "drivers": [{"quantity": "lines.supply.run.length", "written": "38 ft ± 4 ft", "share": 0.7,
          "falls": {"high fall": 0.7, "overflow": 0}}],
        "tally": {"starved": 12, "withoutBalance": 0, "notFound": 0, "contradictory": 0},

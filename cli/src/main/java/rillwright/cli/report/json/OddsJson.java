@@ -35,6 +35,7 @@ public final class OddsJson {
     json.object(
         "falls",
         () -> odds.falls().forEach(fall -> json.object(fall.name().value(), () -> fall(fall))));
+    json.number("chanceOfAll", odds.chanceOfAll());
     json.array(
         "drivers", () -> answer.ranked().forEach(ranked -> json.object(() -> driver(ranked))));
     json.object(

@@ -29,7 +29,11 @@ public record ChanceWords(ShownUnits units) {
     if (chance == 0) {
       return "gets its wish in no sample.";
     }
-    String share = of(chance);
-    return "gets its wish in " + share.replace(" %", "") + " of 100 cases.";
+    return "gets its wish in " + ofHundred(chance) + " of 100 cases.";
+  }
+
+  /** "83", "under 1", "over 99": how many of a hundred. */
+  String ofHundred(double chance) {
+    return of(chance).replace(" %", "");
   }
 }

@@ -101,6 +101,16 @@ public final class Remarks {
                 + new ChanceWords(units).sentence(fall.chance().getAsDouble()));
       }
     }
+    long wishes = answer.odds().falls().stream().filter(f -> f.chance().isPresent()).count();
+    if (wishes > 1) {
+      double chance = answer.odds().chanceOfAll().orElseThrow();
+      add(
+          "chance-of-all",
+          "",
+          "All of them get their wish at once in "
+              + new ChanceWords(units).ofHundred(chance)
+              + " of 100 cases.");
+    }
   }
 
   private void drivers() {

@@ -11,6 +11,7 @@ import rillwright.solver.network.PointName;
  *
  * @param plan how it was sampled
  * @param falls what is to be expected of each fall and outlet, in the order of the network
+ * @param chanceOfAll that all wishes are fulfilled at once, 0 to 1; empty without a wish
  * @param drivers how much each unknown matters, in the order of the unknowns
  * @param tally how many samples did not end as they should
  * @param contradiction the values of the first sample whose values contradict each other
@@ -18,6 +19,7 @@ import rillwright.solver.network.PointName;
 public record Odds(
     SamplingPlan plan,
     List<FallOdds> falls,
+    OptionalDouble chanceOfAll,
     List<Driver> drivers,
     Tally tally,
     Optional<List<Double>> contradiction) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Network;
@@ -67,11 +68,20 @@ public final class OddsFinder {
       List<Double> ofFall =
           balanced.stream().map(s -> outcomes.get(s).flowsM3PerS().get(index)).toList();
       flows.add(ofFall);
-      odds.add(new FallOdds(names.get(fall), chance(falls.get(fall), index, outcomes), spread(ofFall)));
+      boolean wished = falls.get(fall).wantM3PerS().isPresent();
+      odds.add(
+          new FallOdds(
+              names.get(fall),
+              chance(wished, outcomes, outcome -> outcome.served().get(index)),
+              spread(ofFall)));
     }
     return new Odds(
         plan,
         odds,
+        chance(
+            falls.stream().anyMatch(fall -> fall.wantM3PerS().isPresent()),
+            outcomes,
+            outcome -> !outcome.served().contains(false)),
         drivers(names, balanced, flows),
         tally(outcomes),
         IntStream.range(0, outcomes.size())
@@ -93,15 +103,16 @@ public final class OddsFinder {
   }
 
   /** The share that get their wish of all samples that make sense. */
-  private static OptionalDouble chance(Point fall, int index, List<SampleOutcome> outcomes) {
-    if (fall.wantM3PerS().isEmpty()) {
+  private static OptionalDouble chance(
+      boolean wished, List<SampleOutcome> outcomes, Predicate<SampleOutcome> getsIt) {
+    if (!wished) {
       return OptionalDouble.empty();
     }
     int sound = 0;
     int served = 0;
     for (SampleOutcome outcome : outcomes) {
       sound += outcome.ending() == Ending.CONTRADICTION ? 0 : 1;
-      served += outcome.ending().isBalanced() && outcome.served().get(index) ? 1 : 0;
+      served += outcome.ending().isBalanced() && getsIt.test(outcome) ? 1 : 0;
     }
     return sound == 0 ? OptionalDouble.empty() : OptionalDouble.of((double) served / sound);
   }
