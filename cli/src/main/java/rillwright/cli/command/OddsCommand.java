@@ -120,7 +120,9 @@ public final class OddsCommand implements Callable<Integer> {
   }
 
   private static void requireUnknown(Project project, UncertainQuantities quantities) {
-    boolean noFall = project.network().points().stream().noneMatch(point -> point instanceof Fall || point instanceof Outlet);
+    boolean noFall =
+        project.network().points().stream()
+            .noneMatch(point -> point instanceof Fall || point instanceof Outlet);
     if (noFall) {
       throw new InvalidInput(
           project.places().whole(), "there is no fall or outlet, so there is no flow to bet on");

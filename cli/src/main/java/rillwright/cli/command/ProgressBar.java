@@ -23,8 +23,7 @@ final class ProgressBar implements Progress {
     }
     shown = percent;
     int filled = WIDTH * percent / PER_CENT;
-    terminal.print(
-        "\r[" + "#".repeat(filled) + ".".repeat(WIDTH - filled) + "] " + percent + " %");
+    terminal.print("\r[" + "#".repeat(filled) + ".".repeat(WIDTH - filled) + "] " + percent + " %");
     if (done == all) {
       terminal.print("\r" + " ".repeat(WIDTH + 8) + "\r");
     }

@@ -74,8 +74,7 @@ public final class DrawnNetworks {
             section(tree, LINES).entries().stream()
                 .filter(line -> holdsUnknown(line.value()))
                 .toList());
-    this.pumps =
-        new PumpTable(List.copyOf(project.sheets().keySet()), project.sheets());
+    this.pumps = new PumpTable(List.copyOf(project.sheets().keySet()), project.sheets());
     this.head = Measure.headIn(project.network().water().densityKgPerM3());
     this.middlePoints = points(new Ledger(file()));
   }

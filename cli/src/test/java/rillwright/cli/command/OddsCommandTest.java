@@ -21,7 +21,9 @@ class OddsCommandTest {
   private static final String CERTAIN =
       Path.of("..", "examples", "small-pond", "pond.yaml").toString();
 
-  /** A tank over an outlet in air; all the loss is quadratic, so that flow = 10 L/s · √(level/1 m). */
+  /**
+   * A tank over an outlet in air; all the loss is quadratic, so that flow = 10 L/s · √(level/1 m).
+   */
   private static final String TANK =
       """
       rillwright: 1
@@ -166,7 +168,8 @@ class OddsCommandTest {
 
   @Test
   void valuesThatContradictEachOtherAreCountedAndTold() throws IOException {
-    String text = TANK.replace("tank: {", "box: {kind: chamber, floor: 0 m, intake: -1 m .. 3 m}\n  tank: {");
+    String text =
+        TANK.replace("tank: {", "box: {kind: chamber, floor: 0 m, intake: -1 m .. 3 m}\n  tank: {");
     String linked =
         text.replace(
             "  pipe: {from: tank, to: spout,",
@@ -174,7 +177,8 @@ class OddsCommandTest {
                 + "  pipe: {from: box, to: spout,");
     Run run = Run.of("odds", file(linked).toString(), "--samples", "400");
     assertEquals(0, run.status(), run.err());
-    assertTrue(run.out().contains("! 100 of 400 samples (25 %) have values that contradict"), run.out());
+    assertTrue(
+        run.out().contains("! 100 of 400 samples (25 %) have values that contradict"), run.out());
     assertTrue(run.out().contains("intake"), run.out());
   }
 

@@ -20,8 +20,7 @@ class DrawnNetworksTest {
   private static final Path EXAMPLE = Path.of("..", "examples", "old-falls", "falls.yaml");
 
   private static DrawnNetworks networks(Project project) {
-    return new DrawnNetworks(
-        project, ProjectReader.mappingBeside(EXAMPLE), unknowns(project));
+    return new DrawnNetworks(project, ProjectReader.mappingBeside(EXAMPLE), unknowns(project));
   }
 
   private static List<Uncertain> unknowns(Project project) {
@@ -88,7 +87,6 @@ class DrawnNetworksTest {
             "{from: pond, to: low, pipe: {inside: 1 in, roughness: 0.01 mm}, parts: [run: 3 ft ± 1 ft,"
                 + " gauge: {name: G1, elevation: 0 ft}]}");
     DrawnNetworks networks = networks(project);
-    assertEquals(
-        networks.with(List.of(1.0)).lines(), networks.with(List.of(1.0)).lines());
+    assertEquals(networks.with(List.of(1.0)).lines(), networks.with(List.of(1.0)).lines());
   }
 }

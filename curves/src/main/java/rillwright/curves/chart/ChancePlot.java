@@ -29,6 +29,7 @@ final class ChancePlot {
   private static final double WIDEST_BOX = 420;
   private static final double WISH_RADIUS = 10;
   private static final double QUANTILE_RADIUS = 7;
+
   /** Beyond these percentiles a sample tells little. */
   private static final int FIRST = 1;
 
@@ -158,8 +159,7 @@ final class ChancePlot {
         .forEach(
             tick -> {
               TextBlock words = words(flow.label(tick), Ink.TICK);
-              Words.write(
-                  g, words, frame.x(tick), area.getMaxY() + TICK, Anchor.MIDDLE, Ink.TEXT);
+              Words.write(g, words, frame.x(tick), area.getMaxY() + TICK, Anchor.MIDDLE, Ink.TEXT);
             });
     PER_CENT
         .ticks()
@@ -171,8 +171,7 @@ final class ChancePlot {
             });
     title(g, "Chance of at least this flow", area.getMinX() - LEFT, area.getMinY() - 50);
     TextBlock across = words("Flow, " + chart.flowUnit().symbol(), Ink.AXIS_TITLE);
-    Words.write(
-        g, across, area.getCenterX(), area.getMaxY() + 44, Anchor.MIDDLE, Ink.TEXT);
+    Words.write(g, across, area.getCenterX(), area.getMaxY() + 44, Anchor.MIDDLE, Ink.TEXT);
   }
 
   private static TextBlock words(String text, java.awt.Font font) {

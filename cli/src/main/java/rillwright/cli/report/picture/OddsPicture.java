@@ -43,8 +43,7 @@ public final class OddsPicture {
     }
     return curves.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new OddsChart(answer.title(), caption(), units.flowUnit(), curves, shares()));
+        : Optional.of(new OddsChart(answer.title(), caption(), units.flowUnit(), curves, shares()));
   }
 
   private String caption() {

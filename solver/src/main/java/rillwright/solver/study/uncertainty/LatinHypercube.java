@@ -3,8 +3,8 @@ package rillwright.solver.study.uncertainty;
 import java.util.Random;
 
 /**
- * Samples of several quantities at once, spread evenly over each of them: of n samples of a quantity
- * one lies in each n-th part of its chances, in an order drawn by lot.
+ * Samples of several quantities at once, spread evenly over each of them: of n samples of a
+ * quantity one lies in each n-th part of its chances, in an order drawn by lot.
  *
  * <p>Source: McKay, M. D., Beckman, R. J. and Conover, W. J. (1979), "A comparison of three methods
  * for selecting values of input variables in the analysis of output from a computer code",

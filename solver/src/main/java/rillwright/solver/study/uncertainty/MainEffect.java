@@ -11,11 +11,11 @@ import java.util.List;
  * the variance sought; what cannot be told from chance is 0. No further balances are needed.
  *
  * <p>Sources: Sobol', I. M. (1993), "Sensitivity estimates for nonlinear mathematical models",
- * Mathematical Modelling and Computational Experiments 1(4), 407–414, for the measure; Plischke, E.,
- * Borgonovo, E. and Smith, C. L. (2013), "Global sensitivity measures from given data", European
- * Journal of Operational Research 226(3), 536–550, for its estimate from classes. The straight line
- * in each class and the correction by degrees of freedom are ours: without them a steep class counts
- * as chance.
+ * Mathematical Modelling and Computational Experiments 1(4), 407–414, for the measure; Plischke,
+ * E., Borgonovo, E. and Smith, C. L. (2013), "Global sensitivity measures from given data",
+ * European Journal of Operational Research 226(3), 536–550, for its estimate from classes. The
+ * straight line in each class and the correction by degrees of freedom are ours: without them a
+ * steep class counts as chance.
  */
 final class MainEffect {
   private static final int LEAST_IN_A_CLASS = 8;
@@ -58,8 +58,7 @@ final class MainEffect {
    * @param values of the quantity in each sample
    * @param outcomes of each sample, as many
    */
-  static double explainedVariance(
-      List<Integer> order, List<Double> values, List<Double> outcomes) {
+  static double explainedVariance(List<Integer> order, List<Double> values, List<Double> outcomes) {
     int samples = outcomes.size();
     double variance = variance(outcomes);
     int classes = classes(samples);
@@ -83,8 +82,8 @@ final class MainEffect {
   }
 
   /**
-   * The share that a quantity without any effect seems to have at most, in nineteen cases of twenty:
-   * two standard deviations of what 2 m − 1 free numbers explain of n samples of noise.
+   * The share that a quantity without any effect seems to have at most, in nineteen cases of
+   * twenty: two standard deviations of what 2 m − 1 free numbers explain of n samples of noise.
    */
   private static double byChance(int samples, int classes) {
     return 2 * Math.sqrt(2.0 * (2 * classes - 1)) / samples;

@@ -29,14 +29,14 @@ public final class OddsFinder {
   private OddsFinder(UncertainNetwork uncertain, SamplingPlan plan) {
     this.uncertain = uncertain;
     this.plan = plan;
-    this.hypercube =
-        LatinHypercube.draw(uncertain.unknowns().size(), plan.samples(), plan.seed());
+    this.hypercube = LatinHypercube.draw(uncertain.unknowns().size(), plan.samples(), plan.seed());
   }
 
   /**
    * The odds of a network.
    *
-   * @param middle the network with the middle of every quantity: it names the falls and their wishes
+   * @param middle the network with the middle of every quantity: it names the falls and their
+   *     wishes
    * @param uncertain the same as a function of what is not known
    * @param progress is told how far it has come
    */
@@ -53,9 +53,7 @@ public final class OddsFinder {
     List<PointName> names = falls.stream().map(Point::name).toList();
     List<SampleOutcome> outcomes =
         SampleRun.of(
-            plan,
-            sample -> SampleOutcome.of(uncertain.with(values(sample)), names),
-            progress);
+            plan, sample -> SampleOutcome.of(uncertain.with(values(sample)), names), progress);
     List<Integer> balanced =
         IntStream.range(0, outcomes.size())
             .filter(sample -> outcomes.get(sample).ending().isBalanced())

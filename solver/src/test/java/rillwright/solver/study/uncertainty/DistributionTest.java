@@ -22,7 +22,8 @@ class DistributionTest {
 
   @Test
   void halfTheWidthOf95PerCentIsNearlyTwoStandardDeviations() {
-    // Φ⁻¹(0.975) = 1.959964: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1 (from memory)
+    // Φ⁻¹(0.975) = 1.959964: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1 (from
+    // memory)
     assertEquals(1.959964, new CutNormal(0, 1, -100, 100).quantile(0.975), 1e-6);
   }
 
@@ -33,8 +34,7 @@ class DistributionTest {
   @ParameterizedTest(name = "{0}")
   @ValueSource(doubles = {0.001, 0.3, 0.5, 0.9})
   void cutOffAtItsMiddleItIsHalfANormal(double chance) {
-    double expected =
-        new NormalDistribution(0, 0.1).inverseCumulativeProbability(0.5 + chance / 2);
+    double expected = new NormalDistribution(0, 0.1).inverseCumulativeProbability(0.5 + chance / 2);
     assertEquals(expected, new CutNormal(0, 0.1, 0, 1).quantile(chance), 1e-9);
   }
 

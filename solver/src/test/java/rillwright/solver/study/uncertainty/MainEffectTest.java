@@ -43,8 +43,8 @@ class MainEffectTest {
   }
 
   /**
-   * Of sin x1 + 7 sin² x2 + 0.1 x3⁴ sin x1, each x even between −π and π. With a = 7, b = 0.1: V1 = (1
-   * + b π⁴/5)²/2, V2 = a²/8, V3 = 0, V = a²/8 + b π⁴/5 + b² π⁸/18 + 1/2.
+   * Of sin x1 + 7 sin² x2 + 0.1 x3⁴ sin x1, each x even between −π and π. With a = 7, b = 0.1: V1 =
+   * (1 + b π⁴/5)²/2, V2 = a²/8, V3 = 0, V = a²/8 + b π⁴/5 + b² π⁸/18 + 1/2.
    *
    * <p>Source: Ishigami, T. and Homma, T. (1990), "An importance quantification technique in
    * uncertainty analysis for computer models", Proc. ISUMA '90, 398–403; shares 0.3139, 0.4424, 0.

@@ -30,8 +30,8 @@ import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.water.Water;
 
 /**
- * Odds against closed forms: from a basin at level H above an outlet in air, through a loss of R Q²,
- * runs Q = √(H/R).
+ * Odds against closed forms: from a basin at level H above an outlet in air, through a loss of R
+ * Q², runs Q = √(H/R).
  */
 class OddsFinderTest {
   private static final double WANT = 0.0095;
@@ -70,7 +70,9 @@ class OddsFinderTest {
     return new Network(Water.at(20), 0, points, lines);
   }
 
-  /** A basin at a level over an outlet that wants a little less than 10 L/s, and the loss between. */
+  /**
+   * A basin at a level over an outlet that wants a little less than 10 L/s, and the loss between.
+   */
   private static Network siphon(double levelM, double lossM) {
     return network(
         List.of(basin("tank", levelM), outlet("spout", OptionalDouble.of(WANT))),
@@ -91,7 +93,8 @@ class OddsFinderTest {
       SamplingPlan plan,
       List<Distribution> unknowns,
       Function<List<Double>, Network> function) {
-    Function<List<Double>, Optional<Network>> always = values -> Optional.of(function.apply(values));
+    Function<List<Double>, Optional<Network>> always =
+        values -> Optional.of(function.apply(values));
     return OddsFinder.find(middle, new Sampled(unknowns, always), plan, Progress.UNSEEN);
   }
 
@@ -132,16 +135,18 @@ class OddsFinderTest {
             List.of(new CutNormal(1, 0.1, 0, 1e9)),
             values -> siphon(values.get(0), 1));
 
-    // Φ⁻¹(0.95) = 1.644854: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1 (from memory)
+    // Φ⁻¹(0.95) = 1.644854: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1 (from
+    // memory)
     assertEquals(0.01 * Math.sqrt(1 - 0.1644854), only(odds).flow().orElseThrow().p5M3PerS(), 5e-6);
-    assertEquals(0.01 * Math.sqrt(1 + 0.1644854), only(odds).flow().orElseThrow().p95M3PerS(), 5e-6);
+    assertEquals(
+        0.01 * Math.sqrt(1 + 0.1644854), only(odds).flow().orElseThrow().p95M3PerS(), 5e-6);
   }
 
   /**
-   * Q = 0.01 √H · R^−½ with H even on (a, b) and R even on (c, d), apart from each other: m = E √H =
-   * ⅔ (b^1.5 − a^1.5)/(b − a), E H = (a + b)/2, n = E R^−½ = 2 (√d − √c)/(d − c), E 1/R = ln(d/c)/(d −
-   * c); the variance is E H · E 1/R − (m n)², that by H alone n² (E H − m²), by R alone m² (E 1/R −
-   * n²).
+   * Q = 0.01 √H · R^−½ with H even on (a, b) and R even on (c, d), apart from each other: m = E √H
+   * = ⅔ (b^1.5 − a^1.5)/(b − a), E H = (a + b)/2, n = E R^−½ = 2 (√d − √c)/(d − c), E 1/R =
+   * ln(d/c)/(d − c); the variance is E H · E 1/R − (m n)², that by H alone n² (E H − m²), by R
+   * alone m² (E 1/R − n²).
    */
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3})
@@ -251,8 +256,7 @@ class OddsFinderTest {
     Sampled sampled =
         new Sampled(
             List.of(new EvenDistribution(0.5, 1.5)),
-            values ->
-                values.get(0) < 1 ? Optional.empty() : Optional.of(siphon(values.get(0), 1)));
+            values -> values.get(0) < 1 ? Optional.empty() : Optional.of(siphon(values.get(0), 1)));
     Odds odds =
         OddsFinder.find(siphon(1, 1), sampled, new SamplingPlan(1000, 1, 2), Progress.UNSEEN);
 

@@ -87,9 +87,7 @@ public final class OddsText {
       table.row(
           fall.name().value(),
           wish.isPresent() ? units.writtenFlow(wish.getAsDouble()) : NONE,
-          fall.chance().isPresent()
-              ? new ChanceWords(units).of(fall.chance().getAsDouble())
-              : NONE,
+          fall.chance().isPresent() ? new ChanceWords(units).of(fall.chance().getAsDouble()) : NONE,
           flow.map(f -> flow(f.p5M3PerS())).orElse(NONE),
           flow.map(f -> flow(f.p50M3PerS())).orElse(NONE),
           flow.map(f -> flow(f.p95M3PerS())).orElse(NONE));
@@ -113,8 +111,7 @@ public final class OddsText {
       List<Cell> cells = new ArrayList<>();
       cells.add(Cell.of(units.share(ranked.driver().share())));
       if (apart) {
-        falls.forEach(
-            fall -> cells.add(Cell.of(units.share(ranked.driver().ofFall().get(fall)))));
+        falls.forEach(fall -> cells.add(Cell.of(units.share(ranked.driver().ofFall().get(fall)))));
       }
       cells.add(Cell.of(ranked.unknown().written()));
       table.row(ranked.unknown().address(), cells);
