@@ -155,6 +155,15 @@ class ArchitectureTest {
           .resideInAPackage("org.jgrapht..");
 
   @ArchTest
+  static final ArchRule statisticsStayInOnePackage =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("rillwright.solver.study.uncertainty..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.apache.commons.statistics..");
+
+  @ArchTest
   static final ArchRule namesSayWhatAClassIs =
       noClasses()
           .should(

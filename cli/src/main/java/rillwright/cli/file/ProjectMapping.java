@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.field.DrawnValues;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
 import rillwright.cli.file.line.LinesReader;
@@ -74,7 +75,16 @@ public final class ProjectMapping {
    * @throws rillwright.cli.file.fault.InvalidInput with all that is wrong with it
    */
   public Project map(MapNode tree, String file) {
-    Ledger ledger = new Ledger(file);
+    return map(tree, file, DrawnValues.NONE);
+  }
+
+  /**
+   * The project that a tree is with other values in place of some that it says.
+   *
+   * @throws rillwright.cli.file.fault.InvalidInput with all that is wrong with it
+   */
+  Project map(MapNode tree, String file, DrawnValues drawn) {
+    Ledger ledger = new Ledger(file, drawn);
     Fields root = Fields.of(tree, "", ledger, SECTIONS);
     root.find("rillwright", Measure.NUMBER, VERSION);
     final String title = root.findText("title").orElse(nameOf(file));

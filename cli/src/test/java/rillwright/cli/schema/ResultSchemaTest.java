@@ -63,13 +63,27 @@ class ResultSchemaTest {
        "operatingPoint": {"flowM3PerS": 0.002, "headM": 3.2, "powerW": 260}}
       """;
 
+  private static final String ODDS =
+      """
+      {"title": "Otter Bend", "samples": 10000, "seed": 1,
+       "falls": {"high fall": {"chance": 0.83, "p5M3PerS": 0.002, "p50M3PerS": 0.003, "p95M3PerS": 0.004},
+         "overflow": {"chance": null, "p5M3PerS": null, "p50M3PerS": null, "p95M3PerS": null}},
+       "chanceOfAll": 0.83,
+       "drivers": [{"quantity": "lines.supply.run.length", "written": "38 ft ± 4 ft", "share": 0.7,
+         "falls": {"high fall": 0.7, "overflow": 0}}],
+       "tally": {"starved": 12, "withoutBalance": 0, "notFound": 0, "contradictory": 0},
+       "findings": [{"code": "chance", "at": "high fall", "message": "It gets its wish."}]}
+      """;
+
   @ParameterizedTest
   @ValueSource(
       strings = {
         SOLVED,
         DUTY,
         CHART,
-        "{\"title\": \"Otter Bend\", \"findings\": []}",
+        ODDS,
+        "{\"title\": \"Otter Bend\", \"points\": {}, \"lines\": {}, \"pumps\": {}, \"notes\": [],"
+            + " \"findings\": []}",
         "{\"title\": \"\", \"line\": \"up\", \"asTheyStand\": null, \"throttled\": null,"
             + " \"governing\": null, \"greatestFlowM3PerS\": 0.001, \"findings\": []}"
       })
@@ -117,13 +131,32 @@ class ResultSchemaTest {
     assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
   }
 
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"samples\": 10000 | \"samples\": 0",
+        "\"seed\": 1, | ",
+        "\"chance\": 0.83 | \"chance\": 83",
+        "\"p95M3PerS\": 0.004 | \"p99M3PerS\": 0.004",
+        "\"share\": 0.7 | \"share\": \"70 %\"",
+        "\"quantity\": \"lines.supply.run.length\", | ",
+        "\"notFound\": 0, | ",
+        "\"high fall\": 0.7 | \"high fall\": 1.7"
+      })
+  void brokenOddsAreRefused(String right, String wrong) {
+    String broken = ODDS.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
+    assertNotEquals(ODDS, broken, "the case changes something");
+    assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
         "{}",
         "{\"pumps\": []}",
         "{\"title\": \"no findings\"}",
-        "{\"findings\": []}",
+        "{\"title\": \"no points\", \"lines\": {}, \"pumps\": {}, \"notes\": [], \"findings\": []}",
         "{\"lips\": [{\"name\": \"metal\"}]}",
         "{\"title\": \"\", \"line\": \"up\", \"asTheyStand\": {\"flowM3PerS\": 1, \"headM\": 2},"
             + " \"throttled\": null, \"governing\": null, \"findings\": []}"

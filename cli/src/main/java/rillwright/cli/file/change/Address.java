@@ -16,6 +16,25 @@ record Address(List<String> steps) {
     steps = List.copyOf(steps);
   }
 
+  /** As it is written in a change: names that need it in quotes. */
+  String text() {
+    StringBuilder text = new StringBuilder();
+    for (String step : steps) {
+      text.append(text.isEmpty() ? "" : ".").append(needsQuotes(step) ? quoted(step) : step);
+    }
+    return text.toString();
+  }
+
+  private static boolean needsQuotes(String step) {
+    boolean begins = step.startsWith("\"") || step.startsWith("'");
+    return begins || step.contains(".") || step.contains("=") || !step.equals(step.strip());
+  }
+
+  private static String quoted(String step) {
+    char quote = step.indexOf('"') < 0 ? '"' : '\'';
+    return quote + step + quote;
+  }
+
   /**
    * The address before the equals sign of a change, and the text after it.
    *

@@ -22,8 +22,8 @@ import rillwright.cli.wording.PlainText;
  * @param value what
  */
 record Placement(Address address, Node value) {
-  private static final String LINES = "lines";
-  private static final String PARTS = "parts";
+  static final String LINES = "lines";
+  static final String PARTS = "parts";
 
   /** Sections whose second step is a name that must exist. */
   private static final List<String> NAMED = List.of("points", LINES, "pumps", "streams");
@@ -83,6 +83,12 @@ record Placement(Address address, Node value) {
     if (before instanceof MapNode map) {
       return inMap(map, index + 1);
     }
+    if (before instanceof ListNode list && rowOf(list, index + 1) >= 0) {
+      List<Node> rows = new ArrayList<>(list.items());
+      int row = rowOf(list, index + 1);
+      rows.set(row, changed(rows.get(row), index + 1, Optional.empty()));
+      return new ListNode(rows, list.place());
+    }
     if (before instanceof Scalar scalar && scalar.isNothing()) {
       return inMap(new MapNode(List.of(), value.place()), index + 1);
     }
@@ -96,6 +102,14 @@ record Placement(Address address, Node value) {
             + before.words()
             + " and has no field "
             + PlainText.quoted(step(index + 1)));
+  }
+
+  /** Which row of a list a step means, from 0, where it is a number from 1 on; else below 0. */
+  private int rowOf(ListNode list, int index) {
+    String number = step(index);
+    boolean isNumber = number.length() <= 4 && PartStep.isWhole(number);
+    int row = isNumber ? Integer.parseInt(number) - 1 : -1;
+    return row < list.items().size() ? row : -1;
   }
 
   /** In a line, where the step names a kind of part. */
@@ -137,14 +151,14 @@ record Placement(Address address, Node value) {
 
   /** A step such as {@code valve 2}: the second valve. */
   private record PartStep(String kind, int number) {
+    static boolean isWhole(String text) {
+      return !text.isEmpty() && text.chars().allMatch(c -> c >= '0' && c <= '9');
+    }
+
     static PartStep of(String step) {
       int space = step.lastIndexOf(' ');
       String ending = step.substring(space + 1);
-      boolean counted =
-          space > 0
-              && !ending.isEmpty()
-              && ending.length() <= 4
-              && ending.chars().allMatch(c -> c >= '0' && c <= '9');
+      boolean counted = space > 0 && ending.length() <= 4 && isWhole(ending);
       return counted
           ? new PartStep(step.substring(0, space).strip(), Integer.parseInt(ending))
           : new PartStep(step, 1);

@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.tree.Scalar;
 
 /** What reading a project turns up besides its contents. */
 public final class Ledger {
   private final FaultList faults;
+  private final DrawnValues drawn;
   private final Set<String> notes = new LinkedHashSet<>();
   private final List<Uncertain> uncertain = new ArrayList<>();
   private Optional<String> currency = Optional.empty();
@@ -21,7 +24,23 @@ public final class Ledger {
    * @param file the project file as the user named it
    */
   public Ledger(String file) {
+    this(file, DrawnValues.NONE);
+  }
+
+  /**
+   * An empty ledger for a reading with other values than those written.
+   *
+   * @param file the project file as the user named it
+   * @param drawn what to take in place of some values
+   */
+  public Ledger(String file, DrawnValues drawn) {
     this.faults = new FaultList(file);
+    this.drawn = drawn;
+  }
+
+  /** What to take in place of a value; empty to take what is written. */
+  OptionalDouble drawnFor(Scalar written) {
+    return drawn.findFor(written);
   }
 
   /** Notes something wrong. */

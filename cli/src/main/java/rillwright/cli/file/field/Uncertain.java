@@ -1,15 +1,22 @@
 package rillwright.cli.file.field;
 
-import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.quantity.Quantity;
 import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.solver.study.uncertainty.Distribution;
 
 /**
  * A quantity of the file that is not known exactly.
  *
  * @param what which one, for a person: {@code line "supply": run}
- * @param place where it is written
+ * @param written the piece of the file that says it
  * @param quantity its middle and spread, in base units
  * @param range what is valid
  */
-public record Uncertain(String what, Place place, Quantity quantity, Range range) {}
+public record Uncertain(String what, Scalar written, Quantity quantity, Range range) {
+
+  /** What is known of it, cut off at what is valid. */
+  public Distribution distribution() {
+    return quantity.spread().about(quantity.middle(), range).orElseThrow();
+  }
+}

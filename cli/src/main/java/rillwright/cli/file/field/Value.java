@@ -2,6 +2,7 @@ package rillwright.cli.file.field;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.Quantity;
@@ -23,10 +24,14 @@ record Value(String name, Scalar scalar, Ledger ledger) {
 
   /** The quantity; a stand-in if it is none. */
   Quantity quantity(Measure measure, Range range) {
+    OptionalDouble drawn = ledger.drawnFor(scalar);
+    if (drawn.isPresent()) {
+      return Quantity.exactly(drawn.getAsDouble());
+    }
     try {
       Quantity quantity = QuantityReader.read(scalar.text(), measure, range);
       if (!quantity.isExact()) {
-        ledger.remember(new Uncertain(name, scalar.place(), quantity, range));
+        ledger.remember(new Uncertain(name, scalar, quantity, range));
       }
       return quantity;
     } catch (NotAQuantity e) {

@@ -1,5 +1,10 @@
 package rillwright.cli.file.quantity;
 
+import java.util.Optional;
+import rillwright.solver.study.uncertainty.CutNormal;
+import rillwright.solver.study.uncertainty.Distribution;
+import rillwright.solver.study.uncertainty.EvenDistribution;
+
 /**
  * A quantity as it is known.
  *
@@ -9,17 +14,43 @@ package rillwright.cli.file.quantity;
 public record Quantity(double middle, Spread spread) {
 
   /** How far a quantity may be off. */
-  public sealed interface Spread {}
+  public sealed interface Spread {
+
+    /**
+     * What is known of a quantity with this spread; empty if it is known exactly.
+     *
+     * @param middle of it
+     * @param valid what it may be
+     */
+    Optional<Distribution> about(double middle, Range valid);
+  }
 
   /** Taken as known exactly. */
-  public record Exact() implements Spread {}
+  public record Exact() implements Spread {
+    @Override
+    public Optional<Distribution> about(double middle, Range valid) {
+      return Optional.empty();
+    }
+  }
 
   /**
    * Normal about the middle, cut off at what is valid.
    *
    * @param halfWidth half the width of the 95 % interval, greater than 0
    */
-  public record Normal(double halfWidth) implements Spread {}
+  public record Normal(double halfWidth) implements Spread {
+    private static final double HALF_WIDTHS_A_DEVIATION = 0.5;
+
+    @Override
+    public Optional<Distribution> about(double middle, Range valid) {
+      return Optional.of(
+          new CutNormal(
+              middle,
+              HALF_WIDTHS_A_DEVIATION * halfWidth,
+              valid.leastBelievable(),
+              valid.greatest()));
+    }
+  }
 
   /**
    * Anything between two values alike.
@@ -27,7 +58,12 @@ public record Quantity(double middle, Spread spread) {
    * @param least the lower end
    * @param greatest the upper end, above it
    */
-  public record Even(double least, double greatest) implements Spread {}
+  public record Even(double least, double greatest) implements Spread {
+    @Override
+    public Optional<Distribution> about(double middle, Range valid) {
+      return Optional.of(new EvenDistribution(least, greatest));
+    }
+  }
 
   /** A quantity that is known exactly. */
   public static Quantity exactly(double value) {

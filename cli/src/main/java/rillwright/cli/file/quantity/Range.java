@@ -38,6 +38,11 @@ public record Range(double least, boolean leastIncluded, double greatest, String
     return fromBelow && value <= greatest;
   }
 
+  /** The least value that is in it and believed. */
+  public double leastBelievable() {
+    return leastIncluded ? least : least + SMALLEST;
+  }
+
   /** A value in it, to go on with after a fault was told. */
   public double standIn() {
     if (holds(0)) {

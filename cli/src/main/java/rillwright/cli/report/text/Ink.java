@@ -43,9 +43,13 @@ public enum Ink {
   /** The ink for this process: colour if a person looks at a terminal and has not refused it. */
   public static Ink ofTerminal() {
     String refused = System.getenv("NO_COLOR");
-    boolean dumb = "dumb".equals(System.getenv("TERM"));
     boolean wanted = refused == null || refused.isEmpty();
-    return wanted && !dumb && isTerminal() ? COLOUR : PLAIN;
+    return wanted && isLiveTerminal() ? COLOUR : PLAIN;
+  }
+
+  /** Whether a person looks at a terminal on which a line can be written over. */
+  public static boolean isLiveTerminal() {
+    return !"dumb".equals(System.getenv("TERM")) && isTerminal();
   }
 
   /** Before Java 22 there is no console unless it is a terminal; from then on it can be asked. */

@@ -35,13 +35,24 @@ public final class TextTable {
   private record Row(String name, List<Cell> cells) {}
 
   private final String heading;
+  private final int longestName;
   private final List<Cell> headings = new ArrayList<>();
   private final List<Side> sides = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
 
   /** A table without columns. */
   public TextTable(String heading) {
+    this(heading, LONGEST_NAME);
+  }
+
+  /**
+   * A table without columns.
+   *
+   * @param longestName columns that a name may take at most before its row
+   */
+  public TextTable(String heading, int longestName) {
     this.heading = heading;
+    this.longestName = longestName;
   }
 
   /** Adds a column. */
@@ -74,7 +85,7 @@ public final class TextTable {
     int nameWidth = Wrapping.width(heading) - Page.INDENT.length();
     for (Row row : rows) {
       int width = Wrapping.width(row.name());
-      nameWidth = width <= LONGEST_NAME ? Math.max(nameWidth, width) : nameWidth;
+      nameWidth = width <= longestName ? Math.max(nameWidth, width) : nameWidth;
     }
     int[] widths = widths(nameWidth);
     page.append(ink.paint(Wrapping.padded(heading, nameWidth + 2, false), Tone.HEADING));

@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
  * What an axis shows: from a round number to a round number in round steps of 1, 2 or 5 times a
  * power of ten.
  *
- * @param firstStep steps from zero to its start, 0 or negative
- * @param lastStep steps from zero to its end, above 0
+ * @param firstStep steps from zero to its start
+ * @param lastStep steps from zero to its end, above the first
  * @param step above 0
  */
 public record AxisRange(int firstStep, int lastStep, double step) {
@@ -32,6 +32,20 @@ public record AxisRange(int firstStep, int lastStep, double step) {
     double step = roundStep((high - low) / steps, new double[] {1, 2, 5, 10});
     int last = Math.max(1, (int) Math.ceil(high / step - 1e-9));
     return new AxisRange((int) Math.floor(low / step + 1e-9), last, step);
+  }
+
+  /**
+   * The axis that shows no more than values from one to another; zero need not be on it.
+   *
+   * @param least smallest value to show
+   * @param greatest largest value to show; where it is not above the least, a little more is shown
+   * @param steps about how many steps to make of it
+   */
+  public static AxisRange spanning(double least, double greatest, int steps) {
+    double span = Math.max(greatest - least, Math.max(0.02 * Math.abs(greatest), 1e-9));
+    double step = roundStep(span / steps, new double[] {1, 2, 5, 10});
+    int first = (int) Math.floor(least / step + 1e-9);
+    return new AxisRange(first, Math.max(first + 1, (int) Math.ceil(greatest / step - 1e-9)), step);
   }
 
   /** An axis with the same steps as another, so that both share grid lines; zero on zero. */

@@ -59,4 +59,20 @@ class AxisRangeTest {
   void showsSomethingEvenWhereThereIsNothing() {
     assertTrue(AxisRange.covering(0, 0, 7).max() > 0);
   }
+
+  @Test
+  void anAxisOfFarAwayValuesNeedNotBeginAtZero() {
+    AxisRange axis = AxisRange.spanning(1270, 2390, 6);
+    assertEquals(1200, axis.min());
+    assertEquals(2400, axis.max());
+    assertEquals(List.of("1,200", "1,400"), labels(axis).subList(0, 2));
+  }
+
+  @Test
+  void anAxisOfOneValueShowsALittleMore() {
+    for (double value : new double[] {0, 1600, -3}) {
+      AxisRange axis = AxisRange.spanning(value, value, 6);
+      assertTrue(axis.min() <= value && value <= axis.max() && axis.min() < axis.max());
+    }
+  }
 }

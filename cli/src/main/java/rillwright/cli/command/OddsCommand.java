@@ -1,0 +1,185 @@
+package rillwright.cli.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import rillwright.cli.file.DrawnNetworks;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.ProjectReader;
+import rillwright.cli.file.UncertainQuantities;
+import rillwright.cli.file.UncertainQuantities.Named;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.report.json.OddsJson;
+import rillwright.cli.report.odds.OddsAnswer;
+import rillwright.cli.report.odds.OddsAnswer.Unknown;
+import rillwright.cli.report.picture.OddsPicture;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.odds.OddsText;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.study.uncertainty.Odds;
+import rillwright.solver.study.uncertainty.OddsFinder;
+import rillwright.solver.study.uncertainty.Progress;
+import rillwright.solver.study.uncertainty.SamplingPlan;
+
+/** The chance that each fall gets what it wants, given what is not known exactly. */
+@Command(
+    name = "odds",
+    description = {
+      "Takes what is not known exactly (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\") at its",
+      "word: draws thousands of values for it, balances the network with each, and tells the chance",
+      "that each fall gets its wish, the flows to expect, and which unknown matters most.",
+      "",
+      "A tolerance a ± b (or a +- b) is normal, b the half-width of its 95 %% interval, cut off at",
+      "what is possible; a range a .. b is anything between alike. The samples are a Latin",
+      "hypercube; the same seed gives the same answer."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright odds pond.yaml",
+      "  rillwright odds pond.yaml --chart odds.png",
+      "  rillwright odds pond.yaml --set \"lines.intake.skimmer.clogged=0 %% .. 40 %%\"",
+      "  rillwright odds pond.yaml --samples 2000 --seed 7 --format json"
+    })
+public final class OddsCommand implements Callable<Integer> {
+  private static final int LEAST_SAMPLES = 100;
+  private static final int MOST_SAMPLES = 1_000_000;
+  private static final int MOST_THREADS = 256;
+  private static final double NANOSECONDS = 1e9;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private ProjectArguments project;
+
+  @Option(
+      names = "--samples",
+      paramLabel = "NUMBER",
+      description = "How many samples to balance: 100 to 1000000, 10000 if not given.")
+  private int samples = 10_000;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "NUMBER",
+      description = "A whole number from which the samples are drawn, 1 if not given.")
+  private long seed = 1;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "NUMBER",
+      description =
+          "How many threads work at it, as many as the machine has cores if not given; the answer"
+              + " does not depend on it.")
+  private int threads = Runtime.getRuntime().availableProcessors();
+
+  @Mixin private ChartArguments chart;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // set and read by picocli
+  private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    requireBetween("--samples", samples, LEAST_SAMPLES, MOST_SAMPLES);
+    requireBetween("--threads", threads, 1, MOST_THREADS);
+    Optional<PictureFile> picture = chart.picture(project.file());
+    Project read = project.read();
+    ChosenPumps.require(read);
+    UncertainQuantities quantities = new UncertainQuantities(read);
+    requireUnknown(read, quantities);
+    OddsAnswer answer = answer(read, quantities);
+    if (picture.isPresent()) {
+      OddsPicture.of(answer).ifPresent(picture.get()::write);
+    }
+    String report =
+        format == Format.JSON ? OddsJson.of(answer) : OddsText.of(answer, Ink.ofTerminal());
+    spec.commandLine().getOut().print(report);
+    spec.commandLine().getOut().flush();
+    return ExitStatus.DONE;
+  }
+
+  private void requireBetween(String option, int value, int least, int most) {
+    if (value < least || value > most) {
+      throw new ParameterException(
+          spec.commandLine(), option + " is " + value + "; it must be " + least + " to " + most);
+    }
+  }
+
+  private static void requireUnknown(Project project, UncertainQuantities quantities) {
+    boolean noFall =
+        project.network().points().stream()
+            .noneMatch(point -> point instanceof Fall || point instanceof Outlet);
+    if (noFall) {
+      throw new InvalidInput(
+          project.places().whole(), "there is no fall or outlet, so there is no flow to bet on");
+    }
+    if (quantities.inTheNetwork().isEmpty()) {
+      throw new InvalidInput(
+          project.places().whole(),
+          "everything in the network is known exactly here, so there are no odds to tell; write"
+              + " what you are not sure of as a tolerance or a range, for example \"run: 38 ft ± 4"
+              + " ft\" (or \"38 ft +- 4 ft\"), \"roughness: 0.002 mm .. 0.02 mm\", \"clogged: 0 %"
+              + " .. 40 %\"");
+    }
+  }
+
+  private OddsAnswer answer(Project read, UncertainQuantities quantities) {
+    DrawnNetworks networks =
+        new DrawnNetworks(
+            read,
+            ProjectReader.mappingBeside(project.file()),
+            quantities.inTheNetwork().stream().map(Named::quantity).toList());
+    UncertainProject uncertain = new UncertainProject(networks, quantities.inTheNetwork());
+    long start = System.nanoTime();
+    Odds odds =
+        OddsFinder.find(
+            read.network(), uncertain, new SamplingPlan(samples, seed, threads), progress());
+    tellSpeed((System.nanoTime() - start) / NANOSECONDS);
+    return new OddsAnswer(
+        read.title(),
+        Shown.of(read),
+        read.network(),
+        unknowns(quantities.inTheNetwork()),
+        unknowns(quantities.elsewhere()),
+        odds,
+        odds.contradiction().flatMap(uncertain::whatIsWrongWith));
+  }
+
+  private static List<Unknown> unknowns(List<Named> quantities) {
+    return quantities.stream()
+        .map(named -> new Unknown(named.address(), named.quantity().written().text()))
+        .toList();
+  }
+
+  private Progress progress() {
+    return Ink.isLiveTerminal() ? new ProgressBar(spec.commandLine().getErr()) : Progress.UNSEEN;
+  }
+
+  private void tellSpeed(double seconds) {
+    PrintWriter err = spec.commandLine().getErr();
+    err.println(
+        String.format(
+            Locale.ROOT,
+            "%,d samples in %.1f s on %d %s: %,.0f solves a second",
+            samples,
+            seconds,
+            threads,
+            threads == 1 ? "thread" : "threads",
+            samples / seconds));
+    err.flush();
+  }
+}

@@ -1,0 +1,150 @@
+package rillwright.cli.file;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.file.field.DrawnValues;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.field.Uncertain;
+import rillwright.cli.file.line.LinesReader;
+import rillwright.cli.file.line.PlacedLine;
+import rillwright.cli.file.part.PartReaders;
+import rillwright.cli.file.part.PipeReader;
+import rillwright.cli.file.point.PointTable;
+import rillwright.cli.file.point.PointsReader;
+import rillwright.cli.file.pump.PumpTable;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.ListNode;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+
+/**
+ * The networks that a project may be: with drawn values in place of those that are not known
+ * exactly. Where they stand in points and lines only, no more than those are read again; where they
+ * change the water or a pump, everything is. Several threads may ask at a time.
+ */
+public final class DrawnNetworks {
+  private static final String POINTS = "points";
+  private static final String LINES = "lines";
+
+  private final Project project;
+  private final ProjectMapping mapping;
+  private final IdentityHashMap<Scalar, Integer> indexOf = new IdentityHashMap<>();
+  private final boolean readsAll;
+  private final boolean readsPoints;
+  private final Catalogue catalogue = Catalogue.standard();
+  private final PumpTable pumps;
+  private final Measure head;
+  private final MapNode pointsOnly;
+  private final MapNode linesOnly;
+  private final PointTable middlePoints;
+
+  /**
+   * The networks of a project.
+   *
+   * @param project with the middle of every quantity
+   * @param mapping that made it
+   * @param unknowns the quantities for which values will be given
+   */
+  public DrawnNetworks(Project project, ProjectMapping mapping, List<Uncertain> unknowns) {
+    this.project = project;
+    this.mapping = mapping;
+    MapNode tree = project.tree();
+    unknowns.forEach(unknown -> indexOf.put(unknown.written(), indexOf.size()));
+    this.readsAll =
+        tree.entries().stream()
+            .filter(entry -> !entry.key().equals(POINTS) && !entry.key().equals(LINES))
+            .anyMatch(entry -> holdsUnknown(entry.value()));
+    this.pointsOnly = only(tree, POINTS, section(tree, POINTS).entries());
+    this.readsPoints = holdsUnknown(pointsOnly);
+    this.linesOnly =
+        only(
+            tree,
+            LINES,
+            section(tree, LINES).entries().stream()
+                .filter(line -> holdsUnknown(line.value()))
+                .toList());
+    this.pumps = new PumpTable(List.copyOf(project.sheets().keySet()), project.sheets());
+    this.head = Measure.headIn(project.network().water().densityKgPerM3());
+    this.middlePoints = points(new Ledger(file()));
+  }
+
+  private static MapNode section(MapNode tree, String name) {
+    return (MapNode) tree.find(name).orElseThrow().value();
+  }
+
+  /** The tree with one section and in it no more than some entries. */
+  private static MapNode only(MapNode tree, String name, List<Entry> entries) {
+    Entry section = tree.find(name).orElseThrow();
+    MapNode map = new MapNode(entries, section.value().place());
+    return new MapNode(List.of(new Entry(name, section.keyPlace(), map)), tree.place());
+  }
+
+  private boolean holdsUnknown(Node node) {
+    if (node instanceof MapNode map) {
+      return map.entries().stream().anyMatch(entry -> holdsUnknown(entry.value()));
+    }
+    if (node instanceof ListNode list) {
+      return list.items().stream().anyMatch(this::holdsUnknown);
+    }
+    return indexOf.containsKey(node);
+  }
+
+  private String file() {
+    return project.places().whole().source();
+  }
+
+  /**
+   * The network with values.
+   *
+   * @param values of the unknowns, in their order, in the base units of their measures
+   * @throws rillwright.cli.file.fault.InvalidInput if they contradict each other
+   */
+  public Network with(List<Double> values) {
+    DrawnValues drawn =
+        written -> {
+          Integer index = indexOf.get(written);
+          return index == null ? OptionalDouble.empty() : OptionalDouble.of(values.get(index));
+        };
+    if (readsAll) {
+      return mapping.map(project.tree(), file(), drawn).network();
+    }
+    Ledger ledger = new Ledger(file(), drawn);
+    PointTable points = readsPoints ? points(ledger) : middlePoints;
+    List<Line> lines = lines(points, ledger);
+    ledger.faults().throwIfAny();
+    Network middle = project.network();
+    return new Network(middle.water(), middle.siteElevationM(), points.points(), lines);
+  }
+
+  private PointTable points(Ledger ledger) {
+    Fields root = Fields.of(pointsOnly, "", ledger, List.of(POINTS));
+    return new PointsReader(catalogue, ledger).read(root);
+  }
+
+  /** All lines, those with unknowns in them read again. */
+  private List<Line> lines(PointTable points, Ledger ledger) {
+    Fields root = Fields.of(linesOnly, "", ledger, List.of(LINES));
+    Map<LineName, Line> drawn = new HashMap<>();
+    PartReaders parts = new PartReaders(catalogue, head, pumps);
+    LinesReader reader = new LinesReader(points, parts, new PipeReader(catalogue), ledger);
+    for (PlacedLine placed : reader.read(root)) {
+      drawn.put(placed.line().name(), placed.line());
+    }
+    List<Line> lines = new ArrayList<>();
+    for (Line line : project.network().lines()) {
+      lines.add(drawn.getOrDefault(line.name(), line));
+    }
+    return lines;
+  }
+}

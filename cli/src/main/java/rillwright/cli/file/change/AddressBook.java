@@ -1,0 +1,81 @@
+package rillwright.cli.file.change;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.cli.file.part.Shorthand;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.ListNode;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+
+/** Where each value of a file stands, in the words with which a change would name it. */
+public final class AddressBook {
+  private final Map<Scalar, Address> addresses = new IdentityHashMap<>();
+
+  /** The addresses of all values of a tree. */
+  public AddressBook(MapNode tree) {
+    enter(tree, List.of());
+  }
+
+  /**
+   * The address of a value: {@code lines.intake.skimmer.clogged}; empty if it is not in the tree.
+   *
+   * @param value this very piece, not one like it
+   */
+  public Optional<String> find(Scalar value) {
+    return Optional.ofNullable(addresses.get(value)).map(Address::text);
+  }
+
+  /** The section in which a value stands; empty if it is not in the tree. */
+  public Optional<String> findSection(Scalar value) {
+    return Optional.ofNullable(addresses.get(value)).map(address -> address.steps().get(0));
+  }
+
+  private void enter(Node node, List<String> steps) {
+    if (node instanceof Scalar value) {
+      addresses.put(value, new Address(steps));
+    } else if (node instanceof MapNode map) {
+      for (Entry entry : map.entries()) {
+        boolean isParts = isLine(steps) && entry.key().equals(Placement.PARTS);
+        if (isParts && entry.value() instanceof ListNode parts) {
+          enterParts(parts, steps);
+        } else {
+          enter(entry.value(), longer(steps, entry.key()));
+        }
+      }
+    } else if (node instanceof ListNode list) {
+      for (int i = 0; i < list.items().size(); i++) {
+        enter(list.items().get(i), longer(steps, Integer.toString(i + 1)));
+      }
+    }
+  }
+
+  private static boolean isLine(List<String> steps) {
+    return steps.size() == 2 && steps.get(0).equals(Placement.LINES);
+  }
+
+  private void enterParts(ListNode parts, List<String> line) {
+    Map<String, Integer> counts = new HashMap<>();
+    for (Node item : parts.items()) {
+      if (item instanceof MapNode map && !map.entries().isEmpty()) {
+        Entry part = map.entries().get(0);
+        int count = counts.merge(part.key(), 1, Integer::sum);
+        List<String> steps = longer(line, part.key() + (count > 1 ? " " + count : ""));
+        Optional<String> bare = Shorthand.fieldOf(part.key());
+        boolean isBare = part.value() instanceof Scalar && bare.isPresent();
+        enter(part.value(), isBare ? longer(steps, bare.get()) : steps);
+      }
+    }
+  }
+
+  private static List<String> longer(List<String> steps, String step) {
+    List<String> longer = new ArrayList<>(steps);
+    longer.add(step);
+    return longer;
+  }
+}

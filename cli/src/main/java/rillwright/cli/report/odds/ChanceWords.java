@@ -1,0 +1,39 @@
+package rillwright.cli.report.odds;
+
+import rillwright.cli.report.units.ShownUnits;
+
+/**
+ * Chances in words: never certain where a sample says otherwise.
+ *
+ * @param units in which shares are told
+ */
+public record ChanceWords(ShownUnits units) {
+  private static final double ONE_PER_CENT = 0.01;
+
+  /** "83 %", "under 1 %", "over 99 %". */
+  public String of(double chance) {
+    if (chance > 0 && chance < ONE_PER_CENT) {
+      return "under 1 %";
+    }
+    if (chance < 1 && chance > 1 - ONE_PER_CENT) {
+      return "over 99 %";
+    }
+    return units.share(chance);
+  }
+
+  /** "gets its wish in 83 of 100 cases." */
+  String sentence(double chance) {
+    if (chance == 1) {
+      return "gets its wish in every sample.";
+    }
+    if (chance == 0) {
+      return "gets its wish in no sample.";
+    }
+    return "gets its wish in " + ofHundred(chance) + " of 100 cases.";
+  }
+
+  /** "83", "under 1", "over 99": how many of a hundred. */
+  String ofHundred(double chance) {
+    return of(chance).replace(" %", "");
+  }
+}

@@ -1,0 +1,98 @@
+package rillwright.cli.report.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.odds.ChanceWords;
+import rillwright.cli.report.odds.OddsAnswer;
+import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.chart.content.OddsChart;
+import rillwright.curves.chart.content.OddsChart.ChanceCurve;
+import rillwright.curves.chart.content.OddsChart.Share;
+import rillwright.curves.chart.content.OddsChart.Wish;
+import rillwright.solver.study.uncertainty.Odds.FallOdds;
+import rillwright.solver.study.uncertainty.Odds.FlowSpread;
+
+/** The picture of odds: the chance of each flow, and what the spread comes from. */
+public final class OddsPicture {
+  private static final int MOST_BARS = 8;
+
+  /** A share below this is shown as nothing. */
+  private static final double VISIBLE = 0.005;
+
+  private final OddsAnswer answer;
+  private final ShownUnits units;
+
+  private OddsPicture(OddsAnswer answer) {
+    this.answer = answer;
+    this.units = answer.units();
+  }
+
+  /** What is to be drawn; empty if no sample has a balance. */
+  public static Optional<OddsChart> of(OddsAnswer answer) {
+    return new OddsPicture(answer).chart();
+  }
+
+  private Optional<OddsChart> chart() {
+    List<ChanceCurve> curves = new ArrayList<>();
+    for (FallOdds fall : answer.odds().falls()) {
+      fall.flow().ifPresent(flow -> curves.add(curve(fall, flow)));
+    }
+    return curves.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new OddsChart(answer.title(), caption(), units.flowUnit(), curves, shares()));
+  }
+
+  private String caption() {
+    return String.format(
+        Locale.ROOT,
+        "%,d samples of what is not known exactly, each balanced anew",
+        answer.odds().plan().samples());
+  }
+
+  private ChanceCurve curve(FallOdds fall, FlowSpread flow) {
+    OptionalDouble want = answer.network().point(fall.name()).wantM3PerS();
+    Optional<Wish> wish =
+        want.isPresent() && fall.chance().isPresent()
+            ? Optional.of(
+                wish(fall.name().value(), want.getAsDouble(), fall.chance().getAsDouble()))
+            : Optional.empty();
+    return new ChanceCurve(fall.name().value(), flow.percentilesM3PerS(), wish);
+  }
+
+  private Wish wish(String name, double want, double chance) {
+    return new Wish(
+        want,
+        chance,
+        List.of(name, units.writtenFlow(want) + ": " + new ChanceWords(units).of(chance)));
+  }
+
+  private List<Share> shares() {
+    List<Share> shares = new ArrayList<>();
+    double rest = 0;
+    int others = 0;
+    for (RankedDriver ranked : answer.ranked()) {
+      double share = ranked.driver().share();
+      if (shares.size() < MOST_BARS && share >= VISIBLE) {
+        shares.add(share(ranked.unknown().address(), share));
+      } else {
+        rest += share;
+        others++;
+      }
+    }
+    if (others > 0 && !shares.isEmpty()) {
+      shares.add(share(others == 1 ? "1 other" : others + " others", rest));
+    }
+    if (answer.together() >= VISIBLE) {
+      shares.add(share("several together", answer.together()));
+    }
+    return shares;
+  }
+
+  private Share share(String name, double share) {
+    return new Share(name, share, units.share(share));
+  }
+}

@@ -1,0 +1,121 @@
+package rillwright.cli.report.text.odds;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.odds.ChanceWords;
+import rillwright.cli.report.odds.OddsAnswer;
+import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
+import rillwright.cli.report.odds.Remark;
+import rillwright.cli.report.odds.Remarks;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Cell;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.PointName;
+import rillwright.solver.study.uncertainty.Odds;
+import rillwright.solver.study.uncertainty.Odds.FallOdds;
+import rillwright.solver.study.uncertainty.Odds.FlowSpread;
+import rillwright.solver.study.uncertainty.SamplingPlan;
+
+/** The odds of a project on one page. */
+public final class OddsText {
+  private static final String NONE = "-";
+
+  /** More falls than this do not fit beside each other. */
+  private static final int MOST_COLUMNS = 3;
+
+  private static final int LONGEST_ADDRESS = 40;
+
+  private final OddsAnswer answer;
+  private final Odds odds;
+  private final ShownUnits units;
+  private final Page page;
+
+  private OddsText(OddsAnswer answer, Page page) {
+    this.answer = answer;
+    this.odds = answer.odds();
+    this.units = answer.units();
+    this.page = page;
+  }
+
+  /** The page. */
+  public static String of(OddsAnswer answer, Ink ink) {
+    Page page = new Page(ink);
+    new OddsText(answer, page).print();
+    return page.toString();
+  }
+
+  private void print() {
+    page.title(answer.title());
+    SamplingPlan plan = odds.plan();
+    page.paragraph(
+        String.format(
+            Locale.ROOT,
+            "%,d samples of what is not known exactly (seed %d), each balanced anew.",
+            plan.samples(),
+            plan.seed()));
+    page.table(falls());
+    page.paragraph(
+        "Middle: as often more as less. 1 in 20 below, above: in one case of twenty less, or more,"
+            + " than this.");
+    page.table(drivers());
+    page.paragraph(
+        "Share: what part of the spread (as variance) would go away if this alone were known"
+            + " exactly.");
+    page.heading("WHAT TO KNOW");
+    for (Remark remark : Remarks.of(answer)) {
+      page.marked(remark.code().startsWith("samples-") ? "! " : "", remark.message());
+    }
+  }
+
+  private TextTable falls() {
+    TextTable table =
+        new TextTable("ODDS")
+            .column("wish", Side.RIGHT)
+            .column("chance of it", Side.RIGHT)
+            .column("1 in 20 below", Side.RIGHT)
+            .column("middle", Side.RIGHT)
+            .column("1 in 20 above", Side.RIGHT);
+    for (FallOdds fall : odds.falls()) {
+      OptionalDouble wish = answer.network().point(fall.name()).wantM3PerS();
+      Optional<FlowSpread> flow = fall.flow();
+      table.row(
+          fall.name().value(),
+          wish.isPresent() ? units.writtenFlow(wish.getAsDouble()) : NONE,
+          fall.chance().isPresent() ? new ChanceWords(units).of(fall.chance().getAsDouble()) : NONE,
+          flow.map(f -> flow(f.p5M3PerS())).orElse(NONE),
+          flow.map(f -> flow(f.p50M3PerS())).orElse(NONE),
+          flow.map(f -> flow(f.p95M3PerS())).orElse(NONE));
+    }
+    return table;
+  }
+
+  private String flow(double flowM3PerS) {
+    return flowM3PerS == 0 ? "dry" : units.flow(flowM3PerS);
+  }
+
+  private TextTable drivers() {
+    List<PointName> falls = odds.falls().stream().map(FallOdds::name).toList();
+    boolean apart = falls.size() > 1 && falls.size() <= MOST_COLUMNS;
+    TextTable table = new TextTable("WHAT MATTERS", LONGEST_ADDRESS).column("share", Side.RIGHT);
+    if (apart) {
+      falls.forEach(fall -> table.column("of " + fall.value(), Side.RIGHT));
+    }
+    table.column("as written", Side.LEFT);
+    for (RankedDriver ranked : answer.ranked()) {
+      List<Cell> cells = new ArrayList<>();
+      cells.add(Cell.of(units.share(ranked.driver().share())));
+      if (apart) {
+        falls.forEach(fall -> cells.add(Cell.of(units.share(ranked.driver().ofFall().get(fall)))));
+      }
+      cells.add(Cell.of(ranked.unknown().written()));
+      table.row(ranked.unknown().address(), cells);
+    }
+    return table;
+  }
+}

@@ -1,0 +1,92 @@
+package rillwright.cli.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.field.Uncertain;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.solver.network.Network;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/** Networks with drawn values are those of a file in which the values are written. */
+class DrawnNetworksTest {
+  private static final Path EXAMPLE = Path.of("..", "examples", "old-falls", "falls.yaml");
+
+  private static DrawnNetworks networks(Project project) {
+    return new DrawnNetworks(project, ProjectReader.mappingBeside(EXAMPLE), unknowns(project));
+  }
+
+  private static List<Uncertain> unknowns(Project project) {
+    return new UncertainQuantities(project)
+        .inTheNetwork().stream().map(UncertainQuantities.Named::quantity).toList();
+  }
+
+  private static void assertSame(Network expected, Network found) {
+    assertEquals(expected.points().toString(), found.points().toString());
+    assertEquals(
+        SteadyStateFinder.find(expected).lines().stream().map(l -> l.flowM3PerS()).toList(),
+        SteadyStateFinder.find(found).lines().stream().map(l -> l.flowM3PerS()).toList());
+  }
+
+  @Test
+  void withTheMiddleOfEverythingItIsTheProjectsOwn() {
+    Project project = ProjectReader.read(EXAMPLE, List.of());
+    List<Double> middles =
+        unknowns(project).stream().map(unknown -> unknown.quantity().middle()).toList();
+    assertSame(project.network(), networks(project).with(middles));
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3})
+  void readingTheAffectedLinesGivesWhatReadingEverythingGives(long seed) {
+    Project project = ProjectReader.read(EXAMPLE, List.of());
+    Project withWarmth =
+        ProjectReader.read(EXAMPLE, List.of("water.temperature=20 C .. 20.000000001 C"));
+    Random lot = new Random(seed);
+    List<Double> values =
+        unknowns(project).stream()
+            .map(unknown -> unknown.distribution().quantile(0.01 + 0.98 * lot.nextDouble()))
+            .toList();
+    List<Double> valuesAndWarmth =
+        unknowns(withWarmth).stream()
+            .map(
+                unknown -> {
+                  int index = indexOf(unknowns(project), unknown.written());
+                  return index < 0 ? 20.0 : values.get(index);
+                })
+            .toList();
+    assertSame(networks(withWarmth).with(valuesAndWarmth), networks(project).with(values));
+  }
+
+  private static int indexOf(List<Uncertain> unknowns, Scalar written) {
+    return unknowns.stream().map(Uncertain::written).toList().indexOf(written);
+  }
+
+  @Test
+  void valuesThatContradictEachOtherAreTold() {
+    Project project =
+        ProjectText.withLine(
+            "{from: pond, to: low, pipe: {inside: 1 in}, parts: [run: {length: 3 ft, roughness: 0 mm"
+                + " .. 2 mm}]}");
+    DrawnNetworks networks = networks(project);
+    networks.with(List.of(0.0001));
+    assertThrows(InvalidInput.class, () -> networks.with(List.of(0.0015)));
+  }
+
+  @Test
+  void gaugesStayTheirOwnHoweverOftenTheyAreRead() {
+    Project project =
+        ProjectText.withLine(
+            "{from: pond, to: low, pipe: {inside: 1 in, roughness: 0.01 mm}, parts: [run: 3 ft ± 1 ft,"
+                + " gauge: {name: G1, elevation: 0 ft}]}");
+    DrawnNetworks networks = networks(project);
+    assertEquals(networks.with(List.of(1.0)).lines(), networks.with(List.of(1.0)).lines());
+  }
+}

@@ -1,0 +1,184 @@
+package rillwright.curves.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import rillwright.curves.chart.Words.Anchor;
+import rillwright.curves.chart.content.OddsChart;
+import rillwright.curves.chart.content.OddsChart.ChanceCurve;
+import rillwright.curves.chart.content.OddsChart.Wish;
+import rillwright.curves.chart.layout.AxisRange;
+import rillwright.curves.chart.layout.LabelPlacer;
+import rillwright.curves.chart.layout.Obstacles;
+import rillwright.curves.chart.layout.Polyline;
+import rillwright.curves.chart.layout.TextBlock;
+
+/** How likely at least a flow is, against the flow: a falling curve for each fall. */
+final class ChancePlot {
+  private static final int FLOW_STEPS = 6;
+  private static final AxisRange PER_CENT = new AxisRange(0, 5, 20);
+  private static final double LEFT = 76;
+  private static final double RIGHT = 30;
+  private static final double TICK = 8;
+  private static final double PAD = 10;
+  private static final double WIDEST_BOX = 420;
+  private static final double WISH_RADIUS = 10;
+  private static final double QUANTILE_RADIUS = 7;
+
+  /** Beyond these percentiles a sample tells little. */
+  private static final int FIRST = 1;
+
+  private static final int LAST = 99;
+  private static final List<Integer> QUANTILES = List.of(5, 50, 95);
+  private static final Pen WISH_LINE = new Pen(Ink.SOFT_TEXT, 2, List.of(3f, 5f));
+
+  private final OddsChart chart;
+  private final PlotFrame frame;
+  private final AxisRange flow;
+
+  ChancePlot(OddsChart chart, Rectangle2D place) {
+    this.chart = chart;
+    this.flow = flowAxis(chart);
+    Rectangle2D area =
+        new Rectangle2D.Double(
+            Math.rint(place.getX() + LEFT),
+            Math.rint(place.getY()),
+            Math.rint(place.getWidth() - LEFT - RIGHT),
+            Math.rint(place.getHeight()));
+    this.frame = new PlotFrame(area, flow, PER_CENT);
+  }
+
+  private static AxisRange flowAxis(OddsChart chart) {
+    double least = Double.POSITIVE_INFINITY;
+    double greatest = Double.NEGATIVE_INFINITY;
+    for (ChanceCurve fall : chart.falls()) {
+      List<Double> flows = new ArrayList<>(fall.percentilesM3PerS().subList(FIRST, LAST + 1));
+      fall.wish().ifPresent(wish -> flows.add(wish.flowM3PerS()));
+      for (double flowM3PerS : flows) {
+        least = Math.min(least, chart.flowUnit().fromSi(flowM3PerS));
+        greatest = Math.max(greatest, chart.flowUnit().fromSi(flowM3PerS));
+      }
+    }
+    return AxisRange.spanning(least, greatest, FLOW_STEPS);
+  }
+
+  static void fill(Legend legend, OddsChart chart) {
+    for (int i = 0; i < chart.falls().size(); i++) {
+      legend.add(chart.falls().get(i).name(), Pen.panel(i));
+    }
+    legend.add(
+        "19 in 20, 1 in 2 and 1 in 20 have more",
+        (g, place) -> quantileMark(g, Legend.middle(place), Pen.panel(0)));
+    if (chart.falls().stream().anyMatch(fall -> fall.wish().isPresent())) {
+      legend.add(
+          "wish", (g, place) -> ChartNotes.paintMark(g, Legend.middle(place), WISH_RADIUS - 2));
+    }
+  }
+
+  private static void quantileMark(Graphics2D g, Point2D at, Pen pen) {
+    Mark.SQUARE.draw(g, at, QUANTILE_RADIUS, pen.color(), Ink.PAPER);
+  }
+
+  void paint(Graphics2D g) {
+    frame.paint(g);
+    paintAxes(g);
+    Obstacles obstacles = new Obstacles(frame.area());
+    for (int i = 0; i < chart.falls().size(); i++) {
+      Polyline line = line(chart.falls().get(i));
+      Pen.panel(i).draw(g, line.path());
+      obstacles.add(line);
+    }
+    for (int i = 0; i < chart.falls().size(); i++) {
+      for (int below : QUANTILES) {
+        quantileMark(g, at(chart.falls().get(i), below), Pen.panel(i));
+      }
+    }
+    chart.falls().forEach(fall -> fall.wish().ifPresent(wish -> mark(g, wish, obstacles)));
+    LabelPlacer placer = new LabelPlacer(obstacles);
+    chart.falls().forEach(fall -> fall.wish().ifPresent(wish -> label(g, wish, placer)));
+  }
+
+  private Point2D at(ChanceCurve fall, int below) {
+    return frame.at(chart.flowUnit().fromSi(fall.percentilesM3PerS().get(below)), 100.0 - below);
+  }
+
+  private Point2D at(Wish wish) {
+    return frame.at(chart.flowUnit().fromSi(wish.flowM3PerS()), 100 * wish.chance());
+  }
+
+  private Polyline line(ChanceCurve fall) {
+    List<Point2D> points = new ArrayList<>();
+    for (int below = FIRST; below <= LAST; below++) {
+      points.add(at(fall, below));
+    }
+    return new Polyline(points);
+  }
+
+  private void mark(Graphics2D g, Wish wish, Obstacles obstacles) {
+    Point2D at = at(wish);
+    WISH_LINE.draw(g, new Line2D.Double(at.getX(), at.getY(), at.getX(), frame.area().getMaxY()));
+    ChartNotes.paintMark(g, at, WISH_RADIUS);
+    double r = WISH_RADIUS + 4;
+    obstacles.add(new Rectangle2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r));
+  }
+
+  private void label(Graphics2D g, Wish wish, LabelPlacer placer) {
+    TextBlock words = TextBlock.ofLines(wish.labelLines(), Ink.LABEL, WIDEST_BOX);
+    placer
+        .near(words.width() + 2 * PAD, words.height() + 2 * PAD, at(wish))
+        .ifPresent(box -> paintBox(g, words, box, at(wish)));
+  }
+
+  private static void paintBox(Graphics2D g, TextBlock words, Rectangle2D box, Point2D point) {
+    g.setColor(Ink.TEXT);
+    g.setStroke(new BasicStroke(1.8f));
+    g.draw(LabelPlacer.leader(box, point));
+    RoundRectangle2D round =
+        new RoundRectangle2D.Double(
+            box.getX(), box.getY(), box.getWidth(), box.getHeight(), 12, 12);
+    g.setColor(Ink.PAPER);
+    g.fill(round);
+    g.setColor(Ink.TEXT);
+    g.draw(round);
+    Words.write(g, words, box.getX() + PAD, box.getY() + PAD, Anchor.START, Ink.TEXT);
+    ChartNotes.paintMark(g, point, WISH_RADIUS);
+  }
+
+  private void paintAxes(Graphics2D g) {
+    Rectangle2D area = frame.area();
+    g.setStroke(new BasicStroke(1.8f));
+    g.setColor(Ink.AXIS);
+    g.draw(new Line2D.Double(area.getMinX(), area.getMinY(), area.getMinX(), area.getMaxY()));
+    g.draw(new Line2D.Double(area.getMinX(), area.getMaxY(), area.getMaxX(), area.getMaxY()));
+    flow.ticks()
+        .forEach(
+            tick -> {
+              TextBlock words = words(flow.label(tick), Ink.TICK);
+              Words.write(g, words, frame.x(tick), area.getMaxY() + TICK, Anchor.MIDDLE, Ink.TEXT);
+            });
+    PER_CENT
+        .ticks()
+        .forEach(
+            tick -> {
+              TextBlock words = words(PER_CENT.label(tick) + " %", Ink.TICK);
+              double top = frame.y(tick) - words.lineHeight() / 2;
+              Words.write(g, words, area.getMinX() - TICK, top, Anchor.END, Ink.TEXT);
+            });
+    title(g, "Chance of at least this flow", area.getMinX() - LEFT, area.getMinY() - 50);
+    TextBlock across = words("Flow, " + chart.flowUnit().symbol(), Ink.AXIS_TITLE);
+    Words.write(g, across, area.getCenterX(), area.getMaxY() + 44, Anchor.MIDDLE, Ink.TEXT);
+  }
+
+  private static TextBlock words(String text, java.awt.Font font) {
+    return TextBlock.ofLines(List.of(text), font, Double.POSITIVE_INFINITY);
+  }
+
+  private static void title(Graphics2D g, String text, double x, double y) {
+    Words.write(g, words(text, Ink.AXIS_TITLE), x, y, Anchor.START, Ink.TEXT);
+  }
+}

@@ -1,0 +1,169 @@
+package rillwright.solver.study.uncertainty;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.study.uncertainty.Odds.Driver;
+import rillwright.solver.study.uncertainty.Odds.FallOdds;
+import rillwright.solver.study.uncertainty.Odds.FlowSpread;
+import rillwright.solver.study.uncertainty.Odds.Tally;
+import rillwright.solver.study.uncertainty.SampleOutcome.Ending;
+
+/** Finds the odds of a network that is not known exactly, by balancing many samples of it. */
+public final class OddsFinder {
+  private final UncertainNetwork uncertain;
+  private final SamplingPlan plan;
+  private final LatinHypercube hypercube;
+
+  private OddsFinder(UncertainNetwork uncertain, SamplingPlan plan) {
+    this.uncertain = uncertain;
+    this.plan = plan;
+    this.hypercube = LatinHypercube.draw(uncertain.unknowns().size(), plan.samples(), plan.seed());
+  }
+
+  /**
+   * The odds of a network.
+   *
+   * @param middle the network with the middle of every quantity: it names the falls and their
+   *     wishes
+   * @param uncertain the same as a function of what is not known
+   * @param progress is told how far it has come
+   */
+  public static Odds find(
+      Network middle, UncertainNetwork uncertain, SamplingPlan plan, Progress progress) {
+    return new OddsFinder(uncertain, plan).find(middle, progress);
+  }
+
+  private Odds find(Network middle, Progress progress) {
+    List<Point> falls =
+        middle.points().stream()
+            .filter(point -> point instanceof Fall || point instanceof Outlet)
+            .toList();
+    List<PointName> names = falls.stream().map(Point::name).toList();
+    List<SampleOutcome> outcomes =
+        SampleRun.of(
+            plan, sample -> SampleOutcome.of(uncertain.with(values(sample)), names), progress);
+    List<Integer> balanced =
+        IntStream.range(0, outcomes.size())
+            .filter(sample -> outcomes.get(sample).ending().isBalanced())
+            .boxed()
+            .toList();
+    List<FallOdds> odds = new ArrayList<>();
+    List<List<Double>> flows = new ArrayList<>();
+    for (int fall = 0; fall < falls.size(); fall++) {
+      int index = fall;
+      List<Double> ofFall =
+          balanced.stream().map(s -> outcomes.get(s).flowsM3PerS().get(index)).toList();
+      flows.add(ofFall);
+      boolean wished = falls.get(fall).wantM3PerS().isPresent();
+      odds.add(
+          new FallOdds(
+              names.get(fall),
+              chance(wished, outcomes, outcome -> outcome.served().get(index)),
+              spread(ofFall)));
+    }
+    return new Odds(
+        plan,
+        odds,
+        chance(
+            falls.stream().anyMatch(fall -> fall.wantM3PerS().isPresent()),
+            outcomes,
+            outcome -> !outcome.served().contains(false)),
+        drivers(names, balanced, flows),
+        tally(outcomes),
+        IntStream.range(0, outcomes.size())
+            .filter(sample -> outcomes.get(sample).ending() == Ending.CONTRADICTION)
+            .mapToObj(this::values)
+            .findFirst());
+  }
+
+  private double value(int unknown, int sample) {
+    return uncertain.unknowns().get(unknown).quantile(hypercube.chance(unknown, sample));
+  }
+
+  private List<Double> values(int sample) {
+    List<Double> values = new ArrayList<>();
+    for (int unknown = 0; unknown < uncertain.unknowns().size(); unknown++) {
+      values.add(value(unknown, sample));
+    }
+    return values;
+  }
+
+  /** The share that get their wish of all samples that make sense. */
+  private static OptionalDouble chance(
+      boolean wished, List<SampleOutcome> outcomes, Predicate<SampleOutcome> getsIt) {
+    if (!wished) {
+      return OptionalDouble.empty();
+    }
+    int sound = 0;
+    int served = 0;
+    for (SampleOutcome outcome : outcomes) {
+      sound += outcome.ending() == Ending.CONTRADICTION ? 0 : 1;
+      served += outcome.ending().isBalanced() && getsIt.test(outcome) ? 1 : 0;
+    }
+    return sound == 0 ? OptionalDouble.empty() : OptionalDouble.of((double) served / sound);
+  }
+
+  private static Optional<FlowSpread> spread(List<Double> flows) {
+    if (flows.isEmpty()) {
+      return Optional.empty();
+    }
+    Percentiles percentiles = new Percentiles(flows);
+    return Optional.of(
+        new FlowSpread(
+            percentiles.at(0.05),
+            percentiles.at(0.50),
+            percentiles.at(0.95),
+            IntStream.rangeClosed(0, 100).mapToObj(i -> percentiles.at(i / 100.0)).toList()));
+  }
+
+  private List<Driver> drivers(
+      List<PointName> names, List<Integer> balanced, List<List<Double>> flows) {
+    List<Driver> drivers = new ArrayList<>();
+    for (int unknown = 0; unknown < uncertain.unknowns().size(); unknown++) {
+      int index = unknown;
+      List<Double> values = balanced.stream().map(sample -> value(index, sample)).toList();
+      List<Integer> order =
+          IntStream.range(0, values.size())
+              .boxed()
+              .sorted(Comparator.comparingDouble(values::get))
+              .toList();
+      Map<PointName, Double> ofFall = new LinkedHashMap<>();
+      double explainedSum = 0;
+      double varianceSum = 0;
+      for (int fall = 0; fall < names.size(); fall++) {
+        double variance = MainEffect.variance(flows.get(fall));
+        double explained =
+            variance > 0 ? MainEffect.explainedVariance(order, values, flows.get(fall)) : 0;
+        ofFall.put(names.get(fall), variance > 0 ? explained / variance : 0);
+        explainedSum += explained;
+        varianceSum += variance;
+      }
+      drivers.add(new Driver(varianceSum > 0 ? explainedSum / varianceSum : 0, ofFall));
+    }
+    return drivers;
+  }
+
+  private static Tally tally(List<SampleOutcome> outcomes) {
+    return new Tally(
+        count(outcomes, Ending.STARVED),
+        count(outcomes, Ending.NO_BALANCE),
+        count(outcomes, Ending.NOT_FOUND),
+        count(outcomes, Ending.CONTRADICTION));
+  }
+
+  private static int count(List<SampleOutcome> outcomes, Ending ending) {
+    return (int) outcomes.stream().filter(outcome -> outcome.ending() == ending).count();
+  }
+}
