@@ -17,6 +17,8 @@ record Pen(Color color, float width, List<Float> dash) {
   private static final List<Color> PUMP_COLORS = List.of(Ink.BLUE, Ink.GREEN, Ink.BLACK);
   private static final List<Color> SYSTEM_COLORS =
       List.of(Ink.VERMILION, Ink.BLACK, Ink.GREEN, Ink.VERMILION, Ink.BLUE);
+  private static final List<Color> PANEL_COLORS =
+      List.of(Ink.BLUE, Ink.VERMILION, Ink.GREEN, Ink.BLACK);
   private static final List<List<Float>> SYSTEM_DASHES =
       List.of(
           List.of(26f, 9f),
@@ -42,6 +44,16 @@ record Pen(Color color, float width, List<Float> dash) {
         SYSTEM_COLORS.get(number % SYSTEM_COLORS.size()),
         count > 1 ? 3 : 3.6f,
         SYSTEM_DASHES.get(number % SYSTEM_DASHES.size()));
+  }
+
+  /** Of the curve of a number, from 0, in a chart of several plots. */
+  static Pen panel(int number) {
+    return number == 0
+        ? new Pen(Ink.BLUE, 3.6f, List.of())
+        : new Pen(
+            PANEL_COLORS.get(number % PANEL_COLORS.size()),
+            3.6f,
+            SYSTEM_DASHES.get(number % SYSTEM_DASHES.size()));
   }
 
   static Pen power() {
