@@ -9,6 +9,7 @@ import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.curves.chart.ChartWriter;
 import rillwright.curves.chart.content.OperatingChart;
+import rillwright.curves.chart.content.PanelChart;
 
 /**
  * A picture to be written: whole or not at all, and never over the project.
@@ -35,7 +36,15 @@ record PictureFile(Path path) {
 
   /** Draws and writes. */
   void write(OperatingChart chart) {
-    byte[] picture = hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart);
+    write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
+  }
+
+  /** Draws and writes. */
+  void write(PanelChart chart) {
+    write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
+  }
+
+  private void write(byte[] picture) {
     Path folder = path.toAbsolutePath().normalize().getParent();
     try {
       Path unfinished = Files.createTempFile(folder, ".rillwright", ".part");

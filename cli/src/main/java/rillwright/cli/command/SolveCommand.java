@@ -1,6 +1,5 @@
 package rillwright.cli.command;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -8,12 +7,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.json.SolveJson;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.solve.SolveText;
-import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.steady.SteadyStateFinder;
 
 /** What flows where, at what head, how thick the sheets are, what the pumps draw. */
@@ -55,7 +52,7 @@ public final class SolveCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Project read = project.read();
-    requirePumps(read);
+    ChosenPumps.require(read);
     Solved solved =
         Solved.of(
             read.title(), Shown.of(read), read.running(), SteadyStateFinder.find(read.network()));
@@ -64,18 +61,5 @@ public final class SolveCommand implements Callable<Integer> {
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
     return strict && solved.missesAWish() ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
-  }
-
-  private static void requirePumps(Project project) {
-    List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
-    if (!planned.isEmpty()) {
-      PumpPlace place = planned.get(0);
-      throw new InvalidInput(
-          project.places().ofPart(place.line(), place.partIndex()),
-          "line \""
-              + place.line().value()
-              + "\": its pump is still to be chosen, so nothing flows yet; \"rillwright duty\" tells"
-              + " what flow and head it must make, then name one of the section \"pumps\" here");
-    }
   }
 }

@@ -1,0 +1,26 @@
+package rillwright.cli.command;
+
+import java.util.List;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.solver.pumping.PumpPlace;
+
+/** Refuses projects in which a pump is still to be chosen, where that is of no use. */
+final class ChosenPumps {
+  private ChosenPumps() {}
+
+  /** Throws unless every pump is chosen. */
+  static void require(Project project) {
+    List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
+    if (!planned.isEmpty()) {
+      PumpPlace place = planned.get(0);
+      throw new InvalidInput(
+          project.places().ofPart(place.line(), place.partIndex()),
+          "line \""
+              + place.line().value()
+              + "\": its pump is still to be chosen, so nothing flows yet; \"rillwright duty\""
+              + " tells what flow and head it must make, then name one of the section \"pumps\""
+              + " here");
+    }
+  }
+}
