@@ -72,8 +72,9 @@ final class PanelPainter implements Painting {
     for (int i = 0; i < chart.panels().size(); i++) {
       Panel panel = chart.panels().get(i);
       PanelPlot plot = new PanelPlot(panel, names);
-      double left = MARGIN + i % columns * (wide + BETWEEN);
-      double plotTop = top + i / columns * high + ABOVE_PLOT;
+      int row = i / columns;
+      double left = MARGIN + (i - row * columns) * (wide + BETWEEN);
+      double plotTop = top + row * high + ABOVE_PLOT;
       double below = panel.acrossTitle().isEmpty() ? BELOW_PLOT_UNTITLED : BELOW_PLOT;
       double plotLeft = left + plot.axes().leftWidth();
       plot.paint(

@@ -26,7 +26,6 @@ final class SettingAttempt {
 
   private final Network open;
   private final Wishes wishes;
-  private final Aim aim;
   private final List<ValvePlace> coarse;
   private final Throttling throttling;
   private final List<Throttle> throttles;
@@ -44,7 +43,6 @@ final class SettingAttempt {
       Network open, Wishes wishes, Aim aim, List<ValvePlace> useful, List<ValvePlace> coarse) {
     this.open = open;
     this.wishes = wishes;
-    this.aim = aim;
     this.coarse = List.copyOf(coarse);
     this.throttling = new Throttling(open, wishes);
     WaterWays ways = new WaterWays(throttling.wideOpen());

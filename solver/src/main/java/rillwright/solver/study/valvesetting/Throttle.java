@@ -50,18 +50,17 @@ record Throttle(List<ValvePlace> valves, Set<PointName> falls) {
   private static List<ValvePlace> lastOnTheWay(WaterWays ways, List<ValvePlace> places) {
     List<ValvePlace> last = new ArrayList<>();
     for (ValvePlace place : places) {
-      boolean another =
-          places.stream()
-              .anyMatch(
-                  other ->
-                      !other.line().equals(place.line())
-                              && ways.linesAfter(place.line()).contains(other.line())
-                          || other.line().equals(place.line())
-                              && other.partIndex() > place.partIndex());
+      boolean another = places.stream().anyMatch(other -> isBehind(ways, place, other));
       if (!another) {
         last.add(place);
       }
     }
     return last;
+  }
+
+  private static boolean isBehind(WaterWays ways, ValvePlace place, ValvePlace other) {
+    return other.line().equals(place.line())
+        ? other.partIndex() > place.partIndex()
+        : ways.linesAfter(place.line()).contains(other.line());
   }
 }
