@@ -10,6 +10,7 @@ import rillwright.cli.file.fault.Place;
 import rillwright.curves.chart.ChartWriter;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OperatingChart;
+import rillwright.curves.chart.content.PanelChart;
 
 /**
  * A picture to be written: whole or not at all, and never over the project.
@@ -41,6 +42,10 @@ record PictureFile(Path path) {
 
   /** Draws and writes. */
   void write(OddsChart chart) {
+    write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
+  }
+
+  void write(PanelChart chart) {
     write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
   }
 

@@ -24,6 +24,7 @@ import picocli.CommandLine.Option;
       "  rillwright pipes pond.yaml --line NAME --sizes \"2 in, 3 in\"   what each size would mean",
       "  rillwright chart pond.yaml     the pump curve over the system curve, as a picture",
       "  rillwright odds pond.yaml      the chance that it works, given what is not known exactly",
+      "  rillwright balance pond.yaml   how to set the valves so that falls share one pump",
       "  rillwright solve --help        more about a command",
       "",
       "Exit status: 0 done, 1 a wish is missed (with --strict), 2 the input is wrong,",
@@ -44,6 +45,7 @@ public final class Rillwright implements Runnable {
     commands.put("pumps", PumpsCommand.class);
     commands.put("pipes", PipesCommand.class);
     commands.put("odds", OddsCommand.class);
+    commands.put("balance", BalanceCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     return commands;
   }

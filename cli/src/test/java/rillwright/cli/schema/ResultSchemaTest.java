@@ -75,6 +75,19 @@ class ResultSchemaTest {
        "findings": [{"code": "chance", "at": "high fall", "message": "It gets its wish."}]}
       """;
 
+  private static final String BALANCE =
+      """
+      {"title": "Otter Bend", "changed": ["lines.up.valve.open=50 %"], "share": 0.9,
+       "governing": "high fall",
+       "falls": {"high fall": {"flowM3PerS": 0.0027, "wantM3PerS": 0.003},
+         "notch": {"flowM3PerS": 0.001, "wantM3PerS": null}},
+       "valves": [
+         {"line": "up", "part": "valve", "open": 0.6, "degreesFromOpen": 36, "k": 9.1, "sensitivity": 1e-5},
+         {"line": "side", "part": "valve 2", "open": 0.5, "degreesFromOpen": null, "k": 4.5,
+          "sensitivity": null}],
+       "order": ["up", "side"], "pumpShortM": 0.4, "findings": []}
+      """;
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -82,6 +95,7 @@ class ResultSchemaTest {
         DUTY,
         CHART,
         ODDS,
+        BALANCE,
         "{\"title\": \"Otter Bend\", \"points\": {}, \"lines\": {}, \"pumps\": {}, \"notes\": [],"
             + " \"findings\": []}",
         "{\"title\": \"\", \"line\": \"up\", \"asTheyStand\": null, \"throttled\": null,"
@@ -147,6 +161,26 @@ class ResultSchemaTest {
   void brokenOddsAreRefused(String right, String wrong) {
     String broken = ODDS.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
     assertNotEquals(ODDS, broken, "the case changes something");
+    assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"share\": 0.9 | \"share\": -0.9",
+        "\"governing\": \"high fall\", | ",
+        "\"wantM3PerS\": null | \"wishM3PerS\": null",
+        "\"part\": \"valve 2\" | \"part\": \"ball valve\"",
+        "\"open\": 0.6 | \"open\": 60",
+        "\"degreesFromOpen\": 36 | \"degreesFromOpen\": 136",
+        "\"k\": 4.5, | ",
+        "\"order\": [\"up\", \"side\"], | ",
+        "\"pumpShortM\": 0.4 | \"pumpShortM\": -0.4"
+      })
+  void brokenBalanceIsRefused(String right, String wrong) {
+    String broken = BALANCE.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
+    assertNotEquals(BALANCE, broken, "the case changes something");
     assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
   }
 

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OperatingChart;
+import rillwright.curves.chart.content.PanelChart;
 
 /** Draws charts as the bytes of a file; the same chart gives the same bytes. */
 public final class ChartWriter {
@@ -22,6 +23,10 @@ public final class ChartWriter {
   /** A PNG of 1600 by 1000 pixels. */
   public static byte[] png(OddsChart chart) {
     return png(new OddsPainter(chart));
+  }
+
+  public static byte[] png(PanelChart chart) {
+    return png(new PanelPainter(chart));
   }
 
   private static byte[] png(Painting painting) {
@@ -55,5 +60,9 @@ public final class ChartWriter {
   /** The same picture as SVG, its words as text, with a title and a description in it. */
   public static byte[] svg(OddsChart chart) {
     return SvgFile.of(new OddsPainter(chart));
+  }
+
+  public static byte[] svg(PanelChart chart) {
+    return SvgFile.of(new PanelPainter(chart));
   }
 }

@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.Shut;
@@ -21,27 +22,99 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
   public sealed interface Setpoint {
     /** Loss coefficient K, dimensionless; infinite when shut. */
     double lossCoefficient();
+
+    /** As far open as it goes; a given loss is taken for that of the open valve. */
+    Setpoint wideOpen();
+
+    /** Closed so far that it takes a loss coefficient K not below that of the open valve. */
+    Setpoint closedTo(double newLossCoefficient);
+
+    /** The greatest K that it can be set to short of shutting it. */
+    double greatestLossCoefficient();
+
+    /** Share of the handle's travel, 0 (shut) to 1; empty where only the loss is known. */
+    OptionalDouble openShare();
+
+    /** How far the handle stands from open, degrees; empty where no handle is known to turn. */
+    OptionalDouble degreesFromOpen();
   }
 
   /** A loss coefficient from the file. */
-  public record GivenLoss(double lossCoefficient) implements Setpoint {}
+  public record GivenLoss(double lossCoefficient) implements Setpoint {
+    @Override
+    public Setpoint wideOpen() {
+      return this;
+    }
+
+    @Override
+    public Setpoint closedTo(double newLossCoefficient) {
+      return new GivenLoss(newLossCoefficient);
+    }
+
+    @Override
+    public double greatestLossCoefficient() {
+      return Double.POSITIVE_INFINITY;
+    }
+
+    @Override
+    public OptionalDouble openShare() {
+      return OptionalDouble.empty();
+    }
+
+    @Override
+    public OptionalDouble degreesFromOpen() {
+      return OptionalDouble.empty();
+    }
+  }
 
   /**
    * A loss by opening.
    *
    * @param travel published loss against opening
-   * @param openShare share of the handle's travel, 0 (shut) to 1
+   * @param open share of the handle's travel, 0 (shut) to 1
    */
-  public record Opening(ValveTravel travel, double openShare) implements Setpoint {
+  public record Opening(ValveTravel travel, double open) implements Setpoint {
     @Override
     public double lossCoefficient() {
-      return travel.lossCoefficientAt(openShare);
+      return travel.lossCoefficientAt(open);
+    }
+
+    @Override
+    public Setpoint wideOpen() {
+      return new Opening(travel, 1);
+    }
+
+    @Override
+    public Setpoint closedTo(double newLossCoefficient) {
+      return new Opening(travel, travel.openShareAt(newLossCoefficient));
+    }
+
+    @Override
+    public double greatestLossCoefficient() {
+      return travel.greatestLossCoefficient();
+    }
+
+    @Override
+    public OptionalDouble openShare() {
+      return OptionalDouble.of(open);
+    }
+
+    @Override
+    public OptionalDouble degreesFromOpen() {
+      return travel.turns()
+          ? OptionalDouble.of(ValveTravel.degreesFromOpen(open))
+          : OptionalDouble.empty();
     }
   }
 
   /** The same valve, shut. */
   public Valve shut() {
-    return new Valve(label, new GivenLoss(Double.POSITIVE_INFINITY), inside, adjustable);
+    return withSetpoint(new GivenLoss(Double.POSITIVE_INFINITY));
+  }
+
+  /** The same valve, set otherwise. */
+  public Valve withSetpoint(Setpoint other) {
+    return new Valve(label, other, inside, adjustable);
   }
 
   @Override

@@ -68,11 +68,11 @@ public final class PartWords {
   }
 
   private static String openness(Valve.Opening opening, ShownUnits units) {
-    if (opening.openShare() >= 1) {
+    if (opening.open() >= 1) {
       return "open";
     }
-    double degrees = ValveTravel.degreesFromOpen(opening.openShare());
-    return units.share(opening.openShare())
+    double degrees = ValveTravel.degreesFromOpen(opening.open());
+    return units.share(opening.open())
         + " open"
         + (opening.travel().turns() ? ", handle " + Math.round(degrees) + "\u00b0 from open" : "");
   }

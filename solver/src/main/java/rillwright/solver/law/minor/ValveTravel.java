@@ -61,9 +61,8 @@ public enum ValveTravel {
 
   /** The published table, from open towards shut. */
   public List<TravelPoint> publishedPoints() {
-    double travel = turns ? QUARTER_TURN_DEGREES : 1;
     return IntStream.range(0, closed.length)
-        .mapToObj(i -> new TravelPoint(1 - closed[i] / travel, lossCoefficient[i]))
+        .mapToObj(i -> new TravelPoint(1 - closed[i] / travel(), lossCoefficient[i]))
         .toList();
   }
 
@@ -83,7 +82,10 @@ public enum ValveTravel {
     if (openShare <= 0) {
       return Double.POSITIVE_INFINITY;
     }
-    double at = turns ? degreesFromOpen(openShare) : 1 - openShare;
+    return lossCoefficientWhereClosed(turns ? degreesFromOpen(openShare) : 1 - openShare);
+  }
+
+  private double lossCoefficientWhereClosed(double at) {
     int after = 1;
     while (after < closed.length - 1 && at > closed[after]) {
       after++;
@@ -92,5 +94,32 @@ public enum ValveTravel {
     double logBefore = Math.log(lossCoefficient[after - 1]);
     double logAfter = Math.log(lossCoefficient[after]);
     return Math.exp(logBefore + t * (logAfter - logBefore));
+  }
+
+  /** The greatest K before it is shut, dimensionless: where the last slope ends. */
+  public double greatestLossCoefficient() {
+    return lossCoefficientWhereClosed(travel());
+  }
+
+  /**
+   * The opening at a K: share of the travel, 0 to 1; the widest where several have it.
+   *
+   * @param k dimensionless, not below that of the open valve nor above {@link
+   *     #greatestLossCoefficient()}, but for what rounding does
+   */
+  public double openShareAt(double k) {
+    int after = 1;
+    while (after < closed.length - 1 && k > lossCoefficient[after]) {
+      after++;
+    }
+    double rise = Math.log(lossCoefficient[after] / lossCoefficient[after - 1]);
+    double t = rise == 0 ? 0 : Math.log(k / lossCoefficient[after - 1]) / rise;
+    double at = closed[after - 1] + t * (closed[after] - closed[after - 1]);
+    return Math.min(1, Math.max(Double.MIN_NORMAL, 1 - at / travel()));
+  }
+
+  /** The whole way from open to shut, in the unit of its points. */
+  private double travel() {
+    return turns ? QUARTER_TURN_DEGREES : 1;
   }
 }

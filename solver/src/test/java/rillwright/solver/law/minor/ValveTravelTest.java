@@ -75,4 +75,23 @@ class ValveTravelTest {
       assertEquals(point.lossCoefficient(), k, 1e-12 * k, point.toString());
     }
   }
+
+  @ParameterizedTest
+  @EnumSource
+  void openingIsFoundAgainFromItsLoss(ValveTravel valve) {
+    for (int percent = 1; percent <= 90; percent++) {
+      double k = valve.lossCoefficientAt(percent / 100.0);
+      assertEquals(percent / 100.0, valve.openShareAt(k), 1e-12, valve + " at " + percent + " %");
+    }
+    assertEquals(1, valve.openShareAt(valve.lossCoefficientAt(1)));
+    double greatest = valve.greatestLossCoefficient();
+    assertEquals(greatest, valve.lossCoefficientAt(valve.openShareAt(greatest)), 1e-9 * greatest);
+  }
+
+  /** The ball valve's last slope, ln(206/17) over 20°, from 60° to 90°: K = 206 (206/17)^1.5. */
+  @Test
+  void greatestLossOfABallValveIsWhereItsLastSlopeEnds() {
+    double byHand = 206 * Math.pow(206.0 / 17, 1.5);
+    assertEquals(byHand, ValveTravel.BALL.greatestLossCoefficient(), 1e-9 * byHand);
+  }
 }

@@ -1,0 +1,174 @@
+package rillwright.cli.report.text.balance;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import rillwright.cli.report.balance.BalanceAnswer;
+import rillwright.cli.report.balance.BalanceRemark;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.Valve;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.study.valvesetting.SetValve;
+import rillwright.solver.study.valvesetting.SetValve.Role;
+import rillwright.solver.study.valvesetting.ValveSettings;
+
+/** Valve settings for people. */
+public final class BalanceText {
+  private static final String NONE = "-";
+
+  private final BalanceAnswer answer;
+  private final ValveSettings settings;
+  private final ShownUnits units;
+  private final Page page;
+
+  private BalanceText(BalanceAnswer answer, Page page) {
+    this.answer = answer;
+    this.settings = answer.settings();
+    this.units = answer.units();
+    this.page = page;
+  }
+
+  /** The page. */
+  public static String of(BalanceAnswer answer, Ink ink) {
+    Page page = new Page(ink);
+    new BalanceText(answer, page).print();
+    return page.toString();
+  }
+
+  private void print() {
+    page.title(answer.title());
+    if (!answer.changes().isEmpty()) {
+      page.paragraph("Changed: " + String.join("; ", answer.changes()));
+    }
+    page.table(valves());
+    page.table(falls());
+    page.heading("WHAT TO KNOW");
+    BalanceRemark.listOf(answer).forEach(remark -> page.marked("! ", remark.message()));
+    if (settings.share() > 0) {
+      shared();
+      howToSet();
+    }
+    page.marked(
+        "- ",
+        "Electricity and water: switch the pump off and unplug it before hands go into water. Do"
+            + " not shut every way while it runs.");
+  }
+
+  private TextTable valves() {
+    TextTable table =
+        new TextTable("SET, IN THIS ORDER")
+            .column("valve", Side.LEFT)
+            .column("handle from open", Side.RIGHT)
+            .column("open", Side.RIGHT)
+            .column("K", Side.RIGHT)
+            .column("a degree more takes", Side.RIGHT)
+            .column("", Side.LEFT);
+    Set<SetValve> ordered = new LinkedHashSet<>(settings.listThrottled());
+    ordered.addAll(settings.valves());
+    for (SetValve set : ordered) {
+      Valve.Setpoint loss = set.valve().loss();
+      table.row(
+          set.place().line().value(),
+          set.valve().label(),
+          told(loss.degreesFromOpen(), degrees -> Math.round(degrees) + "°"),
+          told(loss.openShare(), units::share),
+          units.number(loss.lossCoefficient()),
+          told(set.sensitivityM3PerSPerDegree(), this::slope),
+          words(set.role()));
+    }
+    return table;
+  }
+
+  private String slope(double sensitivity) {
+    return sensitivity == 0 ? "nothing" : units.flow(sensitivity);
+  }
+
+  private static String told(OptionalDouble number, DoubleFunction<String> words) {
+    return number.isPresent() ? words.apply(number.getAsDouble()) : NONE;
+  }
+
+  private static String words(Role role) {
+    return switch (role) {
+      case THROTTLED -> "close so far";
+      case WIDE_OPEN -> "wide open";
+      case TOO_COARSE -> "all but shut, and still too open";
+      case LEFT_ALONE -> "stays as it is";
+    };
+  }
+
+  private TextTable falls() {
+    TextTable table =
+        new TextTable("FALLS")
+            .column("wish", Side.RIGHT)
+            .column("all wide open", Side.RIGHT)
+            .column("of wish", Side.RIGHT)
+            .column("valves set", Side.RIGHT)
+            .column("of wish", Side.RIGHT);
+    for (PointState state : settings.state().points()) {
+      if (state.point().spill().isPresent()) {
+        double open = settings.wideOpen().point(state.point().name()).outflowM3PerS();
+        OptionalDouble want = state.point().wantM3PerS();
+        table.row(
+            state.point().name().value(),
+            told(want, units::writtenFlow),
+            flow(open),
+            share(open, want),
+            flow(state.outflowM3PerS()),
+            share(state.outflowM3PerS(), want));
+      }
+    }
+    return table;
+  }
+
+  private String flow(double flowM3PerS) {
+    return flowM3PerS == 0 ? "dry" : units.flow(flowM3PerS);
+  }
+
+  private String share(double flow, OptionalDouble want) {
+    return want.orElse(0) > 0 ? units.share(flow / want.getAsDouble()) : NONE;
+  }
+
+  private void shared() {
+    List<SetValve> throttled = settings.listThrottled();
+    String governing = "\"" + settings.governing().value() + "\"";
+    String each =
+        settings.favoured().isEmpty()
+            ? "So set, every fall gets " + units.share(settings.share()) + " of its wish. "
+            : "So set, no fall gets less than " + units.share(settings.share()) + " of its wish. ";
+    boolean allHeldBack = settings.valves().stream().noneMatch(set -> set.role() == Role.WIDE_OPEN);
+    page.paragraph(
+        each
+            + (allHeldBack
+                ? "The pump gives more than the wishes ask, so every way is held back and some of"
+                      + " its power is lost in the valves; without --wish all would get more."
+                : governing
+                    + " governs: it is the hardest to serve"
+                    + (throttled.isEmpty()
+                        ? ", and nothing needs to be held back for it."
+                        : ", so its way stays wide open and the others are held back for it.")));
+  }
+
+  private void howToSet() {
+    List<SetValve> throttled = settings.listThrottled();
+    if (throttled.isEmpty()) {
+      return;
+    }
+    String lines =
+        throttled.stream()
+            .map(set -> "\"" + set.place().line().value() + "\"")
+            .collect(Collectors.joining(", then "));
+    page.paragraph(
+        "Open all of these valves wide, start the pump, then set "
+            + lines
+            + ". Handles are rarely true to a few degrees: time a bucket at each fall and correct."
+            + " What one valve holds back goes to the other falls, so go round twice; then mark the"
+            + " handles.");
+  }
+}

@@ -1,0 +1,2 @@
+/** Valve settings as text. */
+package rillwright.cli.report.text.balance;

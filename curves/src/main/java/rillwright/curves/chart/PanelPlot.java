@@ -1,0 +1,126 @@
+package rillwright.curves.chart;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import rillwright.curves.chart.content.Panel;
+import rillwright.curves.chart.layout.AxisRange;
+import rillwright.curves.chart.layout.LabelPlacer;
+import rillwright.curves.chart.layout.Obstacles;
+import rillwright.curves.chart.layout.Polyline;
+import rillwright.curves.chart.layout.TextBlock;
+
+/** One plot of several. */
+final class PanelPlot {
+  private static final int ACROSS_STEPS = 8;
+  private static final int UP_STEPS = 6;
+  private static final double RADIUS = 8;
+  private static final double WIDEST_LABEL = 480;
+  private static final Pen LEVEL = new Pen(Ink.AXIS, 2, List.of(2f, 7f));
+  private static final Pen PLACE = new Pen(Ink.SOFT_TEXT, 2.4f, List.of(3f, 5f));
+  private static final List<Double> ALONG =
+      IntStream.range(1, 49).mapToObj(i -> 1 - i * 0.02).toList();
+
+  private final Panel panel;
+  private final List<String> names;
+  private final Axes axes;
+
+  /**
+   * A plot.
+   *
+   * @param names of all curves of the chart: a curve's place among them decides how it looks
+   */
+  PanelPlot(Panel panel, List<String> names) {
+    this.panel = panel;
+    this.names = names;
+    DoubleStream across =
+        DoubleStream.concat(
+            points().mapToDouble(Panel.Spot::across),
+            panel.places().stream().mapToDouble(Panel.Mark::at));
+    AxisRange acrossRange = AxisRange.covering(0, across.max().orElse(1), ACROSS_STEPS);
+    double[] up =
+        DoubleStream.concat(
+                points().mapToDouble(Panel.Spot::up),
+                panel.levels().stream().mapToDouble(Panel.Mark::at))
+            .sorted()
+            .toArray();
+    AxisRange upRange = AxisRange.covering(up[0], up[up.length - 1], UP_STEPS);
+    this.axes =
+        new Axes(acrossRange, upRange, Optional.empty(), panel.acrossTitle(), panel.upTitle());
+  }
+
+  private Stream<Panel.Spot> points() {
+    return panel.curves().stream().flatMap(curve -> curve.points().stream());
+  }
+
+  Axes axes() {
+    return axes;
+  }
+
+  /** Paints it, the words of its axes outside the area. */
+  void paint(Graphics2D g, Rectangle2D area) {
+    PlotFrame frame = new PlotFrame(area, axes.flow(), axes.head());
+    frame.paint(g);
+    axes.paint(g, frame);
+    Obstacles obstacles = new Obstacles(area);
+    List<Polyline> levels = new ArrayList<>();
+    panel.levels().forEach(level -> levels.add(line(frame, level, true)));
+    List<Polyline> places = new ArrayList<>();
+    panel.places().forEach(place -> places.add(line(frame, place, false)));
+    levels.forEach(line -> LEVEL.draw(g, line.path()));
+    places.forEach(line -> PLACE.draw(g, line.path()));
+    levels.forEach(obstacles::add);
+    places.forEach(obstacles::add);
+    for (Panel.Curve curve : panel.curves()) {
+      Polyline whole = new Polyline(curve.points().stream().map(spot -> at(frame, spot)).toList());
+      for (Polyline piece : whole.within(area)) {
+        Pen.panel(names.indexOf(curve.name())).draw(g, piece.path());
+        obstacles.add(piece);
+      }
+    }
+    for (Panel.Spot spot : panel.spots()) {
+      Point2D at = at(frame, spot);
+      double r = RADIUS + 4;
+      obstacles.add(new Rectangle2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r));
+      ChartNotes.paintMark(g, at, RADIUS);
+    }
+    LabelPlacer placer = new LabelPlacer(obstacles);
+    label(g, placer, panel.places(), places);
+    label(g, placer, panel.levels(), levels);
+  }
+
+  private static Point2D at(PlotFrame frame, Panel.Spot spot) {
+    return frame.at(spot.across(), spot.up());
+  }
+
+  private static Polyline line(PlotFrame frame, Panel.Mark mark, boolean across) {
+    Rectangle2D area = frame.area();
+    return across
+        ? new Polyline(
+            List.of(
+                new Point2D.Double(area.getMinX(), frame.y(mark.at())),
+                new Point2D.Double(area.getMaxX(), frame.y(mark.at()))))
+        : new Polyline(
+            List.of(
+                new Point2D.Double(frame.x(mark.at()), area.getMinY()),
+                new Point2D.Double(frame.x(mark.at()), area.getMaxY())));
+  }
+
+  private static void label(
+      Graphics2D g, LabelPlacer placer, List<Panel.Mark> marks, List<Polyline> lines) {
+    for (int i = 0; i < marks.size(); i++) {
+      TextBlock words = TextBlock.wrapped(marks.get(i).label(), Ink.NOTE, WIDEST_LABEL, 2);
+      if (!words.lines().isEmpty()) {
+        placer
+            .beside(words.width(), words.height(), lines.get(i), ALONG)
+            .ifPresent(place -> ChartNotes.write(g, words, place, Ink.SOFT_TEXT));
+      }
+    }
+  }
+}

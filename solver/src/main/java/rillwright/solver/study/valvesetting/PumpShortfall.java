@@ -1,0 +1,81 @@
+package rillwright.solver.study.valvesetting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.law.Lift;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Loss;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.steady.NoBalance;
+
+/** The head that the pumps lack for every fall to get its wish. */
+final class PumpShortfall {
+  private static final double TOLERANCE = 1e-12;
+
+  /** A pump that lacks more than this, m, does not lack head: the water does not come. */
+  private static final double MOST_M = 500;
+
+  private final Network open;
+  private final Wishes wishes;
+  private final List<Throttle> throttles;
+
+  PumpShortfall(Network open, Wishes wishes, List<Throttle> throttles) {
+    this.open = open;
+    this.wishes = wishes;
+    this.throttles = throttles;
+  }
+
+  /** The head, m, given by each pump more; empty if there is no pump or no head would do it. */
+  OptionalDouble find() {
+    if (open.lines().stream().noneMatch(PumpShortfall::hasPump)) {
+      return OptionalDouble.empty();
+    }
+    double most = 0;
+    for (PointName candidate : wishes.falls()) {
+      List<Throttle> others =
+          throttles.stream().filter(throttle -> !throttle.falls().contains(candidate)).toList();
+      if (lack(candidate, others, most) > 0) {
+        double high = Math.max(1, 2 * most);
+        while (high <= MOST_M && lack(candidate, others, high) > 0) {
+          high *= 2;
+        }
+        if (high > MOST_M) {
+          return OptionalDouble.empty();
+        }
+        most = FallingRoot.find(lift -> lack(candidate, others, lift), most, high, TOLERANCE);
+      }
+    }
+    return OptionalDouble.of(most);
+  }
+
+  /** Share of its wish that a fall lacks at a lift of all pumps. */
+  private double lack(PointName fall, List<Throttle> others, double liftM) {
+    try {
+      Throttling throttling = new Throttling(lifted(liftM), wishes);
+      return 1 - wishes.share(throttling.at(1, others).state(), fall);
+    } catch (NoBalance drawsGoShort) {
+      return 1;
+    }
+  }
+
+  private Network lifted(double liftM) {
+    Network lifted = open;
+    for (Line line : open.lines()) {
+      if (hasPump(line)) {
+        List<Part> parts = new ArrayList<>(line.parts());
+        parts.add(new Loss(new Lift(liftM), Optional.empty()));
+        lifted = lifted.withLine(line.withParts(parts));
+      }
+    }
+    return lifted;
+  }
+
+  private static boolean hasPump(Line line) {
+    return line.parts().stream().anyMatch(Pump.class::isInstance);
+  }
+}

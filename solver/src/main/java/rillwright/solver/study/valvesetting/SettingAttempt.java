@@ -1,0 +1,168 @@
+package rillwright.solver.study.valvesetting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Valve;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+import rillwright.solver.study.valvesetting.SetValve.Role;
+import rillwright.solver.study.valvesetting.Throttling.Throttled;
+import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
+
+/** The settings as far as valves can be closed so far as they would have to be. */
+final class SettingAttempt {
+  /** How much more than the share a fall must get to be called favoured. */
+  private static final double NOTICEABLE = 1e-6;
+
+  private final Network open;
+  private final Wishes wishes;
+  private final List<ValvePlace> coarse;
+  private final Throttling throttling;
+  private final List<Throttle> throttles;
+  private final ShareSearch.Largest largest;
+  private final Map<ValvePlace, Double> losses = new LinkedHashMap<>();
+
+  /**
+   * An attempt.
+   *
+   * @param open the network with all these valves as wide open as they are to be
+   * @param useful valves that feed a fall with a wish and can be closed further
+   * @param coarse valves that are closed as far as they go short of shut
+   */
+  SettingAttempt(
+      Network open, Wishes wishes, Aim aim, List<ValvePlace> useful, List<ValvePlace> coarse) {
+    this.open = open;
+    this.wishes = wishes;
+    this.coarse = List.copyOf(coarse);
+    this.throttling = new Throttling(open, wishes);
+    WaterWays ways = new WaterWays(throttling.wideOpen());
+    this.throttles = Throttle.assign(ways, useful, wishes.falls());
+    ShareSearch search = new ShareSearch(throttling, wishes, throttles);
+    this.largest = search.find();
+    if (largest.share() <= 0) {
+      return; // nothing closed would help: no water reaches the governing fall
+    }
+    boolean exactly = aim == Aim.WISH && largest.share() >= 1;
+    List<Throttle> closed =
+        exactly ? forTheWish(ways, useful) : search.without(largest.governing());
+    Throttled throttled = throttling.at(exactly ? 1 : largest.share(), closed);
+    throttled
+        .limitM3PerS()
+        .keySet()
+        .forEach(place -> losses.put(place, throttling.lossCoefficient(throttled, place)));
+  }
+
+  /**
+   * All throttles; but where one valve feeds all falls it takes what is too much for all, and the
+   * way from it to the governing fall stays wide open.
+   */
+  private List<Throttle> forTheWish(WaterWays ways, List<ValvePlace> useful) {
+    Optional<ValvePlace> common =
+        useful.stream()
+            .filter(place -> ways.reached(place.line(), wishes.falls()).equals(wishes.falls()))
+            .reduce((one, later) -> later);
+    boolean doesNothingYet =
+        common.isPresent() && throttles.stream().noneMatch(t -> t.valves().contains(common.get()));
+    if (!doesNothingYet) {
+      return throttles;
+    }
+    Throttled all = throttling.at(1, throttles);
+    Throttle governing =
+        throttles.stream().min(Comparator.comparingDouble(t -> headTaken(all, t))).orElseThrow();
+    List<Throttle> closed = new ArrayList<>(throttles);
+    closed.remove(governing);
+    closed.add(new Throttle(List.of(common.get()), governing.falls()));
+    return closed;
+  }
+
+  /** The least head that a valve of a throttle takes more than wide open, m. */
+  private double headTaken(Throttled throttled, Throttle throttle) {
+    double least = Double.POSITIVE_INFINITY;
+    for (ValvePlace place : throttle.valves()) {
+      Valve valve = place.in(open);
+      double more = throttling.lossCoefficient(throttled, place) - valve.loss().lossCoefficient();
+      double flow = throttled.state().line(place.line()).flowM3PerS();
+      least = Math.min(least, more * valve.inside().velocityHeadAt(flow));
+    }
+    return least;
+  }
+
+  /** The valves that cannot be closed so far, but by shutting them. */
+  List<ValvePlace> tooCoarse() {
+    return losses.keySet().stream()
+        .filter(place -> losses.get(place) > place.in(open).loss().greatestLossCoefficient())
+        .toList();
+  }
+
+  /** The settings, told of all places. */
+  ValveSettings describe(List<ValvePlace> places) {
+    Network set = open;
+    for (Map.Entry<ValvePlace, Double> loss : losses.entrySet()) {
+      Valve.Setpoint wide = loss.getKey().in(open).loss();
+      boolean closed = loss.getValue() > wide.lossCoefficient();
+      set = loss.getKey().withLoss(set, closed ? wide.closedTo(loss.getValue()) : wide);
+    }
+    SteadyState state = SteadyStateFinder.find(set);
+    double share = wishes.share(state, wishes.poorest(state, wishes.falls()));
+    Set<PointName> favoured = new LinkedHashSet<>(wishes.falls());
+    favoured.removeIf(fall -> wishes.share(state, fall) <= share + NOTICEABLE * Math.max(1, share));
+    List<SetValve> valves = new ArrayList<>();
+    for (ValvePlace place : places) {
+      valves.add(
+          new SetValve(place, place.in(set), role(place, set), new Sensitivity(set).of(place)));
+    }
+    OptionalDouble pumpShort =
+        share < 1 - NOTICEABLE
+            ? new PumpShortfall(open, wishes, throttles).find()
+            : OptionalDouble.of(0);
+    return new ValveSettings(
+        share,
+        largest.governing(),
+        state,
+        throttling.wideOpen(),
+        valves,
+        order(places),
+        favoured,
+        pumpShort);
+  }
+
+  private Role role(ValvePlace place, Network set) {
+    if (coarse.contains(place)) {
+      return Role.TOO_COARSE;
+    }
+    boolean feeds =
+        !new WaterWays(throttling.wideOpen()).reached(place.line(), wishes.falls()).isEmpty();
+    double wide = place.in(open).loss().lossCoefficient();
+    return !feeds
+        ? Role.LEFT_ALONE
+        : place.in(set).loss().lossCoefficient() > wide ? Role.THROTTLED : Role.WIDE_OPEN;
+  }
+
+  /** First the valves whose falls would get most with all wide open; last those left open. */
+  private List<LineName> order(List<ValvePlace> places) {
+    SteadyState wide = throttling.wideOpen();
+    List<ValvePlace> closed = new ArrayList<>(losses.keySet());
+    closed.sort(
+        Comparator.comparingDouble(
+            (ValvePlace place) ->
+                -wishes.share(
+                    wide,
+                    wishes.poorest(
+                        wide, new WaterWays(wide).reached(place.line(), wishes.falls())))));
+    Set<LineName> order = new LinkedHashSet<>();
+    coarse.forEach(place -> order.add(place.line()));
+    closed.forEach(place -> order.add(place.line()));
+    places.forEach(place -> order.add(place.line()));
+    return List.copyOf(order);
+  }
+}

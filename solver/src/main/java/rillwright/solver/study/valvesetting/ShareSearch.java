@@ -1,0 +1,66 @@
+package rillwright.solver.study.valvesetting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * The largest share of its wish that every fall can get.
+ *
+ * <p>If one fall's way is wide open and all others are held to a share, it gets the less the larger
+ * the share is; where it gets just the share, that is the largest that it allows. The fall that
+ * allows the least governs.
+ */
+final class ShareSearch {
+  private static final double TOLERANCE = 1e-13;
+
+  private final Throttling throttling;
+  private final Wishes wishes;
+  private final List<Throttle> throttles;
+
+  ShareSearch(Throttling throttling, Wishes wishes, List<Throttle> throttles) {
+    this.throttling = throttling;
+    this.wishes = wishes;
+    this.throttles = throttles;
+  }
+
+  /**
+   * The answer.
+   *
+   * @param share of every wish, 0 or more
+   * @param governing the fall that decides it
+   */
+  record Largest(double share, PointName governing) {}
+
+  Largest find() {
+    SteadyState open = throttling.wideOpen();
+    List<PointName> poorestFirst = new ArrayList<>(wishes.falls());
+    poorestFirst.sort(Comparator.comparingDouble(fall -> wishes.share(open, fall)));
+    double best = wishes.share(open, poorestFirst.get(poorestFirst.size() - 1));
+    PointName governing = poorestFirst.get(0);
+    for (PointName candidate : poorestFirst) {
+      double least = Math.max(0, wishes.share(open, candidate));
+      if (least < best && surplus(candidate, best) < 0) {
+        best = FallingRoot.find(share -> surplus(candidate, share), least, best, TOLERANCE);
+        governing = candidate;
+      }
+    }
+    return new Largest(best, governing);
+  }
+
+  /** The throttles but for that of a fall, which stays wide open. */
+  List<Throttle> without(PointName fall) {
+    return throttles.stream().filter(throttle -> !throttle.falls().contains(fall)).toList();
+  }
+
+  private double surplus(PointName fall, double share) {
+    try {
+      return wishes.share(throttling.at(share, without(fall)).state(), fall) - share;
+    } catch (NoBalance drawsGoShort) {
+      return 1; // so little is let through that a draw goes short: the share is far too small
+    }
+  }
+}

@@ -1,0 +1,49 @@
+package rillwright.solver.study.valvesetting;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * Valve settings with which falls share as they wish.
+ *
+ * @param share the multiple of its wish that every fall gets at least
+ * @param governing the fall that decides it
+ * @param state with the valves so set
+ * @param wideOpen with all these valves wide open
+ * @param valves in the order of the network
+ * @param order lines of the valves, first to set first
+ * @param favoured falls that get more than the share, because no valve that could hold them back is
+ *     among these, or it closes too coarsely
+ * @param pumpShortM head that the pump lacks at the sum of the wishes, m; 0 if it is strong enough;
+ *     empty if no more head would do it
+ */
+public record ValveSettings(
+    double share,
+    PointName governing,
+    SteadyState state,
+    SteadyState wideOpen,
+    List<SetValve> valves,
+    List<LineName> order,
+    Set<PointName> favoured,
+    OptionalDouble pumpShortM) {
+  public ValveSettings {
+    valves = List.copyOf(valves);
+    order = List.copyOf(order);
+    favoured = new LinkedHashSet<>(favoured);
+  }
+
+  /** Those of the valves that are to be closed some way, in the order to set them. */
+  public List<SetValve> listThrottled() {
+    return order.stream()
+        .flatMap(line -> valves.stream().filter(set -> set.place().line().equals(line)))
+        .filter(
+            set -> set.role() == SetValve.Role.THROTTLED || set.role() == SetValve.Role.TOO_COARSE)
+        .distinct()
+        .toList();
+  }
+}

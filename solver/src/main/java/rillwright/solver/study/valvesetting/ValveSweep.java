@@ -1,0 +1,69 @@
+package rillwright.solver.study.valvesetting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Valve;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/**
+ * What every fall gets while one valve is moved and the others stay as they are set.
+ *
+ * @param valve that is moved
+ * @param steps from wide open towards shut
+ */
+public record ValveSweep(SetValve valve, List<Step> steps) {
+  private static final int STEPS = 40;
+
+  /** How far beyond its setting a valve is moved, in settings; and a share of its travel more. */
+  private static final double BEYOND = 1.6;
+
+  private static final double MORE_TRAVEL = 0.12;
+  private static final double MOST_TRAVEL = 0.97;
+
+  public ValveSweep {
+    steps = List.copyOf(steps);
+  }
+
+  /**
+   * A place of the valve.
+   *
+   * @param loss how it stands
+   * @param shares of each fall's wish, in the order of the network
+   */
+  public record Step(Valve.Setpoint loss, Map<PointName, Double> shares) {}
+
+  /** The sweep of one of the valves; steps without a balanced state are left out. */
+  public static ValveSweep of(ValveSettings settings, SetValve set) {
+    Network network = settings.state().network();
+    Wishes wishes = Wishes.of(network);
+    List<Step> steps = new ArrayList<>();
+    for (int i = 0; i <= STEPS; i++) {
+      Valve.Setpoint loss = at(settings, set, (double) i / STEPS);
+      try {
+        SteadyState state = SteadyStateFinder.find(set.place().withLoss(network, loss));
+        Map<PointName, Double> shares = new LinkedHashMap<>();
+        wishes.falls().forEach(fall -> shares.put(fall, wishes.share(state, fall)));
+        steps.add(new Step(loss, shares));
+      } catch (NoBalance drawsGoShort) {
+        break;
+      }
+    }
+    return new ValveSweep(set, steps);
+  }
+
+  private static Valve.Setpoint at(ValveSettings settings, SetValve set, double share) {
+    if (set.valve().loss() instanceof Valve.Opening opening) {
+      double closed = Math.min(MOST_TRAVEL, BEYOND * (1 - opening.open()) + MORE_TRAVEL);
+      return new Valve.Opening(opening.travel(), 1 - share * closed);
+    }
+    double open = set.place().in(settings.wideOpen().network()).loss().lossCoefficient();
+    double far = Math.max(1, 2 * BEYOND * set.lossCoefficient());
+    return new Valve.GivenLoss(open + share * (far - open));
+  }
+}

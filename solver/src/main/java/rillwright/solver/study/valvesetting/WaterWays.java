@@ -1,0 +1,64 @@
+package rillwright.solver.study.valvesetting;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.SteadyState;
+
+/** Where the water of a line runs on to, in a steady state; open water at a held level ends it. */
+final class WaterWays {
+  private final Network network;
+  private final SteadyState state;
+
+  WaterWays(SteadyState state) {
+    this.network = state.network();
+    this.state = state;
+  }
+
+  /** The lines that water of a line meets after it, in no order. */
+  Set<LineName> linesAfter(LineName line) {
+    Set<LineName> met = new HashSet<>();
+    Deque<PointName> open = new ArrayDeque<>();
+    open.add(end(network.line(line)));
+    while (!open.isEmpty()) {
+      PointName point = open.remove();
+      if (network.point(point).heldHeadM().isPresent()) {
+        continue;
+      }
+      for (Line next : network.lines()) {
+        if (start(next).equals(point) && met.add(next.name())) {
+          open.add(end(next));
+        }
+      }
+    }
+    return met;
+  }
+
+  /** Those of some points that water of a line reaches, in their order. */
+  Set<PointName> reached(LineName line, Set<PointName> points) {
+    Set<PointName> ends = new HashSet<>();
+    ends.add(end(network.line(line)));
+    linesAfter(line).forEach(after -> ends.add(end(network.line(after))));
+    Set<PointName> reached = new LinkedHashSet<>(points);
+    reached.retainAll(ends);
+    return reached;
+  }
+
+  private PointName start(Line line) {
+    return runsBack(line) ? line.to() : line.from();
+  }
+
+  private PointName end(Line line) {
+    return runsBack(line) ? line.from() : line.to();
+  }
+
+  private boolean runsBack(Line line) {
+    return state.line(line.name()).flowM3PerS() < 0;
+  }
+}

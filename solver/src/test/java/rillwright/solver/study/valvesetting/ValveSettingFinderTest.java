@@ -1,0 +1,358 @@
+package rillwright.solver.study.valvesetting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rillwright.solver.study.valvesetting.Garden.BORE;
+import static rillwright.solver.study.valvesetting.Garden.balanced;
+import static rillwright.solver.study.valvesetting.Garden.ball;
+import static rillwright.solver.study.valvesetting.Garden.pump;
+import static rillwright.solver.study.valvesetting.Garden.quadratic;
+import static rillwright.solver.study.valvesetting.Garden.set;
+import static rillwright.solver.study.valvesetting.Garden.share;
+import static rillwright.solver.study.valvesetting.Garden.skimmer;
+import static rillwright.solver.study.valvesetting.Garden.valve;
+import static rillwright.solver.study.valvesetting.Garden.wished;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import rillwright.solver.law.Gravity;
+import rillwright.solver.law.minor.ValveTravel;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Valve;
+import rillwright.solver.steady.SteadyStateFinder;
+import rillwright.solver.study.valvesetting.SetValve.Role;
+
+class ValveSettingFinderTest {
+  private static final double LOW_WISH = 0.002;
+  private static final double HIGH_WISH = 0.001;
+  private static final double SUPPLY = 100_000;
+  private static final double LOW = 50_000;
+  private static final double HIGH = 400_000;
+  private static final double K_OPEN = 0.5;
+
+  /** Head of K velocity heads at a flow, m: the definition. */
+  private static double kLoss(double k, double flow) {
+    double velocity = flow / (Math.PI / 4 * BORE.diameterM() * BORE.diameterM());
+    return k * velocity * velocity / (2 * Gravity.STANDARD_M_PER_S2);
+  }
+
+  /** Water from a reservoir 10 m up to two outlets, one at 1 m, one at 6 m; quadratic losses. */
+  private static Garden twoOutlets() {
+    return new Garden()
+        .basin("reservoir", 10)
+        .tee("split")
+        .outlet("low", 1, LOW_WISH)
+        .outlet("high", 6, HIGH_WISH)
+        .line("supply", "reservoir", "split", quadratic(SUPPLY))
+        .line("low way", "split", "low", quadratic(LOW), valve(K_OPEN))
+        .line("high way", "split", "high", valve(K_OPEN), quadratic(HIGH));
+  }
+
+  /**
+   * By hand: with the high way wide open 10 − 6 = SUPPLY (s ΣW)² + HIGH (s W)² + K V²/2g, which
+   * gives the share s; the head left at the tee over the low outlet gives the other valve's K.
+   */
+  @Test
+  void twoOutletsOffAReservoirAreAsWorkedByHand() {
+    double sum = LOW_WISH + HIGH_WISH;
+    double openLoss = kLoss(K_OPEN, 1);
+    double s = Math.sqrt(4 / (SUPPLY * sum * sum + (HIGH + openLoss) * HIGH_WISH * HIGH_WISH));
+    double atTee = 10 - SUPPLY * Math.pow(s * sum, 2);
+    double taken = atTee - 1 - LOW * Math.pow(s * LOW_WISH, 2);
+    double k = taken / kLoss(1, s * LOW_WISH);
+
+    ValveSettings settings = balanced(twoOutlets().network());
+
+    assertEquals(s, settings.share(), 1e-9 * s);
+    assertEquals(k, set(settings, "low way").lossCoefficient(), 1e-6 * k);
+    assertEquals(K_OPEN, set(settings, "high way").lossCoefficient());
+    assertEquals(new PointName("high"), settings.governing());
+    assertEquals(Role.WIDE_OPEN, set(settings, "high way").role());
+    assertEquals(List.of(new LineName("low way"), new LineName("high way")), settings.order());
+    assertEquals(Set.of(), settings.favoured());
+  }
+
+  /** By hand: as above with s = 1; the high valve takes what is too much at the tee too. */
+  @Test
+  void wishIsMetExactlyWhereThereIsHeadEnough() {
+    double sum = LOW_WISH + HIGH_WISH;
+    double atTee = 10 - SUPPLY * sum * sum;
+    double kLow = (atTee - 1 - LOW * LOW_WISH * LOW_WISH) / kLoss(1, LOW_WISH);
+    double kHigh = (atTee - 6 - HIGH * HIGH_WISH * HIGH_WISH) / kLoss(1, HIGH_WISH);
+
+    ValveSettings settings = wished(twoOutlets().network());
+
+    assertEquals(1, settings.share(), 1e-9);
+    assertEquals(1, share(settings, "low"), 1e-9);
+    assertEquals(kLow, set(settings, "low way").lossCoefficient(), 1e-6 * kLow);
+    assertEquals(kHigh, set(settings, "high way").lossCoefficient(), 1e-6 * kHigh);
+  }
+
+  @Test
+  void valveBeforeTheTeeTakesWhatIsTooMuchForAllAndTheGoverningWayStaysOpen() {
+    Garden garden =
+        new Garden()
+            .basin("reservoir", 10)
+            .tee("split")
+            .outlet("low", 1, LOW_WISH)
+            .outlet("high", 6, HIGH_WISH)
+            .line("supply", "reservoir", "split", quadratic(SUPPLY), valve(K_OPEN))
+            .line("low way", "split", "low", quadratic(LOW), valve(K_OPEN))
+            .line("high way", "split", "high", valve(K_OPEN), quadratic(HIGH));
+
+    ValveSettings settings = wished(garden.network());
+
+    assertEquals(1, share(settings, "low"), 1e-9);
+    assertEquals(1, share(settings, "high"), 1e-9);
+    assertEquals(Role.WIDE_OPEN, set(settings, "high way").role());
+    assertEquals(Role.THROTTLED, set(settings, "supply").role());
+    assertEquals(
+        Role.WIDE_OPEN, set(balanced(garden.network()), "supply").role(), "without --wish");
+  }
+
+  /**
+   * By hand: the pump gives 4 − 1000 Q; at the sum of the wishes 4 − 3 = 1 m. The high outlet asks
+   * for 6 m, the supply's loss, its own and the open valve's.
+   */
+  @Test
+  void pumpShortIsTheHeadThatIsMissingAtTheSumOfTheWishes() {
+    double sum = LOW_WISH + HIGH_WISH;
+    double asked = 6 + SUPPLY * sum * sum + HIGH * HIGH_WISH * HIGH_WISH + kLoss(K_OPEN, HIGH_WISH);
+    Network network =
+        new Garden()
+            .basin("pond", 0)
+            .tee("split")
+            .outlet("low", 1, LOW_WISH)
+            .outlet("high", 6, HIGH_WISH)
+            .line("supply", "pond", "split", pump(7, 0.0035), quadratic(SUPPLY))
+            .line("low way", "split", "low", quadratic(LOW), valve(K_OPEN))
+            .line("high way", "split", "high", valve(K_OPEN), quadratic(HIGH))
+            .network();
+    double given = 7 - 7 / 0.0035 * sum;
+
+    ValveSettings settings = balanced(network);
+
+    assertTrue(settings.share() < 1 && settings.share() > 0, () -> "" + settings.share());
+    assertEquals(settings.share(), share(settings, "low"), 1e-9);
+    assertEquals(asked - given, settings.pumpShortM().orElseThrow(), 1e-8);
+    assertEquals(0, balanced(twoOutlets().network()).pumpShortM().orElseThrow());
+  }
+
+  @Test
+  void noMoreHeadHelpsWhereTheSkimmerPassesTooLittle() {
+    Network network =
+        new Garden()
+            .basin("pond", 0)
+            .chamber("chamber", -0.5)
+            .fall("one", 2, 0.02)
+            .fall("two", 3, 0.02)
+            .tee("split")
+            .line("intake", "pond", "chamber", skimmer(0.3, -0.1))
+            .line("supply", "chamber", "split", pump(9, 0.04))
+            .line("first", "split", "one", quadratic(1000), ball())
+            .line("second", "split", "two", quadratic(1000), ball())
+            .network();
+
+    ValveSettings settings = balanced(network);
+
+    assertTrue(settings.pumpShortM().isEmpty());
+    assertTrue(settings.state().point(new PointName("chamber")).isStarved());
+    assertEquals(share(settings, "one"), share(settings, "two"), 1e-6 * settings.share());
+  }
+
+  /** The low outlet has no valve: it takes what it takes, and the others share the rest. */
+  @Test
+  void fallWithoutAValveKeepsMoreThanTheShareAndIsNamed() {
+    Network network =
+        new Garden()
+            .basin("reservoir", 10)
+            .tee("split")
+            .outlet("low", 1, LOW_WISH)
+            .outlet("middle", 4, HIGH_WISH)
+            .outlet("high", 6, HIGH_WISH)
+            .line("supply", "reservoir", "split", quadratic(SUPPLY))
+            .line("low way", "split", "low", quadratic(8 * LOW))
+            .line("middle way", "split", "middle", quadratic(LOW), ball())
+            .line("high way", "split", "high", ball(), quadratic(HIGH))
+            .network();
+
+    ValveSettings settings = balanced(network);
+
+    assertEquals(Set.of(new PointName("low")), settings.favoured());
+    assertEquals(settings.share(), share(settings, "middle"), 1e-7);
+    assertEquals(settings.share(), share(settings, "high"), 1e-7);
+    assertTrue(share(settings, "low") > settings.share());
+  }
+
+  @Test
+  void gateThatClosesTooCoarselyStandsAsFarAsItGoesShortOfShut() {
+    Network network =
+        new Garden()
+            .basin("reservoir", 100)
+            .tee("split")
+            .outlet("low", 1, 0.0001)
+            .outlet("high", 60, 0.005)
+            .line("supply", "reservoir", "split", quadratic(SUPPLY))
+            .line("low way", "split", "low", valve(ValveTravel.GATE))
+            .line("high way", "split", "high", quadratic(HIGH), valve(ValveTravel.GATE))
+            .network();
+
+    ValveSettings settings = balanced(network);
+
+    assertEquals(Role.TOO_COARSE, set(settings, "low way").role());
+    assertEquals(Set.of(new PointName("low")), settings.favoured());
+    assertTrue(set(settings, "low way").sensitivityM3PerSPerDegree().isEmpty());
+    assertFalse(set(settings, "low way").valve().isShut());
+  }
+
+  @Test
+  void valveThatFeedsNoWishStaysAsItIs() {
+    Network network =
+        new Garden()
+            .basin("reservoir", 10)
+            .basin("pond", 0)
+            .tee("split")
+            .outlet("low", 1, LOW_WISH)
+            .line("supply", "reservoir", "split", quadratic(SUPPLY))
+            .line("low way", "split", "low", quadratic(LOW), ball())
+            .line("bypass", "split", "pond", quadratic(HIGH), ball())
+            .network();
+
+    ValveSettings settings = balanced(network);
+
+    assertEquals(Role.LEFT_ALONE, set(settings, "bypass").role());
+    assertEquals(45, set(settings, "bypass").valve().loss().degreesFromOpen().orElseThrow());
+    assertEquals(Role.WIDE_OPEN, set(settings, "low way").role());
+  }
+
+  @Test
+  void oneValveBeforeTwoFallsHoldsThePoorerOfThemToTheShare() {
+    Network network =
+        new Garden()
+            .basin("reservoir", 10)
+            .tee("split")
+            .tee("below")
+            .outlet("one", 1, LOW_WISH)
+            .outlet("two", 1.5, LOW_WISH)
+            .outlet("high", 6, HIGH_WISH)
+            .line("supply", "reservoir", "split", quadratic(SUPPLY))
+            .line("low way", "split", "below", ball())
+            .line("first", "below", "one", quadratic(LOW))
+            .line("second", "below", "two", quadratic(LOW))
+            .line("high way", "split", "high", ball(), quadratic(HIGH))
+            .network();
+
+    ValveSettings settings = balanced(network);
+
+    assertEquals(settings.share(), share(settings, "two"), 1e-9);
+    assertEquals(settings.share(), share(settings, "high"), 1e-9);
+    assertEquals(Set.of(new PointName("one")), settings.favoured());
+  }
+
+  @Test
+  void fallFedFromTwoSidesIsSetByBothItsValves() {
+    Network network =
+        new Garden()
+            .basin("reservoir", 10)
+            .tee("split")
+            .outlet("low", 1, LOW_WISH)
+            .outlet("high", 6, HIGH_WISH)
+            .line("supply", "reservoir", "split", quadratic(SUPPLY))
+            .line("left", "split", "low", quadratic(LOW), ball())
+            .line("right", "split", "low", quadratic(2 * LOW), ball())
+            .line("high way", "split", "high", ball(), quadratic(HIGH))
+            .network();
+
+    ValveSettings settings = balanced(network);
+
+    assertEquals(settings.share(), share(settings, "low"), 1e-9);
+    assertEquals(settings.share(), share(settings, "high"), 1e-9);
+    assertEquals(Role.THROTTLED, set(settings, "left").role());
+    assertEquals(Role.THROTTLED, set(settings, "right").role());
+  }
+
+  @Test
+  void fallThatThePumpCannotReachMakesTheShareNothing() {
+    Network network =
+        new Garden()
+            .basin("pond", 0)
+            .tee("split")
+            .outlet("low", 1, LOW_WISH)
+            .outlet("high", 6, HIGH_WISH)
+            .line("supply", "pond", "split", pump(5, 0.01), quadratic(SUPPLY))
+            .line("low way", "split", "low", quadratic(LOW), ball())
+            .line("high way", "split", "high", ball(), quadratic(HIGH))
+            .network();
+
+    ValveSettings settings = balanced(network);
+
+    assertEquals(0, settings.share());
+    assertEquals(new PointName("high"), settings.governing());
+    assertEquals(Role.WIDE_OPEN, set(settings, "low way").role());
+    assertTrue(settings.pumpShortM().orElseThrow() > 0);
+  }
+
+  @Test
+  void drawOnTheWayIsLeftToItsTap() {
+    Network network =
+        new Garden()
+            .basin("reservoir", 10)
+            .tee("split")
+            .tee("tap", 0.0015)
+            .outlet("low", 1, LOW_WISH)
+            .outlet("high", 6, HIGH_WISH)
+            .line("supply", "reservoir", "split", quadratic(SUPPLY))
+            .line("low way", "split", "tap", quadratic(LOW), ball())
+            .line("rest", "tap", "low", quadratic(LOW))
+            .line("high way", "split", "high", ball(), quadratic(HIGH))
+            .network();
+
+    ValveSettings settings = balanced(network);
+
+    assertEquals(settings.share(), share(settings, "low"), 1e-9);
+    assertEquals(settings.share(), share(settings, "high"), 1e-9);
+  }
+
+  @Test
+  void sensitivityIsWhatADegreeTakesAway() {
+    Network network =
+        new Garden()
+            .basin("reservoir", 10)
+            .tee("split")
+            .outlet("low", 1, LOW_WISH)
+            .outlet("high", 6, HIGH_WISH)
+            .line("supply", "reservoir", "split", quadratic(SUPPLY))
+            .line("low way", "split", "low", quadratic(LOW), ball())
+            .line("high way", "split", "high", ball(), quadratic(HIGH))
+            .network();
+    ValveSettings settings = balanced(network);
+    SetValve low = set(settings, "low way");
+    double open = low.valve().loss().openShare().orElseThrow();
+    Network further =
+        low.place()
+            .withLoss(
+                settings.state().network(), new Valve.Opening(ValveTravel.BALL, open - 1 / 90.0));
+    double before = settings.state().line(new LineName("low way")).flowM3PerS();
+    double after = SteadyStateFinder.find(further).line(new LineName("low way")).flowM3PerS();
+
+    assertEquals(
+        before - after, low.sensitivityM3PerSPerDegree().orElseThrow(), 0.03 * (before - after));
+  }
+
+  @Test
+  void wishAndValveAreAskedFor() {
+    Network noWish =
+        new Garden()
+            .basin("reservoir", 10)
+            .outlet("low", 1, 0)
+            .line("low way", "reservoir", "low", quadratic(LOW), ball())
+            .network();
+
+    assertThrows(IllegalArgumentException.class, () -> balanced(noWish));
+  }
+}
