@@ -31,13 +31,16 @@ final class ChamberDetector implements Detector {
           + feeder
           + " no more than "
           + wording.flow(inflowM3PerS)
-          + " at that level. Clean the mouth and the net, raise the pond, widen or lower the sill, or take a"
-          + " smaller pump. Switch off and unplug before reaching in.";
+          + " at that level. "
+          + (skimmer
+              ? "Clean the mouth and the net, raise the pond, widen or lower the sill, or take a smaller pump."
+              : "Clean its way, take a larger pipe there, or a smaller pump.")
+          + " Switch off and unplug before reaching in.";
     }
   }
 
   /** A skimmer whose sill stands out of the water. */
-  record DrySkimmer(String at, double sillAboveLevelM) implements Finding {
+  record DrySkimmer(String at, String basin, double sillAboveLevelM) implements Finding {
     @Override
     public String code() {
       return "dry-skimmer";
@@ -45,16 +48,18 @@ final class ChamberDetector implements Detector {
 
     @Override
     public String message(Wording wording) {
-      return "The pond stands "
+      return "\""
+          + basin
+          + "\" stands "
           + wording.depth(sillAboveLevelM)
           + " below the sill of the skimmer in \""
           + at
-          + "\": nothing comes in. Top the pond up or set the skimmer lower.";
+          + "\": nothing comes in. Top it up or set the skimmer lower.";
     }
   }
 
   /** A skimmer whose mouth is under water altogether. */
-  record DrownedSkimmer(String at, double aboveMouthM) implements Finding {
+  record DrownedSkimmer(String at, String basin, double aboveMouthM) implements Finding {
     @Override
     public String code() {
       return "drowned-skimmer";
@@ -62,7 +67,9 @@ final class ChamberDetector implements Detector {
 
     @Override
     public String message(Wording wording) {
-      return "The pond stands "
+      return "\""
+          + basin
+          + "\" stands "
           + wording.depth(aboveMouthM)
           + " above the top of the mouth of the skimmer in \""
           + at
@@ -105,11 +112,11 @@ final class ChamberDetector implements Detector {
     }
     double level = network.settingOf(line).levelBeforeM().orElseThrow();
     if (level <= skimmer.sillM()) {
-      findings.add(new DrySkimmer(line.name().value(), skimmer.sillM() - level));
+      findings.add(new DrySkimmer(line.name().value(), line.from().value(), skimmer.sillM() - level));
     }
     double top = skimmer.sillM() + skimmer.heightM().orElse(Double.POSITIVE_INFINITY);
     if (level > top) {
-      findings.add(new DrownedSkimmer(line.name().value(), level - top));
+      findings.add(new DrownedSkimmer(line.name().value(), line.from().value(), level - top));
     }
   }
 

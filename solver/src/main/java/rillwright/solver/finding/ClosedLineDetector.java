@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Pump;
+import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Valve;
 import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
 /** Lines that carry nothing because something in them is closed. */
@@ -42,6 +45,24 @@ final class ClosedLineDetector implements Detector {
     }
   }
 
+  /** A line held shut by a filter or mouth that is clogged to the full. */
+  record Clogged(String at, String kind) implements Finding {
+    @Override
+    public String code() {
+      return "clogged-shut";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      return "The "
+          + kind
+          + " in \""
+          + at
+          + "\" lets nothing through: the file says that it is clogged altogether. Clean it; switch off and unplug"
+          + " before reaching in.";
+    }
+  }
+
   /** A running pump that moves no water. */
   record PumpHeldShut(String at, double shutOffHeadM) implements Finding {
     @Override
@@ -56,6 +77,39 @@ final class ClosedLineDetector implements Detector {
           + "\" runs and moves no water: even its shut-off head of "
           + wording.head(shutOffHeadM)
           + " does not lift it. It would overheat. Take a pump with more head, or lower the lift.";
+    }
+  }
+
+  /** A running pump whose every way on is shut. */
+  record PumpRunsAgainstShutWay(String at) implements Finding {
+    @Override
+    public String code() {
+      return "pump-runs-against-shut-way";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      return "The pump in \""
+          + at
+          + "\" runs against a way that is shut and moves no water: it would overheat. Open the way, or switch the"
+          + " pump off.";
+    }
+  }
+
+  /** A running pump that no water comes to. */
+  record PumpRunsDry(String at, String from) implements Finding {
+    @Override
+    public String code() {
+      return "pump-runs-dry";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      return "No water comes into \""
+          + from
+          + "\": the pump in \""
+          + at
+          + "\" would run dry and be ruined. Switch it off until the water's way to it is clear.";
     }
   }
 
@@ -81,23 +135,57 @@ final class ClosedLineDetector implements Detector {
         continue;
       }
       String name = line.name().value();
-      boolean valveShut = line.parts().stream().anyMatch(ClosedLineDetector::isShutValve);
-      if (valveShut) {
+      List<Part> blocked = Blockage.listIn(state.network(), line);
+      if (blocked.stream().anyMatch(ClosedLineDetector::isShutValve)) {
         findings.add(new ValveShut(name));
-      } else if (line.parts().stream().anyMatch(CheckValve.class::isInstance)) {
-        findings.add(new CheckValveShut(name));
       }
+      boolean checkValve = line.parts().stream().anyMatch(CheckValve.class::isInstance);
+      blocked.stream()
+          .filter(part -> !isShutValve(part) && !isDrySkimmer(state.network(), line, part))
+          .forEach(part -> findings.add(new Clogged(name, part.kind())));
+      List<Finding> pumps = new ArrayList<>();
       for (Part part : line.parts()) {
         if (part instanceof Pump pump) {
-          boolean stopped = pump.set().speed() == 0;
-          findings.add(
-              stopped
-                  ? new PumpStopped(name)
-                  : new PumpHeldShut(name, pump.set().publishedShutOffHeadM()));
+          pumps.add(stillPump(state, line, pump));
         }
       }
+      boolean pushedShut = pumps.stream().allMatch(PumpHeldShut.class::isInstance);
+      if (checkValve && blocked.isEmpty() && pushedShut) {
+        findings.add(new CheckValveShut(name));
+      }
+      findings.addAll(pumps);
     }
     return findings;
+  }
+
+  private static Finding stillPump(SteadyState state, Line line, Pump pump) {
+    String name = line.name().value();
+    if (pump.set().speed() == 0) {
+      return new PumpStopped(name);
+    }
+    if (!Blockage.leavesAWayOut(state.network(), line)) {
+      return new PumpRunsAgainstShutWay(name);
+    }
+    return isCutOff(state, line)
+        ? new PumpRunsDry(name, line.from().value())
+        : new PumpHeldShut(name, pump.set().publishedShutOffHeadM());
+  }
+
+  /** Whether nothing can come to where a line begins. */
+  private static boolean isCutOff(SteadyState state, Line pumped) {
+    PointState from = state.point(pumped.from());
+    return from.isStarved()
+        || from.point().heldHeadM().isEmpty()
+            && state.network().lines().stream()
+                .filter(line -> !line.name().equals(pumped.name()))
+                .filter(line -> line.joins(pumped.from()))
+                .noneMatch(line -> Blockage.listIn(state.network(), line).isEmpty());
+  }
+
+  /** Its sill stands out of the water: that is told of by itself. */
+  private static boolean isDrySkimmer(Network network, Line line, Part part) {
+    return part instanceof Skimmer skimmer
+        && network.settingOf(line).levelBeforeM().orElseThrow() <= skimmer.sillM();
   }
 
   private static boolean isShutValve(Part part) {

@@ -8,6 +8,7 @@ public final class Findings {
   private static final List<Detector> DETECTORS =
       List.of(
           new ChamberDetector(),
+          new LayoutDetector(),
           new WishDetector(),
           new SheetDetector(),
           new ClosedLineDetector(),

@@ -89,10 +89,11 @@ final class HighPointDetector implements Detector {
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
+    StartReach reach = StartReach.of(state);
     for (LineState line : state.lines()) {
       for (int i = 0; i < line.parts().size(); i++) {
         if (line.parts().get(i).part() instanceof HighPoint highPoint) {
-          checkStart(state, line, i, highPoint, findings);
+          checkStart(state, reach, line, i, highPoint, findings);
           checkSuction(state, line, i, highPoint, findings);
         }
       }
@@ -101,7 +102,12 @@ final class HighPointDetector implements Detector {
   }
 
   private static void checkStart(
-      SteadyState state, LineState line, int index, HighPoint highPoint, List<Finding> findings) {
+      SteadyState state,
+      StartReach startReach,
+      LineState line,
+      int index,
+      HighPoint highPoint,
+      List<Finding> findings) {
     OptionalDouble level = state.point(line.line().from()).drawnHeadM();
     if (level.isEmpty()) {
       return;
@@ -117,10 +123,13 @@ final class HighPointDetector implements Detector {
         shutOff += i < index ? pump.set().publishedShutOffHeadM() : 0;
       }
     }
-    double reach = level.getAsDouble() + shutOff;
+    double reach =
+        pumpBefore
+            ? level.getAsDouble() + shutOff
+            : startReach.at(line.line().from()).orElse(Double.POSITIVE_INFINITY);
     if (pumpAfter && !pumpBefore && highPoint.elevationM() > level.getAsDouble()) {
       findings.add(new BeforePump(name, highPoint.elevationM() - level.getAsDouble()));
-    } else if (pumpBefore && highPoint.elevationM() >= reach) {
+    } else if (highPoint.elevationM() >= reach) {
       findings.add(new CannotStart(name, highPoint.elevationM(), reach));
     }
   }

@@ -1,9 +1,11 @@
 package rillwright.solver.finding;
 
+import java.util.ArrayList;
 import java.util.List;
 import rillwright.solver.network.Basin;
-import rillwright.solver.network.Line;
+import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
+import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.SteadyState;
 
 /** Pipes that suck from a basin without a skimmer. */
@@ -31,17 +33,18 @@ final class OpenSuctionDetector implements Detector {
 
   @Override
   public List<Finding> findIn(SteadyState state) {
-    return state.lines().stream()
-        .filter(line -> line.flowM3PerS() > 0 && opensIntoBasin(state, line.line()))
-        .<Finding>map(
-            line ->
-                new OpenSuction(
-                    line.line().name().value(), line.line().from().value(), line.flowM3PerS()))
-        .toList();
-  }
-
-  private static boolean opensIntoBasin(SteadyState state, Line line) {
-    return state.network().point(line.from()) instanceof Basin
-        && line.parts().stream().noneMatch(Skimmer.class::isInstance);
+    List<Finding> findings = new ArrayList<>();
+    for (LineState line : state.lines()) {
+      PointName from = line.flowM3PerS() < 0 ? line.line().to() : line.line().from();
+      boolean skimmer = line.line().parts().stream().anyMatch(Skimmer.class::isInstance);
+      if (line.flowM3PerS() != 0
+          && !skimmer
+          && state.network().point(from) instanceof Basin) {
+        findings.add(
+            new OpenSuction(
+                line.line().name().value(), from.value(), Math.abs(line.flowM3PerS())));
+      }
+    }
+    return findings;
   }
 }

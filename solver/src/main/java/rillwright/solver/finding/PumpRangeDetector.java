@@ -87,6 +87,9 @@ final class PumpRangeDetector implements Detector {
 
   private static void check(String at, PumpSet set, double flow, List<Finding> findings) {
     double range = set.publishedRangeM3PerS();
+    if (set.speed() == 0) {
+      return;
+    }
     if (flow > range) {
       findings.add(new PastPublishedRange(at, flow, range));
     } else if (flow > 0 && flow < NEAR_SHUT_OFF_SHARE * range) {

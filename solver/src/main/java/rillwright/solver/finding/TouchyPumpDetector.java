@@ -9,6 +9,7 @@ import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.PartState;
+import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -20,8 +21,13 @@ final class TouchyPumpDetector implements Detector {
   /** Only pumps in this share of their range can be so touchy; the rest are not tried. */
   private static final double WORTH_TRYING_SHARE = 0.35;
 
-  /** A fall that a little less water in the pond halves. */
-  record Touchy(String at, double flowM3PerS, double loweredFlowM3PerS) implements Finding {
+  /**
+   * A fall that a little less water in the pond halves.
+   *
+   * @param starves whether that is because a chamber runs short then
+   */
+  record Touchy(String at, double flowM3PerS, double loweredFlowM3PerS, boolean starves)
+      implements Finding {
     @Override
     public String code() {
       return "touchy";
@@ -37,14 +43,17 @@ final class TouchyPumpDetector implements Detector {
           + wording.flow(loweredFlowM3PerS)
           + " instead of "
           + wording.flow(flowM3PerS)
-          + ". The pump stands too near its shut-off head; take one with more head.";
+          + (starves
+              ? ". What feeds the pump passes too little then: set the skimmer lower or take a wider one."
+              : ". The pump stands too near its shut-off head; take one with more head.");
     }
   }
 
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
-    if (state.lines().stream().noneMatch(TouchyPumpDetector::isWorthTrying)) {
+    boolean starved = state.points().stream().anyMatch(PointState::isStarved);
+    if (starved || state.lines().stream().noneMatch(TouchyPumpDetector::isWorthTrying)) {
       return findings;
     }
     SteadyState lowered;
@@ -53,12 +62,13 @@ final class TouchyPumpDetector implements Detector {
     } catch (NoBalance drawsNoLongerMet) {
       return findings;
     }
+    boolean starves = lowered.points().stream().anyMatch(PointState::isStarved);
     for (Point point : state.network().points()) {
       if (point.spill().isPresent()) {
         double before = state.point(point.name()).outflowM3PerS();
         double after = lowered.point(point.name()).outflowM3PerS();
         if (before > 0 && after <= before / 2) {
-          findings.add(new Touchy(point.name().value(), before, after));
+          findings.add(new Touchy(point.name().value(), before, after, starves));
         }
       }
     }

@@ -1,9 +1,9 @@
 package rillwright.solver.finding;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.PlannedPump;
@@ -21,12 +21,36 @@ final class VelocityDetector implements Detector {
   /** Fastest on the discharge side, m/s: 5 ft/s; common practice, no source. */
   private static final double DISCHARGE_M_PER_S = 1.524;
 
+  private static final String FRICTION =
+      " Friction grows almost with the square of it; compare the next size up before the trench is"
+          + " closed.";
+
+  /** Where a pipe lies, and what that means for its speed. */
+  private enum Side {
+    SUCTION(
+        "fast-suction",
+        SUCTION_M_PER_S,
+        " before a pump. Fast suction pulls air out of the water and noise out of the pump; take the"
+            + " next size up."),
+    DISCHARGE("fast-discharge", DISCHARGE_M_PER_S, " after a pump." + FRICTION),
+    GRAVITY("fast-pipe", DISCHARGE_M_PER_S, " in a pipe." + FRICTION);
+
+    private final String code;
+    private final double limitMPerS;
+    private final String words;
+
+    Side(String code, double limitMPerS, String words) {
+      this.code = code;
+      this.limitMPerS = limitMPerS;
+      this.words = words;
+    }
+  }
+
   /** Water too fast in a pipe. */
-  record FastPipe(String at, String pipe, double velocityMPerS, double limitMPerS, boolean suction)
-      implements Finding {
+  record FastPipe(String at, String pipe, double velocityMPerS, Side side) implements Finding {
     @Override
     public String code() {
-      return suction ? "fast-suction" : "fast-discharge";
+      return side.code;
     }
 
     @Override
@@ -38,30 +62,33 @@ final class VelocityDetector implements Detector {
           + " of \""
           + at
           + "\"; common practice is up to "
-          + wording.velocity(limitMPerS)
-          + (suction ? " before a pump." : " after a pump.")
-          + (suction
-              ? " Fast suction pulls air out of the water and noise out of the pump; take the next size up."
-              : " Friction grows almost with the square of it; compare the next size up before the trench is closed.");
+          + wording.velocity(side.limitMPerS)
+          + side.words;
     }
   }
 
   @Override
   public List<Finding> findIn(SteadyState state) {
-    Set<PointName> drawnFrom =
-        state.lines().stream()
-            .map(LineState::line)
-            .filter(line -> pumpIndex(line) >= 0)
-            .map(Line::from)
-            .collect(Collectors.toSet());
+    boolean pumped = state.lines().stream().anyMatch(line -> pumpIndex(line.line()) >= 0);
+    Set<PointName> drawnFrom = new HashSet<>();
+    for (LineState line : state.lines()) {
+      if (pumpIndex(line.line()) >= 0) {
+        drawnFrom.add(line.line().from());
+      }
+    }
     List<Finding> findings = new ArrayList<>();
-    for (LineState state1 : state.lines()) {
-      Line line = state1.line();
+    for (LineState lineState : state.lines()) {
+      Line line = lineState.line();
+      List<Part> parts = line.parts();
       int pump = pumpIndex(line);
-      boolean feedsPump = pump < 0 && drawnFrom.contains(line.to());
-      int suctionEnd = feedsPump ? line.parts().size() : Math.max(0, pump);
-      report(state1, line.parts().subList(0, suctionEnd), true, findings);
-      report(state1, line.parts().subList(suctionEnd, line.parts().size()), false, findings);
+      if (pump >= 0) {
+        report(lineState, parts.subList(0, pump), Side.SUCTION, findings);
+        report(lineState, parts.subList(pump, parts.size()), Side.DISCHARGE, findings);
+      } else {
+        PointName end = lineState.flowM3PerS() < 0 ? line.from() : line.to();
+        Side beyond = pumped ? Side.DISCHARGE : Side.GRAVITY;
+        report(lineState, parts, drawnFrom.contains(end) ? Side.SUCTION : beyond, findings);
+      }
     }
     return findings;
   }
@@ -78,9 +105,8 @@ final class VelocityDetector implements Detector {
 
   /** Reports the fastest of the runs if it is too fast. */
   private static void report(
-      LineState line, List<Part> parts, boolean suction, List<Finding> findings) {
-    double limit = suction ? SUCTION_M_PER_S : DISCHARGE_M_PER_S;
-    double fastest = limit;
+      LineState line, List<Part> parts, Side side, List<Finding> findings) {
+    double fastest = side.limitMPerS;
     String pipe = "";
     for (Part part : parts) {
       if (part instanceof Run run) {
@@ -91,8 +117,8 @@ final class VelocityDetector implements Detector {
         }
       }
     }
-    if (fastest > limit) {
-      findings.add(new FastPipe(line.line().name().value(), pipe, fastest, limit, suction));
+    if (!pipe.isEmpty()) {
+      findings.add(new FastPipe(line.line().name().value(), pipe, fastest, side));
     }
   }
 }

@@ -5,13 +5,50 @@ import java.util.List;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
-/** Falls and outlets that get less than their wish, or nothing. */
+/** Falls and outlets that get less than their wish, much more, or nothing. */
 final class WishDetector implements Detector {
-  /** A fall that gets less than its wish. */
-  record UnderWish(String at, double flowM3PerS, double wantM3PerS) implements Finding {
+  /**
+   * More than this over a wish is worth throttling, share; common practice, no source.
+   */
+  private static final double TOO_MUCH_SHARE = 0.25;
+
+  /**
+   * A fall that gets less than its wish.
+   *
+   * @param runsShort whether nothing is shut or starved, so that more pump or pipe would help
+   */
+  record UnderWish(String at, double flowM3PerS, double wantM3PerS, boolean runsShort)
+      implements Finding {
     @Override
     public String code() {
       return "under-wish";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      String what =
+          flowM3PerS == 0
+              ? "No water reaches \"" + at + "\"; " + wording.flow(wantM3PerS) + " are wished."
+              : "\""
+                  + at
+                  + "\" gets "
+                  + wording.flow(flowM3PerS)
+                  + ", "
+                  + wording.share(1 - flowM3PerS / wantM3PerS)
+                  + " short of the "
+                  + wording.flow(wantM3PerS)
+                  + " wished.";
+      return runsShort
+          ? what + " A larger pipe, fewer losses or a stronger pump would help."
+          : what;
+    }
+  }
+
+  /** A fall that gets much more than its wish. */
+  record OverWish(String at, double flowM3PerS, double wantM3PerS) implements Finding {
+    @Override
+    public String code() {
+      return "over-wish";
     }
 
     @Override
@@ -21,10 +58,11 @@ final class WishDetector implements Detector {
           + "\" gets "
           + wording.flow(flowM3PerS)
           + ", "
-          + wording.share(1 - flowM3PerS / wantM3PerS)
-          + " short of the "
+          + wording.share(flowM3PerS / wantM3PerS - 1)
+          + " more than the "
           + wording.flow(wantM3PerS)
-          + " wished. A larger pipe, fewer losses, a stronger pump or a narrower crest would help.";
+          + " wished. Close its valve a little, or look at a smaller or slower pump: what is too much"
+          + " costs watts all year.";
     }
   }
 
@@ -49,11 +87,18 @@ final class WishDetector implements Detector {
       double want = point.point().wantM3PerS().orElse(0);
       double flow = point.outflowM3PerS();
       if (point.isUnderWish()) {
-        findings.add(new UnderWish(name, flow, want));
+        findings.add(new UnderWish(name, flow, want, flow > 0 && isFree(state)));
+      } else if (want > 0 && flow > (1 + TOO_MUCH_SHARE) * want) {
+        findings.add(new OverWish(name, flow, want));
       } else if (want == 0 && flow == 0 && point.point().spill().isPresent()) {
         findings.add(new Dry(name));
       }
     }
     return findings;
+  }
+
+  private static boolean isFree(SteadyState state) {
+    return state.points().stream().noneMatch(PointState::isStarved)
+        && !Blockage.isAnywhereIn(state.network());
   }
 }

@@ -35,6 +35,11 @@ public record Line(
     return pipeBore.or(() -> parts.stream().map(Part::bore).flatMap(Optional::stream).findFirst());
   }
 
+  /** Whether a point is one of its ends. */
+  public boolean joins(PointName point) {
+    return from.equals(point) || to.equals(point);
+  }
+
   /** The same line with other parts. */
   public Line withParts(List<Part> otherParts) {
     return new Line(name, from, to, pipeBore, otherParts, entrance, exit);

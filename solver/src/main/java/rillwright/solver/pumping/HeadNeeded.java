@@ -60,7 +60,7 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
       return Optional.empty();
     }
     OptionalDouble lineLoss = state.line(place.line()).headLossM();
-    return lineLoss.isEmpty()
+    return lineLoss.isEmpty() || !restOfLinePasses(network, place, flow)
         ? Optional.empty()
         : Optional.of(
             new HeadNeeded(
@@ -71,6 +71,18 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
     return state.point() instanceof Chamber chamber
         && state.headM().isPresent()
         && state.headM().getAsDouble() < chamber.intakeM();
+  }
+
+  /** Whether everything else in the pump's line lets so much through: a shut valve does not. */
+  private static boolean restOfLinePasses(Network network, PumpPlace place, double flow) {
+    int index = -1;
+    for (HeadLaw law : network.lawsOf(network.line(place.line()))) {
+      if (index != place.partIndex() && law.greatestFlow() < flow) {
+        return false;
+      }
+      index++;
+    }
+    return true;
   }
 
   private static double restOfLineLoss(Network network, PumpPlace place, double flow) {

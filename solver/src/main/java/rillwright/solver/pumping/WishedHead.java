@@ -68,14 +68,16 @@ public final class WishedHead {
 
   /**
    * Every fall at its wish: the flow of all at the head of the fall that asks for the most; empty
-   * if that cannot be drawn.
+   * if that cannot be drawn or one of them cannot be reached.
    */
   public Optional<Governed> throttled() {
     Optional<Governed> highest = Optional.empty();
     for (PointName candidate : wishes.flowM3PerS().keySet()) {
       Optional<HeadNeeded> needed = throttledFor(candidate);
-      double highestHead = highest.map(governed -> governed.needed().headM()).orElse(-1e9);
-      if (needed.isPresent() && needed.get().headM() > highestHead) {
+      if (needed.isEmpty()) {
+        return Optional.empty();
+      }
+      if (highest.isEmpty() || needed.get().headM() > highest.get().needed().headM()) {
         highest = Optional.of(new Governed(candidate, needed.get()));
       }
     }

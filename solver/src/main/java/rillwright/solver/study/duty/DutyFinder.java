@@ -30,16 +30,19 @@ public final class DutyFinder {
     WishedHead head = new WishedHead(network, place, wishes);
     Optional<HeadNeeded> asTheyStand = head.asTheyStand();
     Optional<Governed> throttled = head.throttled();
-    boolean unreachable = asTheyStand.isEmpty() || throttled.isEmpty();
+    Optional<Double> greatest = Optional.empty();
+    if (asTheyStand.isEmpty() || throttled.isEmpty()) {
+      double more = 2 * wishes.sumM3PerS();
+      double found = HeadNeeded.greatestFlowM3PerS(network, place, more);
+      greatest = found < more ? Optional.of(found) : Optional.empty();
+    }
     return new Duty(
         asTheyStand.map(needed -> describe(needed, wishes)),
         throttled
             .map(Governed::needed)
             .map(needed -> new Throttled(needed.flowM3PerS(), needed.headM())),
         throttled.map(Governed::governing),
-        unreachable
-            ? Optional.of(HeadNeeded.greatestFlowM3PerS(network, place, 2 * wishes.sumM3PerS()))
-            : Optional.empty());
+        greatest);
   }
 
   private static AsTheyStand describe(HeadNeeded needed, Wishes wishes) {

@@ -1,18 +1,19 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
+import java.util.Set;
 import rillwright.solver.finding.Finding;
 
 /** Findings in the few words of their codes. */
 final class FindingCell {
   /** Told by the verdict already. */
-  private static final String UNDER_WISH = "under-wish";
+  private static final Set<String> WISHES = Set.of("under-wish", "over-wish");
 
   private FindingCell() {}
 
   /** The findings that the verdict does not tell already. */
   static List<Finding> besideTheVerdict(List<Finding> findings) {
-    return findings.stream().filter(finding -> !finding.code().equals(UNDER_WISH)).toList();
+    return findings.stream().filter(finding -> !WISHES.contains(finding.code())).toList();
   }
 
   static String of(List<Finding> findings) {

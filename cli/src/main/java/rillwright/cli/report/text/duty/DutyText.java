@@ -39,7 +39,9 @@ public final class DutyText {
     page.table(dutyTable());
     page.table(fallsTable());
     page.heading("WHAT TO KNOW");
-    duty.greatestFlowM3PerS().ifPresent(this::tooLittleWater);
+    if (duty.throttled().isEmpty() || duty.asTheyStand().isEmpty()) {
+      outOfReach();
+    }
     if (duty.throttled().isPresent() && duty.asTheyStand().isPresent()) {
       governing();
       choice();
@@ -84,13 +86,19 @@ public final class DutyText {
     return table;
   }
 
-  private void tooLittleWater(double greatest) {
+  private void outOfReach() {
     page.marked(
         "! ",
-        "The wishes are out of reach of any pump here: it could draw or deliver no more than "
-            + units.flow(greatest)
-            + ". Look at what the skimmer passes at this level of the pond, at the intake's level, and at"
-            + " shut valves.");
+        duty.greatestFlowM3PerS()
+            .map(
+                greatest ->
+                    "The wishes are out of reach of any pump here: it could draw or deliver no more than "
+                        + units.flow(greatest)
+                        + ". Look at what the skimmer passes at this level of the pond, at the intake's"
+                        + " level, and at shut valves.")
+            .orElse(
+                "The wishes are out of reach of any pump here: no water comes to one of the falls,"
+                    + " however much is pumped. Look at shut valves and filters on its way."));
   }
 
   private void governing() {

@@ -81,9 +81,7 @@ final class LevelsTable {
       notes.add(against(head.getAsDouble(), basin.levelM(), basin.name().value()));
     }
     if (point.isStarved()) {
-      notes.add(
-          "at the pump's intake: starved, short of "
-              + units.depth(point.missingHeadM().getAsDouble()));
+      notes.add("down at the pump's intake: starved");
     } else {
       notes.add(against(head.getAsDouble(), chamber.intakeM(), "the pump's intake"));
     }

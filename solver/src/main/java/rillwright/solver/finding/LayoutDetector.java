@@ -1,0 +1,83 @@
+package rillwright.solver.finding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.Pump;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.steady.SteadyState;
+
+/** What is laid out so that it is more likely a slip in the file than meant. */
+final class LayoutDetector implements Detector {
+
+  /** A fall whose crest does not stand above the water that it falls into. */
+  record CrestNotAboveWater(String at, double belowM) implements Finding {
+    @Override
+    public String code() {
+      return "crest-not-above-water";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      String where =
+          belowM == 0 ? "level with the water" : wording.depth(belowM) + " below the water";
+      return "The crest of \""
+          + at
+          + "\" lies "
+          + where
+          + " that it should fall into: see its sign, and that all levels are measured from one mark.";
+    }
+  }
+
+  /** Wishes, and no pump to fulfil them. */
+  record NoPump(String at) implements Finding {
+    @Override
+    public String code() {
+      return "no-pump";
+    }
+
+    @Override
+    public String message(Wording wording) {
+      return "\"" + at + "\" lacks water, and no line of the file has a pump.";
+    }
+  }
+
+  @Override
+  public List<Finding> findIn(SteadyState state) {
+    List<Finding> findings = new ArrayList<>();
+    boolean pumped =
+        state.network().lines().stream()
+            .anyMatch(line -> line.parts().stream().anyMatch(Pump.class::isInstance));
+    for (PointState point : state.points()) {
+      if (point.point() instanceof Fall fall) {
+        OptionalDouble water = waterBelow(state.network(), fall);
+        if (water.isPresent() && fall.crestM() <= water.getAsDouble()) {
+          findings.add(
+              new CrestNotAboveWater(fall.name().value(), water.getAsDouble() - fall.crestM()));
+        }
+      }
+      if (!pumped && point.isUnderWish()) {
+        findings.add(new NoPump(point.point().name().value()));
+      }
+    }
+    return findings;
+  }
+
+  /** The level that a fall pours into: of the basin that it names, else of the lowest one. */
+  private static OptionalDouble waterBelow(Network network, Fall fall) {
+    if (fall.returnsTo().isPresent()) {
+      Point basin = network.point(fall.returnsTo().get());
+      return basin instanceof Basin named
+          ? OptionalDouble.of(named.levelM())
+          : OptionalDouble.empty();
+    }
+    return network.points().stream()
+        .filter(Basin.class::isInstance)
+        .mapToDouble(point -> ((Basin) point).levelM())
+        .min();
+  }
+}
