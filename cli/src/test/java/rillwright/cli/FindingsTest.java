@@ -67,7 +67,6 @@ class FindingsTest {
   }
 
   private static List<Finding> findings(String... changes) {
-    return Findings.of(
-        SteadyStateFinder.find(ProjectReader.read(JOB, List.of(changes)).network()));
+    return Findings.of(SteadyStateFinder.find(ProjectReader.read(JOB, List.of(changes)).network()));
   }
 }

@@ -12,7 +12,9 @@ import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 
-/** What stands in the water's way altogether: shut valves, filters and mouths clogged to the full. */
+/**
+ * What stands in the water's way altogether: shut valves, filters and mouths clogged to the full.
+ */
 final class Blockage {
   private Blockage() {}
 

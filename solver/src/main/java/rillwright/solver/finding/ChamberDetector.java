@@ -112,7 +112,8 @@ final class ChamberDetector implements Detector {
     }
     double level = network.settingOf(line).levelBeforeM().orElseThrow();
     if (level <= skimmer.sillM()) {
-      findings.add(new DrySkimmer(line.name().value(), line.from().value(), skimmer.sillM() - level));
+      findings.add(
+          new DrySkimmer(line.name().value(), line.from().value(), skimmer.sillM() - level));
     }
     double top = skimmer.sillM() + skimmer.heightM().orElse(Double.POSITIVE_INFINITY);
     if (level > top) {

@@ -174,12 +174,14 @@ final class ClosedLineDetector implements Detector {
   /** Whether nothing can come to where a line begins. */
   private static boolean isCutOff(SteadyState state, Line pumped) {
     PointState from = state.point(pumped.from());
-    return from.isStarved()
-        || from.point().heldHeadM().isEmpty()
-            && state.network().lines().stream()
-                .filter(line -> !line.name().equals(pumped.name()))
-                .filter(line -> line.joins(pumped.from()))
-                .noneMatch(line -> Blockage.listIn(state.network(), line).isEmpty());
+    if (from.isStarved()) {
+      return true;
+    }
+    return from.point().heldHeadM().isEmpty()
+        && state.network().lines().stream()
+            .filter(line -> !line.name().equals(pumped.name()))
+            .filter(line -> line.joins(pumped.from()))
+            .noneMatch(line -> Blockage.listIn(state.network(), line).isEmpty());
   }
 
   /** Its sill stands out of the water: that is told of by itself. */

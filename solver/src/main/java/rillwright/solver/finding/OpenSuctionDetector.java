@@ -37,12 +37,9 @@ final class OpenSuctionDetector implements Detector {
     for (LineState line : state.lines()) {
       PointName from = line.flowM3PerS() < 0 ? line.line().to() : line.line().from();
       boolean skimmer = line.line().parts().stream().anyMatch(Skimmer.class::isInstance);
-      if (line.flowM3PerS() != 0
-          && !skimmer
-          && state.network().point(from) instanceof Basin) {
+      if (line.flowM3PerS() != 0 && !skimmer && state.network().point(from) instanceof Basin) {
         findings.add(
-            new OpenSuction(
-                line.line().name().value(), from.value(), Math.abs(line.flowM3PerS())));
+            new OpenSuction(line.line().name().value(), from.value(), Math.abs(line.flowM3PerS())));
       }
     }
     return findings;

@@ -104,8 +104,7 @@ final class VelocityDetector implements Detector {
   }
 
   /** Reports the fastest of the runs if it is too fast. */
-  private static void report(
-      LineState line, List<Part> parts, Side side, List<Finding> findings) {
+  private static void report(LineState line, List<Part> parts, Side side, List<Finding> findings) {
     double fastest = side.limitMPerS;
     String pipe = "";
     for (Part part : parts) {

@@ -7,9 +7,7 @@ import rillwright.solver.steady.SteadyState;
 
 /** Falls and outlets that get less than their wish, much more, or nothing. */
 final class WishDetector implements Detector {
-  /**
-   * More than this over a wish is worth throttling, share; common practice, no source.
-   */
+  /** More than this over a wish is worth throttling, share; common practice, no source. */
   private static final double TOO_MUCH_SHARE = 0.25;
 
   /**
