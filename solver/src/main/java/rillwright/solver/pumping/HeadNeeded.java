@@ -49,6 +49,9 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
   public static Optional<HeadNeeded> at(
       Network network, PumpPlace place, double flowM3PerS, Map<PointName, Double> outflowM3PerS) {
     double flow = Math.max(flowM3PerS, HARDLY_ANY_M3_PER_S);
+    if (!restOfLineLetsThrough(network, place, flow)) {
+      return Optional.empty();
+    }
     SteadyState state;
     try {
       state =
@@ -71,6 +74,18 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
     return state.point() instanceof Chamber chamber
         && state.headM().isPresent()
         && state.headM().getAsDouble() < chamber.intakeM();
+  }
+
+  /** Whether nothing in the pump's own line holds the flow back: a shut valve, a stopped pump. */
+  private static boolean restOfLineLetsThrough(Network network, PumpPlace place, double flow) {
+    int index = -1;
+    for (HeadLaw law : network.lawsOf(network.line(place.line()))) {
+      if (index != place.partIndex() && flow > law.greatestFlow()) {
+        return false;
+      }
+      index++;
+    }
+    return true;
   }
 
   private static double restOfLineLoss(Network network, PumpPlace place, double flow) {
