@@ -6,21 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Option;
-import rillwright.cli.catalogue.Catalogue;
-import rillwright.cli.catalogue.PipeSize;
+import rillwright.cli.command.LineSizes.Sized;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.file.tree.Entry;
-import rillwright.cli.file.tree.MapNode;
-import rillwright.cli.file.tree.Node;
-import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.pricing.LineMaterial;
-import rillwright.cli.wording.Choices;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -47,7 +40,9 @@ final class SizeArguments {
       names = "--sizes",
       paramLabel = "SIZES",
       required = true,
-      description = "Sizes to try, of the lines' material, with commas between.")
+      description =
+          "Sizes to try, with commas between: of the lines' material, or inside diameters where their"
+              + " pipe is given by that.")
   private String sizes = "";
 
   @Option(names = "--each", description = "Lets each line take a size of its own.")
@@ -64,93 +59,43 @@ final class SizeArguments {
    * @throws InvalidInput if a line or a size is not known
    */
   Tried read(Project project, Path file, List<String> changes) {
-    Map<LineName, List<PipeSize>> known = new LinkedHashMap<>();
+    Map<LineName, List<Sized>> known = new LinkedHashMap<>();
     for (String name : new LinkedHashSet<>(lines)) {
-      known.put(new LineName(name), sizesOf(name, material(project, name)));
+      known.put(new LineName(name), sizesOf(new LineSizes(project, name)));
     }
-    List<Map<LineName, PipeSize>> combinations = each ? free(known) : together(known);
     List<PipeOption> options = new ArrayList<>();
     Set<String> unpriced = new LinkedHashSet<>();
-    for (Map<LineName, PipeSize> combination : combinations) {
+    for (Map<LineName, Sized> combination : each ? free(known) : together(known)) {
       List<String> all = new ArrayList<>(changes);
-      combination.forEach((line, pipe) -> all.add(change(line, pipe)));
+      combination.values().forEach(sized -> all.addAll(sized.changes()));
       Network network = ProjectReader.read(file, all).network();
       List<Line> changed = combination.keySet().stream().map(network::line).toList();
       LineMaterial material = LineMaterial.of(changed, project.prices());
       unpriced.addAll(material.unpriced());
       Map<LineName, Size> named = new LinkedHashMap<>();
-      combination.forEach((line, pipe) -> named.put(line, new Size(pipe.size(), pipe.insideM())));
+      combination.forEach((line, sized) -> named.put(line, sized.size()));
       options.add(new PipeOption(named, network, material.cost()));
     }
     requireEffect(project, options);
     return new Tried(options, List.copyOf(unpriced));
   }
 
-  private static String change(LineName line, PipeSize pipe) {
-    char quote = line.value().indexOf('"') < 0 ? '"' : '\'';
-    return "lines." + quote + line.value() + quote + ".pipe.size=" + pipe.size();
-  }
-
-  /** The material of a line's pipe. */
-  private static String material(Project project, String name) {
-    List<String> names =
-        project.network().lines().stream().map(line -> line.name().value()).toList();
-    if (!names.contains(name)) {
-      throw new InvalidInput(
-          project.places().whole(),
-          "no line is called " + PlainText.quoted(name) + Choices.hint(name, names));
-    }
-    return find(Optional.of(project.tree()), "lines")
-        .flatMap(tree -> find(Optional.of(tree), name))
-        .flatMap(line -> find(Optional.of(line), "pipe"))
-        .flatMap(pipe -> find(Optional.of(pipe), "material"))
-        .filter(Scalar.class::isInstance)
-        .map(node -> ((Scalar) node).text())
-        .orElseThrow(
-            () ->
-                new InvalidInput(
-                    project.places().ofLine(new LineName(name)),
-                    "line "
-                        + PlainText.quoted(name)
-                        + ": its pipe names no material, so a size has no meaning; write for example"
-                        + " \"pipe: {material: flexible PVC, size: 2 in}\""));
-  }
-
-  private static Optional<Node> find(Optional<Node> node, String key) {
-    return node.filter(MapNode.class::isInstance)
-        .flatMap(map -> ((MapNode) map).find(key))
-        .map(Entry::value);
-  }
-
-  private List<PipeSize> sizesOf(String line, String material) {
+  private List<Sized> sizesOf(LineSizes line) {
     Place place = Place.whole("--sizes \"" + sizes + "\"");
-    Map<String, PipeSize> found = new LinkedHashMap<>();
+    Map<String, Sized> found = new LinkedHashMap<>();
     for (String written : sizes.split(",", -1)) {
-      String size = written.strip();
-      PipeSize pipe =
-          Catalogue.standard()
-              .findPipe(material, size)
-              .orElseThrow(
-                  () ->
-                      new InvalidInput(
-                          place,
-                          PlainText.quoted(size)
-                              + " is not a size of "
-                              + PlainText.harmless(material)
-                              + ", the material of line "
-                              + PlainText.quoted(line)
-                              + Choices.hint(size, Catalogue.standard().sizesOf(material))));
-      found.put(pipe.size(), pipe);
+      Sized sized = line.read(written.strip(), place);
+      found.put(sized.size().name(), sized);
     }
     return List.copyOf(found.values());
   }
 
-  private static List<Map<LineName, PipeSize>> together(Map<LineName, List<PipeSize>> known) {
+  private static List<Map<LineName, Sized>> together(Map<LineName, List<Sized>> known) {
     int count = known.values().iterator().next().size();
-    List<Map<LineName, PipeSize>> combinations = new ArrayList<>();
+    List<Map<LineName, Sized>> combinations = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      Map<LineName, PipeSize> combination = new LinkedHashMap<>();
-      for (Map.Entry<LineName, List<PipeSize>> line : known.entrySet()) {
+      Map<LineName, Sized> combination = new LinkedHashMap<>();
+      for (Map.Entry<LineName, List<Sized>> line : known.entrySet()) {
         combination.put(line.getKey(), line.getValue().get(i));
       }
       combinations.add(combination);
@@ -158,14 +103,14 @@ final class SizeArguments {
     return combinations;
   }
 
-  private List<Map<LineName, PipeSize>> free(Map<LineName, List<PipeSize>> known) {
-    List<Map<LineName, PipeSize>> combinations = List.of(Map.of());
-    for (Map.Entry<LineName, List<PipeSize>> line : known.entrySet()) {
-      List<Map<LineName, PipeSize>> longer = new ArrayList<>();
-      for (Map<LineName, PipeSize> before : combinations) {
-        for (PipeSize pipe : line.getValue()) {
-          Map<LineName, PipeSize> combination = new LinkedHashMap<>(before);
-          combination.put(line.getKey(), pipe);
+  private static List<Map<LineName, Sized>> free(Map<LineName, List<Sized>> known) {
+    List<Map<LineName, Sized>> combinations = List.of(Map.of());
+    for (Map.Entry<LineName, List<Sized>> line : known.entrySet()) {
+      List<Map<LineName, Sized>> longer = new ArrayList<>();
+      for (Map<LineName, Sized> before : combinations) {
+        for (Sized sized : line.getValue()) {
+          Map<LineName, Sized> combination = new LinkedHashMap<>(before);
+          combination.put(line.getKey(), sized);
           longer.add(combination);
         }
       }

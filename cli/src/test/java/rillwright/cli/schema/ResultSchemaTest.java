@@ -3,6 +3,7 @@ package rillwright.cli.schema;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import rillwright.cli.command.CatalogueCommand;
@@ -54,6 +56,39 @@ class ResultSchemaTest {
        "asTheyStand": {"flowM3PerS": 0.004, "headM": 4.1, "fallsM3PerS": {"high fall": 0.003}},
        "throttled": {"flowM3PerS": 0.0035, "headM": 3.9}, "governing": "high fall", "findings": []}
       """;
+
+  /** Invented numbers, for the shape only. */
+  private static final String TRIED =
+      """
+      "model": "reed 40", "count": 1, "arranged": "parallel", "speed": 0.8, "does": true,
+       "fallsM3PerS": {"high fall": 0.003},
+       "operating": {"flowM3PerS": 0.003, "headM": 4, "powerW": 200, "efficiency": 0.5},
+       "throttled": null, "shareOfRange": 0.6, "shareOfBestEfficiencyFlow": null,
+       "energyPerYear": 1700, "price": null, "costOverYears": 4000, "verdict": "does it",
+       "findings": []""";
+
+  private static final String PUMPS =
+      """
+      {"title": "Otter Bend", "changed": [], "duty": DUTY, "years": 10, "currency": "USD",
+       "candidates": [{TRIED}], "faults": ["a.csv:1:1: empty"], "notBalanced": [],
+       "effort": {"solves": 100, "seconds": 0.1, "solvesPerSecond": 1000}}
+      """
+          .replace("DUTY", DUTY)
+          .replace("TRIED", TRIED);
+
+  private static final String PIPES =
+      """
+      {"title": "Otter Bend", "changed": ["a.b=c"], "duty": DUTY, "years": 10, "currency": null,
+       "choices": [{"sizes": {"up": "2 in"}, TRIED, "materialCost": 90,
+         "lines": {"up": {"velocityMPerS": 1.5, "frictionMPerM": null, "holdUpM3": 0.02}},
+         "holdUpM3": 0.02, "paybackYears": 3.5, "samePump": false}],
+       "leastCost": {"up": "2 in"}, "runnerUp": null,
+       "nextSizesUp": [{"sizes": {"up": "3 in"}, "moreFlowM3PerS": 0.001,
+         "moreCostOverYears": null, "paybackYears": null, "samePump": true}],
+       "faults": [], "notBalanced": []}
+      """
+          .replace("DUTY", DUTY)
+          .replace("TRIED", TRIED);
 
   private static final String CHART =
       """
@@ -103,6 +138,42 @@ class ResultSchemaTest {
       })
   void resultsAreValid(String result) {
     assertEquals(List.of(), SCHEMA.validate(result, InputFormat.JSON));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("choices")
+  void choicesAreValid(String result) {
+    assertEquals(List.of(), SCHEMA.validate(result, InputFormat.JSON));
+  }
+
+  static List<String> choices() {
+    return List.of(PUMPS, PIPES);
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"model\": \"reed 40\", | ",
+        "\"count\": 1 | \"count\": 0",
+        "\"arranged\": \"parallel\" | \"arranged\": \"side by side\"",
+        "\"speed\": 0.8 | \"speed\": 0",
+        "\"does\": true | \"does\": \"yes\"",
+        "\"efficiency\": 0.5 | \"effort\": 0.5",
+        "\"energyPerYear\": 1700 | \"energyPerYear\": -1",
+        "\"verdict\": \"does it\" | \"verdict\": \"\"",
+        "\"verdict\": \"does it\", | \"verdict\": \"does it\", \"more\": 1,",
+        "\"findings\": [], \"materialCost\" | \"findings\": [], \"more\": 1, \"materialCost\"",
+        "\"years\": 10 | \"years\": 0"
+      })
+  void brokenChoicesAreRefused(String right, String wrong) {
+    for (String choice : choices()) {
+      String broken = choice.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
+      if (!broken.equals(choice)) {
+        assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty(), broken);
+      }
+    }
+    assertTrue(choices().stream().anyMatch(choice -> choice.contains(right)), right);
   }
 
   @ParameterizedTest

@@ -49,6 +49,9 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
   public static Optional<HeadNeeded> at(
       Network network, PumpPlace place, double flowM3PerS, Map<PointName, Double> outflowM3PerS) {
     double flow = Math.max(flowM3PerS, HARDLY_ANY_M3_PER_S);
+    if (!restOfLineLetsThrough(network, place, flow)) {
+      return Optional.empty();
+    }
     SteadyState state;
     try {
       state =
@@ -60,7 +63,7 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
       return Optional.empty();
     }
     OptionalDouble lineLoss = state.line(place.line()).headLossM();
-    return lineLoss.isEmpty() || !restOfLinePasses(network, place, flow)
+    return lineLoss.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new HeadNeeded(
@@ -73,11 +76,11 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
         && state.headM().getAsDouble() < chamber.intakeM();
   }
 
-  /** Whether everything else in the pump's line lets so much through: a shut valve does not. */
-  private static boolean restOfLinePasses(Network network, PumpPlace place, double flow) {
+  /** Whether nothing in the pump's own line holds the flow back: a shut valve, a stopped pump. */
+  private static boolean restOfLineLetsThrough(Network network, PumpPlace place, double flow) {
     int index = -1;
     for (HeadLaw law : network.lawsOf(network.line(place.line()))) {
-      if (index != place.partIndex() && law.greatestFlow() < flow) {
+      if (index != place.partIndex() && flow > law.greatestFlow()) {
         return false;
       }
       index++;

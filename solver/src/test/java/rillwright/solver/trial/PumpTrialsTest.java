@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,10 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.law.Bore;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.law.pump.PumpSet.Arrangement;
+import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
+import rillwright.solver.network.Valve;
 import rillwright.solver.trial.Verdict.Kind;
 
 /**
@@ -194,6 +199,25 @@ class PumpTrialsTest {
     assertTrue(trial.verdict().starves());
     assertEquals(Kind.THROTTLED, trial.verdict().kind());
     assertEquals(Math.sqrt(0.3 / 1e4), trial.operating().flowM3PerS(), 1e-8);
+  }
+
+  @Test
+  void shutValveBehindThePumpPutsTheWishOutOfReach() {
+    Network open = PlainNetworks.oneOutlet();
+    Line supply = open.line(PlainNetworks.PLACE.line());
+    List<Part> parts = new ArrayList<>(supply.parts());
+    parts.add(
+        new Valve(
+            "valve", new Valve.GivenLoss(Double.POSITIVE_INFINITY), new Bore(0.05), false));
+    Network shut = open.withLine(supply.withParts(parts));
+
+    PumpTrials trials = new PumpTrials(shut, PlainNetworks.PLACE);
+    PumpTrial trial = trials.run(alone(PlainNetworks.offer("p", 6, 100)));
+
+    assertTrue(trials.demand().asTheyStand().isEmpty());
+    assertTrue(trials.demand().throttled().isEmpty());
+    assertEquals(Kind.FALLS_SHORT, trial.verdict().kind());
+    assertEquals(0, trial.operating().flowM3PerS());
   }
 
   @Test

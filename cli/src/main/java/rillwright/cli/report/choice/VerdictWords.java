@@ -84,23 +84,22 @@ public final class VerdictWords {
       return "Let more water in: a wider or lower skimmer.";
     }
     HeadNeeded needed = demand.throttled().get().needed();
+    String flow = units.flow(needed.flowM3PerS());
     double gives = trial.set().headAt(needed.flowM3PerS());
-    String makes =
-        gives > 0
-            ? "It gives "
-                + units.head(gives)
-                + " at "
-                + units.flow(needed.flowM3PerS())
-                + " where "
-                + units.head(needed.headM())
-                + " are needed"
-            : "It cannot make " + units.flow(needed.flowM3PerS()) + " at any head";
+    if (gives <= 0) {
+      return "It cannot make " + flow + " at any head: a larger pump, or several in parallel.";
+    }
     boolean pipeCouldHelp = gives > lift.orElse(0);
-    return makes
+    return "It gives "
+        + units.head(gives)
+        + " at "
+        + flow
+        + " where "
+        + units.head(needed.headM())
+        + " are needed; "
         + (pipeCouldHelp
-            ? "; "
-                + units.head(verdict.missingHeadM().getAsDouble())
+            ? units.head(verdict.missingHeadM().getAsDouble())
                 + " less friction would do (larger pipe, fewer fittings)."
-            : "; the lift alone takes " + units.head(lift.orElse(0)) + ", so no pipe helps.");
+            : "the lift alone takes " + units.head(lift.orElse(0)) + ", so no pipe helps.");
   }
 }

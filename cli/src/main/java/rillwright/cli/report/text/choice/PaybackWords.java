@@ -21,7 +21,7 @@ final class PaybackWords {
     if (!rated.does() || cheapest.isEmpty()) {
       return "-";
     }
-    if (cheapest.get() == rated) {
+    if (cheapest.get().equals(rated)) {
       return "cheapest";
     }
     Payback payback = Payback.of(cheapest.get(), rated, answer.terms());

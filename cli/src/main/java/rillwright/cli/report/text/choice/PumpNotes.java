@@ -8,24 +8,21 @@ import rillwright.solver.trial.RatedTrial;
 
 /** What to know about a ranking of pumps. */
 final class PumpNotes {
+  /** What to say where no pump does it. */
+  static final String NONE_DOES =
+      "None of these pumps does it. Look for one whose curve passes through what the pump must make,"
+          + " or change what the last column says.";
+
   private PumpNotes() {}
 
-  /** What to say where no pump does it. */
-  static String noneDoes(PumpsAnswer answer) {
+  /** What to say where the wishes cannot be drawn or carried. */
+  static String outOfReach(PumpsAnswer answer) {
     ShownUnits units = answer.duty().units();
-    return answer
-        .duty()
-        .duty()
-        .greatestFlowM3PerS()
-        .map(
-            greatest ->
-                "No pump can do it here: no more than "
-                    + units.flow(greatest)
-                    + " could be drawn or delivered. Look at what the skimmer passes at this level of"
-                    + " the pond, at the intake's level, and at shut valves.")
-        .orElse(
-            "None of these pumps does it. Look for one whose curve passes through what the pump must"
-                + " make, or change what the last column says.");
+    double greatest = answer.duty().duty().greatestFlowM3PerS().orElse(0.0);
+    return "The wishes are out of reach of any pump here: it could draw or deliver no more than "
+        + units.flow(greatest)
+        + ". Look at what the skimmer passes at this level of the pond, at the intake's level, and at"
+        + " shut valves.";
   }
 
   static void print(PumpsAnswer answer, List<RatedTrial> does, Page page) {

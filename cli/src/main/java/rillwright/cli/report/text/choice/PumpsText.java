@@ -100,6 +100,8 @@ public final class PumpsText {
                       + " at "
                       + units.head(throttled.get().headM())
                       + " with the easier falls throttled."));
+    } else {
+      page.marked("! ", PumpNotes.outOfReach(answer));
     }
   }
 
@@ -176,7 +178,7 @@ public final class PumpsText {
 
   private void notes(List<RatedTrial> does) {
     if (does.isEmpty()) {
-      page.marked("! ", PumpNotes.noneDoes(answer));
+      page.marked("! ", PumpNotes.NONE_DOES);
     } else {
       RatedTrial best = does.get(0);
       page.paragraph(

@@ -1,0 +1,147 @@
+package rillwright.cli.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.catalogue.PipeSize;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.field.Limits;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.NotAQuantity;
+import rillwright.cli.file.quantity.QuantityReader;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.ListNode;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.LineName;
+import rillwright.solver.study.pipechoice.PipeOption.Size;
+
+/**
+ * The sizes that a line can have: catalogue sizes of its material where its pipe, or else its runs,
+ * name one; inside diameters where its pipe is given by that.
+ */
+final class LineSizes {
+  private final Project project;
+  private final LineName line;
+  private final Optional<Node> pipe;
+
+  /**
+   * A size and how it is put into the file.
+   *
+   * @param changes as on the command line
+   */
+  record Sized(Size size, List<String> changes) {}
+
+  /**
+   * The sizes of a line.
+   *
+   * @throws InvalidInput if no line has that name
+   */
+  LineSizes(Project project, String name) {
+    List<String> names =
+        project.network().lines().stream().map(known -> known.name().value()).toList();
+    if (!names.contains(name)) {
+      throw new InvalidInput(
+          project.places().whole(),
+          "no line is called " + PlainText.quoted(name) + Choices.hint(name, names));
+    }
+    this.project = project;
+    this.line = new LineName(name);
+    this.pipe = lineNode().flatMap(node -> find(node, "pipe"));
+  }
+
+  private Optional<Node> lineNode() {
+    return find(project.tree(), "lines").flatMap(lines -> find(lines, line.value()));
+  }
+
+  /**
+   * One size.
+   *
+   * @param written on the command line
+   * @throws InvalidInput if the line cannot have it
+   */
+  Sized read(String written, Place place) {
+    Optional<String> material = pipe.flatMap(node -> text(node, "material"));
+    if (material.isPresent()) {
+      return catalogued(material.get(), written, place, List.of("pipe"));
+    }
+    if (pipe.flatMap(node -> text(node, "inside")).isPresent()) {
+      return new Sized(
+          new Size(written, length(written, place)), List.of(change("pipe", "inside", written)));
+    }
+    List<String> runs = new ArrayList<>();
+    Optional<String> ofRuns = Optional.empty();
+    int count = 0;
+    for (Node item : lineNode().map(LineSizes::items).orElse(List.of())) {
+      Optional<Node> run = find(item, "run");
+      count += run.isPresent() ? 1 : 0;
+      if (run.flatMap(node -> text(node, "size")).isPresent()) {
+        runs.add("run " + count);
+        ofRuns = ofRuns.or(() -> run.flatMap(node -> text(node, "material")));
+      }
+    }
+    if (ofRuns.isPresent()) {
+      return catalogued(ofRuns.get(), written, place, runs);
+    }
+    throw new InvalidInput(
+        project.places().ofLine(line),
+        "line "
+            + PlainText.quoted(line.value())
+            + ": its pipe names no material, so a size has no meaning; write for example \"pipe:"
+            + " {material: flexible PVC, size: 2 in}\"");
+  }
+
+  private Sized catalogued(String material, String written, Place place, List<String> steps) {
+    Catalogue catalogue = Catalogue.standard();
+    PipeSize found =
+        catalogue
+            .findPipe(material, written)
+            .orElseThrow(
+                () ->
+                    new InvalidInput(
+                        place,
+                        PlainText.quoted(written)
+                            + " is not a size of "
+                            + PlainText.harmless(material)
+                            + ", the material of line "
+                            + PlainText.quoted(line.value())
+                            + Choices.hint(written, catalogue.sizesOf(material))));
+    return new Sized(
+        new Size(found.size(), found.insideM()),
+        steps.stream().map(step -> change(step, "size", found.size())).toList());
+  }
+
+  private static double length(String written, Place place) {
+    try {
+      return QuantityReader.read(written, Measure.LENGTH, Limits.BORE).middle();
+    } catch (NotAQuantity e) {
+      throw new InvalidInput(place, "an inside diameter: " + e.getMessage());
+    }
+  }
+
+  private String change(String step, String field, String value) {
+    char quote = line.value().indexOf('"') < 0 ? '"' : '\'';
+    return "lines." + quote + line.value() + quote + "." + step + "." + field + "=" + value;
+  }
+
+  private static List<Node> items(Node lineNode) {
+    return find(lineNode, "parts")
+        .filter(ListNode.class::isInstance)
+        .map(parts -> ((ListNode) parts).items())
+        .orElse(List.of());
+  }
+
+  private static Optional<Node> find(Node node, String key) {
+    return node instanceof MapNode map ? map.find(key).map(Entry::value) : Optional.empty();
+  }
+
+  private static Optional<String> text(Node node, String key) {
+    return find(node, key).filter(Scalar.class::isInstance).map(found -> ((Scalar) found).text());
+  }
+}
