@@ -225,8 +225,8 @@ class PipesCommandTest {
 
   /**
    * A pond at 0 m, a straight pump curve H = 6 − 1000 Q (m, m³/s), 50 m of pipe with Darcy factor
-   * 0.02 and no end losses, an outlet in air at 2 m: 6 − sQ = 2 + cQ², c = f L/(D 2g A²), so
-   * Q = (−s + √(s² + 16c))/2c.
+   * 0.02 and no end losses, an outlet in air at 2 m: 6 − sQ = 2 + cQ², c = f L/(D 2g A²), so Q =
+   * (−s + √(s² + 16c))/2c.
    */
   private String textbook(String pipe, String run) throws IOException {
     String text =
@@ -271,8 +271,7 @@ class PipesCommandTest {
       assertEquals(50 * area, choice.get("holdUpM3").doubleValue(), 1e-15);
       assertTrue(choice.get("costOverYears").isNull(), "no watts, no price");
     }
-    assertRefused(
-        Run.of("pipes", file, "--line", "up", "--sizes", "2"), "has no unit", "--sizes");
+    assertRefused(Run.of("pipes", file, "--line", "up", "--sizes", "2"), "has no unit", "--sizes");
   }
 
   @Test

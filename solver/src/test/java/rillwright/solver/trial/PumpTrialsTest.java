@@ -207,8 +207,7 @@ class PumpTrialsTest {
     Line supply = open.line(PlainNetworks.PLACE.line());
     List<Part> parts = new ArrayList<>(supply.parts());
     parts.add(
-        new Valve(
-            "valve", new Valve.GivenLoss(Double.POSITIVE_INFINITY), new Bore(0.05), false));
+        new Valve("valve", new Valve.GivenLoss(Double.POSITIVE_INFINITY), new Bore(0.05), false));
     Network shut = open.withLine(supply.withParts(parts));
 
     PumpTrials trials = new PumpTrials(shut, PlainNetworks.PLACE);

@@ -89,7 +89,7 @@ public final class PipesJson {
           }
         });
     json.number("holdUpM3", rated.holdUpM3());
-    if (cheapestPipe.isPresent() && cheapestPipe.get() != rated) {
+    if (cheapestPipe.isPresent() && !cheapestPipe.get().equals(rated)) {
       payback(cheapestPipe.get(), rated);
     } else {
       json.number("paybackYears", OptionalDouble.empty());
