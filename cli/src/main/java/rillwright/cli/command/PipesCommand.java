@@ -36,16 +36,20 @@ import rillwright.solver.trial.RunningTerms;
 @Command(
     name = "pipes",
     description = {
-      "Tries sizes of pipe for a line, or for several together (one trench) or each freely (--each),",
-      "and ranks them by what pipe, pump and electricity cost over the years. With --from FOLDER each",
-      "size gets its own cheapest pump of the data sheets there: the joint decision, and the only one",
+      "Tries sizes of pipe for a line, or for several together (one trench) or each freely"
+          + " (--each),",
+      "and ranks them by what pipe, pump and electricity cost over the years. With --from FOLDER"
+          + " each",
+      "size gets its own cheapest pump of the data sheets there: the joint decision, and the only"
+          + " one",
       "in which a dearer pipe can pay for itself."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  rillwright pipes pond.yaml --line supply --sizes \"1-1/2 in, 2 in, 3 in\"",
       "  rillwright pipes pond.yaml --line supply --line upper --sizes \"2 in, 3 in\" --each",
-      "  rillwright pipes pond.yaml --line supply --sizes \"2 in, 3 in\" --from pumps --chart pipes.png"
+      "  rillwright pipes pond.yaml --line supply --sizes \"2 in, 3 in\" --from pumps --chart"
+          + " pipes.png"
     })
 public final class PipesCommand implements Callable<Integer> {
   private static final double NANOSECONDS = 1e9;

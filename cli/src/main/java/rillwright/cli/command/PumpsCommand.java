@@ -30,7 +30,8 @@ import rillwright.solver.trial.RunningTerms;
     description = {
       "Tries every data sheet of a folder in place of the project's pump and ranks those that give",
       "every fall its wish by what they cost over the years; says of the others what is missing.",
-      "Where a sheet says \"# variable speed: 40..100 %%\", its least sufficient speed is tried too.",
+      "Where a sheet says \"# variable speed: 40..100 %%\", its least sufficient speed is tried"
+          + " too.",
       "The pump may still be to be chosen (\"- pump: to be chosen\")."
     },
     footerHeading = "%nExamples:%n",

@@ -32,8 +32,8 @@ final class SizeArguments {
       paramLabel = "NAME",
       required = true,
       description =
-          "The line whose pipe is asked for; given several times, all of them take one size, as in one"
-              + " trench.")
+          "The line whose pipe is asked for; given several times, all of them take one size, as in"
+              + " one trench.")
   private List<String> lines = List.of();
 
   @Option(
@@ -41,8 +41,8 @@ final class SizeArguments {
       paramLabel = "SIZES",
       required = true,
       description =
-          "Sizes to try, with commas between: of the lines' material, or inside diameters where their"
-              + " pipe is given by that.")
+          "Sizes to try, with commas between: of the lines' material, or inside diameters where"
+              + " their pipe is given by that.")
   private String sizes = "";
 
   @Option(names = "--each", description = "Lets each line take a size of its own.")
@@ -138,8 +138,8 @@ final class SizeArguments {
             project.places().ofLine(name),
             "line "
                 + PlainText.quoted(name.value())
-                + ": nothing in it changes with the size of its pipe, because its runs name sizes of"
-                + " their own; leave those out");
+                + ": nothing in it changes with the size of its pipe, because its runs name sizes"
+                + " of their own; leave those out");
       }
     }
   }

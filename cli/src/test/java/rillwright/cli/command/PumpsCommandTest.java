@@ -166,11 +166,20 @@ class PumpsCommandTest {
   @Test
   void severalPumpsNeedALine() throws IOException {
     sheet("one.csv", SHEET);
+    String line =
+        """
+
+          second:
+            from: pond
+            to: spill box
+            pipe: {material: PVC-U PN 10, size: 75 mm}
+            parts: [{pump: dipper 400}, {run: 30 m}]
+
+        pumps:
+        """;
     String second =
         Files.readString(Path.of(PROJECT))
-            .replace(
-                "\npumps:\n",
-                "\n  second:\n    from: pond\n    to: spill box\n    pipe: {material: PVC-U PN 10, size: 75 mm}\n    parts: [{pump: dipper 400}, {run: 30 m}]\n\npumps:\n")
+            .replace("\npumps:\n", line)
             .replace("pumps/dipper", EXAMPLE.toAbsolutePath() + "/pumps/dipper");
     String file = file(second);
 

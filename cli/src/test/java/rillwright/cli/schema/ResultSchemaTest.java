@@ -65,7 +65,8 @@ class ResultSchemaTest {
        "operating": {"flowM3PerS": 0.003, "headM": 4, "powerW": 200, "efficiency": 0.5},
        "throttled": null, "shareOfRange": 0.6, "shareOfBestEfficiencyFlow": null,
        "energyPerYear": 1700, "price": null, "costOverYears": 4000, "verdict": "does it",
-       "findings": []""";
+       "findings": []\
+      """;
 
   private static final String PUMPS =
       """

@@ -42,8 +42,8 @@ final class CostNotes {
   /** Says that some pumps have no price. */
   void unpricedPumps() {
     page.paragraph(
-        "Where a data sheet has no price (\"# price: 389 USD\"), the cost is without the pump: ask for"
-            + " the price before comparing.");
+        "Where a data sheet has no price (\"# price: 389 USD\"), the cost is without the pump: ask"
+            + " for the price before comparing.");
   }
 
   void otherCurrencies(List<String> models) {

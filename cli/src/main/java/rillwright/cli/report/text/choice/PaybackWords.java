@@ -42,7 +42,8 @@ final class PaybackWords {
       case AT_ONCE -> "It costs no more to begin with.";
       case NEVER -> "It never pays for itself.";
       case SAME_PUMP ->
-          "With one and the same pump a larger pipe buys flow, not money: it never pays for itself.";
+          "With one and the same pump a larger pipe buys flow, not money: it never pays for"
+              + " itself.";
       case UNKNOWN ->
           dearer.does()
               ? "Whether it pays for itself cannot be told without prices and watts."

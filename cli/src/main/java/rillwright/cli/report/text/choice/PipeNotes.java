@@ -69,7 +69,8 @@ final class PipeNotes {
     notes.otherCurrencies(answer.otherCurrencies());
     notes.notTried(answer.faults(), answer.choice().leftOut());
     page.paragraph(
-        "Have buried services located before digging, and shore a deep trench; local codes decide.");
+        "Have buried services located before digging, and shore a deep trench; local codes"
+            + " decide.");
     notes.effort(answer.effort());
   }
 
@@ -164,10 +165,10 @@ final class PipeNotes {
     boolean several = answer.choice().ranked().stream().filter(RatedPipe::does).count() > 1;
     if (oneSetup && several && !answer.pumpsFree()) {
       page.paragraph(
-          "All sizes run one and the same pump, so a larger pipe buys flow and not money. Where their"
-              + " watts differ, it is by how far above the wish they run, which a valve settles with any"
-              + " size. To see what a larger pipe saves, choose the pump anew for each size: --from"
-              + " FOLDER.");
+          "All sizes run one and the same pump, so a larger pipe buys flow and not money. Where"
+              + " their watts differ, it is by how far above the wish they run, which a valve"
+              + " settles with any size. To see what a larger pipe saves, choose the pump anew for"
+              + " each size: --from FOLDER.");
     }
   }
 
@@ -176,9 +177,9 @@ final class PipeNotes {
       page.paragraph(
           "\"Per "
               + units.frictionLength()
-              + "\" is the head lost to friction. \"Pipe\" is the pipe of these lines, with the fittings that have a price; the trench is"
-              + " left out, as it is dug for any size. \"Paid back\" is against the cheapest pipe that"
-              + " meets every wish.");
+              + "\" is the head lost to friction. \"Pipe\" is the pipe of these lines, with the"
+              + " fittings that have a price; the trench is left out, as it is dug for any size."
+              + " \"Paid back\" is against the cheapest pipe that meets every wish.");
     } else {
       page.paragraph(
           "No price is given for "

@@ -10,8 +10,8 @@ import rillwright.solver.trial.RatedTrial;
 final class PumpNotes {
   /** What to say where no pump does it. */
   static final String NONE_DOES =
-      "None of these pumps does it. Look for one whose curve passes through what the pump must make,"
-          + " or change what the last column says.";
+      "None of these pumps does it. Look for one whose curve passes through what the pump must"
+          + " make, or change what the last column says.";
 
   private PumpNotes() {}
 
@@ -21,8 +21,8 @@ final class PumpNotes {
     double greatest = answer.duty().duty().greatestFlowM3PerS().orElse(0.0);
     return "The wishes are out of reach of any pump here: it could draw or deliver no more than "
         + units.flow(greatest)
-        + ". Look at what the skimmer passes at this level of the pond, at the intake's level, and at"
-        + " shut valves.";
+        + ". Look at what the skimmer passes at this level of the pond, at the intake's level, and"
+        + " at shut valves.";
   }
 
   static void print(PumpsAnswer answer, List<RatedTrial> does, Page page) {
@@ -36,9 +36,9 @@ final class PumpNotes {
       }
       notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(
-          "Flows and heads are those with the valves as they stand. What a pump draws, and its cost,"
-              + " is at the throttled point where it is to be throttled. \"Of best\" is the flow"
-              + " against that of the best efficiency; 70 to 120 % is a good place (common"
+          "Flows and heads are those with the valves as they stand. What a pump draws, and its"
+              + " cost, is at the throttled point where it is to be throttled. \"Of best\" is the"
+              + " flow against that of the best efficiency; 70 to 120 % is a good place (common"
               + " practice).");
     }
     notes.notTried(answer.faults(), answer.choice().leftOut());
