@@ -38,6 +38,7 @@ public final class Rillwright implements Runnable {
     commands.put("solve", SolveCommand.class);
     commands.put("duty", DutyCommand.class);
     commands.put("chart", ChartCommand.class);
+    commands.put("weak-trial", WeakTrialCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     return commands;
   }

@@ -23,8 +23,14 @@ public final class PumpsOff {
    * @throws rillwright.solver.steady.NoBalance if there is no such state
    */
   public static List<GaugeReading> listReadings(Network running) {
-    SteadyState state = SteadyStateFinder.find(stopped(running));
-    return runsBack(running) ? GaugeReading.listIn(state) : GaugeReading.listStanding(state);
+    return listReadingsIn(SteadyStateFinder.find(stopped(running)));
+  }
+
+  /** The same of a state in which the pumps are off already. */
+  public static List<GaugeReading> listReadingsIn(SteadyState stopped) {
+    return runsBack(stopped.network())
+        ? GaugeReading.listIn(stopped)
+        : GaugeReading.listStanding(stopped);
   }
 
   /** The same network, all pumps at speed 0. */

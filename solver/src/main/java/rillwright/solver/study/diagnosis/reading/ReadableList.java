@@ -1,0 +1,117 @@
+package rillwright.solver.study.diagnosis.reading;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Gauge;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.network.Tee;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.reading.ShutOff;
+import rillwright.solver.study.diagnosis.job.Alteration;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+
+/** What a crew could read at a job. */
+public final class ReadableList {
+  private static final When RUNNING = new When.Running();
+
+  private final Network network;
+  private final List<Readable> list = new ArrayList<>();
+
+  private ReadableList(Network network) {
+    this.network = network;
+  }
+
+  /**
+   * All that could be read at a job as built: flow and depth at its falls, gauges and tees, gauges
+   * with the valve shut and with the pump off, levels, power.
+   */
+  public static List<Readable> of(AsBuilt job) {
+    ReadableList all = new ReadableList(job.network());
+    all.points();
+    all.gauges();
+    all.levelsAndPower();
+    Map<When, Optional<Observed>> asBuilt = new HashMap<>();
+    all.list.removeIf(readable -> !isThere(readable, job, asBuilt));
+    return all.list;
+  }
+
+  private static boolean isThere(
+      Readable readable, AsBuilt job, Map<When, Optional<Observed>> asBuilt) {
+    return asBuilt
+        .computeIfAbsent(
+            readable.when(), when -> Observed.of(new Alteration(job.network()), when))
+        .map(readable::valueIn)
+        .orElse(OptionalDouble.empty())
+        .isPresent();
+  }
+
+  private void points() {
+    for (Point point : network.points()) {
+      PointName name = point.name();
+      if (point instanceof Fall) {
+        list.add(new Readables.Flow(name, RUNNING));
+        list.add(new Readables.CrestHead(name, RUNNING));
+      } else if (point instanceof Outlet outlet && outlet.levelM().isEmpty()) {
+        list.add(new Readables.Flow(name, RUNNING));
+      } else if (point instanceof Tee tee && tee.elevationM().isPresent()) {
+        list.add(new Readables.TeePressure(name, RUNNING));
+      }
+    }
+  }
+
+  private void gauges() {
+    for (Line line : network.lines()) {
+      for (Part part : line.parts()) {
+        if (part instanceof Gauge gauge) {
+          list.add(new Readables.GaugePressure(gauge.name(), RUNNING));
+          valveFor(line)
+              .ifPresent(
+                  valve ->
+                      list.add(
+                          new Readables.GaugePressure(gauge.name(), new When.ValveShut(valve))));
+          list.add(new Readables.GaugePressure(gauge.name(), new When.PumpOff()));
+        }
+      }
+    }
+  }
+
+  /** The line whose last valve is shut for a gauge: its own, else the one that stops its pump. */
+  private Optional<LineName> valveFor(Line line) {
+    if (When.ValveShut.lastValve(line) >= 0) {
+      return Optional.of(line.name());
+    }
+    return PumpPlace.listChosen(network).stream()
+        .filter(place -> place.line().equals(line.name()))
+        .flatMap(place -> ShutOff.of(network, place).stream())
+        .filter(shutOff -> shutOff.shutIn().size() == 1)
+        .map(shutOff -> shutOff.shutIn().get(0))
+        .findFirst();
+  }
+
+  private void levelsAndPower() {
+    for (Point point : network.points()) {
+      if (point instanceof Chamber || point instanceof Basin) {
+        list.add(new Readables.Level(point.name(), RUNNING));
+      }
+    }
+    for (Line line : network.lines()) {
+      if (line.parts().stream().anyMatch(Pump.class::isInstance)) {
+        list.add(new Readables.Power(line.name(), RUNNING));
+      }
+    }
+  }
+}
