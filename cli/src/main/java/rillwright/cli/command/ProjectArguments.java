@@ -33,4 +33,9 @@ final class ProjectArguments {
   Path file() {
     return file;
   }
+
+  /** The changes that were made to it, as written. */
+  List<String> changes() {
+    return List.copyOf(changes);
+  }
 }

@@ -21,6 +21,7 @@ import picocli.CommandLine.Option;
       "  rillwright solve pond.yaml     what flows where",
       "  rillwright duty pond.yaml      what a pump must make",
       "  rillwright chart pond.yaml     the pump curve over the system curve, as a picture",
+      "  rillwright weak pond.yaml      why a fall is weak, and what to read next",
       "  rillwright solve --help        more about a command",
       "",
       "Exit status: 0 done, 1 a wish is missed (with --strict), 2 the input is wrong,",
@@ -38,6 +39,7 @@ public final class Rillwright implements Runnable {
     commands.put("solve", SolveCommand.class);
     commands.put("duty", DutyCommand.class);
     commands.put("chart", ChartCommand.class);
+    commands.put("weak", WeakCommand.class);
     commands.put("weak-trial", WeakTrialCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     return commands;

@@ -87,7 +87,7 @@ public record CauseTable(List<Cause> causes) {
     causes.add(
         new Cause(
             CauseId.anywhere(NONE_OF_THESE),
-            Quantity.ratio("any reading"),
+            Quantity.ofNoSize("any reading"),
             Optional.empty(),
             NONE_OF_THESE_WEIGHT,
             Optional.empty(),

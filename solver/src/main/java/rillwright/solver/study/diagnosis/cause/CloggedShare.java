@@ -47,7 +47,7 @@ record CloggedShare(String name, SizeRange range, double weight, Where where)
 
   @Override
   public Quantity quantity() {
-    return Quantity.ratio("its clogged share");
+    return Quantity.share("its clogged share");
   }
 
   @Override

@@ -26,7 +26,7 @@ record FallFault(
   static FallFault moreLift() {
     return new FallFault(
         "more lift than drawn",
-        new Quantity("crest higher by", "m"),
+        Quantity.length("crest higher by", 100),
         SizeRange.even(0.05, 2),
         0.04,
         false,
@@ -38,7 +38,7 @@ record FallFault(
   static FallFault streamLeak() {
     return new FallFault(
         "stream leak",
-        Quantity.ratio("share lost between crest and reading"),
+        Quantity.share("share lost between crest and reading"),
         SizeRange.even(0.05, 0.7),
         0.04,
         false,
@@ -62,7 +62,7 @@ record FallFault(
   static FallFault crestNotLevel() {
     return new FallFault(
         "crest not level",
-        new Quantity("one end lower by", "m"),
+        Quantity.length("one end lower by", 1),
         SizeRange.even(0.003, 0.03),
         0.01,
         true,

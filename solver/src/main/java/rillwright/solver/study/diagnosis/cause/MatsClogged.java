@@ -20,7 +20,7 @@ record MatsClogged() implements CauseKind {
 
   @Override
   public Quantity quantity() {
-    return new Quantity("head added at the fall's box", "m");
+    return Quantity.length("head added at the fall's box", 10);
   }
 
   @Override

@@ -28,7 +28,7 @@ final class PipeFault {
 
     @Override
     public Quantity quantity() {
-      return Quantity.ratio("bore \u00d7, roughness 1 mm");
+      return Quantity.left("bore \u00d7, roughness 1 mm");
     }
 
     @Override
@@ -85,7 +85,7 @@ final class PipeFault {
 
     @Override
     public Quantity quantity() {
-      return new Quantity("one size less", "1");
+      return Quantity.ofNoSize("one size less");
     }
 
     @Override

@@ -17,6 +17,10 @@ record PumpFault(
     double weight,
     BiFunction<Pump, Double, Pump> change)
     implements CauseKind {
+  /** Above 0.1, which turning backwards takes off. */
+  private static final double LEAST = 0.12;
+
+  private static final double GREATEST = 1.5;
 
   static PumpFault worn() {
     return new PumpFault(
@@ -71,7 +75,7 @@ record PumpFault(
 
   @Override
   public Quantity quantity() {
-    return Quantity.ratio(what);
+    return new Quantity(what, "1", LEAST, GREATEST);
   }
 
   @Override

@@ -30,6 +30,8 @@ public final class Diagnostician {
   /** The first group holds this much. */
   private static final double FIRST_GROUP_HOLDS = 0.8;
 
+  private static final double NONE_OF_THESE_PASSES = 0.3;
+
   /** Fewer bits than this tell nothing apart. */
   private static final double TELLS_APART_BITS = 0.02;
 
@@ -119,6 +121,28 @@ public final class Diagnostician {
         causes.subList(0, group.size()),
         toldApartBy(next, beliefs, group, probability),
         next);
+  }
+
+  /**
+   * Pairs of causes that explain some readings together, likeliest first, where no single one does:
+   * where {@link CauseTable#NONE_OF_THESE} leads or passes 30 %. Else none.
+   */
+  public List<PairExplanation> pairs(Diagnosis diagnosis, ToDoubleFunction<Cause> signs) {
+    boolean unexplained =
+        diagnosis.causes().get(0).cause().effect().isEmpty()
+            || diagnosis.causes().stream()
+                .anyMatch(
+                    entry ->
+                        entry.cause().effect().isEmpty()
+                            && entry.probability() > NONE_OF_THESE_PASSES);
+    if (!unexplained || diagnosis.readings().isEmpty()) {
+      return List.of();
+    }
+    List<SweptCause> swept = new ArrayList<>();
+    for (Hypothesis hypothesis : hypotheses) {
+      hypothesis.swept().filter(one -> !one.cause().mayGoUnnoticed()).ifPresent(swept::add);
+    }
+    return new PairSearch(scope, swept, diagnosis.readings(), signs).find();
   }
 
   private double[] posterior(List<Belief> beliefs, ToDoubleFunction<Cause> signs) {

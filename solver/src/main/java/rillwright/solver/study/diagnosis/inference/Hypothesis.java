@@ -1,6 +1,7 @@
 package rillwright.solver.study.diagnosis.inference;
 
 import java.util.List;
+import java.util.Optional;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
@@ -12,4 +13,9 @@ interface Hypothesis {
 
   /** What is believed of it when something was read. */
   Belief given(List<Reading> readings);
+
+  /** The cause swept over its sizes; empty if it predicts nothing. */
+  default Optional<SweptCause> swept() {
+    return Optional.empty();
+  }
 }

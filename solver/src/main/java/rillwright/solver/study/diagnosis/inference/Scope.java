@@ -17,6 +17,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Observed;
 import rillwright.solver.study.diagnosis.reading.Readable;
 import rillwright.solver.study.diagnosis.reading.ReadableList;
+import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.diagnosis.reading.When;
 
@@ -100,6 +101,12 @@ public final class Scope {
   double deviation(int index, double predicted, Tolerance tolerance) {
     double scale = Double.isNaN(fromZero[index]) ? 0 : fromZero[index];
     return tolerance.deviationAt(predicted, scale);
+  }
+
+  /** By how many standard deviations a reading is off what is predicted. */
+  public double misfit(Reading reading, double predicted) {
+    int index = indexOf(reading.what());
+    return (reading.value() - predicted) / deviation(index, predicted, reading.tolerance());
   }
 
   /** The same as closely as it is usually read. */

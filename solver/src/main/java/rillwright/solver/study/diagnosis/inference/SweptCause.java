@@ -96,6 +96,11 @@ final class SweptCause implements Hypothesis {
   }
 
   @Override
+  public Optional<SweptCause> swept() {
+    return Optional.of(this);
+  }
+
+  @Override
   public Belief given(List<Reading> readings) {
     double[] log = new double[weight.length];
     double highest = Double.NEGATIVE_INFINITY;
@@ -115,7 +120,17 @@ final class SweptCause implements Hypothesis {
     return new Sizes(posterior, sum > 0 ? highest + Math.log(sum) : Double.NEGATIVE_INFINITY);
   }
 
-  private double logLikelihood(List<Reading> readings, double[] predicted) {
+  /** What everything would read at some sizes, from the least to the greatest that count. */
+  List<double[]> samples(int count) {
+    List<double[]> samples = new ArrayList<>();
+    int sizes = values.length;
+    for (int i = 0; i < Math.min(count, sizes); i++) {
+      samples.add(values[sizes == 1 ? 0 : (int) ((long) i * (sizes - 1) / Math.max(1, Math.min(count, sizes) - 1))]);
+    }
+    return samples;
+  }
+
+  double logLikelihood(List<Reading> readings, double[] predicted) {
     double log = 0;
     for (Reading reading : readings) {
       int index = scope.indexOf(reading.what());

@@ -1,6 +1,7 @@
 package rillwright.solver.study.diagnosis.reading;
 
 import java.util.List;
+import java.util.Optional;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -16,6 +17,14 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 /** The state into which the job is brought for a reading. */
 public sealed interface When {
 
+  /** As project files name it. */
+  String name();
+
+  /** The line whose valve is shut for it, where one is. */
+  default Optional<LineName> shutIn() {
+    return Optional.empty();
+  }
+
   /** Brings it about. */
   void apply(Alteration job);
 
@@ -27,6 +36,11 @@ public sealed interface When {
 
   /** As it runs. */
   record Running() implements When {
+    @Override
+    public String name() {
+      return "running";
+    }
+
     @Override
     public void apply(Alteration job) {}
 
@@ -55,6 +69,16 @@ public sealed interface When {
     }
 
     @Override
+    public String name() {
+      return "valve shut";
+    }
+
+    @Override
+    public Optional<LineName> shutIn() {
+      return Optional.of(line);
+    }
+
+    @Override
     public void apply(Alteration job) {
       int valve = lastValve(job.asBuilt().line(line));
       job.changePart(new PartPlace(line, valve), Valve.class, Valve::shut);
@@ -73,6 +97,11 @@ public sealed interface When {
 
   /** All pumps off, the water standing. */
   record PumpOff() implements When {
+    @Override
+    public String name() {
+      return "pump off";
+    }
+
     @Override
     public void apply(Alteration job) {
       Network network = job.asBuilt();

@@ -1,0 +1,18 @@
+package rillwright.cli.report.weak;
+
+import java.util.Locale;
+
+/** A probability as it is told. */
+public final class Chance {
+  private Chance() {}
+
+  /** "55 %", "under 1 %". */
+  public static String words(double probability) {
+    if (probability < 0.005) {
+      return "under 1 %";
+    }
+    return probability > 0.995
+        ? "over 99 %"
+        : String.format(Locale.ROOT, "%.0f %%", 100 * probability);
+  }
+}

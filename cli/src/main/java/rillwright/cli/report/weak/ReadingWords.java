@@ -1,0 +1,132 @@
+package rillwright.cli.report.weak;
+
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.study.diagnosis.reading.Readable;
+import rillwright.solver.study.diagnosis.reading.Readable.Teller;
+import rillwright.solver.study.diagnosis.reading.Readables;
+import rillwright.solver.study.diagnosis.reading.Tolerance;
+import rillwright.solver.study.diagnosis.reading.When;
+
+/** Words for readings: what they are, what they show. */
+public final class ReadingWords {
+  private final ShownUnits units;
+
+  /** Words in units. */
+  public ReadingWords(ShownUnits units) {
+    this.units = units;
+  }
+
+  /** What a readable is: "gauge G1, valve of "supply" shut". */
+  public String name(Readable readable) {
+    return readable.tell(new Name()) + state(readable.when());
+  }
+
+  /** The same to begin a sentence with: "Gauge G1 ...". */
+  public String opening(Readable readable) {
+    String name = name(readable);
+    return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
+  }
+
+  private static String state(When when) {
+    return when.shutIn()
+        .map(line -> ", valve of " + quoted(line.value()) + " shut")
+        .orElseGet(() -> when.equals(new When.Running()) ? "" : ", " + when.name());
+  }
+
+  private static String quoted(String name) {
+    return PlainText.quoted(name);
+  }
+
+  /** A value of it: "2,100 gph". */
+  public String value(Readable readable, double value) {
+    return readable.tell(new Shown(value));
+  }
+
+  /** How closely it is read: "7 %", "2 mm". */
+  public String within(Readable readable, Tolerance tolerance) {
+    return tolerance.absolute() == 0
+        ? units.share(tolerance.share())
+        : value(readable, tolerance.absolute());
+  }
+
+  private static final class Name implements Teller<String> {
+    @Override
+    public String flow(Readables.Flow flow) {
+      return "flow at " + quoted(flow.point().value());
+    }
+
+    @Override
+    public String crestHead(Readables.CrestHead head) {
+      return "head over the crest of " + quoted(head.fall().value());
+    }
+
+    @Override
+    public String brink(Readables.Brink brink) {
+      return "depth at the lip of " + quoted(brink.fall().value());
+    }
+
+    @Override
+    public String teePressure(Readables.TeePressure pressure) {
+      return "pressure at the tee " + quoted(pressure.tee().value());
+    }
+
+    @Override
+    public String gaugePressure(Readables.GaugePressure pressure) {
+      return "gauge " + PlainText.harmless(pressure.gauge());
+    }
+
+    @Override
+    public String level(Readables.Level level) {
+      return "level of " + quoted(level.point().value());
+    }
+
+    @Override
+    public String power(Readables.Power power) {
+      return "power of the pump in " + quoted(power.line().value());
+    }
+  }
+
+  private final class Shown implements Teller<String> {
+    private final double value;
+
+    Shown(double value) {
+      this.value = value;
+    }
+
+    @Override
+    public String flow(Readables.Flow flow) {
+      return units.flow(value);
+    }
+
+    @Override
+    public String crestHead(Readables.CrestHead head) {
+      return units.fineDepth(value);
+    }
+
+    @Override
+    public String brink(Readables.Brink brink) {
+      return units.fineDepth(value);
+    }
+
+    @Override
+    public String teePressure(Readables.TeePressure pressure) {
+      return units.pressure(value);
+    }
+
+    @Override
+    public String gaugePressure(Readables.GaugePressure pressure) {
+      return units.pressure(value);
+    }
+
+    @Override
+    public String level(Readables.Level level) {
+      return units.depth(value);
+    }
+
+    @Override
+    public String power(Readables.Power power) {
+      return units.power(value);
+    }
+  }
+}
