@@ -32,6 +32,7 @@ public final class Scope {
   private final AsBuilt job;
   private final List<Readable> readables;
   private final Map<Readable, Integer> indices = new HashMap<>();
+  private final Map<When, List<Integer>> byState = new LinkedHashMap<>();
   private final double[] asBuilt;
   private final double[] fromZero;
   private final int[] showWeakness;
@@ -41,6 +42,9 @@ public final class Scope {
     this.readables = List.copyOf(readables);
     for (int i = 0; i < this.readables.size(); i++) {
       indices.put(this.readables.get(i), i);
+      byState
+          .computeIfAbsent(this.readables.get(i).when(), state -> new ArrayList<>())
+          .add(i);
     }
     this.asBuilt = predict(List.of());
     this.fromZero = asBuilt.clone();
@@ -117,27 +121,40 @@ public final class Scope {
   /** One effect at a size. */
   public record Sized(Effect effect, double size) {}
 
+  /** The states of the job in which anything is read. */
+  Set<When> states() {
+    return byState.keySet();
+  }
+
   /** What all readables would be with effects at work. */
   public double[] predict(List<Sized> effects) {
-    double[] values = new double[readables.size()];
-    Arrays.fill(values, Double.NaN);
-    for (Map.Entry<When, List<Integer>> state : byState().entrySet()) {
-      Alteration altered = new Alteration(job.network());
-      effects.forEach(sized -> sized.effect().apply(sized.size(), altered));
-      Optional<Observed> observed = Observed.of(altered, state.getKey());
-      for (int i : state.getValue()) {
-        observed.ifPresent(o -> values[i] = readables.get(i).valueIn(o).orElse(Double.NaN));
-      }
+    double[] values = nothing();
+    for (When state : states()) {
+      predict(effects, state, values);
     }
     return values;
   }
 
-  private Map<When, List<Integer>> byState() {
-    Map<When, List<Integer>> states = new LinkedHashMap<>();
-    for (int i = 0; i < readables.size(); i++) {
-      states.computeIfAbsent(readables.get(i).when(), when -> new ArrayList<>()).add(i);
+  /** The same in one state; NaN for what is read in others. */
+  double[] predict(List<Sized> effects, When state) {
+    double[] values = nothing();
+    predict(effects, state, values);
+    return values;
+  }
+
+  private double[] nothing() {
+    double[] values = new double[readables.size()];
+    Arrays.fill(values, Double.NaN);
+    return values;
+  }
+
+  private void predict(List<Sized> effects, When state, double[] values) {
+    Alteration altered = new Alteration(job.network());
+    effects.forEach(sized -> sized.effect().apply(sized.size(), altered));
+    Optional<Observed> observed = Observed.of(altered, state);
+    for (int i : byState.get(state)) {
+      observed.ifPresent(o -> values[i] = readables.get(i).valueIn(o).orElse(Double.NaN));
     }
-    return states;
   }
 
   /** Whether somebody sees by the readable of a number that a fall is weak. */

@@ -18,6 +18,8 @@ import rillwright.solver.study.diagnosis.reading.Span;
 final class SweptCause implements Hypothesis {
   private static final int POINTS_A_SEGMENT = 8;
 
+  private static final int POINTS_A_DEVIATION = 4;
+
   /** How likely a reading is, as a share of what is likely, where there is nothing to read. */
   private static final double LOG_DENSITY_OF_NOTHING_TO_READ = StudentT.logDensity(8);
 
@@ -63,29 +65,46 @@ final class SweptCause implements Hypothesis {
   }
 
   private static List<Point> along(SizeRange sizes, Effect effect, Scope scope) {
-    List<Sweep.Node> nodes = Sweep.nodes(scope, effect, sizes);
+    List<Sweep> sweeps =
+        scope.states().stream().map(state -> Sweep.of(scope, effect, sizes, state)).toList();
+    double[] edges =
+        sweeps.stream()
+            .flatMap(sweep -> sweep.nodes().stream())
+            .mapToDouble(Sweep.Node::share)
+            .sorted()
+            .distinct()
+            .toArray();
     List<Point> points = new ArrayList<>();
-    for (int i = 0; i + 1 < nodes.size(); i++) {
-      Sweep.Node low = nodes.get(i);
-      Sweep.Node high = nodes.get(i + 1);
-      double width = (high.share() - low.share()) / POINTS_A_SEGMENT;
-      for (int k = 0; k < POINTS_A_SEGMENT; k++) {
-        double t = (k + 0.5) / POINTS_A_SEGMENT;
-        points.add(
-            new Point(
-                width,
-                low.share() + t * (high.share() - low.share()),
-                between(low.values(), high.values(), t)));
+    for (int i = 0; i + 1 < edges.length; i++) {
+      double width = edges[i + 1] - edges[i];
+      int count = pointsBetween(sweeps, edges[i], edges[i + 1]);
+      for (int k = 0; k < count; k++) {
+        double share = edges[i] + (k + 0.5) / count * width;
+        points.add(new Point(width / count, share, together(sweeps, share)));
       }
     }
     return points;
   }
 
-  private static double[] between(double[] low, double[] high, double t) {
-    double[] values = new double[low.length];
-    for (int i = 0; i < values.length; i++) {
-      boolean oneOnly = Double.isNaN(low[i]) || Double.isNaN(high[i]);
-      values[i] = oneOnly ? (t < 0.5 ? low[i] : high[i]) : low[i] + t * (high[i] - low[i]);
+  /** Eight, and more where a reading moves far along a straight line. */
+  private static int pointsBetween(List<Sweep> sweeps, double from, double to) {
+    double apart = 0;
+    for (Sweep sweep : sweeps) {
+      Sweep.Node low = new Sweep.Node(from, sweep.valuesAt(from));
+      Sweep.Node high = new Sweep.Node(to, sweep.valuesAt(to));
+      apart = Math.max(apart, sweep.apart(low, high));
+    }
+    return (int) Math.max(POINTS_A_SEGMENT, Math.ceil(POINTS_A_DEVIATION * apart));
+  }
+
+  /** The readings of all states. */
+  private static double[] together(List<Sweep> sweeps, double share) {
+    double[] values = sweeps.get(0).valuesAt(share).clone();
+    for (Sweep sweep : sweeps.subList(1, sweeps.size())) {
+      double[] others = sweep.valuesAt(share);
+      for (int i = 0; i < values.length; i++) {
+        values[i] = Double.isNaN(values[i]) ? others[i] : values[i];
+      }
     }
     return values;
   }
