@@ -8,6 +8,7 @@ import java.util.Locale;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.curves.chart.ChartWriter;
+import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.OperatingChart;
 
 /**
@@ -35,7 +36,15 @@ record PictureFile(Path path) {
 
   /** Draws and writes. */
   void write(OperatingChart chart) {
-    byte[] picture = hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart);
+    write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
+  }
+
+  /** Draws and writes. */
+  void write(CausesChart chart) {
+    write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
+  }
+
+  private void write(byte[] picture) {
     Path folder = path.toAbsolutePath().normalize().getParent();
     try {
       Path unfinished = Files.createTempFile(folder, ".rillwright", ".part");

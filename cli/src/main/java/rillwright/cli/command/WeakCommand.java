@@ -20,6 +20,7 @@ import rillwright.cli.file.visit.Visit;
 import rillwright.cli.file.visit.VisitReader;
 import rillwright.cli.report.json.CausesJson;
 import rillwright.cli.report.json.WeakJson;
+import rillwright.cli.report.picture.CausesPicture;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.weak.CausesText;
 import rillwright.cli.report.text.weak.WeakText;
@@ -88,6 +89,8 @@ public final class WeakCommand implements Callable<Integer> {
           "Nobody called: counts sizes too that take less than a tenth off every fall.")
   private boolean notCalled;
 
+  @Mixin private ChartArguments chart;
+
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
@@ -102,6 +105,7 @@ public final class WeakCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Project read = project.read();
+    final Optional<PictureFile> picture = chart.picture(project.file());
     requirePumps(read);
     AsBuilt built = AsBuilt.of(read.network());
     CauseTable usual = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
@@ -109,10 +113,14 @@ public final class WeakCommand implements Callable<Integer> {
         priors
             .map(file -> PriorsReader.read(file, usual))
             .orElseGet(() -> new Priors(usual, SignTable.commonPractice()));
-    String report =
-        causesOnly
-            ? told(new CausesAnswer(read.title(), built, table.causes(), table.signs()))
-            : told(answer(read, built, table));
+    String report;
+    if (causesOnly) {
+      report = told(new CausesAnswer(read.title(), built, table.causes(), table.signs()));
+    } else {
+      WeakAnswer answer = answer(read, built, table);
+      picture.ifPresent(file -> file.write(CausesPicture.of(answer)));
+      report = told(answer);
+    }
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
     return ExitStatus.DONE;

@@ -9,10 +9,7 @@ import rillwright.curves.chart.layout.Obstacles;
 import rillwright.curves.chart.layout.TextBlock;
 
 /** Paints a whole chart on whatever takes strokes and words. */
-final class ChartPainter {
-  static final int WIDTH = 1600;
-  static final int HEIGHT = 1000;
-
+final class ChartPainter implements Painting {
   private static final double MARGIN = 44;
   private static final double TOP = 34;
   private static final double ABOVE_PLOT = 66;
@@ -25,7 +22,13 @@ final class ChartPainter {
     this.chart = chart;
   }
 
-  void paint(Graphics2D g) {
+  @Override
+  public Description description() {
+    return Description.of(chart);
+  }
+
+  @Override
+  public void paint(Graphics2D g) {
     g.setColor(Ink.PAPER);
     g.fill(new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
     double wide = WIDTH - 2 * MARGIN;

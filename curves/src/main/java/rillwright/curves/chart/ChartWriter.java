@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
+import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.OperatingChart;
 
 /** Draws charts as the bytes of a file; the same chart gives the same bytes. */
@@ -15,8 +16,17 @@ public final class ChartWriter {
 
   /** A PNG of 1600 by 1000 pixels. */
   public static byte[] png(OperatingChart chart) {
+    return png(new ChartPainter(chart));
+  }
+
+  /** A PNG of 1600 by 1000 pixels. */
+  public static byte[] png(CausesChart chart) {
+    return png(new CausesPainter(chart));
+  }
+
+  private static byte[] png(Painting painting) {
     BufferedImage image =
-        new BufferedImage(ChartPainter.WIDTH, ChartPainter.HEIGHT, BufferedImage.TYPE_INT_RGB);
+        new BufferedImage(Painting.WIDTH, Painting.HEIGHT, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
@@ -24,7 +34,7 @@ public final class ChartWriter {
     g.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    new ChartPainter(chart).paint(g);
+    painting.paint(g);
     g.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
@@ -39,6 +49,11 @@ public final class ChartWriter {
 
   /** The same picture as SVG, its words as text, with a title and a description in it. */
   public static byte[] svg(OperatingChart chart) {
-    return SvgFile.of(chart);
+    return SvgFile.of(new ChartPainter(chart));
+  }
+
+  /** The same picture as SVG, its words as text, with a title and a description in it. */
+  public static byte[] svg(CausesChart chart) {
+    return SvgFile.of(new CausesPainter(chart));
   }
 }

@@ -23,7 +23,6 @@ record Description(String title, String text) {
   private static final String NO_TITLE = "Pump curve and system curve";
 
   static Description of(OperatingChart chart) {
-    String title = PlainText.of(chart.title());
     List<String> sentences = new ArrayList<>();
     sentences.add(chart.caption());
     sentences.add(
@@ -37,8 +36,14 @@ record Description(String title, String text) {
     }
     sentences.add(chart.flowLimit().map(FlowMark::label).orElse(""));
     sentences.add(chart.staticLift().map(HeadMark::label).orElse(""));
+    return of(chart.title(), sentences.stream());
+  }
+
+  /** A title and sentences, full stops put where they are missing. */
+  static Description of(String written, Stream<String> sentences) {
+    String title = PlainText.of(written);
     String text =
-        sentences.stream()
+        sentences
             .map(PlainText::of)
             .filter(sentence -> !sentence.isEmpty())
             .map(sentence -> sentence.endsWith(".") ? sentence : sentence + ".")

@@ -12,7 +12,6 @@ import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import rillwright.curves.chart.content.OperatingChart;
 
 /** A chart as an SVG file, by Batik. */
 final class SvgFile {
@@ -21,21 +20,21 @@ final class SvgFile {
 
   private SvgFile() {}
 
-  static byte[] of(OperatingChart chart) {
+  static byte[] of(Painting painting) {
     Document document = emptyDocument();
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setComment(null);
     context.setPrecision(DECIMALS);
     SvgCanvas canvas = new SvgCanvas(context);
-    new ChartPainter(chart).paint(canvas);
+    painting.paint(canvas);
     Element root = canvas.picture();
-    root.setAttribute("width", Integer.toString(ChartPainter.WIDTH));
-    root.setAttribute("height", Integer.toString(ChartPainter.HEIGHT));
-    root.setAttribute("viewBox", "0 0 " + ChartPainter.WIDTH + " " + ChartPainter.HEIGHT);
+    root.setAttribute("width", Integer.toString(Painting.WIDTH));
+    root.setAttribute("height", Integer.toString(Painting.HEIGHT));
+    root.setAttribute("viewBox", "0 0 " + Painting.WIDTH + " " + Painting.HEIGHT);
     root.setAttribute("font-family", "sans-serif");
     root.setAttribute("role", "img");
     root.setAttribute("aria-labelledby", "title description");
-    Description description = Description.of(chart);
+    Description description = painting.description();
     prepend(document, root, "desc", "description", description.text());
     prepend(document, root, "title", "title", description.title());
     return bytesOf(root);

@@ -25,6 +25,12 @@ public final class CausePlace {
     return at + ", part " + part + (label.isEmpty() ? "" : ": " + PlainText.harmless(label));
   }
 
+  /** The same without what the part is: {@code "supply", part 3}. */
+  public static String shortly(CauseId id) {
+    return id.at().map(PlainText::quoted).orElse("")
+        + (id.part().isPresent() ? ", part " + id.part().getAsInt() : "");
+  }
+
   /** What the pumps of its circuit move as built, m³/s; 0 if it has no place. */
   static double pumpFlowM3PerS(CauseId id, AsBuilt job) {
     if (id.at().isEmpty()) {

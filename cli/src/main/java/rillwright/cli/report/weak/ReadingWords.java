@@ -47,7 +47,7 @@ public final class ReadingWords {
   public String within(Readable readable, Tolerance tolerance) {
     return tolerance.absolute() == 0
         ? units.share(tolerance.share())
-        : value(readable, tolerance.absolute());
+        : readable.tell(new Fine(tolerance.absolute()));
   }
 
   private static final class Name implements Teller<String> {
@@ -87,7 +87,32 @@ public final class ReadingWords {
     }
   }
 
-  private final class Shown implements Teller<String> {
+  /** A small difference of its values. */
+  private final class Fine extends Shown {
+    private final double difference;
+
+    Fine(double difference) {
+      super(difference);
+      this.difference = difference;
+    }
+
+    @Override
+    public String teePressure(Readables.TeePressure pressure) {
+      return units.finePressure(difference);
+    }
+
+    @Override
+    public String gaugePressure(Readables.GaugePressure pressure) {
+      return units.finePressure(difference);
+    }
+
+    @Override
+    public String level(Readables.Level level) {
+      return units.fineDepth(difference);
+    }
+  }
+
+  private class Shown implements Teller<String> {
     private final double value;
 
     Shown(double value) {

@@ -6,6 +6,7 @@ import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.Chance;
+import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.SizePhrase;
 import rillwright.cli.report.weak.WeakAnswer;
@@ -14,14 +15,13 @@ import rillwright.solver.study.diagnosis.inference.Explanation;
 /** The causes, likeliest first: the first group with letters, then what is not ruled out. */
 final class CausesTable {
   private static final double WORTH_TELLING = 0.01;
-  private static final int LETTERS = 26;
 
   private CausesTable() {}
 
   static void print(WeakAnswer answer, Page page) {
     int group = answer.diagnosis().firstGroup().size();
     TextTable table = heading("FIRST GROUP");
-    rows(table, answer, answer.diagnosis().firstGroup(), true);
+    rows(table, answer, answer.diagnosis().firstGroup(), 0);
     page.table(table);
     page.paragraph(apart(answer, group));
     List<Explanation> others =
@@ -30,7 +30,7 @@ final class CausesTable {
             .filter(other -> other.probability() >= WORTH_TELLING)
             .toList();
     TextTable less = heading("LESS LIKELY");
-    rows(less, answer, others, false);
+    rows(less, answer, others, group);
     if (!less.isEmpty()) {
       page.table(less);
     }
@@ -49,11 +49,11 @@ final class CausesTable {
   }
 
   private static void rows(
-      TextTable table, WeakAnswer answer, List<Explanation> causes, boolean lettered) {
+      TextTable table, WeakAnswer answer, List<Explanation> causes, int firstLetter) {
     for (int i = 0; i < causes.size(); i++) {
       Explanation explanation = causes.get(i);
       table.row(
-          lettered ? letter(i) : "",
+          Letters.of(firstLetter + i),
           explanation.cause().id().cause(),
           Chance.words(explanation.probability()),
           SizePhrase.of(explanation, answer).orElse("-"),
@@ -61,16 +61,9 @@ final class CausesTable {
     }
   }
 
-  /** A, B, ... */
-  static String letter(int index) {
-    return index < LETTERS
-        ? String.valueOf((char) ('A' + index))
-        : letter(index / LETTERS - 1) + letter(index % LETTERS);
-  }
-
   private static String apart(WeakAnswer answer, int group) {
     if (group == 1) {
-      return "It holds four fifths of the chances by itself.";
+      return "It holds four fifths of the chances or more by itself.";
     }
     ReadingWords words = new ReadingWords(answer.units());
     return answer

@@ -38,22 +38,24 @@ public final class CausesText {
 
   private static TextTable causes(CausesAnswer answer) {
     TextTable table =
-        new TextTable("CAUSE")
+        new TextTable("CAUSES")
+            .column("", Side.LEFT)
             .column("prior", Side.RIGHT)
             .column("from", Side.RIGHT)
             .column("to", Side.RIGHT)
-            .column("changes", Side.LEFT)
-            .column("where", Side.LEFT);
+            .column("at", Side.LEFT)
+            .column("changes", Side.LEFT);
     String before = "";
     for (Cause cause : answer.causes().causes()) {
       String name = cause.id().cause();
       table.row(
+          "",
           name.equals(before) ? "" : name,
           String.format(Locale.ROOT, "%.1f %%", 100 * cause.prior()),
           cause.sizes().map(sizes -> number(sizes.from(), cause)).orElse("-"),
           cause.sizes().map(sizes -> number(sizes.to(), cause) + log(sizes)).orElse("-"),
-          cause.quantity().words(),
-          CausePlace.words(cause.id(), answer.job()));
+          CausePlace.shortly(cause.id()),
+          cause.quantity().words());
       before = name;
     }
     return table;

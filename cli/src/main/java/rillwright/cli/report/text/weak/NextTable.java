@@ -9,6 +9,7 @@ import java.util.Set;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.RiskWords;
 import rillwright.cli.report.weak.WeakAnswer;
@@ -18,7 +19,7 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 /** What to read next: what it tells, what it takes, what each likely cause predicts. */
 final class NextTable {
   private static final int MOST_READINGS = 6;
-  private static final int MOST_CAUSES = 4;
+  private static final int MOST_CAUSES = 3;
   private static final double WORTH_READING_BITS = 0.01;
 
   private NextTable() {}
@@ -34,14 +35,14 @@ final class NextTable {
       page.paragraph("No further reading tells much; look at the likeliest cause itself.");
       return;
     }
-    int causes = Math.min(MOST_CAUSES, answer.diagnosis().firstGroup().size());
+    int causes = causesShown(answer);
     TextTable table =
         new TextTable("READ NEXT")
             .column("", Side.LEFT)
             .column("tells", Side.RIGHT)
             .column("work", Side.RIGHT);
     for (int c = 0; c < causes; c++) {
-      table.column("by " + CausesTable.letter(c), Side.RIGHT);
+      table.column("by " + Letters.of(c), Side.RIGHT);
     }
     Set<Risk> risks = EnumSet.noneOf(Risk.class);
     for (int i = 0; i < worth.size(); i++) {
@@ -58,6 +59,12 @@ final class NextTable {
         page.marked(words.mark() + " ", words.sentence());
       }
     }
+  }
+
+  /** Two at least, else the first group, as far as there is room. */
+  private static int causesShown(WeakAnswer answer) {
+    int wanted = Math.max(2, answer.diagnosis().firstGroup().size());
+    return Math.min(Math.min(MOST_CAUSES, wanted), answer.diagnosis().causes().size());
   }
 
   private static List<String> cells(NextReading next, int causes, ReadingWords words) {

@@ -1,13 +1,12 @@
 package rillwright.cli.report.text.weak;
 
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.weak.Caution;
 import rillwright.cli.report.weak.CauseWords;
+import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 
@@ -24,20 +23,18 @@ final class Remedies {
     int group = answer.diagnosis().firstGroup().size();
     for (int i = 0; i < causes.size(); i++) {
       if (i < group || causes.get(i).probability() >= WORTH_TELLING) {
-        String mark = i < group ? CausesTable.letter(i) : "";
+        String mark = Letters.of(i);
         letters.merge(
             causes.get(i).cause().id().cause(),
             mark,
-            (one, other) -> one + (other.isEmpty() ? "" : " " + other));
+            (one, other) -> one + " " + other);
       }
     }
-    Set<Caution> cautions = new LinkedHashSet<>();
     letters.forEach(
         (cause, mark) -> {
           CauseWords words = CauseWords.of(cause);
-          cautions.add(words.caution());
-          page.marked("- ", (mark.isEmpty() ? "" : mark + ", ") + cause + ": " + words.remedy()
-              + caution(words.caution()));
+          page.marked(
+              "- ", mark + ", " + cause + ": " + words.remedy() + caution(words.caution()));
         });
   }
 
