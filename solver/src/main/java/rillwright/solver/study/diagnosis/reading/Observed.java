@@ -64,6 +64,11 @@ public final class Observed {
     return state.point(point).outflowM3PerS() * job.shareSeen(point);
   }
 
+  /** What flows in a line, m³/s; where it is in pieces, in the first. */
+  public double lineFlowM3PerS(LineName line) {
+    return state.line(line).flowM3PerS();
+  }
+
   /** Head over a fall's crest by the ruler, m. */
   public double crestHeadM(PointName fall) {
     return fall(fall).weir().rulerHeadAt(flowM3PerS(fall));
