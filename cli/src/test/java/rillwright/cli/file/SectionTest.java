@@ -124,7 +124,10 @@ class SectionTest {
         "readings: [{gauge: G9, pressure: 3 psi}] | 12:20: readings 1: gauge: there is no \"G9\"",
         "evaporation: 5 mm | 12:14: evaporation: \"5 mm\" is a length where a speed belongs; write"
             + " for example \"5 m/s\" (m/s, ft/s, mph, km/h, mm/day, in/day)",
-        "signs: 5 | 12:8: signs: fields or a list belong here, not \"5\""
+        "signs: 5 | 12:8: signs: a list belongs here, not \"5\"",
+        "signs: [hums] | 12:9: signs: \"hums\" is no sign; it may be sudden, since weeks, always,"
+            + " bubbles, no bubbles, surging, better after restart, pond dropping, pond steady, weak at"
+            + " the top, weak only below, after electrical work, after digging"
       })
   void sectionsThatAreWrong(String section, String fault) {
     assertEquals("pond.yaml:" + fault, ProjectText.faultsOf(ProjectText.POINTS + section + "\n"));
@@ -136,7 +139,7 @@ class SectionTest {
         with(
             """
             evaporation: 5 mm/day
-            signs: [hums, {no bubbles: yes}]
+            signs: [since weeks, no bubbles]
             conditions: {autumn: {lines: {to the fall: {run: {length: 2 m}}}}}
             readings: [{at: fall, flow: 900 gph, within: 7 %, when: running}]
             """);

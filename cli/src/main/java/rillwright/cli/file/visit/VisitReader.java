@@ -7,6 +7,7 @@ import java.util.Locale;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.outline.SignsReader;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.tree.TreeReader;

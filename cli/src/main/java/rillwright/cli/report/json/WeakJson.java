@@ -1,6 +1,8 @@
 package rillwright.cli.report.json;
 
 import java.util.OptionalDouble;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Diagnosis;
@@ -10,6 +12,8 @@ import rillwright.solver.study.diagnosis.reading.Readable;
 
 /** Why a fall is weak, for programs. */
 public final class WeakJson {
+  private static final ReadingWords WORDS = new ReadingWords(ShownUnits.METRIC);
+
   private final Json json;
 
   private WeakJson(Json json) {
@@ -57,6 +61,7 @@ public final class WeakJson {
 
   private void reading(Readable readable) {
     readable.tell(new ReadingFields(json));
+    json.words("within", WORDS.within(readable, readable.usualTolerance()));
     if (!readable.when().name().equals("running")) {
       json.words("when", readable.when().name());
     }

@@ -22,7 +22,7 @@ import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** The picture of a weak fall: probabilities, and predictions against readings. */
 public final class CausesPicture {
-  private static final int MOST_CAUSES = 8;
+  private static final int MOST_CAUSES = 7;
   private static final int MOST_MARKS = 4;
   private static final int MOST_STRIPS = 7;
   private static final double WORTH_SHOWING = 0.005;
@@ -44,10 +44,10 @@ public final class CausesPicture {
     List<CauseBar> bars = new ArrayList<>();
     for (Explanation cause : shown()) {
       CauseId id = cause.cause().id();
-      String place = CausePlace.words(id, answer.scope().job());
+      String place = CausePlace.shortly(id);
       bars.add(
           new CauseBar(
-              bars.size() < MOST_MARKS ? Letters.of(bars.size()) : "",
+              bars.size() < lettered() ? Letters.of(bars.size()) : "",
               id.cause() + (place.isEmpty() ? "" : ", " + place),
               cause.probability(),
               Chance.words(cause.probability())));
@@ -56,10 +56,16 @@ public final class CausesPicture {
   }
 
   private List<Explanation> shown() {
-    return answer.diagnosis().causes().stream()
-        .limit(MOST_CAUSES)
-        .filter(cause -> cause.probability() >= WORTH_SHOWING)
-        .toList();
+    return answer.diagnosis().causes().stream().limit(MOST_CAUSES).toList();
+  }
+
+  /** How many causes have a letter: those that are likely at all, as far as there is room. */
+  private int lettered() {
+    return (int)
+        shown().stream()
+            .limit(MOST_MARKS)
+            .filter(cause -> cause.probability() >= WORTH_SHOWING)
+            .count();
   }
 
   private String caption() {
@@ -99,7 +105,7 @@ public final class CausesPicture {
   private Strip strip(Readable what, Optional<Band> read) {
     List<Mark> marks = new ArrayList<>();
     List<Explanation> causes = shown();
-    for (int i = 0; i < Math.min(MOST_MARKS, causes.size()); i++) {
+    for (int i = 0; i < lettered(); i++) {
       String letter = Letters.of(i);
       mark(what, letter, answer.predicted(what, causes.get(i).cause().id()))
           .ifPresent(marks::add);

@@ -183,7 +183,7 @@ public enum CauseWords {
       "none of these",
       "Read again what fits least, check the drawing against what stands there, think of two faults"
           + " at once.",
-      Caution.HANDS,
+      Caution.NONE,
       SizeWords.NONE);
 
   private final String name;

@@ -4,14 +4,13 @@ package rillwright.cli.report.weak;
 public enum Caution {
   NONE(""),
   HANDS(
-      "Isolate the supply and unplug the pump before anyone reaches in; it must not start by"
-          + " itself."),
+"Isolate the supply before anyone reaches in."),
   ELECTRICIAN(
-      "Isolate the supply first; wiring, direction of rotation and controllers are a licensed"
-          + " electrician's, by the local code. Never defeat a GFCI or RCD that trips."),
+      "Isolate the supply; wiring and controllers are a licensed electrician's, by the local code."
+          + " Never defeat a GFCI or RCD that trips."),
   DIGGING(
-      "Have buried services located before you dig; a trench from 5 ft (1.5 m) deep needs"
-          + " protection, by the local rules."),
+      "Have buried services located before you dig; a trench from 5 ft (1.5 m) needs protection, by"
+          + " the local rules."),
   OPEN_WATER("Open water drowns small children: keep watch while covers and grates are off."),
   UPHILL(
       "Water held uphill: keep the overflow free and the bank firm; a large volume is an engineer's"

@@ -15,4 +15,10 @@ public final class Chance {
         ? "over 99 %"
         : String.format(Locale.ROOT, "%.0f %%", 100 * probability);
   }
+
+  /** The same in a sentence: "about 55 %", "over 99 %". */
+  public static String about(double probability) {
+    boolean certain = probability < 0.005 || probability > 0.995;
+    return (certain ? "" : "about ") + words(probability);
+  }
 }

@@ -31,9 +31,12 @@ public record TiltedCrest(Weir level, double dropM) implements Weir {
   /** With √h in place of h, so that a flow that goes with h^1.5 is integrated exactly. */
   @Override
   public double flowAt(double headM) {
+    if (headM <= 0) {
+      return 0;
+    }
     double low = Math.sqrt(Math.max(0, headM - dropM));
     double high = Math.sqrt(headM);
-    double half = (high - low) / 2;
+    double half = Math.min(headM, dropM) / (high + low) / 2; // half of high less low
     double sum = 0;
     for (double[] node : GAUSS) {
       double root = low + half * (1 + node[0]);

@@ -26,6 +26,9 @@ final class WeakAdvice {
   /** A chamber within this of its intake is down at it, m. */
   private static final double AT_INTAKE_M = 0.01;
 
+  /** A cause less likely than this is no answer yet. */
+  private static final double STANDS_OUT = 0.3;
+
   private static final double DOES_NOT_FIT_DEVIATIONS = 3;
 
   private final WeakAnswer answer;
@@ -55,18 +58,19 @@ final class WeakAdvice {
   private String mostLikely(Explanation first) {
     CauseId id = first.cause().id();
     CauseWords cause = CauseWords.of(id.cause());
+    boolean standsOut = first.probability() >= STANDS_OUT;
     String sentence =
-        "Most likely "
+        (standsOut ? "Most likely " : "No cause stands out yet. The likeliest is that ")
             + cause.statement()
             + (id.at().isPresent() ? " (" + CausePlace.words(id, answer.scope().job()) + ")" : "")
-            + ", about "
-            + Chance.words(first.probability());
+            + ", "
+            + Chance.about(first.probability());
     List<String> clauses = new ArrayList<>();
     SizePhrase.of(first, answer).ifPresent(phrase -> clauses.add("it " + phrase));
     starved(id).ifPresent(clauses::add);
     String because = clauses.isEmpty() ? "" : ": " + String.join(" and ", clauses);
-    boolean somewhere = id.at().isPresent();
-    return sentence + because + "." + (somewhere ? " Look there first." : "");
+    String then = standsOut ? " Look there first." : " Read on before anything is taken apart.";
+    return sentence + because + "." + (id.at().isPresent() ? then : "");
   }
 
   /** "the chamber is down at the pump's intake", where a cause pulls it down. */

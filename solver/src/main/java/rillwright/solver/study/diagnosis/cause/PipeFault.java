@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import rillwright.solver.law.Bore;
 import rillwright.solver.network.Friction;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
@@ -19,7 +18,7 @@ final class PipeFault {
 
   private PipeFault() {}
 
-  /** Slime, scale or roots in all the runs of a line. */
+  /** Slime, scale or roots in a line: its pipe and all that stands in it narrower, its runs rough. */
   record Fouled() implements CauseKind {
     @Override
     public String name() {
@@ -55,14 +54,16 @@ final class PipeFault {
       }
       return new Site(
           CauseId.at(name(), line.name().value()),
-          (size, altered) ->
-              runs.forEach(run -> altered.changePart(run, Run.class, r -> fouled(r, size))));
+          (size, altered) -> {
+            altered.narrow(line.name(), size);
+            runs.forEach(run -> altered.changePart(run, Run.class, Fouled::rough));
+          });
     }
 
-    private static Run fouled(Run run, double size) {
+    private static Run rough(Run run) {
       return new Run(
           run.lengthM(),
-          new Bore(size * run.inside().diameterM()),
+          run.inside(),
           new Friction.Roughness(FOULED_ROUGHNESS_M),
           run.label());
     }

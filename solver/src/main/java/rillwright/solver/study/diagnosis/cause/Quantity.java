@@ -23,7 +23,7 @@ public record Quantity(String words, String unit, double least, double greatest)
 
   /** A ratio of what is left to what there was. */
   static Quantity left(String words) {
-    return new Quantity(words, "1", 0.02, 1.5);
+    return new Quantity(words, "1", 0.02, 1);
   }
 
   /** A length, m. */

@@ -46,6 +46,11 @@ public final class Alteration {
     edits.replace(place.index(), change.apply(kind.cast(edits.part(place.index()))));
   }
 
+  /** Multiplies the bore of a line and of all that stood in it as built. */
+  public void narrow(LineName line, double factor) {
+    edits(line).narrow(factor);
+  }
+
   /** Puts a part into a line, just before one that is there. */
   public void addBefore(PartPlace place, Part part) {
     edits(place.line()).addBefore(place.index(), part);

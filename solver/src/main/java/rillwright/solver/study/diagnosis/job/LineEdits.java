@@ -18,7 +18,7 @@ final class LineEdits {
 
   private record Cut(int index, boolean inTheMiddle, double drawM3PerS) {}
 
-  private final Line asBuilt;
+  private Line asBuilt;
   private final List<Part> parts;
   private final List<List<Part>> before = new ArrayList<>();
   private final List<List<Part>> after = new ArrayList<>();
@@ -48,6 +48,12 @@ final class LineEdits {
 
   void addAfter(int index, Part part) {
     after.get(index).add(0, part);
+  }
+
+  /** Narrows what stood in the line as built; parts put in since stay as they are. */
+  void narrow(double factor) {
+    asBuilt = asBuilt.narrowed(factor);
+    parts.replaceAll(part -> part.narrowed(factor));
   }
 
   void drawAfter(int index, double drawM3PerS) {

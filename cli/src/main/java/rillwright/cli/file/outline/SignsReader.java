@@ -1,4 +1,4 @@
-package rillwright.cli.file.visit;
+package rillwright.cli.file.outline;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,12 +11,13 @@ import rillwright.cli.wording.PlainText;
 import rillwright.solver.study.diagnosis.cause.Sign;
 
 /** Reads the section {@code signs}. */
-final class SignsReader {
+public final class SignsReader {
   private static final String SECTION = "signs";
 
   private SignsReader() {}
 
-  static List<Sign> read(Fields root) {
+  /** The signs of a project, in the order of the file; what is wrong is noted. */
+  public static List<Sign> read(Fields root) {
     List<Sign> signs = new ArrayList<>();
     for (Node item : root.listItems(SECTION)) {
       sign(item, root).ifPresent(sign -> add(sign, signs, item, root));
