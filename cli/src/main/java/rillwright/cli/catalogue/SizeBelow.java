@@ -22,9 +22,7 @@ public record SizeBelow(List<PipeSize> pipes) implements Function<Run, Optional<
   public Optional<Run> apply(Run run) {
     return drawn(run)
         .flatMap(this::below)
-        .map(
-            pipe ->
-                new Run(run.lengthM(), new Bore(pipe.insideM()), run.friction(), label(pipe)));
+        .map(pipe -> new Run(run.lengthM(), new Bore(pipe.insideM()), run.friction(), label(pipe)));
   }
 
   private static String label(PipeSize pipe) {

@@ -16,8 +16,8 @@ final class ProjectArguments {
       names = "--set",
       paramLabel = "CHANGE",
       description =
-          "Changes a value before anything else: \"lines.upper.valve.open=60 %%\". A second part of a"
-              + " kind is \"valve 2\". May be given several times.")
+          "Changes a value before anything else: \"lines.upper.valve.open=60 %%\". A second part of"
+              + " a kind is \"valve 2\". May be given several times.")
   private List<String> changes = List.of();
 
   /**

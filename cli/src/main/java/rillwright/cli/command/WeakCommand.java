@@ -40,7 +40,8 @@ import rillwright.solver.study.diagnosis.reading.Reading;
 @Command(
     name = "weak",
     description = {
-      "Finds what explains the readings at a weak fall: which causes, how likely each is, what tells",
+      "Finds what explains the readings at a weak fall: which causes, how likely each is, what"
+          + " tells",
       "them apart, what to read next. The file describes the job as it was built; its sections",
       "\"readings\" and \"signs\" say what was read and seen."
     },
@@ -48,7 +49,8 @@ import rillwright.solver.study.diagnosis.reading.Reading;
     footer = {
       "  rillwright weak pond.yaml",
       "  rillwright weak pond.yaml --readings today.yaml --chart today.png",
-      "  rillwright weak pond.yaml --causes           what could be, and how likely that is at first",
+      "  rillwright weak pond.yaml --causes           what could be, and how likely that is at"
+          + " first",
       "  rillwright weak pond.yaml --causes --format json > priors.json",
       "  rillwright weak pond.yaml --priors priors.json",
       "",
@@ -85,8 +87,7 @@ public final class WeakCommand implements Callable<Integer> {
 
   @Option(
       names = "--not-called",
-      description =
-          "Nobody called: counts sizes too that take less than a tenth off every fall.")
+      description = "Nobody called: counts sizes too that take less than a tenth off every fall.")
   private boolean notCalled;
 
   @Mixin private ChartArguments chart;
@@ -127,9 +128,7 @@ public final class WeakCommand implements Callable<Integer> {
   }
 
   private String told(CausesAnswer answer) {
-    return format == Format.JSON
-        ? CausesJson.of(answer)
-        : CausesText.of(answer, Ink.ofTerminal());
+    return format == Format.JSON ? CausesJson.of(answer) : CausesText.of(answer, Ink.ofTerminal());
   }
 
   private String told(WeakAnswer answer) {

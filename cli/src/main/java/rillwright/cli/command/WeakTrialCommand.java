@@ -63,8 +63,6 @@ public final class WeakTrialCommand implements Callable<Integer> {
     AsBuilt built = AsBuilt.of(project.network());
     CauseTable causes = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
     return new TrialJob(
-        project.title(),
-        causes,
-        Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR));
+        project.title(), causes, Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR));
   }
 }

@@ -38,7 +38,9 @@ class FaultTableTest {
 
   @TempDir private Path folder;
 
-  /** Where the pump's flow is read, and the line whose valve is shut: the bypass splits the line. */
+  /**
+   * Where the pump's flow is read, and the line whose valve is shut: the bypass splits the line.
+   */
   private record Lines(String pump, String valve) {}
 
   private static final Lines ONE_LINE = new Lines("supply", "supply");
@@ -87,8 +89,8 @@ class FaultTableTest {
               head * point[1],
               power * point[2]));
     }
-    return project -> project.substring(0, project.indexOf("    points:\n", project.indexOf("pumps:")))
-        + text;
+    return project ->
+        project.substring(0, project.indexOf("    points:\n", project.indexOf("pumps:"))) + text;
   }
 
   /** A branch that lets water out by Q = c √(head over a level), at a tee in the supply. */
@@ -135,48 +137,118 @@ class FaultTableTest {
             "net clogged",
             // its loss 25 times as great: a fifth of it is open
             with("head: 8.9 mm, exponent: 2}}", "head: 8.9 mm, exponent: 2}, clogged: 80 %}"),
-            3.34, 3.34, 5.7, 5.3, 10.2, 2.6, 393, 23),
+            3.34,
+            3.34,
+            5.7,
+            5.3,
+            10.2,
+            2.6,
+            393,
+            23),
         fault(
             "intake cage packed",
             with("entrance: {k: 1.5}", "entrance: {k: 45}"),
-            2.35, 2.35, 4.2, 4.0, 10.2, 2.6, 362, 18),
+            2.35,
+            2.35,
+            4.2,
+            4.0,
+            10.2,
+            2.6,
+            362,
+            18),
         fault("worn", sheet(0.75, 0.75, 0.90), 2.55, 2.55, 4.5, 4.3, 7.7, 2.6, 355, 19),
         fault(
             "speed 85 %",
             with("pump: sheet", "pump: {model: sheet, speed: 85 %}"),
-            2.68, 2.68, 4.7, 4.4, 7.4, 2.6, 238, 20),
+            2.68,
+            2.68,
+            4.7,
+            4.4,
+            7.4,
+            2.6,
+            238,
+            20),
         fault("reversed", sheet(0.5, 0.6, 0.8), 1.74, 1.74, 3.5, 3.4, 6.1, 2.6, 317, 15),
         fault("air", sheet(1, 0.80, 0.92), 3.07, 3.07, 5.2, 4.9, unknown, 2.6, 355, 21),
         fault(
             "check valve jammed",
             with("check valve: {k: 2.0,", "check valve: {k: 40,"),
-            2.44, 2.44, 7.9, 4.1, 10.2, 2.6, 365, 18),
+            2.44,
+            2.44,
+            7.9,
+            4.1,
+            10.2,
+            2.6,
+            365,
+            18),
         fault(
             "ball valve half shut",
             with("valve: {k: 0.1}", "valve: {k: 38}"),
-            2.44, 2.44, 7.9, 4.1, 10.2, 2.6, 366, 18),
+            2.44,
+            2.44,
+            7.9,
+            4.1,
+            10.2,
+            2.6,
+            366,
+            18),
         fault(
             "hose kinked",
             with("- run: 26 m", "- loss: {k: 40}\n      - run: 26 m"),
-            2.40, 2.40, 8.0, 7.8, 10.2, 2.6, 364, 18),
+            2.40,
+            2.40,
+            8.0,
+            7.8,
+            10.2,
+            2.6,
+            364,
+            18),
         fault(
             "pipe fouled",
             with(
                 "inside: 52 mm, roughness: 0.01 mm", "inside: 44 mm, roughness: 1 mm",
                 "name: G1,", "name: G1, inside: 52 mm,"),
-            2.18, 2.18, 8.4, 8.0, 10.2, 2.6, 355, 17),
+            2.18,
+            2.18,
+            8.4,
+            8.0,
+            10.2,
+            2.6,
+            355,
+            17),
         fault(
             "pipe 1-1/2 in",
             with("inside: 52 mm", "inside: 40.4 mm", "name: G1,", "name: G1, inside: 52 mm,"),
-            2.42, 2.42, 8.0, 7.3, 10.2, 2.6, 365, 18),
+            2.42,
+            2.42,
+            8.0,
+            7.3,
+            10.2,
+            2.6,
+            365,
+            18),
         fault(
             "lift 0.8 m more",
             with("crest: 1.85 m", "crest: 2.65 m"),
-            3.14, 3.14, 6.5, 6.2, 10.2, 3.8, 388, 22),
+            3.14,
+            3.14,
+            6.5,
+            6.2,
+            10.2,
+            3.8,
+            388,
+            22),
         fault(
             "air pocket",
             with("- run: 26 m", "- loss: {k: 25}\n      - run: 26 m"),
-            2.67, 2.67, 7.5, 7.2, 10.2, 2.6, 374, 20),
+            2.67,
+            2.67,
+            7.5,
+            7.2,
+            10.2,
+            2.6,
+            374,
+            20),
         fault("buried leak", leak(), 3.58, 2.55, 5.3, 4.9, 10.2, unknown, 399, 19),
         new Fault(
             "bypass open",
@@ -187,12 +259,26 @@ class FaultTableTest {
         fault(
             "spill box mats",
             with("crest: 1.85 m", "crest: 2.20 m"),
-            3.29, 3.29, 6.1, 5.7, 10.2, unknown, 392, 22),
+            3.29,
+            3.29,
+            6.1,
+            5.7,
+            10.2,
+            unknown,
+            392,
+            22),
         fault(
             "pond 80 mm low",
             // the table's skimmer law knows no sill; here the sill goes down with the pond
             with("level: 0 m", "level: -80 mm", "sill: -90 mm", "sill: -170 mm"),
-            3.38, 3.38, 5.8, 5.4, 10.2, 2.6, 394, 23),
+            3.38,
+            3.38,
+            5.8,
+            5.4,
+            10.2,
+            2.6,
+            394,
+            23),
         new Fault(
             "stream leak",
             with(),
@@ -202,7 +288,14 @@ class FaultTableTest {
         fault(
             "crest wider",
             with("width: 0.61 m", "width: 0.95 m"),
-            3.41, 3.41, 5.8, 5.4, 10.2, 2.6, 395, 17));
+            3.41,
+            3.41,
+            5.8,
+            5.4,
+            10.2,
+            2.6,
+            395,
+            17));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -217,8 +310,7 @@ class FaultTableTest {
         observe(network, fault, new When.ValveShut(new LineName(fault.lines().valve())));
     Observed off = observe(network, fault, new When.PumpOff());
     double[] row = fault.row();
-    double pumpFlow =
-        running.lineFlowM3PerS(new LineName(fault.lines().pump()));
+    double pumpFlow = running.lineFlowM3PerS(new LineName(fault.lines().pump()));
 
     assertNear("pump flow L/s", row[0], 1000 * pumpFlow, 0.005);
     assertNear("flow at the crest L/s", row[1], 1000 * running.flowM3PerS(fall), 0.005);

@@ -21,8 +21,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 class WeakCommandTest {
-  private static final String JOB =
-      "src/test/resources/rillwright/cli/weak/service-call.yaml";
+  private static final String JOB = "src/test/resources/rillwright/cli/weak/service-call.yaml";
 
   /**
    * Source of the readings: the service call of the trade notes that this project was begun with;
@@ -222,8 +221,7 @@ class WeakCommandTest {
           - {at: chamber, level: -250 mm, within: 13 mm}
         """;
     assertEquals(
-        "none of these",
-        weak(impossible).json().get("causes").get(0).get("cause").asString());
+        "none of these", weak(impossible).json().get("causes").get(0).get("cause").asString());
     Answer told = run("weak", JOB, "--readings", file("text.yaml", impossible));
     assertTrue(told.out().contains("No single cause fits well. Two at once might"), told.out());
     assertTrue(told.out().contains("four readings seldom settle a pair"), told.out());

@@ -33,9 +33,7 @@ class WeakTrialTest {
     AsBuilt built = AsBuilt.of(ProjectReader.read(file, List.of()).network());
     CauseTable causes = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
     return new TrialJob(
-        file.toString(),
-        causes,
-        Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR));
+        file.toString(), causes, Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR));
   }
 
   private static List<TrialJob> jobs() {
@@ -86,17 +84,15 @@ class WeakTrialTest {
   }
 
   private CallScore hedged(CallScore score) {
-    return changed(score, 0.3);
+    return changed(score, 0.15);
   }
 
   /** Probabilities to a power, normalised. */
   private static CallScore changed(CallScore score, double power) {
-    double sum =
-        score.entries().stream().mapToDouble(e -> Math.pow(e.probability(), power)).sum();
+    double sum = score.entries().stream().mapToDouble(e -> Math.pow(e.probability(), power)).sum();
     List<CallScore.Entry> entries =
         score.entries().stream()
-            .map(
-                e -> new CallScore.Entry(Math.pow(e.probability(), power) / sum, e.hit()))
+            .map(e -> new CallScore.Entry(Math.pow(e.probability(), power) / sum, e.hit()))
             .toList();
     return new CallScore(
         score.cause(),

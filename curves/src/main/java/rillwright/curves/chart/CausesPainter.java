@@ -74,8 +74,7 @@ final class CausesPainter implements Painting {
   }
 
   private static void heading(Graphics2D g, String text, double x, double y) {
-    TextBlock words =
-        TextBlock.ofLines(List.of(text), Ink.AXIS_TITLE, Double.POSITIVE_INFINITY);
+    TextBlock words = TextBlock.ofLines(List.of(text), Ink.AXIS_TITLE, Double.POSITIVE_INFINITY);
     Words.write(g, words, x, y, Anchor.START, Ink.TEXT);
   }
 }

@@ -9,6 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.CausesChart.Mark;
@@ -75,8 +76,7 @@ final class PredictionStrips {
     String read = strip.read().map(band -> "read " + band.label()).orElse("");
     TextBlock value = TextBlock.ofLines(List.of(read), Ink.LABEL, area.getWidth() / 2);
     TextBlock name =
-        TextBlock.ofLines(
-            List.of(strip.name()), Ink.NOTE, area.getWidth() - value.width() - 20);
+        TextBlock.ofLines(List.of(strip.name()), Ink.NOTE, area.getWidth() - value.width() - 20);
     Words.write(g, name, area.getX(), area.getY(), Anchor.START, Ink.TEXT);
     Words.write(g, value, area.getMaxX(), area.getY(), Anchor.END, Ink.BLUE.darker());
     Scale scale = Scale.of(strip, area);
@@ -89,8 +89,7 @@ final class PredictionStrips {
               double high = scale.x(band.value() + band.halfWidth());
               paintBand(
                   g,
-                  new Rectangle2D.Double(
-                      low, y - BAND_HEIGHT / 2, high - low, BAND_HEIGHT),
+                  new Rectangle2D.Double(low, y - BAND_HEIGHT / 2, high - low, BAND_HEIGHT),
                   scale.x(band.value()));
             });
     g.setColor(Ink.AXIS);
@@ -100,24 +99,35 @@ final class PredictionStrips {
     ends(g, strip, scale, y);
   }
 
-  /** Marks that would cover each other are set one above the other. */
+  /** Marks that would cover each other share one ring, their letters side by side. */
   private static void marks(Graphics2D g, Strip strip, Scale scale, double y) {
     strip.asBuilt().ifPresent(built -> diamond(g, new Point2D.Double(scale.x(built.value()), y)));
-    List<Point2D> placed = new ArrayList<>();
-    for (Mark mark : strip.marks()) {
-      double x = scale.x(mark.value());
-      double height = y;
-      while (isTaken(placed, x, height)) {
-        height -= 2 * LetterMark.RADIUS + 2;
+    List<Mark> sorted = new ArrayList<>(strip.marks());
+    sorted.sort(Comparator.comparingDouble(Mark::value));
+    List<Mark> group = new ArrayList<>();
+    for (Mark mark : sorted) {
+      if (!group.isEmpty() && scale.x(mark.value()) - middle(group, scale) > reach(group)) {
+        ring(g, group, scale, y);
+        group.clear();
       }
-      Point2D at = new Point2D.Double(x, height);
-      placed.add(at);
-      LetterMark.draw(g, mark.letter(), at);
+      group.add(mark);
+    }
+    if (!group.isEmpty()) {
+      ring(g, group, scale, y);
     }
   }
 
-  private static boolean isTaken(List<Point2D> placed, double x, double y) {
-    return placed.stream().anyMatch(point -> point.distance(x, y) < 2 * LetterMark.RADIUS);
+  private static double middle(List<Mark> group, Scale scale) {
+    return group.stream().mapToDouble(mark -> scale.x(mark.value())).average().orElseThrow();
+  }
+
+  private static double reach(List<Mark> group) {
+    return LetterMark.halfWidth(group.size()) + LetterMark.RADIUS + 2;
+  }
+
+  private static void ring(Graphics2D g, List<Mark> group, Scale scale, double y) {
+    String letters = group.stream().map(Mark::letter).sorted().collect(Collectors.joining());
+    LetterMark.draw(g, letters, new Point2D.Double(middle(group, scale), y));
   }
 
   /** The least and the greatest prediction in words, below the line. */
@@ -140,12 +150,7 @@ final class PredictionStrips {
     TextBlock words =
         TextBlock.ofLines(List.of(mark.label()), Ink.SMALL_LABEL, Double.POSITIVE_INFINITY);
     Words.write(
-        g,
-        words,
-        scale.x(mark.value()),
-        y + BAND_HEIGHT / 2 + 2,
-        Anchor.MIDDLE,
-        Ink.SOFT_TEXT);
+        g, words, scale.x(mark.value()), y + BAND_HEIGHT / 2 + 2, Anchor.MIDDLE, Ink.SOFT_TEXT);
   }
 
   /** Where values lie on a strip. */

@@ -41,15 +41,14 @@ final class ProbabilityBars {
       LetterMark.draw(g, cause.letter(), new Point2D.Double(left + 28, top + 15));
     }
     double nameLeft = left + (lettered ? 52 : 12);
-    TextBlock name =
-        TextBlock.ofLines(List.of(cause.name()), Ink.NOTE, area.getMaxX() - nameLeft);
+    TextBlock name = TextBlock.ofLines(List.of(cause.name()), Ink.NOTE, area.getMaxX() - nameLeft);
     Words.write(g, name, nameLeft, top, Anchor.START, Ink.TEXT);
     double barTop = top + name.lineHeight() + 6;
     double height = BAR * row;
     double width = Math.max(2, (area.getWidth() - NUMBER_WIDTH) * cause.probability());
     g.setColor(Ink.BLUE);
     g.fill(new Rectangle2D.Double(left, barTop, width, height));
-    TextBlock number = TextBlock.ofLines(List.of(cause.label()), Ink.LABEL, NUMBER_WIDTH);
+    TextBlock number = TextBlock.ofLines(List.of(cause.label()), Ink.LABEL, area.getWidth());
     double textTop = barTop + (height - number.lineHeight()) / 2;
     Words.write(g, number, left + width + 10, textTop, Anchor.START, Ink.TEXT);
   }

@@ -25,16 +25,14 @@ public record Pump(String model, PumpSet set) implements Part {
   /** The same pump with another curve. */
   public Pump withCurve(PumpCurve curve) {
     return new Pump(
-        model,
-        new PumpSet(curve, set.speed(), set.count(), set.arrangement(), set.runsBack()));
+        model, new PumpSet(curve, set.speed(), set.count(), set.arrangement(), set.runsBack()));
   }
 
   /** The same pump, letting water back with a loss. */
   public Pump runningBack(VelocityHeadLoss loss) {
     return new Pump(
         model,
-        new PumpSet(
-            set.curve(), set.speed(), set.count(), set.arrangement(), Optional.of(loss)));
+        new PumpSet(set.curve(), set.speed(), set.count(), set.arrangement(), Optional.of(loss)));
   }
 
   @Override

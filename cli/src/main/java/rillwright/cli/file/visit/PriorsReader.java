@@ -103,7 +103,9 @@ public final class PriorsReader {
     if (!names.contains(id.cause())) {
       row.fault(
           "cause",
-          PlainText.quoted(id.cause()) + " is no cause of this job" + Choices.hint(id.cause(), names));
+          PlainText.quoted(id.cause())
+              + " is no cause of this job"
+              + Choices.hint(id.cause(), names));
       return;
     }
     List<String> places =

@@ -117,7 +117,9 @@ final class ReadingPlace {
               + PlainText.quoted(without.get().name().value())
               + " has no "
               + needed.substring(2)
-              + (those.isEmpty() ? "; no line has one" : "; one with it: " + Choices.listed(those)));
+              + (those.isEmpty()
+                  ? "; no line has one"
+                  : "; one with it: " + Choices.listed(those)));
       return Optional.empty();
     }
     return name;
@@ -139,8 +141,7 @@ final class ReadingPlace {
     return name.map(made);
   }
 
-  private Optional<Point> point(
-      Fields fields, String what, String needed, Predicate<Point> kind) {
+  private Optional<Point> point(Fields fields, String what, String needed, Predicate<Point> kind) {
     List<String> names = network.points().stream().map(point -> point.name().value()).toList();
     Optional<PointName> name = named(fields, "at", "point", names, PointName::new);
     Optional<Point> point = name.map(network::point);

@@ -17,8 +17,20 @@ import rillwright.solver.study.diagnosis.reading.When;
 final class ReadingReader {
   static final List<String> FIELDS =
       List.of(
-          "at", "gauge", "pump", "flow", "bucket", "time", "crest head", "brink", "pressure",
-          "level", "power", "within", "when", "valve");
+          "at",
+          "gauge",
+          "pump",
+          "flow",
+          "bucket",
+          "time",
+          "crest head",
+          "brink",
+          "pressure",
+          "level",
+          "power",
+          "within",
+          "when",
+          "valve");
 
   private static final List<String> READ =
       List.of("flow", "bucket", "crest head", "brink", "pressure", "level", "power");
@@ -99,13 +111,11 @@ final class ReadingReader {
     double volume = fields.find("bucket", Measure.VOLUME, Range.POSITIVE).orElse(1);
     double seconds = fields.require("time", Measure.TIME, Range.POSITIVE, "6 s");
     OptionalDouble share = shareOfBucket(fields, volume, seconds);
-    return new Reading(
-        flow, volume / seconds, Tolerance.ofShare(FillTime.share(seconds, share)));
+    return new Reading(flow, volume / seconds, Tolerance.ofShare(FillTime.share(seconds, share)));
   }
 
   private static OptionalDouble shareOfBucket(Fields fields, double volume, double seconds) {
-    Measure either =
-        Measure.either(Measure.either(Measure.SHARE, Measure.VOLUME), Measure.TIME);
+    Measure either = Measure.either(Measure.either(Measure.SHARE, Measure.VOLUME), Measure.TIME);
     String text = fields.findText("within").orElse("");
     OptionalDouble within = fields.find("within", either, Range.POSITIVE);
     if (within.isEmpty() || Shares.isShare(text)) {
@@ -123,8 +133,6 @@ final class ReadingReader {
     }
     boolean share = Shares.isShare(fields.findText("within").orElse(""));
     return Optional.of(
-        share
-            ? Tolerance.ofShare(within.getAsDouble())
-            : Tolerance.of(within.getAsDouble()));
+        share ? Tolerance.ofShare(within.getAsDouble()) : Tolerance.of(within.getAsDouble()));
   }
 }

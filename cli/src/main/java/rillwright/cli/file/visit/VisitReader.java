@@ -11,7 +11,6 @@ import rillwright.cli.file.outline.SignsReader;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.tree.TreeReader;
-import rillwright.solver.study.diagnosis.inference.Scope;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
@@ -63,13 +62,10 @@ public final class VisitReader {
     }
     Visit visit = new Visit(placed, SignsReader.read(root));
     ledger.faults().throwIfAny();
-    canBeRead(visit);
-    ledger.faults().throwIfAny();
     return visit;
   }
 
-  private static void contradictions(
-      Fields fields, Reading reading, List<PlacedReading> before) {
+  private static void contradictions(Fields fields, Reading reading, List<PlacedReading> before) {
     for (PlacedReading other : before) {
       if (other.reading().what().equals(reading.what())) {
         double apart = Math.abs(other.reading().value() - reading.value());
@@ -88,20 +84,6 @@ public final class VisitReader {
                   other.place().column(),
                   apart / both));
         }
-      }
-    }
-  }
-
-  /** What cannot be read even in the job as built tells nothing about any cause. */
-  private void canBeRead(Visit visit) {
-    Scope scope =
-        Scope.of(job, visit.readings().stream().map(Reading::what).toList());
-    for (PlacedReading reading : visit.placed()) {
-      if (scope.asBuilt(reading.reading().what()).isEmpty()) {
-        ledger.fault(
-            reading.place(),
-            "in this state there is nothing to read here: it is cut off on both sides, nothing"
-                + " holds the water, or the pump's data sheet has no power; leave this reading out");
       }
     }
   }

@@ -29,10 +29,7 @@ public final class WeakJson {
     json.array("causes", () -> diagnosis.causes().forEach(this::cause));
     json.array(
         "firstGroup",
-        () ->
-            diagnosis
-                .firstGroup()
-                .forEach(member -> json.object(() -> id(member.cause().id()))));
+        () -> diagnosis.firstGroup().forEach(member -> json.object(() -> id(member.cause().id()))));
     json.objectOrNull("toldApartBy", diagnosis.toldApartBy(), next -> reading(next.what()));
     json.array("next", () -> diagnosis.next().forEach(this::next));
   }
@@ -50,8 +47,7 @@ public final class WeakJson {
           json.wordsOrNull(
               "sizeUnit",
               explanation.cause().sizes().map(sizes -> explanation.cause().quantity().unit()));
-          json.array(
-              "predicted", () -> explanation.predicted().forEach(this::predicted));
+          json.array("predicted", () -> explanation.predicted().forEach(this::predicted));
         });
   }
 

@@ -73,11 +73,8 @@ public final class CausesPicture {
     if (readings == 0) {
       return "Why it is weak, before anything is read";
     }
-    String left =
-        readings > MOST_STRIPS ? ", the first " + MOST_STRIPS + " of them shown" : "";
-    return "Why it is weak, by "
-        + (readings == 1 ? "one reading" : readings + " readings")
-        + left;
+    String left = readings > MOST_STRIPS ? ", the first " + MOST_STRIPS + " of them shown" : "";
+    return "Why it is weak, by " + (readings == 1 ? "one reading" : readings + " readings") + left;
   }
 
   private List<Strip> strips() {
@@ -107,8 +104,7 @@ public final class CausesPicture {
     List<Explanation> causes = shown();
     for (int i = 0; i < lettered(); i++) {
       String letter = Letters.of(i);
-      mark(what, letter, answer.predicted(what, causes.get(i).cause().id()))
-          .ifPresent(marks::add);
+      mark(what, letter, answer.predicted(what, causes.get(i).cause().id())).ifPresent(marks::add);
     }
     return new Strip(
         words.opening(what), read, mark(what, "", answer.scope().asBuilt(what)), marks);
@@ -116,8 +112,7 @@ public final class CausesPicture {
 
   private Optional<Mark> mark(Readable what, String letter, OptionalDouble value) {
     return value.isPresent()
-        ? Optional.of(
-            new Mark(letter, value.getAsDouble(), words.value(what, value.getAsDouble())))
+        ? Optional.of(new Mark(letter, value.getAsDouble(), words.value(what, value.getAsDouble())))
         : Optional.empty();
   }
 }

@@ -20,8 +20,7 @@ public final class CausePlace {
       return at;
     }
     int part = id.part().getAsInt();
-    String label =
-        job.network().line(new LineName(id.at().get())).parts().get(part - 1).label();
+    String label = job.network().line(new LineName(id.at().get())).parts().get(part - 1).label();
     return at + ", part " + part + (label.isEmpty() ? "" : ": " + PlainText.harmless(label));
   }
 

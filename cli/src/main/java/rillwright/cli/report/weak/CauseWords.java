@@ -194,12 +194,7 @@ public enum CauseWords {
   private final SizeWords size;
 
   CauseWords(
-      String name,
-      String statement,
-      String noun,
-      String remedy,
-      Caution caution,
-      SizeWords size) {
+      String name, String statement, String noun, String remedy, Caution caution, SizeWords size) {
     this.name = name;
     this.statement = statement;
     this.noun = noun;
@@ -210,7 +205,10 @@ public enum CauseWords {
 
   /** The words for a cause; throws if it has none. */
   public static CauseWords of(String cause) {
-    return Arrays.stream(values()).filter(words -> words.name.equals(cause)).findFirst().orElseThrow();
+    return Arrays.stream(values())
+        .filter(words -> words.name.equals(cause))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** What is the matter: "the pump is worn". */

@@ -3,8 +3,7 @@ package rillwright.cli.report.weak;
 /** A short caution that stands beside a remedy or a reading. */
 public enum Caution {
   NONE(""),
-  HANDS(
-"Isolate the supply before anyone reaches in."),
+  HANDS("Isolate the supply before anyone reaches in."),
   ELECTRICIAN(
       "Isolate the supply; wiring and controllers are a licensed electrician's, by the local code."
           + " Never defeat a GFCI or RCD that trips."),

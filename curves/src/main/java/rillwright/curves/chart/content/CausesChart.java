@@ -11,8 +11,7 @@ import java.util.Optional;
  * @param causes the likeliest first; one or more
  * @param strips what was read, in the order of reading; may be empty
  */
-public record CausesChart(
-    String title, String caption, List<CauseBar> causes, List<Strip> strips) {
+public record CausesChart(String title, String caption, List<CauseBar> causes, List<Strip> strips) {
   public CausesChart {
     causes = List.copyOf(causes);
     strips = List.copyOf(strips);
@@ -43,8 +42,7 @@ public record CausesChart(
    * @param asBuilt what it would be with nothing wrong; empty if nothing tells it
    * @param marks what it would be by causes
    */
-  public record Strip(
-      String name, Optional<Band> read, Optional<Mark> asBuilt, List<Mark> marks) {
+  public record Strip(String name, Optional<Band> read, Optional<Mark> asBuilt, List<Mark> marks) {
     public Strip {
       marks = List.copyOf(marks);
     }

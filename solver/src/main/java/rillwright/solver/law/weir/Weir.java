@@ -8,8 +8,7 @@ import java.util.OptionalDouble;
  *
  * <p>Flow rises with head, from none at none.
  */
-public sealed interface Weir 
-    permits PowerWeir, ThinPlateWeir, VNotchWeir, WiderCrest, TiltedCrest {
+public sealed interface Weir permits PowerWeir, ThinPlateWeir, VNotchWeir, WiderCrest, TiltedCrest {
 
   /** Flow over the crest, m³/s, at a head upstream of it, m, 0 or more. */
   double flowAt(double headM);

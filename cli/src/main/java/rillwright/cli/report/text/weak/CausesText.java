@@ -25,9 +25,9 @@ public final class CausesText {
     page.title(answer.title());
     page.blank();
     page.paragraph(
-        "How likely each cause is before anything is read, given that somebody called because a fall"
-            + " is weak: common practice, no source. To go by your own experience, print this with"
-            + " \"--format json\", edit it and give it back with \"--priors FILE\".");
+        "How likely each cause is before anything is read, given that somebody called because a"
+            + " fall is weak: common practice, no source. To go by your own experience, print this"
+            + " with \"--format json\", edit it and give it back with \"--priors FILE\".");
     page.table(causes(answer));
     page.table(signs(answer));
     page.paragraph(

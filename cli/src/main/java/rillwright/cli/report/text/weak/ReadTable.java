@@ -32,11 +32,20 @@ final class ReadTable {
           words.opening(reading.what()),
           words.value(reading.what(), reading.value()),
           words.within(reading.what(), reading.tolerance()),
-          shown(words, reading, answer.scope().asBuilt(reading.what())),
-          shown(words, reading, first.predicted().get(i)));
+          shown(words, reading, answer.scope().asBuilt(reading.what()), "nothing"),
+          shown(words, reading, first.predicted().get(i), "anything"));
     }
     if (!table.isEmpty()) {
       page.table(table);
+    }
+    boolean idle =
+        answer.diagnosis().readings().stream()
+            .anyMatch(reading -> answer.scope().asBuilt(reading.what()).isEmpty());
+    if (idle) {
+      page.marked(
+          "! ",
+          "A reading that is \"nothing\" as built does not count: it is cut off on both sides,"
+              + " nothing holds the water there, or the pump's data sheet has no power.");
     }
     if (!answer.visit().signs().isEmpty()) {
       page.paragraph(
@@ -46,7 +55,8 @@ final class ReadTable {
     }
   }
 
-  private static String shown(ReadingWords words, Reading reading, OptionalDouble value) {
-    return value.isPresent() ? words.value(reading.what(), value.getAsDouble()) : "anything";
+  private static String shown(
+      ReadingWords words, Reading reading, OptionalDouble value, String otherwise) {
+    return value.isPresent() ? words.value(reading.what(), value.getAsDouble()) : otherwise;
   }
 }

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rillwright.cli.report.text.Page;
-import rillwright.cli.report.weak.Caution;
 import rillwright.cli.report.weak.CauseWords;
+import rillwright.cli.report.weak.Caution;
 import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.inference.Explanation;
@@ -24,17 +24,13 @@ final class Remedies {
     for (int i = 0; i < causes.size(); i++) {
       if (i < group || causes.get(i).probability() >= WORTH_TELLING) {
         String mark = Letters.of(i);
-        letters.merge(
-            causes.get(i).cause().id().cause(),
-            mark,
-            (one, other) -> one + " " + other);
+        letters.merge(causes.get(i).cause().id().cause(), mark, (one, other) -> one + " " + other);
       }
     }
     letters.forEach(
         (cause, mark) -> {
           CauseWords words = CauseWords.of(cause);
-          page.marked(
-              "- ", mark + ", " + cause + ": " + words.remedy() + caution(words.caution()));
+          page.marked("- ", mark + ", " + cause + ": " + words.remedy() + caution(words.caution()));
         });
   }
 

@@ -78,8 +78,7 @@ final class WeakAdvice {
     for (var point : answer.scope().job().network().points()) {
       if (point instanceof Chamber chamber) {
         OptionalDouble level =
-            answer.predicted(
-                new Readables.Level(chamber.name(), new When.Running()), cause);
+            answer.predicted(new Readables.Level(chamber.name(), new When.Running()), cause);
         if (level.isPresent() && level.getAsDouble() < chamber.intakeM() + AT_INTAKE_M) {
           return Optional.of("\"" + chamber.name() + "\" is down at the pump's intake");
         }
@@ -98,12 +97,15 @@ final class WeakAdvice {
     NextReading.Expected other = members.get(1);
     double apart = 0;
     for (NextReading.Expected member : members) {
-      double distance =
-          Math.abs(member.value().getAsDouble() - one.value().getAsDouble());
+      double distance = Math.abs(member.value().getAsDouble() - one.value().getAsDouble());
       if (distance > 1.5 * apart) {
         apart = distance;
         other = member;
       }
+    }
+    double seen = next.what().usualTolerance().halfWidthAt(one.value().getAsDouble());
+    if (apart < seen) {
+      return Optional.empty();
     }
     return Optional.of(
         words.opening(next.what())

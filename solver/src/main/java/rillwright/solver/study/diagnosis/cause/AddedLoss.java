@@ -18,11 +18,7 @@ import rillwright.solver.study.diagnosis.job.PartPlace;
 
 /** A cause that adds a loss coefficient K somewhere in a line. */
 record AddedLoss(
-    String name,
-    String where,
-    double greatest,
-    double weight,
-    Function<Network, List<Spot>> spots)
+    String name, String where, double greatest, double weight, Function<Network, List<Spot>> spots)
     implements CauseKind {
 
   /** Where K is added, and on which bore. */
@@ -41,8 +37,7 @@ record AddedLoss(
             network
                 .line(place.line())
                 .mainBore()
-                .ifPresent(
-                    bore -> spots.add(new Spot(CauseId.at(name, place), place, true, bore)));
+                .ifPresent(bore -> spots.add(new Spot(CauseId.at(name, place), place, true, bore)));
           }
           return spots;
         });
@@ -55,14 +50,17 @@ record AddedLoss(
         "K added",
         600,
         0.08,
-        network ->
-            atParts(network, name, part -> part instanceof Valve valve && !valve.isShut()));
+        network -> atParts(network, name, part -> part instanceof Valve valve && !valve.isShut()));
   }
 
   static AddedLoss checkValveStuck() {
     String name = "check valve stuck";
     return new AddedLoss(
-        name, "K added", 600, 0.06, network -> atParts(network, name, CheckValve.class::isInstance));
+        name,
+        "K added",
+        600,
+        0.06,
+        network -> atParts(network, name, CheckValve.class::isInstance));
   }
 
   static AddedLoss hoseKinked() {

@@ -25,7 +25,6 @@ public record CauseId(String cause, Optional<String> at, OptionalInt part) {
 
   /** At a part. */
   public static CauseId at(String cause, PartPlace place) {
-    return new CauseId(
-        cause, Optional.of(place.line().value()), OptionalInt.of(place.index() + 1));
+    return new CauseId(cause, Optional.of(place.line().value()), OptionalInt.of(place.index() + 1));
   }
 }

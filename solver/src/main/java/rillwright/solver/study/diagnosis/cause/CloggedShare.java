@@ -14,8 +14,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 
 /** A net or filter of which a share is clogged. */
-record CloggedShare(String name, SizeRange range, double weight, Where where)
-    implements CauseKind {
+record CloggedShare(String name, SizeRange range, double weight, Where where) implements CauseKind {
 
   /** Whether it can sit at a part. */
   interface Where {
@@ -69,8 +68,7 @@ record CloggedShare(String name, SizeRange range, double weight, Where where)
   private static Effect effect(Network network, PartPlace place) {
     Predicate<Part> isFilter = Filter.class::isInstance;
     return isFilter.test(Places.part(network, place))
-        ? (share, job) ->
-            job.changePart(place, Filter.class, filter -> filter.withClogged(share))
+        ? (share, job) -> job.changePart(place, Filter.class, filter -> filter.withClogged(share))
         : (share, job) ->
             job.changePart(
                 place,

@@ -10,12 +10,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 
 /** A cause at a fall. */
 record FallFault(
-    String name,
-    Quantity quantity,
-    SizeRange range,
-    double weight,
-    boolean needsCrest,
-    At effect)
+    String name, Quantity quantity, SizeRange range, double weight, boolean needsCrest, At effect)
     implements CauseKind {
 
   /** What it makes of a fall. */

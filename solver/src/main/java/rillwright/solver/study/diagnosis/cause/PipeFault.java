@@ -18,7 +18,9 @@ final class PipeFault {
 
   private PipeFault() {}
 
-  /** Slime, scale or roots in a line: its pipe and all that stands in it narrower, its runs rough. */
+  /**
+   * Slime, scale or roots in a line: its pipe and all that stands in it narrower, its runs rough.
+   */
   record Fouled() implements CauseKind {
     @Override
     public String name() {
@@ -62,10 +64,7 @@ final class PipeFault {
 
     private static Run rough(Run run) {
       return new Run(
-          run.lengthM(),
-          run.inside(),
-          new Friction.Roughness(FOULED_ROUGHNESS_M),
-          run.label());
+          run.lengthM(), run.inside(), new Friction.Roughness(FOULED_ROUGHNESS_M), run.label());
     }
   }
 

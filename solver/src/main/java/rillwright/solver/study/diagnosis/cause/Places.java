@@ -84,8 +84,7 @@ final class Places {
     while (!waiting.isEmpty()) {
       PointName point = waiting.pop();
       for (Line line : network.lines()) {
-        boolean goesOn =
-            line.from().equals(point) && network.point(point).heldHeadM().isEmpty();
+        boolean goesOn = line.from().equals(point) && network.point(point).heldHeadM().isEmpty();
         if (goesOn && fed.add(line.name())) {
           waiting.add(line.to());
         }

@@ -11,11 +11,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 
 /** A cause that changes what a running pump gives. */
 record PumpFault(
-    String name,
-    String what,
-    SizeRange range,
-    double weight,
-    BiFunction<Pump, Double, Pump> change)
+    String name, String what, SizeRange range, double weight, BiFunction<Pump, Double, Pump> change)
     implements CauseKind {
   /** Above 0.1, which turning backwards takes off. */
   private static final double LEAST = 0.12;
@@ -91,8 +87,7 @@ record PumpFault(
                 new Site(
                     CauseId.at(name, place),
                     (size, altered) ->
-                        altered.changePart(
-                            place, Pump.class, pump -> change.apply(pump, size))))
+                        altered.changePart(place, Pump.class, pump -> change.apply(pump, size))))
         .toList();
   }
 }

@@ -89,8 +89,7 @@ public record SignTable(Map<Sign, Map<String, Double>> factors) {
             .with(0.6, "bypass open", "nothing wrong")
             .factors());
     table.put(
-        Sign.POND_STEADY,
-        row().with(0.2, "leak", "stream leak").with(0.5, "pond low").factors());
+        Sign.POND_STEADY, row().with(0.2, "leak", "stream leak").with(0.5, "pond low").factors());
     table.put(Sign.WEAK_AT_THE_TOP, row().with(0.2, "stream leak").factors());
     table.put(
         Sign.WEAK_ONLY_BELOW,

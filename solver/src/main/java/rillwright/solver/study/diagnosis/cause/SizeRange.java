@@ -26,8 +26,6 @@ public record SizeRange(double from, double to, boolean log) {
 
   /** The size at a share of the range, 0 to 1. */
   public double at(double share) {
-    return log
-        ? from * Math.pow(to / from, share)
-        : from + share * (to - from);
+    return log ? from * Math.pow(to / from, share) : from + share * (to - from);
   }
 }

@@ -37,10 +37,7 @@ record AnyReading(Cause cause, Scope scope) implements Hypothesis {
 
   private static Span span(Scope scope, int index) {
     double asBuilt = scope.asBuilt(index);
-    return scope
-        .readables()
-        .get(index)
-        .anything(scope.job(), Double.isNaN(asBuilt) ? 0 : asBuilt);
+    return scope.readables().get(index).anything(scope.job(), Double.isNaN(asBuilt) ? 0 : asBuilt);
   }
 
   private record Anything(Scope scope, double logEvidence) implements Belief {

@@ -21,10 +21,10 @@ import rillwright.solver.study.diagnosis.reading.Reading;
  * Finds what explains readings at a job. The causes are swept once; any number of readings can then
  * be asked about.
  *
- * <p><b>Method.</b> A reading has a standard deviation of half its tolerance at the predicted value,
- * and one per cent of the as-built value for the model, and Student's t-distribution. The evidence
- * of a cause is the likelihood of all readings integrated over its sizes. Posterior = prior × signs
- * × evidence.
+ * <p><b>Method.</b> A reading has a standard deviation of half its tolerance at the predicted
+ * value, and one per cent of the as-built value for the model, and Student's t-distribution. The
+ * evidence of a cause is the likelihood of all readings integrated over its sizes. Posterior =
+ * prior × signs × evidence.
  */
 public final class Diagnostician {
   /** The first group holds this much. */
@@ -61,9 +61,7 @@ public final class Diagnostician {
     Scope scope = Scope.of(job, asked);
     Unnoticed unnoticed = sizes == Sizes.ALL ? Unnoticed.COUNTS : Unnoticed.LEFT_OUT;
     List<Hypothesis> hypotheses =
-        table.causes().parallelStream()
-            .map(cause -> hypothesis(cause, scope, unnoticed))
-            .toList();
+        table.causes().parallelStream().map(cause -> hypothesis(cause, scope, unnoticed)).toList();
     return new Diagnostician(scope, hypotheses);
   }
 
@@ -80,7 +78,8 @@ public final class Diagnostician {
   }
 
   /**
-   * What explains some readings.
+   * What explains some readings. One of which nothing tells what it would be as built counts for
+   * nothing.
    *
    * @param signs by what factor signs change how likely a cause is
    */
@@ -93,9 +92,10 @@ public final class Diagnostician {
     return explain(readings, signs, false);
   }
 
-  private Diagnosis explain(
-      List<Reading> readings, ToDoubleFunction<Cause> signs, boolean advise) {
-    List<Belief> beliefs = hypotheses.stream().map(h -> h.given(readings)).toList();
+  private Diagnosis explain(List<Reading> readings, ToDoubleFunction<Cause> signs, boolean advise) {
+    List<Reading> telling =
+        readings.stream().filter(reading -> scope.asBuilt(reading.what()).isPresent()).toList();
+    List<Belief> beliefs = hypotheses.stream().map(h -> h.given(telling)).toList();
     double[] probability = posterior(beliefs, signs);
     List<Integer> order = new ArrayList<>();
     for (int c = 0; c < hypotheses.size(); c++) {
@@ -113,8 +113,7 @@ public final class Diagnostician {
               hypotheses.get(c).cause(), probability[c], beliefs.get(c).size(), predicted));
     }
     List<Integer> group = firstGroup(order, probability);
-    List<NextReading> next =
-        advise ? next(readings, beliefs, order, probability) : List.of();
+    List<NextReading> next = advise ? next(readings, beliefs, order, probability) : List.of();
     return new Diagnosis(
         readings,
         causes,
@@ -193,10 +192,7 @@ public final class Diagnostician {
                   readable,
                   information.bits(index, beliefs, probability),
                   order.stream()
-                      .map(
-                          c ->
-                              new Expected(
-                                  hypotheses.get(c).cause(), beliefs.get(c).mean(index)))
+                      .map(c -> new Expected(hypotheses.get(c).cause(), beliefs.get(c).mean(index)))
                       .toList());
             })
         .sorted(Comparator.comparingDouble((NextReading reading) -> -reading.bits()))

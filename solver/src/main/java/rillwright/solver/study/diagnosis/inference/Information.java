@@ -73,9 +73,7 @@ final class Information {
             scope.usualDeviation(readable, span.greatest()));
     int cells =
         (int)
-            Math.max(
-                FEWEST_CELLS,
-                Math.min(MOST_CELLS, CELLS_A_DEVIATION * span.width() / finest));
+            Math.max(FEWEST_CELLS, Math.min(MOST_CELLS, CELLS_A_DEVIATION * span.width() / finest));
     List<double[]> densities = new ArrayList<>();
     List<Double> kept = new ArrayList<>();
     double sum = 0;

@@ -26,10 +26,7 @@ final class PairSearch {
   private final ToDoubleFunction<Cause> signs;
 
   PairSearch(
-      Scope scope,
-      List<SweptCause> swept,
-      List<Reading> readings,
-      ToDoubleFunction<Cause> signs) {
+      Scope scope, List<SweptCause> swept, List<Reading> readings, ToDoubleFunction<Cause> signs) {
     this.scope = scope;
     this.swept = swept;
     this.readings = readings;
@@ -106,16 +103,13 @@ final class PairSearch {
     for (int i = 0; i < rows; i++) {
       for (int j = 0; j < columns; j++) {
         nodes[i][j] =
-            scope.predict(
-                List.of(
-                    sized(one, share(i, rows)), sized(other, share(j, columns))));
+            scope.predict(List.of(sized(one, share(i, rows)), sized(other, share(j, columns))));
       }
     }
     Integral integral = new Integral(candidate.one());
     for (int i = 0; i < points(rows); i++) {
       for (int j = 0; j < points(columns); j++) {
-        integral.add(
-            position(i, rows), position(j, columns), bilinear(nodes, rows, columns, i, j));
+        integral.add(position(i, rows), position(j, columns), bilinear(nodes, rows, columns, i, j));
       }
     }
     double logWeight = logPrior(one) + logPrior(other) + integral.logMean();
@@ -151,8 +145,7 @@ final class PairSearch {
     int nextColumn = Math.min(column + 1, columns - 1);
     double[] values = new double[nodes[0][0].length];
     for (int k = 0; k < values.length; k++) {
-      double upper =
-          (1 - right) * nodes[row][column][k] + right * nodes[row][nextColumn][k];
+      double upper = (1 - right) * nodes[row][column][k] + right * nodes[row][nextColumn][k];
       double lower =
           (1 - right) * nodes[nextRow][column][k] + right * nodes[nextRow][nextColumn][k];
       values[k] = (1 - down) * upper + down * lower;

@@ -42,9 +42,7 @@ public final class Scope {
     this.readables = List.copyOf(readables);
     for (int i = 0; i < this.readables.size(); i++) {
       indices.put(this.readables.get(i), i);
-      byState
-          .computeIfAbsent(this.readables.get(i).when(), state -> new ArrayList<>())
-          .add(i);
+      byState.computeIfAbsent(this.readables.get(i).when(), state -> new ArrayList<>()).add(i);
     }
     this.asBuilt = predict(List.of());
     this.fromZero = asBuilt.clone();

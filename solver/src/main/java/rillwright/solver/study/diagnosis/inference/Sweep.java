@@ -9,11 +9,15 @@ import rillwright.solver.study.diagnosis.reading.When;
 
 /**
  * What everything would read at the sizes of one cause, in one state of the job: at nine sizes
- * evenly over the range, and at more where a reading moves by more than 1.5 of its standard
- * deviations from one to the next and is not straight between them.
+ * evenly over the range (five at rest), and at more where a reading moves by more than 1.5 of its
+ * standard deviations from one to the next and is not straight between them.
  */
 final class Sweep {
-  private static final int FIRST_NODES = 9;
+  private static final int FIRST_NODES_RUNNING = 9;
+
+  /** With a valve shut or the pump off most readings stay as they are whatever the size. */
+  private static final int FIRST_NODES_AT_REST = 5;
+
   private static final int MOST_NODES = 65;
   private static final double COARSEST_STEP = 1.5;
   private static final double STRAIGHT = 0.15;
@@ -42,11 +46,13 @@ final class Sweep {
   /** Sweeps a cause over its sizes. */
   static Sweep of(Scope scope, Effect effect, SizeRange sizes, When state) {
     Sweep sweep = new Sweep(scope, effect, sizes, state);
+    boolean running = state.equals(new When.Running());
+    int first = running ? FIRST_NODES_RUNNING : FIRST_NODES_AT_REST;
     Node last = sweep.node(0);
     sweep.nodes.add(last);
-    for (int i = 1; i < FIRST_NODES; i++) {
-      Node next = sweep.node(i / (FIRST_NODES - 1.0));
-      sweep.refine(last, next, MOST_NODES / (FIRST_NODES - 1));
+    for (int i = 1; i < first; i++) {
+      Node next = sweep.node(i / (first - 1.0));
+      sweep.refine(last, next, MOST_NODES / (first - 1));
       sweep.nodes.add(next);
       last = next;
     }
@@ -54,8 +60,7 @@ final class Sweep {
   }
 
   private Node node(double share) {
-    return new Node(
-        share, scope.predict(List.of(new Scope.Sized(effect, sizes.at(share))), state));
+    return new Node(share, scope.predict(List.of(new Scope.Sized(effect, sizes.at(share))), state));
   }
 
   /** Adds the nodes that are needed between two. */
@@ -76,8 +81,7 @@ final class Sweep {
   }
 
   private static Node halfway(Node low, Node high) {
-    return new Node(
-        (low.share() + high.share()) / 2, between(low.values(), high.values(), 0.5));
+    return new Node((low.share() + high.share()) / 2, between(low.values(), high.values(), 0.5));
   }
 
   /** By how many standard deviations any reading differs between two nodes, at most. */

@@ -144,7 +144,11 @@ final class SweptCause implements Hypothesis {
     List<double[]> samples = new ArrayList<>();
     int sizes = values.length;
     for (int i = 0; i < Math.min(count, sizes); i++) {
-      samples.add(values[sizes == 1 ? 0 : (int) ((long) i * (sizes - 1) / Math.max(1, Math.min(count, sizes) - 1))]);
+      samples.add(
+          values[
+              sizes == 1
+                  ? 0
+                  : (int) ((long) i * (sizes - 1) / Math.max(1, Math.min(count, sizes) - 1))]);
     }
     return samples;
   }
@@ -232,8 +236,7 @@ final class SweptCause implements Hypothesis {
       }
       for (int cell = 0; cell < bins.length; cell++) {
         if (bins[cell] > TRIFLE) {
-          grid.spread(
-              cell, bins[cell], scope.usualDeviation(readable, grid.valueOf(cell)));
+          grid.spread(cell, bins[cell], scope.usualDeviation(readable, grid.valueOf(cell)));
         }
       }
     }

@@ -40,8 +40,7 @@ public final class Alteration {
   }
 
   /** Changes a part of a kind. */
-  public <P extends Part> void changePart(
-      PartPlace place, Class<P> kind, UnaryOperator<P> change) {
+  public <P extends Part> void changePart(PartPlace place, Class<P> kind, UnaryOperator<P> change) {
     LineEdits edits = edits(place.line());
     edits.replace(place.index(), change.apply(kind.cast(edits.part(place.index()))));
   }

@@ -8,8 +8,8 @@ import java.util.Set;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Pump;
 import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -46,10 +46,7 @@ public record AsBuilt(Network network, SteadyState state) {
 
   /** The same of a point's circuit. */
   public double pumpFlowM3PerS(PointName point) {
-    return linesAt(point).stream()
-        .findFirst()
-        .map(line -> pumpFlowM3PerS(line.name()))
-        .orElse(0.0);
+    return linesAt(point).stream().findFirst().map(line -> pumpFlowM3PerS(line.name())).orElse(0.0);
   }
 
   private List<Line> linesAt(PointName point) {

@@ -52,8 +52,7 @@ public final class ReadableList {
   private static boolean isThere(
       Readable readable, AsBuilt job, Map<When, Optional<Observed>> asBuilt) {
     return asBuilt
-        .computeIfAbsent(
-            readable.when(), when -> Observed.of(new Alteration(job.network()), when))
+        .computeIfAbsent(readable.when(), when -> Observed.of(new Alteration(job.network()), when))
         .map(readable::valueIn)
         .orElse(OptionalDouble.empty())
         .isPresent();

@@ -44,7 +44,6 @@ public record Tolerance(double absolute, double share) {
    */
   public double deviationAt(double predicted, double asBuilt) {
     double least = 1e-6 * Math.max(Math.abs(predicted), Math.abs(asBuilt)) + 1e-9;
-    return Math.max(
-        least, Math.hypot(instrumentDeviationAt(predicted), MODEL_SHARE * asBuilt));
+    return Math.max(least, Math.hypot(instrumentDeviationAt(predicted), MODEL_SHARE * asBuilt));
   }
 }

@@ -80,17 +80,13 @@ public final class CallMaker {
       }
     }
     Collections.shuffle(all, dice);
-    int ofFall =
-        all.stream().filter(i -> scope.showsWeakness(i)).findFirst().orElseThrow();
+    int ofFall = all.stream().filter(i -> scope.showsWeakness(i)).findFirst().orElseThrow();
     all.remove(Integer.valueOf(ofFall));
     all.add(0, ofFall);
     List<Reading> everything =
         all.stream().map(i -> read(scope.readables().get(i), values[i])).toList();
     return new SimulatedCall(
-        truth,
-        size,
-        everything.subList(0, count),
-        everything.subList(count, everything.size()));
+        truth, size, everything.subList(0, count), everything.subList(count, everything.size()));
   }
 
   private Reading read(Readable readable, double value) {
@@ -99,7 +95,6 @@ public final class CallMaker {
     while (Math.abs(error) > CUT_OFF_DEVIATIONS) {
       error = dice.nextGaussian();
     }
-    return new Reading(
-        readable, value + error * tolerance.instrumentDeviationAt(value), tolerance);
+    return new Reading(readable, value + error * tolerance.instrumentDeviationAt(value), tolerance);
   }
 }

@@ -13,8 +13,7 @@ import rillwright.solver.study.diagnosis.reading.Reading;
  * @param readings what was read
  * @param other what could still be read, as it would be read, in a random order
  */
-public record SimulatedCall(
-    Cause truth, double size, List<Reading> readings, List<Reading> other) {
+public record SimulatedCall(Cause truth, double size, List<Reading> readings, List<Reading> other) {
   public SimulatedCall {
     readings = List.copyOf(readings);
     other = List.copyOf(other);

@@ -68,9 +68,7 @@ public final class Trial {
         Math.log(Math.max(advised, LEAST_RATIO) / Math.max(before, LEAST_RATIO)) / Math.log(2),
         diagnosis.causes().stream()
             .map(
-                entry ->
-                    new CallScore.Entry(
-                        entry.probability(), entry.cause().id().equals(truth)))
+                entry -> new CallScore.Entry(entry.probability(), entry.cause().id().equals(truth)))
             .toList());
   }
 
@@ -81,8 +79,7 @@ public final class Trial {
   private static double after(TrialJob job, SimulatedCall call, Reading reading) {
     List<Reading> readings = new ArrayList<>(call.readings());
     readings.add(reading);
-    return probability(
-        job.diagnostician().explainBriefly(readings, cause -> 1), call.truth().id());
+    return probability(job.diagnostician().explainBriefly(readings, cause -> 1), call.truth().id());
   }
 
   private static double probability(Diagnosis diagnosis, CauseId cause) {

@@ -66,8 +66,7 @@ class DiagnosticianTest {
             List.of(
                 new Pump(
                     "invented",
-                    new PumpSet(
-                        curve, 1, 1, PumpSet.Arrangement.PARALLEL, Optional.empty())),
+                    new PumpSet(curve, 1, 1, PumpSet.Arrangement.PARALLEL, Optional.empty())),
                 new Gauge("G1", 0, Optional.of(bore)),
                 new CheckValve("check valve", 0, 2, bore),
                 new Valve("valve", new Valve.GivenLoss(0.1), bore, false),
@@ -119,8 +118,8 @@ class DiagnosticianTest {
   }
 
   /**
-   * Stream leak or nothing wrong, by one flow: the leak's evidence is the integral of the density of
-   * q = (1 − s) Q over shares s of 0.1 (a tenth less: somebody calls) to 0.7, taken here by a
+   * Stream leak or nothing wrong, by one flow: the leak's evidence is the integral of the density
+   * of q = (1 − s) Q over shares s of 0.1 (a tenth less: somebody calls) to 0.7, taken here by a
    * hundred thousand steps.
    */
   @Test
@@ -176,8 +175,7 @@ class DiagnosticianTest {
   @Test
   void aReadingThatTellsTwoEqualCausesApartTellsOneBit() {
     Diagnosis diagnosis =
-        Diagnostician.of(
-                job, only("intake cage packed", "pump worn"), List.of(), Sizes.CALLED_FOR)
+        Diagnostician.of(job, only("intake cage packed", "pump worn"), List.of(), Sizes.CALLED_FOR)
             .explain(
                 List.of(
                     new Reading(
@@ -186,8 +184,7 @@ class DiagnosticianTest {
     NextReading best = diagnosis.next().get(0);
     double p = probability(diagnosis, "pump worn");
     double most = -(p * Math.log(p) + (1 - p) * Math.log(1 - p)) / Math.log(2);
-    assertEquals(
-        new Readables.GaugePressure("G1", new When.ValveShut(SUPPLY)), best.what());
+    assertEquals(new Readables.GaugePressure("G1", new When.ValveShut(SUPPLY)), best.what());
     assertEquals(most, best.bits(), 0.02);
     assertTrue(most > 0.9, "the two are about even: " + p);
     assertEquals(best.what(), diagnosis.toldApartBy().orElseThrow().what());
@@ -201,16 +198,13 @@ class DiagnosticianTest {
   @Test
   void signsMultiplyTheOdds() {
     Diagnostician knows =
-        Diagnostician.of(
-            job, only("intake cage packed", "pump worn"), List.of(), Sizes.CALLED_FOR);
+        Diagnostician.of(job, only("intake cage packed", "pump worn"), List.of(), Sizes.CALLED_FOR);
     List<Reading> readings =
         List.of(
-            new Reading(
-                new Readables.Flow(FALL, RUNNING), 0.6 * flow(), Tolerance.ofShare(0.05)));
+            new Reading(new Readables.Flow(FALL, RUNNING), 0.6 * flow(), Tolerance.ofShare(0.05)));
     Diagnosis without = knows.explain(readings, cause -> 1);
     Diagnosis with =
-        knows.explain(
-            readings, cause -> cause.id().cause().equals("intake cage packed") ? 4 : 1);
+        knows.explain(readings, cause -> cause.id().cause().equals("intake cage packed") ? 4 : 1);
     assertEquals(4 * odds(without), odds(with), 1e-9 * odds(with));
   }
 
@@ -224,8 +218,7 @@ class DiagnosticianTest {
     CauseTable wear = only("pump worn", "nothing wrong");
     List<Reading> alittle =
         List.of(
-            new Reading(
-                new Readables.Flow(FALL, RUNNING), 0.97 * flow(), Tolerance.ofShare(0.01)));
+            new Reading(new Readables.Flow(FALL, RUNNING), 0.97 * flow(), Tolerance.ofShare(0.01)));
     double called =
         probability(
             Diagnostician.of(job, wear, List.of(), Sizes.CALLED_FOR).explain(alittle, c -> 1),
