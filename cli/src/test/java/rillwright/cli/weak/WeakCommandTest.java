@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -136,8 +137,8 @@ class WeakCommandTest {
     assertEquals(1, priors, 1e-9);
   }
 
-  private static HashSet<String> places(JsonNode answer) {
-    HashSet<String> places = new HashSet<>();
+  private static Set<String> places(JsonNode answer) {
+    Set<String> places = new HashSet<>();
     for (JsonNode cause : answer.get("causes")) {
       places.add(cause.get("cause") + " " + cause.get("at") + " " + cause.get("part"));
     }

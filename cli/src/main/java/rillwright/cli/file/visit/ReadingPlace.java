@@ -18,8 +18,8 @@ import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Tee;
-import rillwright.solver.study.diagnosis.reading.Readable;
-import rillwright.solver.study.diagnosis.reading.Readables;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.When;
 
 /** Finds the thing in a network that a reading is of, and tells what does not fit. */
@@ -31,9 +31,9 @@ final class ReadingPlace {
   }
 
   /** Flow at a fall or outlet. */
-  Optional<Readable> flow(Fields fields, When when) {
+  Optional<Measurand> flow(Fields fields, When when) {
     return point(fields, "a flow", "a fall or an outlet", ReadingPlace::letsWaterOut)
-        .map(point -> new Readables.Flow(point.name(), when));
+        .map(point -> new Measurands.Flow(point.name(), when));
   }
 
   private static boolean letsWaterOut(Point point) {
@@ -41,15 +41,15 @@ final class ReadingPlace {
   }
 
   /** Head over a crest. */
-  Optional<Readable> crestHead(Fields fields, When when) {
+  Optional<Measurand> crestHead(Fields fields, When when) {
     return point(fields, "a crest head", "a fall", Fall.class::isInstance)
-        .map(point -> new Readables.CrestHead(point.name(), when));
+        .map(point -> new Measurands.CrestHead(point.name(), when));
   }
 
   /** Depth at a brink. */
-  Optional<Readable> brink(Fields fields, When when) {
+  Optional<Measurand> brink(Fields fields, When when) {
     return point(fields, "a depth at the brink", "a fall with a crest", ReadingPlace::hasBrink)
-        .map(point -> new Readables.Brink(point.name(), when));
+        .map(point -> new Measurands.Brink(point.name(), when));
   }
 
   private static boolean hasBrink(Point point) {
@@ -57,23 +57,23 @@ final class ReadingPlace {
   }
 
   /** Level of open water. */
-  Optional<Readable> level(Fields fields, When when) {
+  Optional<Measurand> level(Fields fields, When when) {
     return point(
             fields,
             "a level",
             "a chamber or a basin",
             point -> List.of("chamber", "basin").contains(point.kind()))
-        .map(point -> new Readables.Level(point.name(), when));
+        .map(point -> new Measurands.Level(point.name(), when));
   }
 
   /** Pressure at a gauge or in a tee. */
-  Optional<Readable> pressure(Fields fields, When when) {
+  Optional<Measurand> pressure(Fields fields, When when) {
     if (fields.has("gauge")) {
       return named(fields, "gauge", "gauge", gauges(), Function.identity())
-          .map(gauge -> new Readables.GaugePressure(gauge, when));
+          .map(gauge -> new Measurands.GaugePressure(gauge, when));
     }
     return point(fields, "a pressure", "a tee with an elevation", ReadingPlace::hasElevation)
-        .map(point -> new Readables.TeePressure(point.name(), when));
+        .map(point -> new Measurands.TeePressure(point.name(), when));
   }
 
   private static boolean hasElevation(Point point) {
@@ -89,9 +89,9 @@ final class ReadingPlace {
   }
 
   /** Power of a line's pump. */
-  Optional<Readable> power(Fields fields, When when) {
+  Optional<Measurand> power(Fields fields, When when) {
     return line(fields, "pump", "a running pump", part -> part instanceof Pump)
-        .map(line -> new Readables.Power(line, when));
+        .map(line -> new Measurands.Power(line, when));
   }
 
   /** The line whose valve is shut. */

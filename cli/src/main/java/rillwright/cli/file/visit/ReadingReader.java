@@ -8,7 +8,7 @@ import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.wording.Choices;
 import rillwright.solver.network.Network;
-import rillwright.solver.study.diagnosis.reading.Readable;
+import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.diagnosis.reading.When;
@@ -97,7 +97,7 @@ final class ReadingReader {
   }
 
   private static Optional<Reading> reading(
-      Fields fields, Optional<Readable> what, String read, Measure measure, Range range) {
+      Fields fields, Optional<Measurand> what, String read, Measure measure, Range range) {
     return what.map(
         readable ->
             new Reading(
@@ -107,7 +107,7 @@ final class ReadingReader {
   }
 
   /** A bucket and the time that it took to fill. */
-  private static Reading bucket(Fields fields, Readable flow) {
+  private static Reading bucket(Fields fields, Measurand flow) {
     double volume = fields.find("bucket", Measure.VOLUME, Range.POSITIVE).orElse(1);
     double seconds = fields.require("time", Measure.TIME, Range.POSITIVE, "6 s");
     OptionalDouble share = shareOfBucket(fields, volume, seconds);

@@ -1,8 +1,8 @@
 package rillwright.cli.report.json;
 
 import java.util.OptionalDouble;
-import rillwright.solver.study.diagnosis.reading.Readable.Teller;
-import rillwright.solver.study.diagnosis.reading.Readables;
+import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
+import rillwright.solver.study.diagnosis.reading.Measurands;
 
 /**
  * The fields of a reading as a project file has them, its value null: where it is, what is read.
@@ -21,37 +21,37 @@ final class ReadingFields implements Teller<Void> {
   }
 
   @Override
-  public Void flow(Readables.Flow flow) {
+  public Void flow(Measurands.Flow flow) {
     return fields("at", flow.point().value(), "flow");
   }
 
   @Override
-  public Void crestHead(Readables.CrestHead head) {
+  public Void crestHead(Measurands.CrestHead head) {
     return fields("at", head.fall().value(), "crest head");
   }
 
   @Override
-  public Void brink(Readables.Brink brink) {
+  public Void brink(Measurands.Brink brink) {
     return fields("at", brink.fall().value(), "brink");
   }
 
   @Override
-  public Void teePressure(Readables.TeePressure pressure) {
+  public Void teePressure(Measurands.TeePressure pressure) {
     return fields("at", pressure.tee().value(), "pressure");
   }
 
   @Override
-  public Void gaugePressure(Readables.GaugePressure pressure) {
+  public Void gaugePressure(Measurands.GaugePressure pressure) {
     return fields("gauge", pressure.gauge(), "pressure");
   }
 
   @Override
-  public Void level(Readables.Level level) {
+  public Void level(Measurands.Level level) {
     return fields("at", level.point().value(), "level");
   }
 
   @Override
-  public Void power(Readables.Power power) {
+  public Void power(Measurands.Power power) {
     return fields("pump", power.line().value(), "power");
   }
 }

@@ -8,7 +8,7 @@ import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Diagnosis;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
-import rillwright.solver.study.diagnosis.reading.Readable;
+import rillwright.solver.study.diagnosis.reading.Measurand;
 
 /** Why a fall is weak, for programs. */
 public final class WeakJson {
@@ -55,7 +55,7 @@ public final class WeakJson {
     json.number(value);
   }
 
-  private void reading(Readable readable) {
+  private void reading(Measurand readable) {
     readable.tell(new ReadingFields(json));
     json.words("within", WORDS.within(readable, readable.usualTolerance()));
     if (!readable.when().name().equals("running")) {

@@ -17,7 +17,7 @@ import rillwright.curves.chart.content.CausesChart.Strip;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
-import rillwright.solver.study.diagnosis.reading.Readable;
+import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** The picture of a weak fall: probabilities, and predictions against readings. */
@@ -99,7 +99,7 @@ public final class CausesPicture {
         words.value(reading.what(), reading.value()));
   }
 
-  private Strip strip(Readable what, Optional<Band> read) {
+  private Strip strip(Measurand what, Optional<Band> read) {
     List<Mark> marks = new ArrayList<>();
     List<Explanation> causes = shown();
     for (int i = 0; i < lettered(); i++) {
@@ -110,7 +110,7 @@ public final class CausesPicture {
         words.opening(what), read, mark(what, "", answer.scope().asBuilt(what)), marks);
   }
 
-  private Optional<Mark> mark(Readable what, String letter, OptionalDouble value) {
+  private Optional<Mark> mark(Measurand what, String letter, OptionalDouble value) {
     return value.isPresent()
         ? Optional.of(new Mark(letter, value.getAsDouble(), words.value(what, value.getAsDouble())))
         : Optional.empty();

@@ -2,9 +2,9 @@ package rillwright.cli.report.weak;
 
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.wording.PlainText;
-import rillwright.solver.study.diagnosis.reading.Readable;
-import rillwright.solver.study.diagnosis.reading.Readable.Teller;
-import rillwright.solver.study.diagnosis.reading.Readables;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
+import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.diagnosis.reading.When;
 
@@ -18,12 +18,12 @@ public final class ReadingWords {
   }
 
   /** What a readable is: "gauge G1, valve of "supply" shut". */
-  public String name(Readable readable) {
+  public String name(Measurand readable) {
     return readable.tell(new Name()) + state(readable.when());
   }
 
   /** The same to begin a sentence with: "Gauge G1 ...". */
-  public String opening(Readable readable) {
+  public String opening(Measurand readable) {
     String name = name(readable);
     return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
   }
@@ -39,12 +39,12 @@ public final class ReadingWords {
   }
 
   /** A value of it: "2,100 gph". */
-  public String value(Readable readable, double value) {
+  public String value(Measurand readable, double value) {
     return readable.tell(new Shown(value));
   }
 
   /** How closely it is read: "7 %", "2 mm". */
-  public String within(Readable readable, Tolerance tolerance) {
+  public String within(Measurand readable, Tolerance tolerance) {
     return tolerance.absolute() == 0
         ? units.share(tolerance.share())
         : readable.tell(new Fine(tolerance.absolute()));
@@ -52,37 +52,37 @@ public final class ReadingWords {
 
   private static final class Name implements Teller<String> {
     @Override
-    public String flow(Readables.Flow flow) {
+    public String flow(Measurands.Flow flow) {
       return "flow at " + quoted(flow.point().value());
     }
 
     @Override
-    public String crestHead(Readables.CrestHead head) {
+    public String crestHead(Measurands.CrestHead head) {
       return "head over the crest of " + quoted(head.fall().value());
     }
 
     @Override
-    public String brink(Readables.Brink brink) {
+    public String brink(Measurands.Brink brink) {
       return "depth at the lip of " + quoted(brink.fall().value());
     }
 
     @Override
-    public String teePressure(Readables.TeePressure pressure) {
+    public String teePressure(Measurands.TeePressure pressure) {
       return "pressure at the tee " + quoted(pressure.tee().value());
     }
 
     @Override
-    public String gaugePressure(Readables.GaugePressure pressure) {
+    public String gaugePressure(Measurands.GaugePressure pressure) {
       return "gauge " + PlainText.harmless(pressure.gauge());
     }
 
     @Override
-    public String level(Readables.Level level) {
+    public String level(Measurands.Level level) {
       return "level of " + quoted(level.point().value());
     }
 
     @Override
-    public String power(Readables.Power power) {
+    public String power(Measurands.Power power) {
       return "power of the pump in " + quoted(power.line().value());
     }
   }
@@ -97,17 +97,17 @@ public final class ReadingWords {
     }
 
     @Override
-    public String teePressure(Readables.TeePressure pressure) {
+    public String teePressure(Measurands.TeePressure pressure) {
       return units.finePressure(difference);
     }
 
     @Override
-    public String gaugePressure(Readables.GaugePressure pressure) {
+    public String gaugePressure(Measurands.GaugePressure pressure) {
       return units.finePressure(difference);
     }
 
     @Override
-    public String level(Readables.Level level) {
+    public String level(Measurands.Level level) {
       return units.fineDepth(difference);
     }
   }
@@ -120,37 +120,37 @@ public final class ReadingWords {
     }
 
     @Override
-    public String flow(Readables.Flow flow) {
+    public String flow(Measurands.Flow flow) {
       return units.flow(value);
     }
 
     @Override
-    public String crestHead(Readables.CrestHead head) {
+    public String crestHead(Measurands.CrestHead head) {
       return units.fineDepth(value);
     }
 
     @Override
-    public String brink(Readables.Brink brink) {
+    public String brink(Measurands.Brink brink) {
       return units.fineDepth(value);
     }
 
     @Override
-    public String teePressure(Readables.TeePressure pressure) {
+    public String teePressure(Measurands.TeePressure pressure) {
       return units.pressure(value);
     }
 
     @Override
-    public String gaugePressure(Readables.GaugePressure pressure) {
+    public String gaugePressure(Measurands.GaugePressure pressure) {
       return units.pressure(value);
     }
 
     @Override
-    public String level(Readables.Level level) {
+    public String level(Measurands.Level level) {
       return units.depth(value);
     }
 
     @Override
-    public String power(Readables.Power power) {
+    public String power(Measurands.Power power) {
       return units.power(value);
     }
   }

@@ -10,7 +10,7 @@ import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
 import rillwright.solver.study.diagnosis.inference.PairExplanation;
 import rillwright.solver.study.diagnosis.inference.Scope;
-import rillwright.solver.study.diagnosis.reading.Readable;
+import rillwright.solver.study.diagnosis.reading.Measurand;
 
 /**
  * Why a fall is weak.
@@ -37,7 +37,7 @@ public record WeakAnswer(
   }
 
   /** What a readable would be by a cause; empty where it tells nothing. */
-  public OptionalDouble predicted(Readable readable, CauseId cause) {
+  public OptionalDouble predicted(Measurand readable, CauseId cause) {
     for (int i = 0; i < diagnosis.readings().size(); i++) {
       if (diagnosis.readings().get(i).what().equals(readable)) {
         for (Explanation explanation : diagnosis.causes()) {

@@ -17,7 +17,7 @@ import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
 import rillwright.solver.study.diagnosis.inference.PairExplanation;
-import rillwright.solver.study.diagnosis.reading.Readables;
+import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.When;
 
@@ -78,7 +78,7 @@ final class WeakAdvice {
     for (var point : answer.scope().job().network().points()) {
       if (point instanceof Chamber chamber) {
         OptionalDouble level =
-            answer.predicted(new Readables.Level(chamber.name(), new When.Running()), cause);
+            answer.predicted(new Measurands.Level(chamber.name(), new When.Running()), cause);
         if (level.isPresent() && level.getAsDouble() < chamber.intakeM() + AT_INTAKE_M) {
           return Optional.of("\"" + chamber.name() + "\" is down at the pump's intake");
         }

@@ -14,7 +14,7 @@ import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.inference.NextReading.Expected;
 import rillwright.solver.study.diagnosis.inference.SweptCause.Unnoticed;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
-import rillwright.solver.study.diagnosis.reading.Readable;
+import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
 /**
@@ -57,7 +57,7 @@ public final class Diagnostician {
    * @param asked readables that will be asked about, besides all that one would think of
    */
   public static Diagnostician of(
-      AsBuilt job, CauseTable table, Collection<Readable> asked, Sizes sizes) {
+      AsBuilt job, CauseTable table, Collection<Measurand> asked, Sizes sizes) {
     Scope scope = Scope.of(job, asked);
     Unnoticed unnoticed = sizes == Sizes.ALL ? Unnoticed.COUNTS : Unnoticed.LEFT_OUT;
     List<Hypothesis> hypotheses =
@@ -180,7 +180,7 @@ public final class Diagnostician {
 
   private List<NextReading> next(
       List<Reading> readings, List<Belief> beliefs, List<Integer> order, double[] probability) {
-    Set<Readable> taken = new HashSet<>();
+    Set<Measurand> taken = new HashSet<>();
     readings.forEach(reading -> taken.add(reading.what()));
     Information information = new Information(scope);
     return scope.readables().stream()

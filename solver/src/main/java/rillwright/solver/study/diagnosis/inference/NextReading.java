@@ -3,7 +3,7 @@ package rillwright.solver.study.diagnosis.inference;
 import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.solver.study.diagnosis.cause.Cause;
-import rillwright.solver.study.diagnosis.reading.Readable;
+import rillwright.solver.study.diagnosis.reading.Measurand;
 
 /**
  * A reading that is still to be taken.
@@ -12,7 +12,7 @@ import rillwright.solver.study.diagnosis.reading.Readable;
  * @param bits what it tells about the cause, to be expected
  * @param predicted what it would be by each cause, most likely cause first
  */
-public record NextReading(Readable what, double bits, List<Expected> predicted) {
+public record NextReading(Measurand what, double bits, List<Expected> predicted) {
   public NextReading {
     predicted = List.copyOf(predicted);
   }

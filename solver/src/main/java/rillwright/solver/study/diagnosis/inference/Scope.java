@@ -14,9 +14,9 @@ import java.util.Set;
 import rillwright.solver.study.diagnosis.cause.Effect;
 import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.MeasurandList;
 import rillwright.solver.study.diagnosis.reading.Observed;
-import rillwright.solver.study.diagnosis.reading.Readable;
-import rillwright.solver.study.diagnosis.reading.ReadableList;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.diagnosis.reading.When;
@@ -30,14 +30,14 @@ public final class Scope {
   private static final double WEAK_SHARE = 0.9;
 
   private final AsBuilt job;
-  private final List<Readable> readables;
-  private final Map<Readable, Integer> indices = new HashMap<>();
+  private final List<Measurand> readables;
+  private final Map<Measurand, Integer> indices = new HashMap<>();
   private final Map<When, List<Integer>> byState = new LinkedHashMap<>();
   private final double[] asBuilt;
   private final double[] fromZero;
   private final int[] showWeakness;
 
-  private Scope(AsBuilt job, Collection<Readable> readables) {
+  private Scope(AsBuilt job, Collection<Measurand> readables) {
     this.job = job;
     this.readables = List.copyOf(readables);
     for (int i = 0; i < this.readables.size(); i++) {
@@ -61,8 +61,8 @@ public final class Scope {
    *
    * @param asked readables that belong to it even if nobody would think of them
    */
-  public static Scope of(AsBuilt job, Collection<Readable> asked) {
-    Set<Readable> all = new LinkedHashSet<>(ReadableList.of(job));
+  public static Scope of(AsBuilt job, Collection<Measurand> asked) {
+    Set<Measurand> all = new LinkedHashSet<>(MeasurandList.of(job));
     all.addAll(asked);
     return new Scope(job, all);
   }
@@ -73,7 +73,7 @@ public final class Scope {
   }
 
   /** Everything that is watched. */
-  public List<Readable> readables() {
+  public List<Measurand> readables() {
     return readables;
   }
 
@@ -82,12 +82,12 @@ public final class Scope {
   }
 
   /** The number of a readable. */
-  public int indexOf(Readable readable) {
+  public int indexOf(Measurand readable) {
     return indices.get(readable);
   }
 
   /** What a readable would be as built; empty where there is nothing to read. */
-  public OptionalDouble asBuilt(Readable readable) {
+  public OptionalDouble asBuilt(Measurand readable) {
     return known(asBuilt[indexOf(readable)]);
   }
 

@@ -2,8 +2,8 @@ package rillwright.solver.study.diagnosis.inference;
 
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Network;
-import rillwright.solver.study.diagnosis.reading.Readable.Teller;
-import rillwright.solver.study.diagnosis.reading.Readables;
+import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
+import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.When;
 
 /**
@@ -13,7 +13,7 @@ import rillwright.solver.study.diagnosis.reading.When;
 record ShowsWeakness(Network network) implements Teller<Boolean> {
 
   @Override
-  public Boolean flow(Readables.Flow flow) {
+  public Boolean flow(Measurands.Flow flow) {
     boolean noFalls = network.points().stream().noneMatch(Fall.class::isInstance);
     return isRunning(flow.when()) && (noFalls || network.point(flow.point()) instanceof Fall);
   }
@@ -23,32 +23,32 @@ record ShowsWeakness(Network network) implements Teller<Boolean> {
   }
 
   @Override
-  public Boolean crestHead(Readables.CrestHead head) {
+  public Boolean crestHead(Measurands.CrestHead head) {
     return isRunning(head.when());
   }
 
   @Override
-  public Boolean brink(Readables.Brink brink) {
+  public Boolean brink(Measurands.Brink brink) {
     return false;
   }
 
   @Override
-  public Boolean teePressure(Readables.TeePressure pressure) {
+  public Boolean teePressure(Measurands.TeePressure pressure) {
     return false;
   }
 
   @Override
-  public Boolean gaugePressure(Readables.GaugePressure pressure) {
+  public Boolean gaugePressure(Measurands.GaugePressure pressure) {
     return false;
   }
 
   @Override
-  public Boolean level(Readables.Level level) {
+  public Boolean level(Measurands.Level level) {
     return false;
   }
 
   @Override
-  public Boolean power(Readables.Power power) {
+  public Boolean power(Measurands.Power power) {
     return false;
   }
 }

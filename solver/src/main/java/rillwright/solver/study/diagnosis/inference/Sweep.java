@@ -23,12 +23,29 @@ final class Sweep {
   private static final double STRAIGHT = 0.15;
   private static final double FINEST_SHARE = 1.0 / 1024;
 
-  /**
-   * The readings at a size; NaN where there is nothing to read, and in other states.
-   *
-   * @param share where in the range the size is, 0 to 1
-   */
-  record Node(double share, double[] values) {}
+  /** The readings at a size; NaN where there is nothing to read, and in other states. */
+  static final class Node {
+    private final double share;
+    private final double[] values;
+
+    /**
+     * The readings at a size.
+     *
+     * @param share where in the range the size is, 0 to 1
+     */
+    Node(double share, double[] values) {
+      this.share = share;
+      this.values = values;
+    }
+
+    double share() {
+      return share;
+    }
+
+    double[] values() {
+      return values;
+    }
+  }
 
   private final Scope scope;
   private final Effect effect;

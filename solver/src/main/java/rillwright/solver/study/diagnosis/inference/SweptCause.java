@@ -41,7 +41,30 @@ final class SweptCause implements Hypothesis {
     values = points.stream().map(Point::values).toArray(double[][]::new);
   }
 
-  private record Point(double weight, double share, double[] values) {}
+  /** A size, how much it weighs, and what everything would read at it. */
+  private static final class Point {
+    private final double weight;
+    private final double share;
+    private final double[] values;
+
+    Point(double weight, double share, double[] values) {
+      this.weight = weight;
+      this.share = share;
+      this.values = values;
+    }
+
+    double weight() {
+      return weight;
+    }
+
+    double share() {
+      return share;
+    }
+
+    double[] values() {
+      return values;
+    }
+  }
 
   /** Whether sizes that weaken no fall count. */
   enum Unnoticed {

@@ -7,4 +7,4 @@ package rillwright.solver.study.diagnosis.reading;
  * @param value what it showed, SI
  * @param tolerance how closely
  */
-public record Reading(Readable what, double value, Tolerance tolerance) {}
+public record Reading(Measurand what, double value, Tolerance tolerance) {}

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Random;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.inference.Scope;
-import rillwright.solver.study.diagnosis.reading.Readable;
+import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Span;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
@@ -65,7 +65,7 @@ public final class CallMaker {
     }
     double[] values = new double[scope.readables().size()];
     for (int i = 0; i < values.length; i++) {
-      Readable readable = scope.readables().get(i);
+      Measurand readable = scope.readables().get(i);
       Span span = readable.anything(scope.job(), scope.asBuilt(readable).orElse(0));
       values[i] = span.least() + dice.nextDouble() * span.width();
     }
@@ -89,7 +89,7 @@ public final class CallMaker {
         truth, size, everything.subList(0, count), everything.subList(count, everything.size()));
   }
 
-  private Reading read(Readable readable, double value) {
+  private Reading read(Measurand readable, double value) {
     Tolerance tolerance = readable.usualTolerance();
     double error = dice.nextGaussian();
     while (Math.abs(error) > CUT_OFF_DEVIATIONS) {

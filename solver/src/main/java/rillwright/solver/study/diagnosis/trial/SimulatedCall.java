@@ -2,7 +2,7 @@ package rillwright.solver.study.diagnosis.trial;
 
 import java.util.List;
 import rillwright.solver.study.diagnosis.cause.Cause;
-import rillwright.solver.study.diagnosis.reading.Readable;
+import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
 /**
@@ -20,11 +20,11 @@ public record SimulatedCall(Cause truth, double size, List<Reading> readings, Li
   }
 
   /** What would be read of a readable that was not read yet; throws if it cannot be read. */
-  Reading readingOf(Readable readable) {
+  Reading readingOf(Measurand readable) {
     return other.stream().filter(r -> r.what().equals(readable)).findFirst().orElseThrow();
   }
 
-  boolean canRead(Readable readable) {
+  boolean canRead(Measurand readable) {
     return other.stream().anyMatch(reading -> reading.what().equals(readable));
   }
 }

@@ -32,7 +32,7 @@ import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
-import rillwright.solver.study.diagnosis.reading.Readables;
+import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.diagnosis.reading.When;
@@ -138,7 +138,7 @@ class DiagnosticianTest {
     Diagnosis diagnosis =
         Diagnostician.of(job, only("stream leak", "nothing wrong"), List.of(), Sizes.CALLED_FOR)
             .explain(
-                List.of(new Reading(new Readables.Flow(FALL, RUNNING), read, tolerance)),
+                List.of(new Reading(new Measurands.Flow(FALL, RUNNING), read, tolerance)),
                 cause -> 1);
 
     assertEquals(expected, probability(diagnosis, "stream leak"), 0.002);
@@ -161,7 +161,7 @@ class DiagnosticianTest {
             .explain(
                 List.of(
                     new Reading(
-                        new Readables.GaugePressure("G2", new When.PumpOff()),
+                        new Measurands.GaugePressure("G2", new When.PumpOff()),
                         pressure,
                         Tolerance.of(1700))),
                 cause -> 1);
@@ -179,12 +179,12 @@ class DiagnosticianTest {
             .explain(
                 List.of(
                     new Reading(
-                        new Readables.Flow(FALL, RUNNING), 0.6 * flow(), Tolerance.ofShare(0.02))),
+                        new Measurands.Flow(FALL, RUNNING), 0.6 * flow(), Tolerance.ofShare(0.02))),
                 cause -> cause.id().cause().equals("pump worn") ? balance() : 1);
     NextReading best = diagnosis.next().get(0);
     double p = probability(diagnosis, "pump worn");
     double most = -(p * Math.log(p) + (1 - p) * Math.log(1 - p)) / Math.log(2);
-    assertEquals(new Readables.GaugePressure("G1", new When.ValveShut(SUPPLY)), best.what());
+    assertEquals(new Measurands.GaugePressure("G1", new When.ValveShut(SUPPLY)), best.what());
     assertEquals(most, best.bits(), 0.02);
     assertTrue(most > 0.9, "the two are about even: " + p);
     assertEquals(best.what(), diagnosis.toldApartBy().orElseThrow().what());
@@ -201,7 +201,7 @@ class DiagnosticianTest {
         Diagnostician.of(job, only("intake cage packed", "pump worn"), List.of(), Sizes.CALLED_FOR);
     List<Reading> readings =
         List.of(
-            new Reading(new Readables.Flow(FALL, RUNNING), 0.6 * flow(), Tolerance.ofShare(0.05)));
+            new Reading(new Measurands.Flow(FALL, RUNNING), 0.6 * flow(), Tolerance.ofShare(0.05)));
     Diagnosis without = knows.explain(readings, cause -> 1);
     Diagnosis with =
         knows.explain(readings, cause -> cause.id().cause().equals("intake cage packed") ? 4 : 1);
@@ -218,7 +218,8 @@ class DiagnosticianTest {
     CauseTable wear = only("pump worn", "nothing wrong");
     List<Reading> alittle =
         List.of(
-            new Reading(new Readables.Flow(FALL, RUNNING), 0.97 * flow(), Tolerance.ofShare(0.01)));
+            new Reading(
+                new Measurands.Flow(FALL, RUNNING), 0.97 * flow(), Tolerance.ofShare(0.01)));
     double called =
         probability(
             Diagnostician.of(job, wear, List.of(), Sizes.CALLED_FOR).explain(alittle, c -> 1),

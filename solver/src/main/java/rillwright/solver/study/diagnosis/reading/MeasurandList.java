@@ -25,13 +25,13 @@ import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 
 /** What a crew could read at a job. */
-public final class ReadableList {
+public final class MeasurandList {
   private static final When RUNNING = new When.Running();
 
   private final Network network;
-  private final List<Readable> list = new ArrayList<>();
+  private final List<Measurand> list = new ArrayList<>();
 
-  private ReadableList(Network network) {
+  private MeasurandList(Network network) {
     this.network = network;
   }
 
@@ -39,8 +39,8 @@ public final class ReadableList {
    * All that could be read at a job as built: flow and depth at its falls, gauges and tees, gauges
    * with the valve shut and with the pump off, levels, power.
    */
-  public static List<Readable> of(AsBuilt job) {
-    ReadableList all = new ReadableList(job.network());
+  public static List<Measurand> of(AsBuilt job) {
+    MeasurandList all = new MeasurandList(job.network());
     all.points();
     all.gauges();
     all.levelsAndPower();
@@ -50,7 +50,7 @@ public final class ReadableList {
   }
 
   private static boolean isThere(
-      Readable readable, AsBuilt job, Map<When, Optional<Observed>> asBuilt) {
+      Measurand readable, AsBuilt job, Map<When, Optional<Observed>> asBuilt) {
     return asBuilt
         .computeIfAbsent(readable.when(), when -> Observed.of(new Alteration(job.network()), when))
         .map(readable::valueIn)
@@ -62,12 +62,12 @@ public final class ReadableList {
     for (Point point : network.points()) {
       PointName name = point.name();
       if (point instanceof Fall) {
-        list.add(new Readables.Flow(name, RUNNING));
-        list.add(new Readables.CrestHead(name, RUNNING));
+        list.add(new Measurands.Flow(name, RUNNING));
+        list.add(new Measurands.CrestHead(name, RUNNING));
       } else if (point instanceof Outlet outlet && outlet.levelM().isEmpty()) {
-        list.add(new Readables.Flow(name, RUNNING));
+        list.add(new Measurands.Flow(name, RUNNING));
       } else if (point instanceof Tee tee && tee.elevationM().isPresent()) {
-        list.add(new Readables.TeePressure(name, RUNNING));
+        list.add(new Measurands.TeePressure(name, RUNNING));
       }
     }
   }
@@ -76,13 +76,13 @@ public final class ReadableList {
     for (Line line : network.lines()) {
       for (Part part : line.parts()) {
         if (part instanceof Gauge gauge) {
-          list.add(new Readables.GaugePressure(gauge.name(), RUNNING));
+          list.add(new Measurands.GaugePressure(gauge.name(), RUNNING));
           valveFor(line)
               .ifPresent(
                   valve ->
                       list.add(
-                          new Readables.GaugePressure(gauge.name(), new When.ValveShut(valve))));
-          list.add(new Readables.GaugePressure(gauge.name(), new When.PumpOff()));
+                          new Measurands.GaugePressure(gauge.name(), new When.ValveShut(valve))));
+          list.add(new Measurands.GaugePressure(gauge.name(), new When.PumpOff()));
         }
       }
     }
@@ -104,12 +104,12 @@ public final class ReadableList {
   private void levelsAndPower() {
     for (Point point : network.points()) {
       if (point instanceof Chamber || point instanceof Basin) {
-        list.add(new Readables.Level(point.name(), RUNNING));
+        list.add(new Measurands.Level(point.name(), RUNNING));
       }
     }
     for (Line line : network.lines()) {
       if (line.parts().stream().anyMatch(Pump.class::isInstance)) {
-        list.add(new Readables.Power(line.name(), RUNNING));
+        list.add(new Measurands.Power(line.name(), RUNNING));
       }
     }
   }

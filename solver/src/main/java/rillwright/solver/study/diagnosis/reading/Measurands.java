@@ -12,7 +12,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 
 /** The kinds of things that can be read. */
-public final class Readables {
+public final class Measurands {
   private static final double ROOM = 1.2;
   private static final double ROOM_AT_FALLS = 1.5;
 
@@ -21,10 +21,10 @@ public final class Readables {
 
   private static final Tolerance RULER = Tolerance.of(0.002);
 
-  private Readables() {}
+  private Measurands() {}
 
   /** Flow over a fall or out of an outlet, m³/s: bucket and stopwatch. */
-  public record Flow(PointName point, When when) implements Readable {
+  public record Flow(PointName point, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
       return OptionalDouble.of(job.flowM3PerS(point));
@@ -52,7 +52,7 @@ public final class Readables {
   }
 
   /** Head over a fall's crest, m: a ruler upstream of it. */
-  public record CrestHead(PointName fall, When when) implements Readable {
+  public record CrestHead(PointName fall, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
       return OptionalDouble.of(job.crestHeadM(fall));
@@ -80,7 +80,7 @@ public final class Readables {
   }
 
   /** Depth at a fall's brink, m: a ruler at the lip. */
-  public record Brink(PointName fall, When when) implements Readable {
+  public record Brink(PointName fall, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
       return job.brinkDepthM(fall);
@@ -108,7 +108,7 @@ public final class Readables {
   }
 
   /** Pressure in a tee, Pa. */
-  public record TeePressure(PointName tee, When when) implements Readable {
+  public record TeePressure(PointName tee, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
       return job.pressurePa(tee);
@@ -136,7 +136,7 @@ public final class Readables {
   }
 
   /** Pressure at a gauge, Pa. */
-  public record GaugePressure(String gauge, When when) implements Readable {
+  public record GaugePressure(String gauge, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
       return job.gaugePa(gauge);
@@ -169,7 +169,7 @@ public final class Readables {
   }
 
   /** Level of a chamber or basin, m. */
-  public record Level(PointName point, When when) implements Readable {
+  public record Level(PointName point, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
       return job.levelM(point);
@@ -214,7 +214,7 @@ public final class Readables {
   }
 
   /** Electrical power of a line's pump, W. */
-  public record Power(LineName line, When when) implements Readable {
+  public record Power(LineName line, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
       return job.powerW(line);

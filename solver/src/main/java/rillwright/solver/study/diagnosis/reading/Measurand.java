@@ -7,7 +7,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
  * Something that can be read at a job, in one of its states. Two are equal if they are the same
  * thing in the same state.
  */
-public interface Readable {
+public interface Measurand {
 
   /** The state of the job in which it is read. */
   When when();
@@ -37,18 +37,18 @@ public interface Readable {
 
   /** Tells one kind of readable from another. */
   interface Teller<T> {
-    T flow(Readables.Flow flow);
+    T flow(Measurands.Flow flow);
 
-    T crestHead(Readables.CrestHead head);
+    T crestHead(Measurands.CrestHead head);
 
-    T brink(Readables.Brink brink);
+    T brink(Measurands.Brink brink);
 
-    T teePressure(Readables.TeePressure pressure);
+    T teePressure(Measurands.TeePressure pressure);
 
-    T gaugePressure(Readables.GaugePressure pressure);
+    T gaugePressure(Measurands.GaugePressure pressure);
 
-    T level(Readables.Level level);
+    T level(Measurands.Level level);
 
-    T power(Readables.Power power);
+    T power(Measurands.Power power);
   }
 }
