@@ -125,9 +125,7 @@ class SectionTest {
         "evaporation: 5 mm | 12:14: evaporation: \"5 mm\" is a length where a speed belongs; write"
             + " for example \"5 m/s\" (m/s, ft/s, mph, km/h, mm/day, in/day)",
         "signs: 5 | 12:8: signs: a list belongs here, not \"5\"",
-        "signs: [hums] | 12:9: signs: \"hums\" is no sign; it may be sudden, since weeks, always,"
-            + " bubbles, no bubbles, surging, better after restart, pond dropping, pond steady,"
-            + " weak at the top, weak only below, after electrical work, after digging"
+        "signs: [suden] | 12:9: signs: \"suden\" is no sign; did you mean \"sudden\"?"
       })
   void sectionsThatAreWrong(String section, String fault) {
     assertEquals("pond.yaml:" + fault, ProjectText.faultsOf(ProjectText.POINTS + section + "\n"));
