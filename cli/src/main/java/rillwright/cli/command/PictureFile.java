@@ -8,6 +8,7 @@ import java.util.Locale;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.curves.chart.ChartWriter;
+import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.PanelChart;
@@ -46,6 +47,10 @@ record PictureFile(Path path) {
   }
 
   void write(PanelChart chart) {
+    write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
+  }
+
+  void write(CausesChart chart) {
     write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
   }
 

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
+import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.PanelChart;
@@ -27,6 +28,10 @@ public final class ChartWriter {
 
   public static byte[] png(PanelChart chart) {
     return png(new PanelPainter(chart));
+  }
+
+  public static byte[] png(CausesChart chart) {
+    return png(new CausesPainter(chart));
   }
 
   private static byte[] png(Painting painting) {
@@ -64,5 +69,9 @@ public final class ChartWriter {
 
   public static byte[] svg(PanelChart chart) {
     return SvgFile.of(new PanelPainter(chart));
+  }
+
+  public static byte[] svg(CausesChart chart) {
+    return SvgFile.of(new CausesPainter(chart));
   }
 }

@@ -27,4 +27,9 @@ public record Bore(double diameterM) {
     double velocity = velocityAt(flowM3PerS);
     return velocity * velocity / (2 * Gravity.STANDARD_M_PER_S2);
   }
+
+  /** A bore so many times as wide. */
+  public Bore times(double factor) {
+    return new Bore(factor * diameterM);
+  }
 }

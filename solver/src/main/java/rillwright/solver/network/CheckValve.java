@@ -30,4 +30,9 @@ public record CheckValve(String label, double crackingHeadM, double lossCoeffici
   public HeadLaw law(Setting setting) {
     return new CheckValveLoss(crackingHeadM, lossCoefficient, inside);
   }
+
+  @Override
+  public CheckValve narrowed(double factor) {
+    return new CheckValve(label, crackingHeadM, lossCoefficient, inside.times(factor));
+  }
 }

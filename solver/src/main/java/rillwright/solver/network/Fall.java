@@ -45,4 +45,9 @@ public record Fall(
   public EndLoss usualEndLoss() {
     return EndLoss.OPEN_WATER;
   }
+
+  /** The same fall with its crest at another level, m, and over it another law. */
+  public Fall withCrest(double newCrestM, Weir newWeir) {
+    return new Fall(name, newCrestM, widthM, newWeir, depthBand, wantM3PerS, returnsTo);
+  }
 }

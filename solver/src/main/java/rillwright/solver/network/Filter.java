@@ -32,4 +32,9 @@ public record Filter(HeadLaw clean, double clogged, OptionalDouble openTopM, dou
   public HeadLaw law(Setting setting) {
     return clogged >= 1 ? new Shut() : new CloggedLaw(clean, 1 - clogged);
   }
+
+  /** The same filter with another share clogged. */
+  public Filter withClogged(double share) {
+    return new Filter(clean, share, openTopM, holdsM3);
+  }
 }

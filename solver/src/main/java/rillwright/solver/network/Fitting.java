@@ -30,4 +30,9 @@ public record Fitting(String label, int count, double lossCoefficient, Bore insi
   public HeadLaw law(Setting setting) {
     return new VelocityHeadLoss(count * lossCoefficient, inside);
   }
+
+  @Override
+  public Fitting narrowed(double factor) {
+    return new Fitting(label, count, lossCoefficient, inside.times(factor));
+  }
 }

@@ -37,4 +37,9 @@ public record Gauge(String name, double elevationM, Optional<Bore> bore) impleme
   public HeadLaw law(Setting setting) {
     return NoLoss.bothWays();
   }
+
+  @Override
+  public Gauge narrowed(double factor) {
+    return new Gauge(name, elevationM, bore.map(b -> b.times(factor)));
+  }
 }

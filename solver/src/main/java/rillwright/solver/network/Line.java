@@ -55,4 +55,16 @@ public record Line(
     others.set(index, changed);
     return withParts(others);
   }
+
+  /** The same line with the bores of its pipe and of all that stands in it multiplied. */
+  public Line narrowed(double factor) {
+    return new Line(
+        name,
+        from,
+        to,
+        pipeBore.map(bore -> bore.times(factor)),
+        parts.stream().map(part -> part.narrowed(factor)).toList(),
+        entrance.narrowed(factor),
+        exit.narrowed(factor));
+  }
 }

@@ -28,4 +28,9 @@ public record LineEnd(EndLoss loss, Optional<Bore> bore) {
     return bore.<HeadLaw>map(b -> new VelocityHeadLoss(kForward, kBackward, b))
         .orElse(NoLoss.bothWays());
   }
+
+  /** The same end with its bore multiplied. */
+  public LineEnd narrowed(double factor) {
+    return new LineEnd(loss, bore.map(b -> b.times(factor)));
+  }
 }

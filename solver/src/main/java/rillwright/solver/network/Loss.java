@@ -3,6 +3,7 @@ package rillwright.solver.network;
 import java.util.Optional;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.filter.CloggedLaw;
 
 /**
  * Anything else that takes head.
@@ -20,5 +21,13 @@ public record Loss(HeadLaw law, Optional<Bore> bore) implements Part {
   @Override
   public HeadLaw law(Setting setting) {
     return law;
+  }
+
+  /** A loss on the velocity head is on s times the bore what it was at 1/s² times the flow. */
+  @Override
+  public Loss narrowed(double factor) {
+    return bore.isEmpty()
+        ? this
+        : new Loss(new CloggedLaw(law, factor * factor), bore.map(b -> b.times(factor)));
   }
 }

@@ -36,6 +36,11 @@ public sealed interface Part
   /** The head that it takes. */
   HeadLaw law(Setting setting);
 
+  /** The same part with its bore multiplied; a part without a bore is as it was. */
+  default Part narrowed(double factor) {
+    return this;
+  }
+
   /**
    * The head loss over it in a line without flow, m, seen from upstream; empty if it is closed then
    * and so cuts off what lies behind it.

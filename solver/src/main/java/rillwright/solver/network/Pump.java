@@ -4,6 +4,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.minor.VelocityHeadLoss;
+import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpSet;
 
 /**
@@ -18,6 +20,19 @@ public record Pump(String model, PumpSet set) implements Part {
   public Pump atSpeed(double speed) {
     return new Pump(
         model, new PumpSet(set.curve(), speed, set.count(), set.arrangement(), set.runsBack()));
+  }
+
+  /** The same pump with another curve. */
+  public Pump withCurve(PumpCurve curve) {
+    return new Pump(
+        model, new PumpSet(curve, set.speed(), set.count(), set.arrangement(), set.runsBack()));
+  }
+
+  /** The same pump, letting water back with a loss. */
+  public Pump runningBack(VelocityHeadLoss loss) {
+    return new Pump(
+        model,
+        new PumpSet(set.curve(), set.speed(), set.count(), set.arrangement(), Optional.of(loss)));
   }
 
   @Override

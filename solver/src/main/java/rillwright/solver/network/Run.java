@@ -36,4 +36,9 @@ public record Run(double lengthM, Bore inside, Friction friction, String label) 
         * inside.diameterM()
         / water.kinematicViscosityM2PerS();
   }
+
+  @Override
+  public Run narrowed(double factor) {
+    return new Run(lengthM, inside.times(factor), friction, label);
+  }
 }

@@ -45,4 +45,9 @@ public record Skimmer(
             .orElseThrow(() -> new IllegalStateException("a skimmer's line must begin at a basin"));
     return SkimmerLaw.ofMouth(dischargeCoefficient, (1 - clogged) * widthM, level - sillM);
   }
+
+  /** The same mouth with another share clogged. */
+  public Skimmer withClogged(double share) {
+    return new Skimmer(widthM, heightM, sillM, dischargeCoefficient, share);
+  }
 }

@@ -136,4 +136,9 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
   public HeadLaw law(Setting setting) {
     return isShut() ? new Shut() : new VelocityHeadLoss(loss.lossCoefficient(), inside);
   }
+
+  @Override
+  public Valve narrowed(double factor) {
+    return new Valve(label, loss, inside.times(factor), adjustable);
+  }
 }

@@ -30,7 +30,7 @@ public record GaugeReading(LineName line, int partIndex, Gauge gauge, OptionalDo
   }
 
   /** The same with the heads of standing water, where the balance leaves them undetermined. */
-  static List<GaugeReading> listStanding(SteadyState state) {
+  public static List<GaugeReading> listStanding(SteadyState state) {
     StandingWater standing = new StandingWater(state);
     return list(state, (line, index) -> standing.headBefore(line.line().name(), index));
   }

@@ -1,10 +1,17 @@
 package rillwright.solver.reading;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
+import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -23,8 +30,20 @@ public final class PumpsOff {
    * @throws rillwright.solver.steady.NoBalance if there is no such state
    */
   public static List<GaugeReading> listReadings(Network running) {
-    SteadyState state = SteadyStateFinder.find(stopped(running));
-    return runsBack(running) ? GaugeReading.listIn(state) : GaugeReading.listStanding(state);
+    return listReadingsIn(SteadyStateFinder.find(stopped(running)));
+  }
+
+  /** The same of a state in which the pumps are off already. */
+  public static List<GaugeReading> listReadingsIn(SteadyState stopped) {
+    Set<LineName> runBack = runBack(stopped.network());
+    List<GaugeReading> readings = new ArrayList<>(GaugeReading.listStanding(stopped));
+    List<GaugeReading> held = GaugeReading.listIn(stopped);
+    for (int i = 0; i < readings.size(); i++) {
+      if (runBack.contains(readings.get(i).line())) {
+        readings.set(i, held.get(i));
+      }
+    }
+    return readings;
   }
 
   /** The same network, all pumps at speed 0. */
@@ -41,12 +60,30 @@ public final class PumpsOff {
     return part instanceof Pump pump ? pump.atSpeed(0) : part;
   }
 
-  private static boolean runsBack(Network network) {
-    return network.lines().stream()
-        .map(Line::parts)
-        .anyMatch(
-            parts ->
-                parts.stream().anyMatch(Pump.class::isInstance)
-                    && parts.stream().noneMatch(CheckValve.class::isInstance));
+  /** The lines from which water runs back through a pump: no check valve stands between. */
+  private static Set<LineName> runBack(Network network) {
+    Set<LineName> found = new LinkedHashSet<>();
+    Deque<Line> waiting = new ArrayDeque<>();
+    for (Line line : network.lines()) {
+      boolean pumped = line.parts().stream().anyMatch(Pump.class::isInstance);
+      if (pumped && !isHeld(line)) {
+        found.add(line.name());
+        waiting.add(line);
+      }
+    }
+    while (!waiting.isEmpty()) {
+      PointName end = waiting.pop().to();
+      for (Line next : network.lines()) {
+        boolean joined = next.from().equals(end) && network.point(end).heldHeadM().isEmpty();
+        if (joined && !isHeld(next) && found.add(next.name())) {
+          waiting.add(next);
+        }
+      }
+    }
+    return found;
+  }
+
+  private static boolean isHeld(Line line) {
+    return line.parts().stream().anyMatch(CheckValve.class::isInstance);
   }
 }

@@ -1,6 +1,5 @@
 package rillwright.cli.file.outline;
 
-import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.quantity.Measure;
@@ -14,11 +13,10 @@ public final class LooseOutline {
 
   /** Notes what is wrong with them in a project. */
   public static void check(Fields root) {
-    for (String section : List.of("signs", "conditions")) {
-      Optional<Node> node = root.findNode(section);
-      if (node.isPresent() && node.get() instanceof Scalar scalar) {
-        root.fault(section, "fields or a list belong here, not " + scalar.words());
-      }
+    SignsReader.read(root);
+    Optional<Node> conditions = root.findNode("conditions");
+    if (conditions.isPresent() && conditions.get() instanceof Scalar scalar) {
+      root.fault("conditions", "fields or a list belong here, not " + scalar.words());
     }
     Optional<Node> evaporation = root.findNode("evaporation");
     if (evaporation.isPresent() && evaporation.get() instanceof Scalar) {

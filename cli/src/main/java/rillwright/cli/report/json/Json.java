@@ -119,6 +119,16 @@ public final class Json {
     }
   }
 
+  /** An element of an array that is a number, or null where it is not known. */
+  public void number(OptionalDouble value) {
+    if (value.isPresent()) {
+      double known = value.getAsDouble();
+      generator.writeNumber(known == 0 ? 0.0 : known);
+    } else {
+      generator.writeNull();
+    }
+  }
+
   private static final class Indented extends ObjectWriteContext.Base {
     @Override
     public PrettyPrinter getPrettyPrinter() {

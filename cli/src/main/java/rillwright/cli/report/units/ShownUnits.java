@@ -100,6 +100,17 @@ public final class ShownUnits implements Wording {
     return depth.with(depthM);
   }
 
+  /** A depth as near as it is to be told from others, from m: "0.72 in", "18.5 mm". */
+  public String fineDepth(double depthM) {
+    String step = depth.unit() == Unit.INCH ? "0.01" : "0.5";
+    return new Scale(depth.unit(), Scale.CLOSE, step).with(depthM);
+  }
+
+  /** A small pressure, from Pa: "0.25 psi", "1.7 kPa". */
+  public String finePressure(double pressurePa) {
+    return new Scale(pressure.unit(), Scale.COMPUTED, "0.05").with(pressurePa);
+  }
+
   /** A range of depths, from m: "0.7 to 1.1 in". */
   public String depths(double lowM, double highM) {
     return depth.between(lowM, highM);

@@ -115,6 +115,14 @@ public record PumpSet(
         : one;
   }
 
+  /** The largest power of the data sheet, W, of all together; empty if the sheet gives none. */
+  public OptionalDouble publishedLargestPowerW() {
+    return curve.points().stream()
+        .flatMapToDouble(point -> point.powerW().stream())
+        .map(power -> count * speed * speed * speed * power)
+        .max();
+  }
+
   /** Head at no flow, m, as published (a hump not levelled). */
   public double publishedShutOffHeadM() {
     return headsAdded() * speed * speed * curve.publishedShutOffHeadM();

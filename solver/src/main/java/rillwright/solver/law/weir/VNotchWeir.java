@@ -54,4 +54,9 @@ public record VNotchWeir(double angleDegrees) implements Weir {
   public OptionalDouble brinkDepthAt(double flowM3PerS) {
     return OptionalDouble.empty();
   }
+
+  @Override
+  public boolean hasCrest() {
+    return false;
+  }
 }

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  *
  * <p>Flow rises with head, from none at none.
  */
-public sealed interface Weir permits PowerWeir, ThinPlateWeir, VNotchWeir {
+public sealed interface Weir permits PowerWeir, ThinPlateWeir, VNotchWeir, WiderCrest, TiltedCrest {
 
   /** Flow over the crest, m³/s, at a head upstream of it, m, 0 or more. */
   double flowAt(double headM);
@@ -21,4 +21,14 @@ public sealed interface Weir permits PowerWeir, ThinPlateWeir, VNotchWeir {
 
   /** Thickness of the sheet at the lip, m, at a flow, m³/s; empty where no such rule is known. */
   OptionalDouble brinkDepthAt(double flowM3PerS);
+
+  /** Head that a ruler in the middle of the crest shows, m, at a flow, m³/s, 0 or more. */
+  default double rulerHeadAt(double flowM3PerS) {
+    return headAt(flowM3PerS);
+  }
+
+  /** Whether it has a crest along which water runs side by side: all but a notch. */
+  default boolean hasCrest() {
+    return true;
+  }
 }

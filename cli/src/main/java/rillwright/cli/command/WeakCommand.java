@@ -1,0 +1,174 @@
+package rillwright.cli.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.ToDoubleFunction;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.catalogue.SizeBelow;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.visit.PriorsReader;
+import rillwright.cli.file.visit.PriorsReader.Priors;
+import rillwright.cli.file.visit.Visit;
+import rillwright.cli.file.visit.VisitReader;
+import rillwright.cli.report.json.CausesJson;
+import rillwright.cli.report.json.WeakJson;
+import rillwright.cli.report.picture.CausesPicture;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.weak.CausesText;
+import rillwright.cli.report.text.weak.WeakText;
+import rillwright.cli.report.weak.CausesAnswer;
+import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.study.diagnosis.cause.Cause;
+import rillwright.solver.study.diagnosis.cause.CauseTable;
+import rillwright.solver.study.diagnosis.cause.SignTable;
+import rillwright.solver.study.diagnosis.inference.Diagnosis;
+import rillwright.solver.study.diagnosis.inference.Diagnostician;
+import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.reading.Reading;
+
+/** Which faults explain what was read at a weak fall, and what to read next. */
+@Command(
+    name = "weak",
+    description = {
+      "Finds what explains the readings at a weak fall: which causes, how likely each is, what"
+          + " tells",
+      "them apart, what to read next. The file describes the job as it was built; its sections",
+      "\"readings\" and \"signs\" say what was read and seen."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright weak pond.yaml",
+      "  rillwright weak pond.yaml --readings today.yaml --chart today.png",
+      "  rillwright weak pond.yaml --causes           what could be, and how likely that is at"
+          + " first",
+      "  rillwright weak pond.yaml --causes --format json > priors.json",
+      "  rillwright weak pond.yaml --priors priors.json",
+      "",
+      "Readings, each with \"within\", half the width of its 95 %% interval:",
+      "  readings:",
+      "    - {at: upper fall, bucket: 5 gal, time: 8.6 s, within: 7 %%}",
+      "    - {at: upper fall, crest head: 0.55 in, within: 0.08 in}",
+      "    - {gauge: G1, pressure: 13.3 psi, within: 0.25 psi, when: valve shut, valve: supply}",
+      "    - {gauge: G2, pressure: 1.7 psi, within: 0.25 psi, when: pump off}",
+      "    - {pump: supply, power: 310 W, within: 5 %%}",
+      "  signs: [since weeks, better after restart]"
+    })
+public final class WeakCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private ProjectArguments project;
+
+  @Option(
+      names = "--readings",
+      paramLabel = "READINGS",
+      description = "Readings and signs from this file instead of the project's.")
+  private Optional<Path> readings = Optional.empty();
+
+  @Option(
+      names = "--causes",
+      description = "Shows the causes of this job with their sizes and priors, and what signs do.")
+  private boolean causesOnly;
+
+  @Option(
+      names = "--priors",
+      paramLabel = "PRIORS",
+      description = "Causes and signs as --causes --format json prints them, edited.")
+  private Optional<Path> priors = Optional.empty();
+
+  @Option(
+      names = "--not-called",
+      description = "Nobody called: counts sizes too that take less than a tenth off every fall.")
+  private boolean notCalled;
+
+  @Mixin private ChartArguments chart;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    Project read = project.read();
+    final Optional<PictureFile> picture = chart.picture(project.file());
+    requirePumps(read);
+    AsBuilt built = AsBuilt.of(read.network());
+    CauseTable usual = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
+    Priors table =
+        priors
+            .map(file -> PriorsReader.read(file, usual))
+            .orElseGet(() -> new Priors(usual, SignTable.commonPractice()));
+    String report;
+    if (causesOnly) {
+      report = told(new CausesAnswer(read.title(), built, table.causes(), table.signs()));
+    } else {
+      WeakAnswer answer = answer(read, built, table);
+      picture.ifPresent(file -> file.write(CausesPicture.of(answer)));
+      report = told(answer);
+    }
+    spec.commandLine().getOut().print(report);
+    spec.commandLine().getOut().flush();
+    return ExitStatus.DONE;
+  }
+
+  private String told(CausesAnswer answer) {
+    return format == Format.JSON ? CausesJson.of(answer) : CausesText.of(answer, Ink.ofTerminal());
+  }
+
+  private String told(WeakAnswer answer) {
+    return format == Format.JSON ? WeakJson.of(answer) : WeakText.of(answer, Ink.ofTerminal());
+  }
+
+  private WeakAnswer answer(Project read, AsBuilt built, Priors table) {
+    Visit visit =
+        readings
+            .map(file -> VisitReader.inFile(file, built))
+            .orElseGet(() -> VisitReader.inProject(read, built));
+    ToDoubleFunction<Cause> signs =
+        cause -> table.signs().factor(visit.signs(), cause.id().cause());
+    Diagnostician diagnostician =
+        Diagnostician.of(
+            built,
+            table.causes(),
+            visit.readings().stream().map(Reading::what).toList(),
+            notCalled ? Sizes.ALL : Sizes.CALLED_FOR);
+    Diagnosis diagnosis = diagnostician.explain(visit.readings(), signs);
+    return new WeakAnswer(
+        read.title(),
+        Shown.of(read),
+        project.changes(),
+        diagnostician.scope(),
+        visit,
+        diagnosis,
+        diagnostician.pairs(diagnosis, signs));
+  }
+
+  private static void requirePumps(Project project) {
+    List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
+    if (!planned.isEmpty()) {
+      PumpPlace place = planned.get(0);
+      throw new InvalidInput(
+          project.places().ofPart(place.line(), place.partIndex()),
+          "line \""
+              + place.line().value()
+              + "\": its pump is still to be chosen; a job that is weak was built with one, so name"
+              + " it here");
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package rillwright.cli.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.catalogue.SizeBelow;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.ProjectReader;
+import rillwright.cli.report.text.weak.TrialText;
+import rillwright.solver.study.diagnosis.cause.CauseTable;
+import rillwright.solver.study.diagnosis.inference.Diagnostician;
+import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.trial.Trial;
+import rillwright.solver.study.diagnosis.trial.TrialFigures;
+import rillwright.solver.study.diagnosis.trial.TrialJob;
+
+/** How good the answers of {@code weak} are, on simulated calls. */
+@Command(
+    name = "weak-trial",
+    hidden = true,
+    description = {
+      "Tries \"weak\" on simulated calls to some jobs: draws a fault, what would be read with its",
+      "errors, and tells how often the answer was right, how well its probabilities hold and what",
+      "following its advice was worth."
+    },
+    footerHeading = "%nExample:%n",
+    footer = {"  rillwright weak-trial pond.yaml stream.yaml --calls 600 --seed 1"})
+public final class WeakTrialCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Project files.")
+  private List<Path> files = List.of();
+
+  @Option(names = "--calls", paramLabel = "N", description = "How many calls; 600 if not given.")
+  private int calls = 600;
+
+  @Option(names = "--seed", paramLabel = "N", description = "Seed of the dice; 1 if not given.")
+  private long seed = 1;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    List<TrialJob> jobs = files.stream().map(WeakTrialCommand::job).toList();
+    TrialFigures figures = TrialFigures.of(Trial.run(jobs, calls, seed));
+    spec.commandLine().getOut().print(TrialText.of(figures, seed));
+    spec.commandLine().getOut().flush();
+    return ExitStatus.DONE;
+  }
+
+  private static TrialJob job(Path file) {
+    Project project = ProjectReader.read(file, List.of());
+    AsBuilt built = AsBuilt.of(project.network());
+    CauseTable causes = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
+    return new TrialJob(
+        project.title(), causes, Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR));
+  }
+}

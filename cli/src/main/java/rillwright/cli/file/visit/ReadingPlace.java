@@ -1,0 +1,164 @@
+package rillwright.cli.file.visit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Gauge;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.network.Tee;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.When;
+
+/** Finds the thing in a network that a reading is of, and tells what does not fit. */
+final class ReadingPlace {
+  private final Network network;
+
+  ReadingPlace(Network network) {
+    this.network = network;
+  }
+
+  /** Flow at a fall or outlet. */
+  Optional<Measurand> flow(Fields fields, When when) {
+    return point(fields, "a flow", "a fall or an outlet", ReadingPlace::letsWaterOut)
+        .map(point -> new Measurands.Flow(point.name(), when));
+  }
+
+  private static boolean letsWaterOut(Point point) {
+    return point instanceof Fall || point instanceof Outlet;
+  }
+
+  /** Head over a crest. */
+  Optional<Measurand> crestHead(Fields fields, When when) {
+    return point(fields, "a crest head", "a fall", Fall.class::isInstance)
+        .map(point -> new Measurands.CrestHead(point.name(), when));
+  }
+
+  /** Depth at a brink. */
+  Optional<Measurand> brink(Fields fields, When when) {
+    return point(fields, "a depth at the brink", "a fall with a crest", ReadingPlace::hasBrink)
+        .map(point -> new Measurands.Brink(point.name(), when));
+  }
+
+  private static boolean hasBrink(Point point) {
+    return point instanceof Fall fall && fall.weir().brinkDepthAt(1e-3).isPresent();
+  }
+
+  /** Level of open water. */
+  Optional<Measurand> level(Fields fields, When when) {
+    return point(
+            fields,
+            "a level",
+            "a chamber or a basin",
+            point -> List.of("chamber", "basin").contains(point.kind()))
+        .map(point -> new Measurands.Level(point.name(), when));
+  }
+
+  /** Pressure at a gauge or in a tee. */
+  Optional<Measurand> pressure(Fields fields, When when) {
+    if (fields.has("gauge")) {
+      return named(fields, "gauge", "gauge", gauges(), Function.identity())
+          .map(gauge -> new Measurands.GaugePressure(gauge, when));
+    }
+    return point(fields, "a pressure", "a tee with an elevation", ReadingPlace::hasElevation)
+        .map(point -> new Measurands.TeePressure(point.name(), when));
+  }
+
+  private static boolean hasElevation(Point point) {
+    return point instanceof Tee tee && tee.elevationM().isPresent();
+  }
+
+  private List<String> gauges() {
+    return network.lines().stream()
+        .flatMap(line -> line.parts().stream())
+        .filter(Gauge.class::isInstance)
+        .map(part -> ((Gauge) part).name())
+        .toList();
+  }
+
+  /** Power of a line's pump. */
+  Optional<Measurand> power(Fields fields, When when) {
+    return line(fields, "pump", "a running pump", part -> part instanceof Pump)
+        .map(line -> new Measurands.Power(line, when));
+  }
+
+  /** The line whose valve is shut. */
+  Optional<LineName> valve(Fields fields) {
+    return line(fields, "valve", "a valve", part -> part.kind().equals("valve"));
+  }
+
+  private Optional<LineName> line(
+      Fields fields, String field, String needed, Predicate<Part> kind) {
+    List<String> names = network.lines().stream().map(line -> line.name().value()).toList();
+    Optional<LineName> name = named(fields, field, "line", names, LineName::new);
+    Optional<Line> without =
+        name.map(network::line).filter(line -> line.parts().stream().noneMatch(kind));
+    if (without.isPresent()) {
+      List<String> those =
+          network.lines().stream()
+              .filter(line -> line.parts().stream().anyMatch(kind))
+              .map(line -> line.name().value())
+              .toList();
+      fields.fault(
+          field,
+          "line "
+              + PlainText.quoted(without.get().name().value())
+              + " has no "
+              + needed.substring(2)
+              + (those.isEmpty()
+                  ? "; no line has one"
+                  : "; one with it: " + Choices.listed(those)));
+      return Optional.empty();
+    }
+    return name;
+  }
+
+  private static <T> Optional<T> named(
+      Fields fields, String field, String what, List<String> names, Function<String, T> made) {
+    Optional<String> name = fields.requireText(field, names.isEmpty() ? "G1" : names.get(0));
+    if (name.isPresent() && !names.contains(name.get())) {
+      fields.fault(
+          field,
+          "there is no "
+              + what
+              + " "
+              + PlainText.quoted(name.get())
+              + Choices.hint(name.get(), names));
+      return Optional.empty();
+    }
+    return name.map(made);
+  }
+
+  private Optional<Point> point(Fields fields, String what, String needed, Predicate<Point> kind) {
+    List<String> names = network.points().stream().map(point -> point.name().value()).toList();
+    Optional<PointName> name = named(fields, "at", "point", names, PointName::new);
+    Optional<Point> point = name.map(network::point);
+    if (point.isPresent() && !kind.test(point.get())) {
+      List<String> those =
+          network.points().stream().filter(kind).map(p -> p.name().value()).toList();
+      fields.fault(
+          "at",
+          what
+              + " is read at "
+              + needed
+              + ", and "
+              + PlainText.quoted(point.get().name().value())
+              + " is not one"
+              + (those.isEmpty() ? "; there is none" : "; it could be " + Choices.listed(those)));
+      return Optional.empty();
+    }
+    return point;
+  }
+}

@@ -1,0 +1,118 @@
+package rillwright.cli.report.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.weak.CausePlace;
+import rillwright.cli.report.weak.Chance;
+import rillwright.cli.report.weak.Letters;
+import rillwright.cli.report.weak.ReadingWords;
+import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.curves.chart.content.CausesChart;
+import rillwright.curves.chart.content.CausesChart.Band;
+import rillwright.curves.chart.content.CausesChart.CauseBar;
+import rillwright.curves.chart.content.CausesChart.Mark;
+import rillwright.curves.chart.content.CausesChart.Strip;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.inference.Explanation;
+import rillwright.solver.study.diagnosis.inference.NextReading;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Reading;
+
+/** The picture of a weak fall: probabilities, and predictions against readings. */
+public final class CausesPicture {
+  private static final int MOST_CAUSES = 7;
+  private static final int MOST_MARKS = 4;
+  private static final int MOST_STRIPS = 7;
+  private static final double WORTH_SHOWING = 0.005;
+
+  private final WeakAnswer answer;
+  private final ReadingWords words;
+
+  private CausesPicture(WeakAnswer answer) {
+    this.answer = answer;
+    this.words = new ReadingWords(answer.units());
+  }
+
+  /** What is to be drawn. */
+  public static CausesChart of(WeakAnswer answer) {
+    return new CausesPicture(answer).chart();
+  }
+
+  private CausesChart chart() {
+    List<CauseBar> bars = new ArrayList<>();
+    for (Explanation cause : shown()) {
+      CauseId id = cause.cause().id();
+      String place = CausePlace.shortly(id);
+      bars.add(
+          new CauseBar(
+              bars.size() < lettered() ? Letters.of(bars.size()) : "",
+              id.cause() + (place.isEmpty() ? "" : ", " + place),
+              cause.probability(),
+              Chance.words(cause.probability())));
+    }
+    return new CausesChart(answer.title(), caption(), bars, strips());
+  }
+
+  private List<Explanation> shown() {
+    return answer.diagnosis().causes().stream().limit(MOST_CAUSES).toList();
+  }
+
+  /** How many causes have a letter: those that are likely at all, as far as there is room. */
+  private int lettered() {
+    return (int)
+        shown().stream()
+            .limit(MOST_MARKS)
+            .filter(cause -> cause.probability() >= WORTH_SHOWING)
+            .count();
+  }
+
+  private String caption() {
+    int readings = answer.diagnosis().readings().size();
+    if (readings == 0) {
+      return "Why it is weak, before anything is read";
+    }
+    String left = readings > MOST_STRIPS ? ", the first " + MOST_STRIPS + " of them shown" : "";
+    return "Why it is weak, by " + (readings == 1 ? "one reading" : readings + " readings") + left;
+  }
+
+  private List<Strip> strips() {
+    List<Reading> readings = answer.diagnosis().readings();
+    if (readings.isEmpty()) {
+      return answer.diagnosis().next().stream()
+          .limit(MOST_STRIPS)
+          .map(NextReading::what)
+          .map(what -> strip(what, Optional.empty()))
+          .toList();
+    }
+    return readings.stream()
+        .limit(MOST_STRIPS)
+        .map(reading -> strip(reading.what(), Optional.of(band(reading))))
+        .toList();
+  }
+
+  private Band band(Reading reading) {
+    return new Band(
+        reading.value(),
+        reading.tolerance().halfWidthAt(reading.value()),
+        words.value(reading.what(), reading.value()));
+  }
+
+  private Strip strip(Measurand what, Optional<Band> read) {
+    List<Mark> marks = new ArrayList<>();
+    List<Explanation> causes = shown();
+    for (int i = 0; i < lettered(); i++) {
+      String letter = Letters.of(i);
+      mark(what, letter, answer.predicted(what, causes.get(i).cause().id())).ifPresent(marks::add);
+    }
+    return new Strip(
+        words.opening(what), read, mark(what, "", answer.scope().asBuilt(what)), marks);
+  }
+
+  private Optional<Mark> mark(Measurand what, String letter, OptionalDouble value) {
+    return value.isPresent()
+        ? Optional.of(new Mark(letter, value.getAsDouble(), words.value(what, value.getAsDouble())))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,81 @@
+package rillwright.cli.report.text.weak;
+
+import java.util.List;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.weak.CausePlace;
+import rillwright.cli.report.weak.Chance;
+import rillwright.cli.report.weak.Letters;
+import rillwright.cli.report.weak.ReadingWords;
+import rillwright.cli.report.weak.SizePhrase;
+import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.solver.study.diagnosis.inference.Explanation;
+
+/** The causes, likeliest first: the first group with letters, then what is not ruled out. */
+final class CausesTable {
+  private static final double WORTH_TELLING = 0.01;
+
+  private CausesTable() {}
+
+  static void print(WeakAnswer answer, Page page) {
+    int group = answer.diagnosis().firstGroup().size();
+    TextTable table = heading("FIRST GROUP");
+    rows(table, answer, answer.diagnosis().firstGroup(), 0);
+    page.table(table);
+    page.paragraph(apart(answer, group));
+    List<Explanation> others =
+        answer.diagnosis().causes().stream()
+            .skip(group)
+            .filter(other -> other.probability() >= WORTH_TELLING)
+            .toList();
+    TextTable less = heading("LESS LIKELY");
+    rows(less, answer, others, group);
+    if (!less.isEmpty()) {
+      page.table(less);
+    }
+    int left = answer.diagnosis().causes().size() - group - others.size();
+    if (left > 0) {
+      page.paragraph("All " + left + " others are under 1 % each.");
+    }
+  }
+
+  private static TextTable heading(String heading) {
+    return new TextTable(heading)
+        .column("cause", Side.LEFT)
+        .column("chance", Side.RIGHT)
+        .column("how large", Side.LEFT)
+        .column("where", Side.LEFT);
+  }
+
+  private static void rows(
+      TextTable table, WeakAnswer answer, List<Explanation> causes, int firstLetter) {
+    for (int i = 0; i < causes.size(); i++) {
+      Explanation explanation = causes.get(i);
+      table.row(
+          Letters.of(firstLetter + i),
+          explanation.cause().id().cause(),
+          Chance.words(explanation.probability()),
+          SizePhrase.of(explanation, answer).orElse("-"),
+          CausePlace.words(explanation.cause().id(), answer.scope().job()));
+    }
+  }
+
+  private static String apart(WeakAnswer answer, int group) {
+    if (group == 1) {
+      return "It holds four fifths of the chances or more by itself.";
+    }
+    ReadingWords words = new ReadingWords(answer.units());
+    return answer
+        .diagnosis()
+        .toldApartBy()
+        .map(
+            next ->
+                "Together they hold four fifths of the chances. What tells them apart best: "
+                    + words.name(next.what())
+                    + ".")
+        .orElse(
+            "Together they hold four fifths of the chances. No reading tells them apart: open a"
+                + " union and look.");
+  }
+}

@@ -1,0 +1,62 @@
+package rillwright.cli.report.text.weak;
+
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.weak.ReadingWords;
+import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.solver.study.diagnosis.cause.Sign;
+import rillwright.solver.study.diagnosis.inference.Explanation;
+import rillwright.solver.study.diagnosis.reading.Reading;
+
+/** What was read, against what it would be as built and by the likeliest cause. */
+final class ReadTable {
+  private ReadTable() {}
+
+  static void print(WeakAnswer answer, Page page) {
+    Explanation first = answer.diagnosis().causes().get(0);
+    ReadingWords words = new ReadingWords(answer.units());
+    TextTable table =
+        new TextTable("READ")
+            .column("", Side.LEFT)
+            .column("read", Side.RIGHT)
+            .column("within", Side.RIGHT)
+            .column("as built", Side.RIGHT)
+            .column("by cause A", Side.RIGHT);
+    for (int i = 0; i < answer.diagnosis().readings().size(); i++) {
+      Reading reading = answer.diagnosis().readings().get(i);
+      table.row(
+          Integer.toString(i + 1),
+          words.opening(reading.what()),
+          words.value(reading.what(), reading.value()),
+          words.within(reading.what(), reading.tolerance()),
+          shown(words, reading, answer.scope().asBuilt(reading.what()), "nothing"),
+          shown(words, reading, first.predicted().get(i), "anything"));
+    }
+    if (!table.isEmpty()) {
+      page.table(table);
+    }
+    boolean idle =
+        answer.diagnosis().readings().stream()
+            .anyMatch(reading -> answer.scope().asBuilt(reading.what()).isEmpty());
+    if (idle) {
+      page.marked(
+          "! ",
+          "A reading that is \"nothing\" as built does not count: it is cut off on both sides,"
+              + " nothing holds the water there, or the pump's data sheet has no power.");
+    }
+    if (!answer.visit().signs().isEmpty()) {
+      page.paragraph(
+          "Seen and told: "
+              + answer.visit().signs().stream().map(Sign::words).collect(Collectors.joining(", "))
+              + ".");
+    }
+  }
+
+  private static String shown(
+      ReadingWords words, Reading reading, OptionalDouble value, String otherwise) {
+    return value.isPresent() ? words.value(reading.what(), value.getAsDouble()) : otherwise;
+  }
+}

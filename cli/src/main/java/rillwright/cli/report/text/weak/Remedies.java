@@ -1,0 +1,40 @@
+package rillwright.cli.report.text.weak;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.weak.CauseWords;
+import rillwright.cli.report.weak.Caution;
+import rillwright.cli.report.weak.Letters;
+import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.solver.study.diagnosis.inference.Explanation;
+
+/** What is usually done about each likely cause, and what to mind. */
+final class Remedies {
+  private static final double WORTH_TELLING = 0.03;
+
+  private Remedies() {}
+
+  static void print(WeakAnswer answer, Page page) {
+    page.heading("WHAT TO DO");
+    Map<String, String> letters = new LinkedHashMap<>();
+    List<Explanation> causes = answer.diagnosis().causes();
+    int group = answer.diagnosis().firstGroup().size();
+    for (int i = 0; i < causes.size(); i++) {
+      if (i < group || causes.get(i).probability() >= WORTH_TELLING) {
+        String mark = Letters.of(i);
+        letters.merge(causes.get(i).cause().id().cause(), mark, (one, other) -> one + " " + other);
+      }
+    }
+    letters.forEach(
+        (cause, mark) -> {
+          CauseWords words = CauseWords.of(cause);
+          page.marked("- ", mark + ", " + cause + ": " + words.remedy() + caution(words.caution()));
+        });
+  }
+
+  private static String caution(Caution caution) {
+    return caution == Caution.NONE ? "" : " " + caution.sentence();
+  }
+}

@@ -1,0 +1,60 @@
+package rillwright.cli.report.text.weak;
+
+import java.util.Locale;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.solver.study.diagnosis.trial.TrialFigures;
+
+/** The figures of a trial for people. */
+public final class TrialText {
+  private TrialText() {}
+
+  /** The page. */
+  public static String of(TrialFigures figures, long seed) {
+    Page page = new Page(Ink.PLAIN);
+    page.title(figures.calls() + " simulated calls, seed " + seed);
+    TextTable table =
+        new TextTable("FIGURE").column("here", Side.RIGHT).column("at least", Side.LEFT);
+    row(table, "first group holds the truth", figures.groupHolds(), "0.81");
+    row(table, "mean size of the first group", figures.groupSize(), "at most 4.4");
+    row(table, "gain over the prior, nats", figures.gainNats(), "1.35");
+    row(table, "p(truth) by the readings", figures.truthBefore(), "");
+    row(table, "after a random reading", figures.truthAfterRandom(), "");
+    row(table, "after the advised reading", figures.truthAfterAdvice(), "");
+    row(
+        table,
+        "advised above random",
+        figures.truthAfterAdvice() - figures.truthAfterRandom(),
+        "0.06");
+    row(table, "realised less promised bits", figures.surplusBits(), "within 0.15");
+    page.table(table);
+    TextTable bins =
+        new TextTable("PROBABILITY TOLD")
+            .column("entries", Side.RIGHT)
+            .column("told", Side.RIGHT)
+            .column("came true", Side.RIGHT)
+            .column("deviations", Side.RIGHT)
+            .column("at most", Side.LEFT);
+    for (TrialFigures.Bin bin : figures.calibration()) {
+      bins.row(
+          String.format(Locale.ROOT, "%.2f to %.2f", bin.from(), bin.to()),
+          Integer.toString(bin.entries()),
+          number(bin.told()),
+          number(bin.cameTrue()),
+          number(bin.deviations()),
+          "3");
+    }
+    page.table(bins);
+    return page.toString();
+  }
+
+  private static void row(TextTable table, String name, double value, String wanted) {
+    table.row(name, number(value), wanted);
+  }
+
+  private static String number(double value) {
+    return String.format(Locale.ROOT, "%.3f", value);
+  }
+}

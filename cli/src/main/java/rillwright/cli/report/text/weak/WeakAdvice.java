@@ -1,0 +1,173 @@
+package rillwright.cli.report.text.weak;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.CausePlace;
+import rillwright.cli.report.weak.CauseWords;
+import rillwright.cli.report.weak.Chance;
+import rillwright.cli.report.weak.ReadingWords;
+import rillwright.cli.report.weak.SizePhrase;
+import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.inference.Explanation;
+import rillwright.solver.study.diagnosis.inference.NextReading;
+import rillwright.solver.study.diagnosis.inference.PairExplanation;
+import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.When;
+
+/** The answer in a few sentences. */
+final class WeakAdvice {
+  /** A chamber within this of its intake is down at it, m. */
+  private static final double AT_INTAKE_M = 0.01;
+
+  /** A cause less likely than this is no answer yet. */
+  private static final double STANDS_OUT = 0.3;
+
+  private static final double DOES_NOT_FIT_DEVIATIONS = 3;
+
+  private final WeakAnswer answer;
+  private final ShownUnits units;
+  private final ReadingWords words;
+
+  WeakAdvice(WeakAnswer answer) {
+    this.answer = answer;
+    this.units = answer.units();
+    this.words = new ReadingWords(units);
+  }
+
+  void print(Page page) {
+    page.blank();
+    if (answer.diagnosis().readings().isEmpty()) {
+      page.paragraph(
+          "Nothing was read yet, so this is what experience says of such a job, no more. Take the"
+              + " first of the readings below.");
+    }
+    Explanation first = answer.diagnosis().causes().get(0);
+    page.paragraph(mostLikely(first));
+    answer.diagnosis().toldApartBy().flatMap(this::toldApart).ifPresent(page::paragraph);
+    doesNotFit(first).forEach(sentence -> page.marked("! ", sentence));
+    pairs(page);
+  }
+
+  private String mostLikely(Explanation first) {
+    CauseId id = first.cause().id();
+    CauseWords cause = CauseWords.of(id.cause());
+    boolean standsOut = first.probability() >= STANDS_OUT;
+    String sentence =
+        (standsOut ? "Most likely " : "No cause stands out yet. The likeliest is that ")
+            + cause.statement()
+            + (id.at().isPresent() ? " (" + CausePlace.words(id, answer.scope().job()) + ")" : "")
+            + ", "
+            + Chance.about(first.probability());
+    List<String> clauses = new ArrayList<>();
+    SizePhrase.of(first, answer).ifPresent(phrase -> clauses.add("it " + phrase));
+    starved(id).ifPresent(clauses::add);
+    String because = clauses.isEmpty() ? "" : ": " + String.join(" and ", clauses);
+    String then = standsOut ? " Look there first." : " Read on before anything is taken apart.";
+    return sentence + because + "." + (id.at().isPresent() ? then : "");
+  }
+
+  /** "the chamber is down at the pump's intake", where a cause pulls it down. */
+  private Optional<String> starved(CauseId cause) {
+    for (var point : answer.scope().job().network().points()) {
+      if (point instanceof Chamber chamber) {
+        OptionalDouble level =
+            answer.predicted(new Measurands.Level(chamber.name(), new When.Running()), cause);
+        if (level.isPresent() && level.getAsDouble() < chamber.intakeM() + AT_INTAKE_M) {
+          return Optional.of("\"" + chamber.name() + "\" is down at the pump's intake");
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<String> toldApart(NextReading next) {
+    List<NextReading.Expected> members =
+        next.predicted().stream().filter(expected -> expected.value().isPresent()).toList();
+    if (members.size() < 2) {
+      return Optional.empty();
+    }
+    NextReading.Expected one = members.get(0);
+    NextReading.Expected other = members.get(1);
+    double apart = 0;
+    for (NextReading.Expected member : members) {
+      double distance = Math.abs(member.value().getAsDouble() - one.value().getAsDouble());
+      if (distance > 1.5 * apart) {
+        apart = distance;
+        other = member;
+      }
+    }
+    double seen = next.what().usualTolerance().halfWidthAt(one.value().getAsDouble());
+    if (apart < seen) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        words.opening(next.what())
+            + " would tell "
+            + told(next, one)
+            + " from "
+            + told(next, other)
+            + ".");
+  }
+
+  private String told(NextReading next, NextReading.Expected expected) {
+    return CauseWords.of(expected.cause().id().cause()).noun()
+        + " ("
+        + words.value(next.what(), expected.value().getAsDouble())
+        + ")";
+  }
+
+  private List<String> doesNotFit(Explanation first) {
+    List<String> sentences = new ArrayList<>();
+    for (int i = 0; i < first.predicted().size(); i++) {
+      Reading reading = answer.diagnosis().readings().get(i);
+      OptionalDouble predicted = first.predicted().get(i);
+      if (predicted.isPresent()
+          && Math.abs(answer.scope().misfit(reading, predicted.getAsDouble()))
+              > DOES_NOT_FIT_DEVIATIONS) {
+        sentences.add(
+            words.opening(reading.what())
+                + " does not fit even that: it would be "
+                + words.value(reading.what(), predicted.getAsDouble())
+                + ", and "
+                + words.value(reading.what(), reading.value())
+                + " was read. Read it again.");
+      }
+    }
+    return sentences;
+  }
+
+  private void pairs(Page page) {
+    if (answer.pairs().isEmpty()) {
+      return;
+    }
+    page.marked(
+        "! ",
+        "No single cause fits well. Two at once might (four readings seldom settle a pair; half of"
+            + " the pairs look like one wrong single):");
+    for (PairExplanation pair : answer.pairs()) {
+      page.marked(
+          "- ",
+          CauseWords.of(pair.one().id().cause()).noun()
+              + sized(pair.one().id(), pair.sizeOfOne())
+              + " with "
+              + CauseWords.of(pair.other().id().cause()).noun()
+              + sized(pair.other().id(), pair.sizeOfOther())
+              + ", "
+              + Chance.words(pair.share())
+              + " of the pairs tried");
+    }
+  }
+
+  private String sized(CauseId id, OptionalDouble size) {
+    String place = CausePlace.words(id, answer.scope().job());
+    String phrase = SizePhrase.of(id, size, answer).map(text -> ", " + text).orElse("");
+    return place.isEmpty() && phrase.isEmpty() ? "" : " (" + place + phrase + ")";
+  }
+}

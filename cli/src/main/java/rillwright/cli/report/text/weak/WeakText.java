@@ -1,0 +1,23 @@
+package rillwright.cli.report.text.weak;
+
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.weak.WeakAnswer;
+
+/** Why a fall is weak, for people. */
+public final class WeakText {
+  private WeakText() {}
+
+  /** The page. */
+  public static String of(WeakAnswer answer, Ink ink) {
+    Page page = new Page(ink);
+    page.title(answer.title());
+    answer.changes().forEach(change -> page.marked("changed: ", change));
+    new WeakAdvice(answer).print(page);
+    ReadTable.print(answer, page);
+    CausesTable.print(answer, page);
+    NextTable.print(answer, page);
+    Remedies.print(answer, page);
+    return page.toString();
+  }
+}

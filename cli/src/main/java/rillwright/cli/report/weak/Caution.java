@@ -1,0 +1,33 @@
+package rillwright.cli.report.weak;
+
+/** A short caution that stands beside a remedy or a reading. */
+public enum Caution {
+  NONE(""),
+  HANDS("Isolate the supply before anyone reaches in."),
+  ELECTRICIAN(
+      "Isolate the supply; wiring and controllers are a licensed electrician's, by the local code."
+          + " Never defeat a GFCI or RCD that trips."),
+  DIGGING(
+      "Have buried services located before you dig; a trench from 5 ft (1.5 m) needs protection, by"
+          + " the local rules."),
+  OPEN_WATER("Open water drowns small children: keep watch while covers and grates are off."),
+  UPHILL(
+      "Water held uphill: keep the overflow free and the bank firm; a large volume is an engineer's"
+          + " to judge."),
+  PRESSURE(
+      "Stop the pump and let the pressure off before you open a union; hose under pressure kicks."),
+  SUCTION(
+      "Isolate the supply before anyone reaches in, and never leave an open suction where a person"
+          + " can reach it.");
+
+  private final String sentence;
+
+  Caution(String sentence) {
+    this.sentence = sentence;
+  }
+
+  /** The caution; empty for none. */
+  public String sentence() {
+    return sentence;
+  }
+}

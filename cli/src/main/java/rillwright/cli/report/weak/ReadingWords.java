@@ -1,0 +1,157 @@
+package rillwright.cli.report.weak;
+
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
+import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Tolerance;
+import rillwright.solver.study.diagnosis.reading.When;
+
+/** Words for readings: what they are, what they show. */
+public final class ReadingWords {
+  private final ShownUnits units;
+
+  /** Words in units. */
+  public ReadingWords(ShownUnits units) {
+    this.units = units;
+  }
+
+  /** What a readable is: "gauge G1, valve of "supply" shut". */
+  public String name(Measurand readable) {
+    return readable.tell(new Name()) + state(readable.when());
+  }
+
+  /** The same to begin a sentence with: "Gauge G1 ...". */
+  public String opening(Measurand readable) {
+    String name = name(readable);
+    return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
+  }
+
+  private static String state(When when) {
+    return when.shutIn()
+        .map(line -> ", valve of " + quoted(line.value()) + " shut")
+        .orElseGet(() -> when.equals(new When.Running()) ? "" : ", " + when.name());
+  }
+
+  private static String quoted(String name) {
+    return PlainText.quoted(name);
+  }
+
+  /** A value of it: "2,100 gph". */
+  public String value(Measurand readable, double value) {
+    return readable.tell(new Shown(value));
+  }
+
+  /** How closely it is read: "7 %", "2 mm". */
+  public String within(Measurand readable, Tolerance tolerance) {
+    return tolerance.absolute() == 0
+        ? units.share(tolerance.share())
+        : readable.tell(new Fine(tolerance.absolute()));
+  }
+
+  private static final class Name implements Teller<String> {
+    @Override
+    public String flow(Measurands.Flow flow) {
+      return "flow at " + quoted(flow.point().value());
+    }
+
+    @Override
+    public String crestHead(Measurands.CrestHead head) {
+      return "head over the crest of " + quoted(head.fall().value());
+    }
+
+    @Override
+    public String brink(Measurands.Brink brink) {
+      return "depth at the lip of " + quoted(brink.fall().value());
+    }
+
+    @Override
+    public String teePressure(Measurands.TeePressure pressure) {
+      return "pressure at the tee " + quoted(pressure.tee().value());
+    }
+
+    @Override
+    public String gaugePressure(Measurands.GaugePressure pressure) {
+      return "gauge " + PlainText.harmless(pressure.gauge());
+    }
+
+    @Override
+    public String level(Measurands.Level level) {
+      return "level of " + quoted(level.point().value());
+    }
+
+    @Override
+    public String power(Measurands.Power power) {
+      return "power of the pump in " + quoted(power.line().value());
+    }
+  }
+
+  /** A small difference of its values. */
+  private final class Fine extends Shown {
+    private final double difference;
+
+    Fine(double difference) {
+      super(difference);
+      this.difference = difference;
+    }
+
+    @Override
+    public String teePressure(Measurands.TeePressure pressure) {
+      return units.finePressure(difference);
+    }
+
+    @Override
+    public String gaugePressure(Measurands.GaugePressure pressure) {
+      return units.finePressure(difference);
+    }
+
+    @Override
+    public String level(Measurands.Level level) {
+      return units.fineDepth(difference);
+    }
+  }
+
+  private class Shown implements Teller<String> {
+    private final double value;
+
+    Shown(double value) {
+      this.value = value;
+    }
+
+    @Override
+    public String flow(Measurands.Flow flow) {
+      return units.flow(value);
+    }
+
+    @Override
+    public String crestHead(Measurands.CrestHead head) {
+      return units.fineDepth(value);
+    }
+
+    @Override
+    public String brink(Measurands.Brink brink) {
+      return units.fineDepth(value);
+    }
+
+    @Override
+    public String teePressure(Measurands.TeePressure pressure) {
+      return units.pressure(value);
+    }
+
+    @Override
+    public String gaugePressure(Measurands.GaugePressure pressure) {
+      return units.pressure(value);
+    }
+
+    @Override
+    public String level(Measurands.Level level) {
+      return units.depth(value);
+    }
+
+    @Override
+    public String power(Measurands.Power power) {
+      return units.power(value);
+    }
+  }
+}

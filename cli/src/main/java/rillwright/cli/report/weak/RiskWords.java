@@ -1,0 +1,39 @@
+package rillwright.cli.report.weak;
+
+import rillwright.solver.study.diagnosis.reading.Effort.Risk;
+
+/**
+ * What to mind while something is read.
+ *
+ * @param mark that stands beside the reading; empty where there is nothing to mind
+ * @param sentence what to mind
+ */
+public record RiskWords(String mark, String sentence) {
+
+  /** The words for a risk. */
+  public static RiskWords of(Risk risk) {
+    return switch (risk) {
+      case NONE -> new RiskWords("", "");
+      case SHUT_OFF ->
+          new RiskWords(
+              "*",
+              "Valve shut: ten seconds at most, not where soft or flexible hose stands under the"
+                  + " pressure, never with a positive-displacement pump; open it slowly.");
+      case ELECTRICITY ->
+          new RiskWords(
+              "+",
+              "Electricity by water: a plug-in meter that stays dry, behind a GFCI or RCD; anything"
+                  + " at the wiring is a licensed electrician's, by the local code.");
+      case OPEN_WATER ->
+          new RiskWords(
+              "~",
+              "Read with a ruler or staff from the edge, the pump's supply isolated before anyone"
+                  + " reaches in; open water drowns small children.");
+      case PUMP_OFF ->
+          new RiskWords(
+              "o",
+              "Pump off: read once the water stands still; see that the pond has room for what"
+                  + " comes back down.");
+    };
+  }
+}

@@ -1,0 +1,31 @@
+package rillwright.cli.report.weak;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.inference.Explanation;
+
+/** How large a cause would be, in a few words. */
+public final class SizePhrase {
+  private SizePhrase() {}
+
+  /** "passes 2,100 gph"; empty without a size. */
+  public static Optional<String> of(Explanation explanation, WeakAnswer answer) {
+    return of(explanation.cause().id(), explanation.size(), answer);
+  }
+
+  /** The same of a cause at a size. */
+  public static Optional<String> of(CauseId id, OptionalDouble size, WeakAnswer answer) {
+    if (size.isEmpty()) {
+      return Optional.empty();
+    }
+    String words =
+        CauseWords.of(id.cause())
+            .size()
+            .of(
+                size.getAsDouble(),
+                CausePlace.pumpFlowM3PerS(id, answer.scope().job()),
+                answer.units());
+    return words.isEmpty() ? Optional.empty() : Optional.of(words);
+  }
+}

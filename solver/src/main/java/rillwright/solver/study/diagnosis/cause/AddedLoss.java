@@ -1,0 +1,145 @@
+package rillwright.solver.study.diagnosis.cause;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.minor.VelocityHeadLoss;
+import rillwright.solver.network.CheckValve;
+import rillwright.solver.network.HighPoint;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Loss;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Valve;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.PartPlace;
+
+/** A cause that adds a loss coefficient K somewhere in a line. */
+record AddedLoss(
+    String name, String where, double greatest, double weight, Function<Network, List<Spot>> spots)
+    implements CauseKind {
+
+  /** Where K is added, and on which bore. */
+  private record Spot(CauseId id, PartPlace place, boolean before, Bore bore) {}
+
+  static AddedLoss intakeCagePacked() {
+    String name = "intake cage packed";
+    return new AddedLoss(
+        name,
+        "K added at the pump's inlet",
+        600,
+        0.12,
+        network -> {
+          List<Spot> spots = new ArrayList<>();
+          for (PartPlace place : Places.ofParts(network, Places::isRunningPump)) {
+            network
+                .line(place.line())
+                .mainBore()
+                .ifPresent(bore -> spots.add(new Spot(CauseId.at(name, place), place, true, bore)));
+          }
+          return spots;
+        });
+  }
+
+  static AddedLoss valvePartShut() {
+    String name = "valve part shut";
+    return new AddedLoss(
+        name,
+        "K added",
+        600,
+        0.08,
+        network -> atParts(network, name, part -> part instanceof Valve valve && !valve.isShut()));
+  }
+
+  static AddedLoss checkValveStuck() {
+    String name = "check valve stuck";
+    return new AddedLoss(
+        name,
+        "K added",
+        600,
+        0.06,
+        network -> atParts(network, name, CheckValve.class::isInstance));
+  }
+
+  static AddedLoss hoseKinked() {
+    String name = "hose kinked";
+    return new AddedLoss(
+        name,
+        "K added after the last part",
+        600,
+        0.05,
+        network -> {
+          List<Spot> spots = new ArrayList<>();
+          for (Line line : Places.withRun(network)) {
+            PartPlace last = new PartPlace(line.name(), line.parts().size() - 1);
+            CauseId id = CauseId.at(name, line.name().value());
+            spots.add(new Spot(id, last, false, line.mainBore().orElseThrow()));
+          }
+          return spots;
+        });
+  }
+
+  static AddedLoss airAtHighPoint() {
+    String name = "air at a high point";
+    return new AddedLoss(
+        name,
+        "K added there",
+        100,
+        0.02,
+        network -> {
+          List<Spot> spots = new ArrayList<>();
+          for (PartPlace place : Places.ofParts(network, HighPoint.class::isInstance)) {
+            HighPoint point = (HighPoint) Places.part(network, place);
+            point
+                .pipeBore()
+                .or(() -> network.line(place.line()).mainBore())
+                .ifPresent(
+                    bore -> spots.add(new Spot(CauseId.at(name, place), place, false, bore)));
+          }
+          return spots;
+        });
+  }
+
+  private static List<Spot> atParts(
+      Network network, String name, java.util.function.Predicate<Part> kind) {
+    return Places.ofParts(network, kind).stream()
+        .map(
+            place ->
+                new Spot(
+                    CauseId.at(name, place),
+                    place,
+                    false,
+                    Places.part(network, place).bore().orElseThrow()))
+        .toList();
+  }
+
+  @Override
+  public Quantity quantity() {
+    return Quantity.ratio(where);
+  }
+
+  @Override
+  public Optional<SizeRange> sizes() {
+    return Optional.of(SizeRange.log(1, greatest));
+  }
+
+  @Override
+  public List<Site> sitesIn(AsBuilt job) {
+    return spots.apply(job.network()).stream().map(AddedLoss::site).toList();
+  }
+
+  private static Site site(Spot spot) {
+    return new Site(
+        spot.id(),
+        (k, job) -> {
+          Loss loss = new Loss(new VelocityHeadLoss(k, spot.bore()), Optional.of(spot.bore()));
+          if (spot.before()) {
+            job.addBefore(spot.place(), loss);
+          } else {
+            job.addAfter(spot.place(), loss);
+          }
+        });
+  }
+}

@@ -1,0 +1,97 @@
+package rillwright.solver.study.diagnosis.cause;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import rillwright.solver.network.Run;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+
+/**
+ * All causes at all places of a job, with how likely each is before any reading. The weights are
+ * common practice, without a source: what crews find when they are called because a fall is weak.
+ *
+ * @param causes in the order in which they are told; priors sum to 1
+ */
+public record CauseTable(List<Cause> causes) {
+  /** Name of the cause that nothing is wrong. */
+  public static final String NOTHING_WRONG = "nothing wrong";
+
+  /** Name of what no cause in the list describes. */
+  public static final String NONE_OF_THESE = "none of these";
+
+  private static final double NONE_OF_THESE_WEIGHT = 0.04;
+
+  public CauseTable {
+    causes = normalised(causes);
+  }
+
+  private static List<Cause> normalised(List<Cause> causes) {
+    double sum = causes.stream().mapToDouble(Cause::prior).sum();
+    if (!(sum > 0)) {
+      throw new IllegalArgumentException("one cause at least must be possible");
+    }
+    return causes.stream().map(cause -> cause.withPrior(cause.prior() / sum)).toList();
+  }
+
+  /** The kinds of causes, but for {@link #NONE_OF_THESE}. */
+  static List<CauseKind> kinds(Function<Run, Optional<Run>> sizeBelow) {
+    return List.of(
+        new SkimmerClogged(),
+        CloggedShare.net(),
+        AddedLoss.intakeCagePacked(),
+        PumpFault.worn(),
+        PumpFault.slow(),
+        PumpFault.backwards(),
+        PumpFault.air(),
+        AddedLoss.valvePartShut(),
+        AddedLoss.checkValveStuck(),
+        AddedLoss.hoseKinked(),
+        AddedLoss.airAtHighPoint(),
+        CloggedShare.filter(),
+        new MatsClogged(),
+        new PipeFault.Fouled(),
+        new PipeFault.Smaller(sizeBelow),
+        FallFault.moreLift(),
+        new Leak.Buried(),
+        new Leak.Bypass(),
+        new IdlePump(),
+        new PondLow(),
+        FallFault.streamLeak(),
+        FallFault.crestWider(),
+        FallFault.crestNotLevel(),
+        new NothingWrong());
+  }
+
+  /**
+   * The causes of a job: the weight of each shared equally over the places where it can sit, those
+   * without a place left out, the rest brought to a sum of 1.
+   *
+   * @param sizeBelow a run of pipe one size smaller; empty where there is none
+   */
+  public static CauseTable of(AsBuilt job, Function<Run, Optional<Run>> sizeBelow) {
+    List<Cause> causes = new ArrayList<>();
+    for (CauseKind kind : kinds(sizeBelow)) {
+      List<Site> sites = kind.sitesIn(job);
+      for (Site site : sites) {
+        causes.add(
+            new Cause(
+                site.id(),
+                kind.quantity(),
+                kind.sizes(),
+                kind.weight() / sites.size(),
+                Optional.of(site.effect()),
+                kind.name().equals(NOTHING_WRONG)));
+      }
+    }
+    causes.add(
+        new Cause(
+            CauseId.anywhere(NONE_OF_THESE),
+            Quantity.ofNoSize("any reading"),
+            Optional.empty(),
+            NONE_OF_THESE_WEIGHT,
+            Optional.empty(),
+            true));
+    return new CauseTable(causes);
+  }
+}

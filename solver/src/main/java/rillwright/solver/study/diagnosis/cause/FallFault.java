@@ -1,0 +1,87 @@
+package rillwright.solver.study.diagnosis.cause;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.solver.law.weir.TiltedCrest;
+import rillwright.solver.law.weir.WiderCrest;
+import rillwright.solver.network.Fall;
+import rillwright.solver.study.diagnosis.job.Alteration;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+
+/** A cause at a fall. */
+record FallFault(
+    String name, Quantity quantity, SizeRange range, double weight, boolean needsCrest, At effect)
+    implements CauseKind {
+
+  /** What it makes of a fall. */
+  interface At {
+    void apply(Fall fall, double size, Alteration job);
+  }
+
+  static FallFault moreLift() {
+    return new FallFault(
+        "more lift than drawn",
+        Quantity.length("crest higher by", 100),
+        SizeRange.even(0.05, 2),
+        0.04,
+        false,
+        (fall, size, job) ->
+            job.changePoint(
+                Fall.class, fall.name(), f -> f.withCrest(f.crestM() + size, f.weir())));
+  }
+
+  static FallFault streamLeak() {
+    return new FallFault(
+        "stream leak",
+        Quantity.share("share lost between crest and reading"),
+        SizeRange.even(0.05, 0.7),
+        0.04,
+        false,
+        (fall, size, job) -> job.loseAfter(fall.name(), size));
+  }
+
+  static FallFault crestWider() {
+    return new FallFault(
+        "crest wider",
+        Quantity.ratio("width \u00d7"),
+        SizeRange.even(1.1, 2.5),
+        0.01,
+        true,
+        (fall, size, job) ->
+            job.changePoint(
+                Fall.class,
+                fall.name(),
+                f -> f.withCrest(f.crestM(), new WiderCrest(f.weir(), size))));
+  }
+
+  static FallFault crestNotLevel() {
+    return new FallFault(
+        "crest not level",
+        Quantity.length("one end lower by", 1),
+        SizeRange.even(0.003, 0.03),
+        0.01,
+        true,
+        (fall, size, job) ->
+            job.changePoint(
+                Fall.class,
+                fall.name(),
+                f -> f.withCrest(f.crestM() - size, new TiltedCrest(f.weir(), size))));
+  }
+
+  @Override
+  public Optional<SizeRange> sizes() {
+    return Optional.of(range);
+  }
+
+  @Override
+  public List<Site> sitesIn(AsBuilt job) {
+    return Places.falls(job.network()).stream()
+        .filter(fall -> !needsCrest || fall.weir().hasCrest())
+        .map(
+            fall ->
+                new Site(
+                    CauseId.at(name, fall.name().value()),
+                    (size, altered) -> effect.apply(fall, size, altered)))
+        .toList();
+  }
+}

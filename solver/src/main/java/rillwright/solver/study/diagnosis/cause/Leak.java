@@ -1,0 +1,116 @@
+package rillwright.solver.study.diagnosis.cause;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Run;
+import rillwright.solver.network.Tee;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.PartPlace;
+
+/** Water that leaves a pipe where it should not. */
+final class Leak {
+  private static final Quantity DRAW = Quantity.ratio("draw \u00f7 the as-built pump flow");
+
+  private Leak() {}
+
+  /** At a tee or in the middle of a line's longest run. */
+  record Buried() implements CauseKind {
+    @Override
+    public String name() {
+      return "leak";
+    }
+
+    @Override
+    public Quantity quantity() {
+      return DRAW;
+    }
+
+    @Override
+    public Optional<SizeRange> sizes() {
+      return Optional.of(SizeRange.even(0.02, 0.8));
+    }
+
+    @Override
+    public double weight() {
+      return 0.04;
+    }
+
+    @Override
+    public List<Site> sitesIn(AsBuilt job) {
+      List<Site> sites = new ArrayList<>();
+      for (var point : job.network().points()) {
+        if (point instanceof Tee) {
+          double pumpFlow = job.pumpFlowM3PerS(point.name());
+          sites.add(
+              new Site(
+                  CauseId.at(name(), point.name().value()),
+                  (size, altered) -> altered.drawAt(point.name(), size * pumpFlow)));
+        }
+      }
+      for (Line line : Places.withRun(job.network())) {
+        double pumpFlow = job.pumpFlowM3PerS(line.name());
+        PartPlace run = longestRun(line);
+        sites.add(
+            new Site(
+                CauseId.at(name(), line.name().value()),
+                (size, altered) -> altered.drawInTheMiddleOf(run, size * pumpFlow)));
+      }
+      return sites;
+    }
+
+    private static PartPlace longestRun(Line line) {
+      int longest = -1;
+      double length = 0;
+      for (int i = 0; i < line.parts().size(); i++) {
+        if (line.parts().get(i) instanceof Run run && run.lengthM() > length) {
+          longest = i;
+          length = run.lengthM();
+        }
+      }
+      return new PartPlace(line.name(), longest);
+    }
+  }
+
+  /** A branch left open just after a pump. */
+  record Bypass() implements CauseKind {
+    @Override
+    public String name() {
+      return "bypass open";
+    }
+
+    @Override
+    public Quantity quantity() {
+      return DRAW;
+    }
+
+    @Override
+    public Optional<SizeRange> sizes() {
+      return Optional.of(SizeRange.even(0.05, 0.7));
+    }
+
+    @Override
+    public double weight() {
+      return 0.02;
+    }
+
+    @Override
+    public List<Site> sitesIn(AsBuilt job) {
+      List<Site> sites = new ArrayList<>();
+      for (Line line : job.network().lines()) {
+        Places.firstIndex(line, Places::isRunningPump)
+            .ifPresent(
+                index -> {
+                  PartPlace pump = new PartPlace(line.name(), index);
+                  double pumpFlow = job.pumpFlowM3PerS(line.name());
+                  sites.add(
+                      new Site(
+                          CauseId.at(name(), line.name().value()),
+                          (size, altered) -> altered.drawAfter(pump, size * pumpFlow)));
+                });
+      }
+      return sites;
+    }
+  }
+}

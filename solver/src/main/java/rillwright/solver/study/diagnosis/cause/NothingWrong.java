@@ -1,0 +1,34 @@
+package rillwright.solver.study.diagnosis.cause;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+
+/** All is as it was built: it was sold too small. */
+record NothingWrong() implements CauseKind {
+
+  @Override
+  public String name() {
+    return CauseTable.NOTHING_WRONG;
+  }
+
+  @Override
+  public Quantity quantity() {
+    return Quantity.ofNoSize("as built: sold too small");
+  }
+
+  @Override
+  public Optional<SizeRange> sizes() {
+    return Optional.empty();
+  }
+
+  @Override
+  public double weight() {
+    return 0.05;
+  }
+
+  @Override
+  public List<Site> sitesIn(AsBuilt job) {
+    return List.of(new Site(CauseId.anywhere(name()), (size, altered) -> {}));
+  }
+}

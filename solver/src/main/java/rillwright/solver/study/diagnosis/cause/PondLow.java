@@ -1,0 +1,67 @@
+package rillwright.solver.study.diagnosis.cause;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Skimmer;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+
+/** A pond that stands lower over its skimmer's sill. */
+record PondLow() implements CauseKind {
+
+  @Override
+  public String name() {
+    return "pond low";
+  }
+
+  @Override
+  public Quantity quantity() {
+    return Quantity.share("level lower by, \u00f7 depth over the skimmer's sill");
+  }
+
+  @Override
+  public Optional<SizeRange> sizes() {
+    return Optional.of(SizeRange.even(0.1, 0.95));
+  }
+
+  @Override
+  public double weight() {
+    return 0.04;
+  }
+
+  @Override
+  public List<Site> sitesIn(AsBuilt job) {
+    List<Site> sites = new ArrayList<>();
+    for (var point : job.network().points()) {
+      if (point instanceof Basin basin) {
+        OptionalDouble sill = lowestSillM(job.network(), basin);
+        if (sill.isPresent() && sill.getAsDouble() < basin.levelM()) {
+          double depth = basin.levelM() - sill.getAsDouble();
+          sites.add(
+              new Site(
+                  CauseId.at(name(), basin.name().value()),
+                  (size, altered) ->
+                      altered.changePoint(
+                          Basin.class, basin.name(), b -> b.withLevel(b.levelM() - size * depth))));
+        }
+      }
+    }
+    return sites;
+  }
+
+  private static OptionalDouble lowestSillM(Network network, Basin basin) {
+    OptionalDouble lowest = OptionalDouble.empty();
+    for (Line line : network.lines()) {
+      for (var part : line.parts()) {
+        if (part instanceof Skimmer skimmer && line.from().equals(basin.name())) {
+          lowest = OptionalDouble.of(Math.min(skimmer.sillM(), lowest.orElse(skimmer.sillM())));
+        }
+      }
+    }
+    return lowest;
+  }
+}

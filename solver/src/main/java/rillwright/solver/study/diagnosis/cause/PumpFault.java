@@ -1,0 +1,93 @@
+package rillwright.solver.study.diagnosis.cause;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import rillwright.solver.law.pump.PumpCurve;
+import rillwright.solver.law.pump.PumpPoint;
+import rillwright.solver.network.Pump;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+
+/** A cause that changes what a running pump gives. */
+record PumpFault(
+    String name, String what, SizeRange range, double weight, BiFunction<Pump, Double, Pump> change)
+    implements CauseKind {
+  /** Above 0.1, which turning backwards takes off. */
+  private static final double LEAST = 0.12;
+
+  private static final double GREATEST = 1.5;
+
+  static PumpFault worn() {
+    return new PumpFault(
+        "pump worn",
+        "heads \u00d7",
+        SizeRange.even(0.4, 0.98),
+        0.10,
+        (pump, s) -> scaled(pump, 1, s, 1));
+  }
+
+  static PumpFault slow() {
+    return new PumpFault(
+        "pump slow",
+        "speed \u00d7",
+        SizeRange.even(0.5, 0.98),
+        0.04,
+        (pump, s) -> pump.atSpeed(s * pump.set().speed()));
+  }
+
+  static PumpFault backwards() {
+    return new PumpFault(
+        "pump turning backwards",
+        "heads \u00d7; flows \u00d7 that less 0.1, power \u00d7 0.8",
+        SizeRange.even(0.45, 0.7),
+        0.01,
+        (pump, s) -> scaled(pump, s - 0.1, s, 0.8));
+  }
+
+  static PumpFault air() {
+    return new PumpFault(
+        "air in the pump",
+        "heads \u00d7; power \u00d7 (0.4 + 0.6 of that)",
+        SizeRange.even(0.5, 0.97),
+        0.05,
+        (pump, s) -> scaled(pump, 1, s, 0.4 + 0.6 * s));
+  }
+
+  private static Pump scaled(Pump pump, double flow, double head, double power) {
+    List<PumpPoint> points =
+        pump.set().curve().points().stream()
+            .map(
+                point ->
+                    new PumpPoint(
+                        flow * point.flowM3PerS(),
+                        head * point.headM(),
+                        point.powerW().isPresent()
+                            ? OptionalDouble.of(power * point.powerW().getAsDouble())
+                            : OptionalDouble.empty()))
+            .toList();
+    return pump.withCurve(new PumpCurve(points));
+  }
+
+  @Override
+  public Quantity quantity() {
+    return new Quantity(what, "1", LEAST, GREATEST);
+  }
+
+  @Override
+  public Optional<SizeRange> sizes() {
+    return Optional.of(range);
+  }
+
+  @Override
+  public List<Site> sitesIn(AsBuilt job) {
+    return Places.ofParts(job.network(), Places::isRunningPump).stream()
+        .map(
+            place ->
+                new Site(
+                    CauseId.at(name, place),
+                    (size, altered) ->
+                        altered.changePart(place, Pump.class, pump -> change.apply(pump, size))))
+        .toList();
+  }
+}

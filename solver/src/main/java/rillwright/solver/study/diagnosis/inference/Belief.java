@@ -1,0 +1,22 @@
+package rillwright.solver.study.diagnosis.inference;
+
+import java.util.OptionalDouble;
+
+/** What is believed of one cause when something was read, supposed that it is at work. */
+interface Belief {
+
+  /** Natural logarithm of how likely the readings are; negative infinity if they cannot be. */
+  double logEvidence();
+
+  /** How large it is on the average; empty without sizes. */
+  OptionalDouble size();
+
+  /** What a readable is on the average; empty where nothing tells it. */
+  OptionalDouble mean(int readable);
+
+  /** Where the readings of a readable lie, but for a trifle; empty where nothing tells it. */
+  java.util.Optional<rillwright.solver.study.diagnosis.reading.Span> span(int readable);
+
+  /** Adds how likely each value on a grid is, as read; the grid's sum is brought to 1 later. */
+  void addDensity(int readable, Grid grid);
+}

@@ -1,0 +1,28 @@
+package rillwright.solver.study.diagnosis.inference;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.solver.study.diagnosis.reading.Reading;
+
+/**
+ * What explains some readings.
+ *
+ * @param readings what was read
+ * @param causes all causes, most likely first; probabilities sum to 1
+ * @param firstGroup the likeliest that hold four fifths together
+ * @param toldApartBy the reading that tells the first group apart best; empty if none does
+ * @param next readings still to be taken, the one that tells most first
+ */
+public record Diagnosis(
+    List<Reading> readings,
+    List<Explanation> causes,
+    List<Explanation> firstGroup,
+    Optional<NextReading> toldApartBy,
+    List<NextReading> next) {
+  public Diagnosis {
+    readings = List.copyOf(readings);
+    causes = List.copyOf(causes);
+    firstGroup = List.copyOf(firstGroup);
+    next = List.copyOf(next);
+  }
+}

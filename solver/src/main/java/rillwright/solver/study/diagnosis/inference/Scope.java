@@ -1,0 +1,172 @@
+package rillwright.solver.study.diagnosis.inference;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.solver.study.diagnosis.cause.Effect;
+import rillwright.solver.study.diagnosis.job.Alteration;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.MeasurandList;
+import rillwright.solver.study.diagnosis.reading.Observed;
+import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Tolerance;
+import rillwright.solver.study.diagnosis.reading.When;
+
+/**
+ * What is watched at a job: everything that could be read, numbered, with what it would be as
+ * built. Values that cannot be read are NaN.
+ */
+public final class Scope {
+  /** A fall is weak that lost a tenth of its flow or of its head. */
+  private static final double WEAK_SHARE = 0.9;
+
+  private final AsBuilt job;
+  private final List<Measurand> readables;
+  private final Map<Measurand, Integer> indices = new HashMap<>();
+  private final Map<When, List<Integer>> byState = new LinkedHashMap<>();
+  private final double[] asBuilt;
+  private final double[] fromZero;
+  private final int[] showWeakness;
+
+  private Scope(AsBuilt job, Collection<Measurand> readables) {
+    this.job = job;
+    this.readables = List.copyOf(readables);
+    for (int i = 0; i < this.readables.size(); i++) {
+      indices.put(this.readables.get(i), i);
+      byState.computeIfAbsent(this.readables.get(i).when(), state -> new ArrayList<>()).add(i);
+    }
+    this.asBuilt = predict(List.of());
+    this.fromZero = asBuilt.clone();
+    for (int i = 0; i < fromZero.length; i++) {
+      fromZero[i] -= this.readables.get(i).zero(job);
+    }
+    this.showWeakness =
+        this.readables.stream()
+            .filter(readable -> readable.tell(new ShowsWeakness(job.network())))
+            .mapToInt(indices::get)
+            .toArray();
+  }
+
+  /**
+   * The scope of a job.
+   *
+   * @param asked readables that belong to it even if nobody would think of them
+   */
+  public static Scope of(AsBuilt job, Collection<Measurand> asked) {
+    Set<Measurand> all = new LinkedHashSet<>(MeasurandList.of(job));
+    all.addAll(asked);
+    return new Scope(job, all);
+  }
+
+  /** The job as built. */
+  public AsBuilt job() {
+    return job;
+  }
+
+  /** Everything that is watched. */
+  public List<Measurand> readables() {
+    return readables;
+  }
+
+  int size() {
+    return readables.size();
+  }
+
+  /** The number of a readable. */
+  public int indexOf(Measurand readable) {
+    return indices.get(readable);
+  }
+
+  /** What a readable would be as built; empty where there is nothing to read. */
+  public OptionalDouble asBuilt(Measurand readable) {
+    return known(asBuilt[indexOf(readable)]);
+  }
+
+  static OptionalDouble known(double value) {
+    return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+
+  double asBuilt(int index) {
+    return asBuilt[index];
+  }
+
+  /** Standard deviation of a reading of a readable, about what is predicted. */
+  double deviation(int index, double predicted, Tolerance tolerance) {
+    double scale = Double.isNaN(fromZero[index]) ? 0 : fromZero[index];
+    return tolerance.deviationAt(predicted, scale);
+  }
+
+  /** By how many standard deviations a reading is off what is predicted. */
+  public double misfit(Reading reading, double predicted) {
+    int index = indexOf(reading.what());
+    return (reading.value() - predicted) / deviation(index, predicted, reading.tolerance());
+  }
+
+  /** The same as closely as it is usually read. */
+  double usualDeviation(int index, double predicted) {
+    return deviation(index, predicted, readables.get(index).usualTolerance());
+  }
+
+  /** One effect at a size. */
+  public record Sized(Effect effect, double size) {}
+
+  /** The states of the job in which anything is read. */
+  Set<When> states() {
+    return byState.keySet();
+  }
+
+  /** What all readables would be with effects at work. */
+  public double[] predict(List<Sized> effects) {
+    double[] values = nothing();
+    for (When state : states()) {
+      predict(effects, state, values);
+    }
+    return values;
+  }
+
+  /** The same in one state; NaN for what is read in others. */
+  double[] predict(List<Sized> effects, When state) {
+    double[] values = nothing();
+    predict(effects, state, values);
+    return values;
+  }
+
+  private double[] nothing() {
+    double[] values = new double[readables.size()];
+    Arrays.fill(values, Double.NaN);
+    return values;
+  }
+
+  private void predict(List<Sized> effects, When state, double[] values) {
+    Alteration altered = new Alteration(job.network());
+    effects.forEach(sized -> sized.effect().apply(sized.size(), altered));
+    Optional<Observed> observed = Observed.of(altered, state);
+    for (int i : byState.get(state)) {
+      observed.ifPresent(o -> values[i] = readables.get(i).valueIn(o).orElse(Double.NaN));
+    }
+  }
+
+  /** Whether somebody sees by the readable of a number that a fall is weak. */
+  public boolean showsWeakness(int index) {
+    return Arrays.stream(showWeakness).anyMatch(i -> i == index);
+  }
+
+  /** Whether a fall is so weak that somebody calls: a tenth of its flow or its head is lost. */
+  public boolean isCalledFor(double[] values) {
+    for (int i : showWeakness) {
+      if (asBuilt[i] > 0 && values[i] <= WEAK_SHARE * asBuilt[i]) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

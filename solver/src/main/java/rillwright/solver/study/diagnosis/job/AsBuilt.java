@@ -1,0 +1,80 @@
+package rillwright.solver.study.diagnosis.job;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/**
+ * The job as it was built.
+ *
+ * @param network its network
+ * @param state what flows in it
+ */
+public record AsBuilt(Network network, SteadyState state) {
+
+  /**
+   * A job with its steady state.
+   *
+   * @throws rillwright.solver.steady.NoBalance if it has none
+   */
+  public static AsBuilt of(Network network) {
+    return new AsBuilt(network, SteadyStateFinder.find(network));
+  }
+
+  /**
+   * What the pumps of a line's circuit move together, m³/s: of all lines that water joins to it
+   * without an open basin between. Without a pump, what flows in the line itself.
+   */
+  public double pumpFlowM3PerS(LineName line) {
+    double sum = 0;
+    for (Line joined : circuitOf(network.line(line))) {
+      boolean pumped = joined.parts().stream().anyMatch(Pump.class::isInstance);
+      sum += pumped ? state.line(joined.name()).flowM3PerS() : 0;
+    }
+    return sum > 0 ? sum : Math.abs(state.line(line).flowM3PerS());
+  }
+
+  /** The same of a point's circuit. */
+  public double pumpFlowM3PerS(PointName point) {
+    return linesAt(point).stream().findFirst().map(line -> pumpFlowM3PerS(line.name())).orElse(0.0);
+  }
+
+  private List<Line> linesAt(PointName point) {
+    return network.lines().stream()
+        .filter(line -> line.from().equals(point) || line.to().equals(point))
+        .toList();
+  }
+
+  private Set<Line> circuitOf(Line start) {
+    Set<Line> circuit = new LinkedHashSet<>(Set.of(start));
+    Deque<Line> waiting = new ArrayDeque<>(circuit);
+    while (!waiting.isEmpty()) {
+      Line line = waiting.pop();
+      for (PointName end : List.of(line.from(), line.to())) {
+        if (network.point(end).heldHeadM().isEmpty()) {
+          linesAt(end).stream().filter(circuit::add).forEach(waiting::push);
+        }
+      }
+    }
+    return circuit;
+  }
+
+  /** The greatest head of any pump at no flow, m; 0 without a pump. */
+  public double shutOffHeadM() {
+    return PumpPlace.listChosen(network).stream()
+        .map(place -> (Pump) network.line(place.line()).parts().get(place.partIndex()))
+        .mapToDouble(pump -> pump.set().publishedShutOffHeadM())
+        .max()
+        .orElse(0);
+  }
+}

@@ -1,0 +1,116 @@
+package rillwright.solver.study.diagnosis.reading;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Gauge;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.network.Tee;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.reading.ShutOff;
+import rillwright.solver.study.diagnosis.job.Alteration;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+
+/** What a crew could read at a job. */
+public final class MeasurandList {
+  private static final When RUNNING = new When.Running();
+
+  private final Network network;
+  private final List<Measurand> list = new ArrayList<>();
+
+  private MeasurandList(Network network) {
+    this.network = network;
+  }
+
+  /**
+   * All that could be read at a job as built: flow and depth at its falls, gauges and tees, gauges
+   * with the valve shut and with the pump off, levels, power.
+   */
+  public static List<Measurand> of(AsBuilt job) {
+    MeasurandList all = new MeasurandList(job.network());
+    all.points();
+    all.gauges();
+    all.levelsAndPower();
+    Map<When, Optional<Observed>> asBuilt = new HashMap<>();
+    all.list.removeIf(readable -> !isThere(readable, job, asBuilt));
+    return all.list;
+  }
+
+  private static boolean isThere(
+      Measurand readable, AsBuilt job, Map<When, Optional<Observed>> asBuilt) {
+    return asBuilt
+        .computeIfAbsent(readable.when(), when -> Observed.of(new Alteration(job.network()), when))
+        .map(readable::valueIn)
+        .orElse(OptionalDouble.empty())
+        .isPresent();
+  }
+
+  private void points() {
+    for (Point point : network.points()) {
+      PointName name = point.name();
+      if (point instanceof Fall) {
+        list.add(new Measurands.Flow(name, RUNNING));
+        list.add(new Measurands.CrestHead(name, RUNNING));
+      } else if (point instanceof Outlet outlet && outlet.levelM().isEmpty()) {
+        list.add(new Measurands.Flow(name, RUNNING));
+      } else if (point instanceof Tee tee && tee.elevationM().isPresent()) {
+        list.add(new Measurands.TeePressure(name, RUNNING));
+      }
+    }
+  }
+
+  private void gauges() {
+    for (Line line : network.lines()) {
+      for (Part part : line.parts()) {
+        if (part instanceof Gauge gauge) {
+          list.add(new Measurands.GaugePressure(gauge.name(), RUNNING));
+          valveFor(line)
+              .ifPresent(
+                  valve ->
+                      list.add(
+                          new Measurands.GaugePressure(gauge.name(), new When.ValveShut(valve))));
+          list.add(new Measurands.GaugePressure(gauge.name(), new When.PumpOff()));
+        }
+      }
+    }
+  }
+
+  /** The line whose last valve is shut for a gauge: its own, else the one that stops its pump. */
+  private Optional<LineName> valveFor(Line line) {
+    if (When.ValveShut.lastValve(line) >= 0) {
+      return Optional.of(line.name());
+    }
+    return PumpPlace.listChosen(network).stream()
+        .filter(place -> place.line().equals(line.name()))
+        .flatMap(place -> ShutOff.of(network, place).stream())
+        .filter(shutOff -> shutOff.shutIn().size() == 1)
+        .map(shutOff -> shutOff.shutIn().get(0))
+        .findFirst();
+  }
+
+  private void levelsAndPower() {
+    for (Point point : network.points()) {
+      if (point instanceof Chamber || point instanceof Basin) {
+        list.add(new Measurands.Level(point.name(), RUNNING));
+      }
+    }
+    for (Line line : network.lines()) {
+      if (line.parts().stream().anyMatch(Pump.class::isInstance)) {
+        list.add(new Measurands.Power(line.name(), RUNNING));
+      }
+    }
+  }
+}

@@ -1,0 +1,118 @@
+package rillwright.solver.study.diagnosis.reading;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.network.Tee;
+import rillwright.solver.reading.GaugeReading;
+import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.PartState;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+import rillwright.solver.study.diagnosis.job.Alteration;
+
+/** A job with changes made, in one state, as it is seen by who reads it. */
+public final class Observed {
+  private final Alteration job;
+  private final SteadyState state;
+  private final Map<String, OptionalDouble> gauges = new HashMap<>();
+
+  private Observed(Alteration job, SteadyState state, List<GaugeReading> gauges) {
+    this.job = job;
+    this.state = state;
+    gauges.forEach(reading -> this.gauges.put(reading.gauge().name(), reading.pressurePa()));
+  }
+
+  /**
+   * A job in a state; empty if there is no such state. What leaks and bypasses draw is left out
+   * where shut parts or a stopped pump cut it off.
+   *
+   * @param job as altered, the state not yet brought about; it is brought about here
+   */
+  public static Optional<Observed> of(Alteration job, When when) {
+    when.apply(job);
+    try {
+      return Optional.of(observe(job, when));
+    } catch (NoBalance | NotBalanced none) {
+      return Optional.empty();
+    }
+  }
+
+  private static Observed observe(Alteration job, When when) {
+    SteadyState state;
+    try {
+      state = SteadyStateFinder.find(job.network());
+    } catch (NoBalance cutOff) {
+      if (!job.draws()) {
+        throw cutOff;
+      }
+      state = SteadyStateFinder.find(job.networkWithoutDraws());
+    }
+    return new Observed(job, state, when.gauges(state));
+  }
+
+  /** What flows over a fall or out of an outlet, m³/s, as far as it is seen. */
+  public double flowM3PerS(PointName point) {
+    return state.point(point).outflowM3PerS() * job.shareSeen(point);
+  }
+
+  /** What flows in a line, m³/s; where it is in pieces, in the first. */
+  public double lineFlowM3PerS(LineName line) {
+    return state.line(line).flowM3PerS();
+  }
+
+  /** Head over a fall's crest by the ruler, m. */
+  public double crestHeadM(PointName fall) {
+    return fall(fall).weir().rulerHeadAt(flowM3PerS(fall));
+  }
+
+  /** Depth at a fall's brink, m; empty where no rule tells it. */
+  public OptionalDouble brinkDepthM(PointName fall) {
+    return fall(fall).weir().brinkDepthAt(flowM3PerS(fall));
+  }
+
+  private Fall fall(PointName name) {
+    return job.fall(name);
+  }
+
+  /** Pressure in a tee, Pa; empty where nothing determines it. */
+  public OptionalDouble pressurePa(PointName tee) {
+    Tee point = (Tee) state.point(tee).point();
+    return point.pressurePa(state.point(tee).headM(), state.network().water());
+  }
+
+  /** What a gauge shows, Pa; empty where it is cut off. */
+  public OptionalDouble gaugePa(String gauge) {
+    return gauges.getOrDefault(gauge, OptionalDouble.empty());
+  }
+
+  /** Level of open water, m; empty where nothing determines it. */
+  public OptionalDouble levelM(PointName point) {
+    return state.point(point).headM();
+  }
+
+  /** Power that the pumps of a line draw, W; empty if no sheet tells it. */
+  public OptionalDouble powerW(LineName line) {
+    List<LineName> pieces = job.piecesOf(line);
+    double sum = 0;
+    boolean known = false;
+    for (LineState piece : state.lines()) {
+      for (PartState part : piece.parts()) {
+        if (part.part() instanceof Pump pump && pieces.contains(piece.line().name())) {
+          OptionalDouble power = pump.set().powerAt(part.flowM3PerS());
+          known |= power.isPresent();
+          sum += power.orElse(0);
+        }
+      }
+    }
+    return known ? OptionalDouble.of(sum) : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,100 @@
+package rillwright.solver.study.diagnosis.trial;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import rillwright.solver.study.diagnosis.cause.Cause;
+import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Span;
+import rillwright.solver.study.diagnosis.reading.Tolerance;
+
+/**
+ * Makes calls to a job: a cause by its prior, a size by its range, drawn again until a fall is so
+ * weak that somebody calls; everything as it would be read, with normal errors cut off at two
+ * deviations; some of it read, one reading of a fall at least.
+ */
+public final class CallMaker {
+  private static final int MOST_SIZES = 200;
+  private static final double CUT_OFF_DEVIATIONS = 2;
+
+  private final TrialJob job;
+  private final Scope scope;
+  private final Random dice;
+
+  /** Makes calls to a job with dice. */
+  public CallMaker(TrialJob job, Random dice) {
+    this.job = job;
+    this.scope = job.diagnostician().scope();
+    this.dice = dice;
+  }
+
+  /** A call with a number of readings. */
+  public SimulatedCall make(int readings) {
+    while (true) {
+      Cause truth = drawnCause();
+      for (int i = 0; i < MOST_SIZES; i++) {
+        double size = truth.sizes().map(sizes -> sizes.at(dice.nextDouble())).orElse(0.0);
+        double[] values = valuesWith(truth, size);
+        if (truth.mayGoUnnoticed() || scope.isCalledFor(values)) {
+          return read(truth, size, values, readings);
+        }
+        if (truth.sizes().isEmpty()) {
+          break;
+        }
+      }
+    }
+  }
+
+  private Cause drawnCause() {
+    double mark = dice.nextDouble();
+    for (Cause cause : job.causes().causes()) {
+      mark -= cause.prior();
+      if (mark < 0) {
+        return cause;
+      }
+    }
+    return job.causes().causes().get(0);
+  }
+
+  private double[] valuesWith(Cause truth, double size) {
+    if (truth.effect().isPresent()) {
+      return scope.predict(List.of(new Scope.Sized(truth.effect().get(), size)));
+    }
+    double[] values = new double[scope.readables().size()];
+    for (int i = 0; i < values.length; i++) {
+      Measurand readable = scope.readables().get(i);
+      Span span = readable.anything(scope.job(), scope.asBuilt(readable).orElse(0));
+      values[i] = span.least() + dice.nextDouble() * span.width();
+    }
+    return values;
+  }
+
+  private SimulatedCall read(Cause truth, double size, double[] values, int count) {
+    List<Integer> all = new ArrayList<>();
+    for (int i = 0; i < values.length; i++) {
+      if (!Double.isNaN(values[i])) {
+        all.add(i);
+      }
+    }
+    Collections.shuffle(all, dice);
+    int ofFall = all.stream().filter(i -> scope.showsWeakness(i)).findFirst().orElseThrow();
+    all.remove(Integer.valueOf(ofFall));
+    all.add(0, ofFall);
+    List<Reading> everything =
+        all.stream().map(i -> read(scope.readables().get(i), values[i])).toList();
+    return new SimulatedCall(
+        truth, size, everything.subList(0, count), everything.subList(count, everything.size()));
+  }
+
+  private Reading read(Measurand readable, double value) {
+    Tolerance tolerance = readable.usualTolerance();
+    double error = dice.nextGaussian();
+    while (Math.abs(error) > CUT_OFF_DEVIATIONS) {
+      error = dice.nextGaussian();
+    }
+    return new Reading(readable, value + error * tolerance.instrumentDeviationAt(value), tolerance);
+  }
+}

@@ -1,0 +1,13 @@
+package rillwright.solver.study.diagnosis.trial;
+
+import rillwright.solver.study.diagnosis.cause.CauseTable;
+import rillwright.solver.study.diagnosis.inference.Diagnostician;
+
+/**
+ * A job to try the inference on.
+ *
+ * @param name of the job
+ * @param causes its causes
+ * @param diagnostician who knows it
+ */
+public record TrialJob(String name, CauseTable causes, Diagnostician diagnostician) {}
