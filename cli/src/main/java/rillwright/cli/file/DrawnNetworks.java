@@ -39,7 +39,7 @@ public final class DrawnNetworks {
 
   private final Project project;
   private final ProjectMapping mapping;
-  private final Map<Scalar, Integer> indexOf = new IdentityHashMap<>();
+  private final IdentityHashMap<Scalar, Integer> indexOf = new IdentityHashMap<>();
   private final boolean readsAll;
   private final boolean readsPoints;
   private final Catalogue catalogue = Catalogue.standard();

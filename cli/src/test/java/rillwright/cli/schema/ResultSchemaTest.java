@@ -45,6 +45,9 @@ class ResultSchemaTest {
            "open": false, "parts": [
              {"part": "run", "headLossM": null, "reynolds": 0, "frictionFactor": null},
              {"part": "gauge", "name": "dry tap", "pressurePa": null}]}},
+       "running": {"powerW": 260, "waterPowerW": 90.5, "wireToWater": 0.348, "hoursPerDay": 24,
+         "daysPerYear": 210, "energyKwhPerYear": 1310, "costPerYear": null, "currency": null,
+         "turnoversPerDay": {"pond": 12.5}},
        "findings": [{"code": "starved-chamber", "at": "chamber", "message": "The chamber is empty."}]}
       """;
 
@@ -61,6 +64,20 @@ class ResultSchemaTest {
        "systemCurve": [{"flowM3PerS": 0, "headM": 2.1}, {"flowM3PerS": 0.003, "headM": 3.6}],
        "pumpCurve": [{"flowM3PerS": 0, "headM": 4.1}],
        "operatingPoint": {"flowM3PerS": 0.002, "headM": 3.2, "powerW": 260}}
+      """;
+
+  private static final String CONDITIONS =
+      """
+      {"title": "Otter Bend", "offered": false, "allWishesMet": true,
+       "worst": {"high fall": {"condition": "autumn", "wantM3PerS": 0.002, "shareOfWish": 1.1, "met": true}},
+       "conditions": [
+         {"name": "as written", "changes": [], "noBalance": null, "solve":
+      """
+          + SOLVED
+          + """
+         },
+         {"name": "autumn", "changes": [{"quantity": "lines.intake.skimmer.clogged", "value": "40 %"}],
+          "noBalance": "no balance: nothing comes in", "solve": null}]}
       """;
 
   private static final String ODDS =
@@ -82,6 +99,7 @@ class ResultSchemaTest {
         DUTY,
         CHART,
         ODDS,
+        CONDITIONS,
         "{\"title\": \"Otter Bend\", \"findings\": []}",
         "{\"title\": \"\", \"line\": \"up\", \"asTheyStand\": null, \"throttled\": null,"
             + " \"governing\": null, \"greatestFlowM3PerS\": 0.001, \"findings\": []}"
@@ -121,6 +139,8 @@ class ResultSchemaTest {
         "\"name\": \"low tap\", | ",
         "\"reynolds\": 61000, | ",
         "\"frictionFactor\": 0.02 | \"frictionFactor\": 0",
+        "\"wireToWater\": 0.348, | ",
+        "\"hoursPerDay\": 24 | \"hoursPerDay\": 25",
         "\"code\": \"starved-chamber\" | \"code\": \"Starved chamber\"",
         "\"message\": \"The chamber is empty.\" | \"message\": \"\""
       })
@@ -146,6 +166,22 @@ class ResultSchemaTest {
   void brokenOddsAreRefused(String right, String wrong) {
     String broken = ODDS.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
     assertNotEquals(ODDS, broken, "the case changes something");
+    assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"offered\": false | \"offered\": \"no\"",
+        "\"met\": true | \"met\": null",
+        "\"quantity\": \"lines.intake.skimmer.clogged\" | \"what\": \"the skimmer\"",
+        "\"converged\": true | \"converged\": false",
+        ", \"solve\": null | "
+      })
+  void brokenConditionsAreRefused(String right, String wrong) {
+    String broken = CONDITIONS.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
+    assertNotEquals(CONDITIONS, broken, "the case changes something");
     assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
   }
 

@@ -15,7 +15,7 @@ import rillwright.cli.file.tree.Scalar;
 
 /** Where each value of a file stands, in the words with which a change would name it. */
 public final class AddressBook {
-  private final Map<Scalar, Address> addresses = new IdentityHashMap<>();
+  private final IdentityHashMap<Scalar, Address> addresses = new IdentityHashMap<>();
 
   /** The addresses of all values of a tree. */
   public AddressBook(MapNode tree) {
