@@ -16,8 +16,8 @@ final class ConditionArguments {
       names = "--condition",
       paramLabel = "NAME",
       description =
-          "Looks at it in this condition only; may be given several times. \"as written\" is the file"
-              + " as it is.")
+          "Looks at it in this condition only; may be given several times. \"as written\" is the"
+              + " file as it is.")
   private List<String> named = List.of();
 
   /** Whether it is to be looked at in conditions at all. */

@@ -19,8 +19,10 @@ import rillwright.solver.study.duty.DutyFinder;
 @Command(
     name = "duty",
     description = {
-      "Finds the flow and head that the pump must make so that every fall gets its wish, twice: with",
-      "the valves as they stand, and with the falls that would get too much throttled. The pump may",
+      "Finds the flow and head that the pump must make so that every fall gets its wish, twice:"
+          + " with",
+      "the valves as they stand, and with the falls that would get too much throttled. The pump"
+          + " may",
       "still be to be chosen (\"- pump: to be chosen\"); one that is named does not count."
     },
     footerHeading = "%nExamples:%n",
@@ -61,7 +63,9 @@ public final class DutyCommand implements Callable<Integer> {
             place,
             DutyFinder.find(read.network(), place));
     String report =
-        format == Format.JSON ? DutyJson.of(answer) : DutyText.of(answer, Ink.ofTerminal());
+        format == Format.JSON
+            ? DutyJson.of(answer, read.running())
+            : DutyText.of(answer, read.running(), Ink.ofTerminal());
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
     return ExitStatus.DONE;

@@ -28,7 +28,8 @@ import rillwright.solver.steady.SteadyStateFinder;
       "  rillwright solve pond.yaml",
       "  rillwright solve pond.yaml --set \"lines.upper.valve.open=60 %%\"",
       "  rillwright solve pond.yaml --set \"lines.supply.pipe.size=3 in\"",
-      "  rillwright solve pond.yaml --conditions      in autumn, in cold water, with a low pond ...",
+      "  rillwright solve pond.yaml --conditions      in autumn, in cold water, with a low pond"
+          + " ...",
       "  rillwright solve pond.yaml --strict          1 if a fall gets less than its wish",
       "  rillwright solve pond.yaml --format json     for a program, in SI units"
     })

@@ -73,8 +73,8 @@ class DrawnNetworksTest {
   void valuesThatContradictEachOtherAreTold() {
     Project project =
         ProjectText.withLine(
-            "{from: pond, to: low, pipe: {inside: 1 in}, parts: [run: {length: 3 ft, roughness: 0 mm"
-                + " .. 2 mm}]}");
+            "{from: pond, to: low, pipe: {inside: 1 in}, parts: [run: {length: 3 ft, roughness: 0"
+                + " mm .. 2 mm}]}");
     DrawnNetworks networks = networks(project);
     networks.with(List.of(0.0001));
     assertThrows(InvalidInput.class, () -> networks.with(List.of(0.0015)));
@@ -84,8 +84,8 @@ class DrawnNetworksTest {
   void gaugesStayTheirOwnHoweverOftenTheyAreRead() {
     Project project =
         ProjectText.withLine(
-            "{from: pond, to: low, pipe: {inside: 1 in, roughness: 0.01 mm}, parts: [run: 3 ft ± 1 ft,"
-                + " gauge: {name: G1, elevation: 0 ft}]}");
+            "{from: pond, to: low, pipe: {inside: 1 in, roughness: 0.01 mm}, parts: [run: 3 ft ± 1"
+                + " ft, gauge: {name: G1, elevation: 0 ft}]}");
     DrawnNetworks networks = networks(project);
     assertEquals(networks.with(List.of(1.0)).lines(), networks.with(List.of(1.0)).lines());
   }

@@ -75,10 +75,10 @@ class ResultSchemaTest {
       """
           + SOLVED
           + """
-         },
-         {"name": "autumn", "changes": [{"quantity": "lines.intake.skimmer.clogged", "value": "40 %"}],
-          "noBalance": "no balance: nothing comes in", "solve": null}]}
-      """;
+             },
+             {"name": "autumn", "changes": [{"quantity": "lines.intake.skimmer.clogged", "value": "40 %"}],
+              "noBalance": "no balance: nothing comes in", "solve": null}]}
+          """;
 
   private static final String ODDS =
       """

@@ -34,8 +34,8 @@ final class NamedConditions {
               entry.value().place(),
               "condition \""
                   + entry.key()
-                  + "\": changes belong here, such as {lines: {intake: {skimmer: {clogged: 40 %}}}},"
-                  + " not "
+                  + "\": changes belong here, such as {lines: {intake: {skimmer: {clogged: 40"
+                  + " %}}}}, not "
                   + entry.value().words());
         }
       }

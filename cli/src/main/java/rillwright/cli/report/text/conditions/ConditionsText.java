@@ -197,9 +197,9 @@ public final class ConditionsText {
   private void offer() {
     if (answer.offered()) {
       page.paragraph(
-          "The file names no conditions, so these are offered; their numbers are common practice, no"
-              + " source. Write your own into it, for example \"conditions: {autumn: {lines: {intake:"
-              + " {skimmer: {clogged: 40 %}}}}}\".");
+          "The file names no conditions, so these are offered; their numbers are common practice,"
+              + " no source. Write your own into it, for example \"conditions: {autumn: {lines:"
+              + " {intake: {skimmer: {clogged: 40 %}}}}}\".");
     }
   }
 }
