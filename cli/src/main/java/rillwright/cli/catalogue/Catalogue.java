@@ -164,7 +164,7 @@ public final class Catalogue {
   private List<PipeSize> pipesOf(String material) {
     String wanted = Spelling.plain(material);
     return listPipes().stream()
-        .filter(pipe -> Spelling.plain(pipe.material()).equals(wanted))
+        .filter(pipe -> Spelling.isSpelling(pipe.material(), wanted))
         .toList();
   }
 
@@ -185,7 +185,7 @@ public final class Catalogue {
 
   private static <T> Optional<T> find(List<T> rows, Function<T, String> name, String wanted) {
     String plain = Spelling.plain(wanted);
-    return rows.stream().filter(row -> Spelling.plain(name.apply(row)).equals(plain)).findFirst();
+    return rows.stream().filter(row -> Spelling.isSpelling(name.apply(row), plain)).findFirst();
   }
 
   private static <T> List<String> names(List<T> rows, Function<T, String> name) {

@@ -17,7 +17,7 @@ interface Sized {
   static <T extends Sized> Optional<T> nearest(List<T> rows, String type, Bore bore) {
     String wanted = Spelling.plain(type);
     return rows.stream()
-        .filter(row -> Spelling.plain(row.type()).equals(wanted))
+        .filter(row -> Spelling.isSpelling(row.type(), wanted))
         .min(Comparator.comparingDouble(row -> distance(row, bore)));
   }
 

@@ -14,6 +14,7 @@ final class Spelling {
   private static final Pattern LENGTH =
       Pattern.compile("(?:(?:(\\d+)(?:\\s+|\\s*-\\s*))?(\\d+)/(\\d+)|(\\d*\\.?\\d+))\\s*(\\p{L}+)");
   private static final double SAME_M = 1e-6;
+  private static final char LAST_ASCII = 127;
 
   private Spelling() {}
 
@@ -34,6 +35,30 @@ final class Spelling {
       plain.append(character);
     }
     return plain.toString().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether a name is a spelling of a plain one, as {@link #plain} makes them. */
+  static boolean isSpelling(String name, String plain) {
+    int next = 0;
+    boolean spaced = false;
+    for (int i = 0; i < name.length(); i++) {
+      char character = name.charAt(i);
+      if (character > LAST_ASCII) {
+        return plain(name).equals(plain);
+      }
+      if (Character.isWhitespace(character)) {
+        spaced = next > 0;
+        continue;
+      }
+      if (spaced && (next == plain.length() || plain.charAt(next++) != ' ')) {
+        return false;
+      }
+      spaced = false;
+      if (next == plain.length() || plain.charAt(next++) != Character.toLowerCase(character)) {
+        return false;
+      }
+    }
+    return next == plain.length();
   }
 
   /**

@@ -1,5 +1,6 @@
 package rillwright.cli.command;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -7,6 +8,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.ProjectReader;
+import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.report.check.Checked;
 import rillwright.cli.report.json.CheckJson;
 import rillwright.cli.report.text.Ink;
@@ -45,6 +48,9 @@ public final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Project read = project.read();
+    if (read.tree().find("conditions").isPresent()) {
+      ProjectConditions.of(read, ProjectReader.mappingBeside(project.file()), List.of());
+    }
     Checked checked = Checked.of(read, Shown.of(read));
     String report =
         format == Format.JSON ? CheckJson.of(checked) : CheckText.of(checked, Ink.ofTerminal());

@@ -18,8 +18,9 @@ final class ChosenPumps {
           project.places().ofPart(place.line(), place.partIndex()),
           "line \""
               + place.line().value()
-              + "\": its pump is still to be chosen, so nothing flows yet; \"rillwright duty\" tells"
-              + " what flow and head it must make, then name one of the section \"pumps\" here");
+              + "\": its pump is still to be chosen, so nothing flows yet; \"rillwright duty\""
+              + " tells what flow and head it must make, then name one of the section \"pumps\""
+              + " here");
     }
   }
 }

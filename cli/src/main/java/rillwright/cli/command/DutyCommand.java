@@ -62,7 +62,9 @@ public final class DutyCommand implements Callable<Integer> {
             place,
             DutyFinder.find(read.network(), place));
     String report =
-        format == Format.JSON ? DutyJson.of(answer) : DutyText.of(answer, Ink.ofTerminal());
+        format == Format.JSON
+            ? DutyJson.of(answer, read.running())
+            : DutyText.of(answer, read.running(), Ink.ofTerminal());
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
     return ExitStatus.DONE;

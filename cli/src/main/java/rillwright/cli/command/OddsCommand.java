@@ -35,7 +35,8 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
     name = "odds",
     description = {
       "Takes what is not known exactly (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\") at its",
-      "word: draws thousands of values for it, balances the network with each, and tells the chance",
+      "word: draws thousands of values for it, balances the network with each, and tells the"
+          + " chance",
       "that each fall gets its wish, the flows to expect, and which unknown matters most.",
       "",
       "A tolerance a ± b (or a +- b) is normal, b the half-width of its 95 %% interval, cut off at",

@@ -8,8 +8,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.Solved;
+import rillwright.cli.report.conditions.ConditionsAnswer;
+import rillwright.cli.report.json.ConditionsJson;
 import rillwright.cli.report.json.SolveJson;
 import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.conditions.ConditionsText;
 import rillwright.cli.report.text.solve.SolveText;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -25,6 +28,8 @@ import rillwright.solver.steady.SteadyStateFinder;
       "  rillwright solve pond.yaml",
       "  rillwright solve pond.yaml --set \"lines.upper.valve.open=60 %%\"",
       "  rillwright solve pond.yaml --set \"lines.supply.pipe.size=3 in\"",
+      "  rillwright solve pond.yaml --conditions      in autumn, in cold water, with a low pond"
+          + " ...",
       "  rillwright solve pond.yaml --strict          1 if a fall gets less than its wish",
       "  rillwright solve pond.yaml --format json     for a program, in SI units"
     })
@@ -45,6 +50,8 @@ public final class SolveCommand implements Callable<Integer> {
       description = "Ends with exit status 1 if a fall or outlet gets less than its wish.")
   private boolean strict;
 
+  @Mixin private ConditionArguments conditions;
+
   @Mixin
   @SuppressWarnings("UnusedVariable") // set and read by picocli
   private StandardOptions standard;
@@ -53,13 +60,30 @@ public final class SolveCommand implements Callable<Integer> {
   public Integer call() {
     Project read = project.read();
     ChosenPumps.require(read);
+    return conditions.areAsked() ? inConditions(read) : asWritten(read);
+  }
+
+  private int asWritten(Project read) {
     Solved solved =
         Solved.of(
             read.title(), Shown.of(read), read.running(), SteadyStateFinder.find(read.network()));
     String report =
         format == Format.JSON ? SolveJson.of(solved) : SolveText.of(solved, Ink.ofTerminal());
+    return told(report, solved.missesAWish());
+  }
+
+  private int inConditions(Project read) {
+    ConditionsAnswer answer = ConditionsRun.of(read, project.file(), conditions);
+    String report =
+        format == Format.JSON
+            ? ConditionsJson.of(answer)
+            : ConditionsText.of(answer, Ink.ofTerminal());
+    return told(report, answer.missesAWish());
+  }
+
+  private int told(String report, boolean missesAWish) {
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
-    return strict && solved.missesAWish() ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
+    return strict && missesAWish ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
   }
 }

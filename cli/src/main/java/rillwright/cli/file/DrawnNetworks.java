@@ -20,7 +20,6 @@ import rillwright.cli.file.point.PointsReader;
 import rillwright.cli.file.pump.PumpTable;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.tree.Entry;
-import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
@@ -46,6 +45,7 @@ public final class DrawnNetworks {
   private final PumpTable pumps;
   private final Measure head;
   private final MapNode pointsOnly;
+  private final List<AffectedLine> affected;
   private final MapNode linesOnly;
   private final PointTable middlePoints;
 
@@ -67,13 +67,12 @@ public final class DrawnNetworks {
             .anyMatch(entry -> holdsUnknown(entry.value()));
     this.pointsOnly = only(tree, POINTS, section(tree, POINTS).entries());
     this.readsPoints = holdsUnknown(pointsOnly);
-    this.linesOnly =
-        only(
-            tree,
-            LINES,
-            section(tree, LINES).entries().stream()
-                .filter(line -> holdsUnknown(line.value()))
-                .toList());
+    this.affected =
+        section(tree, LINES).entries().stream()
+            .filter(line -> holdsUnknown(line.value()))
+            .map(line -> AffectedLine.of(line, this::isDrawn))
+            .toList();
+    this.linesOnly = only(tree, LINES, affected.stream().map(AffectedLine::entry).toList());
     this.pumps = new PumpTable(List.copyOf(project.sheets().keySet()), project.sheets());
     this.head = Measure.headIn(project.network().water().densityKgPerM3());
     this.middlePoints = points(new Ledger(file()));
@@ -90,14 +89,12 @@ public final class DrawnNetworks {
     return new MapNode(List.of(new Entry(name, section.keyPlace(), map)), tree.place());
   }
 
-  private boolean holdsUnknown(Node node) {
-    if (node instanceof MapNode map) {
-      return map.entries().stream().anyMatch(entry -> holdsUnknown(entry.value()));
-    }
-    if (node instanceof ListNode list) {
-      return list.items().stream().anyMatch(this::holdsUnknown);
-    }
+  private boolean isDrawn(Node node) {
     return indexOf.containsKey(node);
+  }
+
+  private boolean holdsUnknown(Node node) {
+    return AffectedLine.holds(node, this::isDrawn);
   }
 
   private String file() {
@@ -135,11 +132,14 @@ public final class DrawnNetworks {
   /** All lines, those with unknowns in them read again. */
   private List<Line> lines(PointTable points, Ledger ledger) {
     Fields root = Fields.of(linesOnly, "", ledger, List.of(LINES));
-    Map<LineName, Line> drawn = new HashMap<>();
     PartReaders parts = new PartReaders(catalogue, head, pumps);
     LinesReader reader = new LinesReader(points, parts, new PipeReader(catalogue), ledger);
-    for (PlacedLine placed : reader.read(root)) {
-      drawn.put(placed.line().name(), placed.line());
+    List<PlacedLine> read = reader.read(root);
+    ledger.faults().throwIfAny();
+    Map<LineName, Line> drawn = new HashMap<>();
+    for (int i = 0; i < affected.size(); i++) {
+      Line line = read.get(i).line();
+      drawn.put(line.name(), affected.get(i).complete(line, project.network().line(line.name())));
     }
     List<Line> lines = new ArrayList<>();
     for (Line line : project.network().lines()) {

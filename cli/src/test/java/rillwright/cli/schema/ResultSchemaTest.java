@@ -47,6 +47,9 @@ class ResultSchemaTest {
            "open": false, "parts": [
              {"part": "run", "headLossM": null, "reynolds": 0, "frictionFactor": null},
              {"part": "gauge", "name": "dry tap", "pressurePa": null}]}},
+       "running": {"powerW": 260, "waterPowerW": 90.5, "wireToWater": 0.348, "hoursPerDay": 24,
+         "daysPerYear": 210, "energyKwhPerYear": 1310, "costPerYear": null, "currency": null,
+         "turnoversPerDay": {"pond": 12.5}},
        "findings": [{"code": "starved-chamber", "at": "chamber", "message": "The chamber is empty."}]}
       """;
 
@@ -98,6 +101,20 @@ class ResultSchemaTest {
        "pumpCurve": [{"flowM3PerS": 0, "headM": 4.1}],
        "operatingPoint": {"flowM3PerS": 0.002, "headM": 3.2, "powerW": 260}}
       """;
+
+  private static final String CONDITIONS =
+      """
+      {"title": "Otter Bend", "offered": false, "allWishesMet": true,
+       "worst": {"high fall": {"condition": "autumn", "wantM3PerS": 0.002, "shareOfWish": 1.1, "met": true}},
+       "conditions": [
+         {"name": "as written", "changes": [], "noBalance": null, "solve":
+      """
+          + SOLVED
+          + """
+             },
+             {"name": "autumn", "changes": [{"quantity": "lines.intake.skimmer.clogged", "value": "40 %"}],
+              "noBalance": "no balance: nothing comes in", "solve": null}]}
+          """;
 
   private static final String ODDS =
       """
@@ -188,6 +205,7 @@ class ResultSchemaTest {
         CHART,
         ODDS,
         BALANCE,
+        CONDITIONS,
         WEAK,
         WEAK_CAUSES,
         "{\"title\": \"Otter Bend\", \"points\": {}, \"lines\": {}, \"pumps\": {}, \"notes\": [],"
@@ -266,6 +284,8 @@ class ResultSchemaTest {
         "\"name\": \"low tap\", | ",
         "\"reynolds\": 61000, | ",
         "\"frictionFactor\": 0.02 | \"frictionFactor\": 0",
+        "\"wireToWater\": 0.348, | ",
+        "\"hoursPerDay\": 24 | \"hoursPerDay\": 25",
         "\"code\": \"starved-chamber\" | \"code\": \"Starved chamber\"",
         "\"message\": \"The chamber is empty.\" | \"message\": \"\""
       })
@@ -291,6 +311,22 @@ class ResultSchemaTest {
   void brokenOddsAreRefused(String right, String wrong) {
     String broken = ODDS.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
     assertNotEquals(ODDS, broken, "the case changes something");
+    assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"offered\": false | \"offered\": \"no\"",
+        "\"met\": true | \"met\": null",
+        "\"quantity\": \"lines.intake.skimmer.clogged\" | \"what\": \"the skimmer\"",
+        "\"converged\": true | \"converged\": false",
+        ", \"solve\": null | "
+      })
+  void brokenConditionsAreRefused(String right, String wrong) {
+    String broken = CONDITIONS.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
+    assertNotEquals(CONDITIONS, broken, "the case changes something");
     assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty());
   }
 

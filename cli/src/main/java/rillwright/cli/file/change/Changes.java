@@ -1,12 +1,8 @@
 package rillwright.cli.file.change;
 
-import java.util.ArrayList;
-import java.util.List;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
-import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
 
 /**
@@ -26,7 +22,7 @@ public final class Changes {
     Place place = Place.whole("--set \"" + change + "\"");
     Address.Assignment assignment = Address.parse(change, place);
     Scalar value = new Scalar(assignment.value(), Scalar.Form.TEXT, place);
-    return set(tree, assignment.address(), value);
+    return new Change(assignment.address(), value).in(tree);
   }
 
   /**
@@ -36,23 +32,10 @@ public final class Changes {
    * @throws InvalidInput if nothing has one of the addresses
    */
   public static MapNode applyAll(MapNode tree, MapNode changes) {
-    return applyBelow(tree, changes, List.of());
-  }
-
-  private static MapNode applyBelow(MapNode tree, MapNode changes, List<String> above) {
     MapNode changed = tree;
-    for (Entry entry : changes.entries()) {
-      List<String> steps = new ArrayList<>(above);
-      steps.add(entry.key());
-      changed =
-          entry.value() instanceof MapNode below
-              ? applyBelow(changed, below, steps)
-              : set(changed, new Address(steps), entry.value());
+    for (Change change : Change.listIn(changes)) {
+      changed = change.in(changed);
     }
     return changed;
-  }
-
-  private static MapNode set(MapNode tree, Address address, Node value) {
-    return new Placement(address, value).in(tree);
   }
 }

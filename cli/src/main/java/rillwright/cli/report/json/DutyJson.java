@@ -1,7 +1,10 @@
 package rillwright.cli.report.json;
 
 import java.util.OptionalDouble;
+import rillwright.cli.file.field.Price;
+import rillwright.cli.file.site.Running;
 import rillwright.cli.report.DutyAnswer;
+import rillwright.cli.report.DutyRunning;
 import rillwright.solver.study.duty.Duty;
 
 /** A duty for programs. */
@@ -9,8 +12,35 @@ public final class DutyJson {
   private DutyJson() {}
 
   /** The JSON text. */
-  public static String of(DutyAnswer answer) {
-    return Json.object(json -> write(json, answer));
+  public static String of(DutyAnswer answer, Running running) {
+    return Json.object(
+        json -> {
+          write(json, answer);
+          json.objectOrNull(
+              "running",
+              answer.duty().throttled(),
+              throttled ->
+                  running(
+                      json,
+                      DutyRunning.of(
+                          throttled.flowM3PerS(),
+                          throttled.headM(),
+                          answer.network().water(),
+                          running)));
+        });
+  }
+
+  private static void running(Json json, DutyRunning takes) {
+    double good = takes.goodWireToWater();
+    double poor = takes.poorWireToWater();
+    json.number("waterPowerW", takes.waterPowerW());
+    json.number("leastPowerW", takes.powerW(good));
+    json.number("greatestPowerW", takes.powerW(poor));
+    json.number("leastEnergyKwhPerYear", takes.energyKwhPerYear(good));
+    json.number("greatestEnergyKwhPerYear", takes.energyKwhPerYear(poor));
+    json.number("leastCostPerYear", takes.costPerYear(good));
+    json.number("greatestCostPerYear", takes.costPerYear(poor));
+    json.wordsOrNull("currency", takes.price().map(Price::currency));
   }
 
   /** The members of a duty. */

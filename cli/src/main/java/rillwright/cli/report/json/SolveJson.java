@@ -1,5 +1,6 @@
 package rillwright.cli.report.json;
 
+import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.finding.Finding;
@@ -24,7 +25,12 @@ public final class SolveJson {
 
   /** The JSON text. */
   public static String of(Solved solved) {
-    return Json.object(json -> new SolveJson(json, solved.state()).write(solved));
+    return Json.object(json -> write(json, solved));
+  }
+
+  /** The members of a solved project. */
+  static void write(Json json, Solved solved) {
+    new SolveJson(json, solved.state()).write(solved);
   }
 
   private void write(Solved solved) {
@@ -51,6 +57,7 @@ public final class SolveJson {
             json.object(line.line().name().value(), () -> line(line));
           }
         });
+    new RunningFields(json).write(RunningFigures.of(solved.state(), solved.running()));
     json.array("findings", () -> solved.findings().forEach(f -> finding(f, solved.units())));
   }
 

@@ -119,7 +119,8 @@ public final class Remarks {
       add(
           "nothing-matters",
           "",
-          "No flow changes noticeably with what is not known exactly: there is nothing to measure.");
+          "No flow changes noticeably with what is not known exactly: there is nothing to"
+              + " measure.");
       return;
     }
     RankedDriver first = ranked.get(0);

@@ -1,7 +1,9 @@
 package rillwright.cli.report.text.duty;
 
 import java.util.Map;
+import rillwright.cli.file.site.Running;
 import rillwright.cli.report.DutyAnswer;
+import rillwright.cli.report.DutyRunning;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
@@ -18,9 +20,11 @@ public final class DutyText {
   private final DutyAnswer answer;
   private final Duty duty;
   private final ShownUnits units;
+  private final Running running;
   private final Page page;
 
-  private DutyText(DutyAnswer answer, Page page) {
+  private DutyText(DutyAnswer answer, Running running, Page page) {
+    this.running = running;
     this.answer = answer;
     this.duty = answer.duty();
     this.units = answer.units();
@@ -28,9 +32,9 @@ public final class DutyText {
   }
 
   /** The page. */
-  public static String of(DutyAnswer answer, Ink ink) {
+  public static String of(DutyAnswer answer, Running running, Ink ink) {
     Page page = new Page(ink);
-    new DutyText(answer, page).print();
+    new DutyText(answer, running, page).print();
     return page.toString();
   }
 
@@ -44,6 +48,7 @@ public final class DutyText {
     }
     if (duty.throttled().isPresent() && duty.asTheyStand().isPresent()) {
       governing();
+      power(duty.throttled().get());
       choice();
     }
   }
@@ -106,15 +111,52 @@ public final class DutyText {
     page.paragraph(
         "\""
             + fall
-            + "\" governs: it asks for the most head. Its way must be wide open; larger pipe helps there"
-            + " first.");
+            + "\" governs: it asks for the most head. Its way must be wide open; larger pipe helps"
+            + " there first.");
+  }
+
+  private void power(Duty.Throttled throttled) {
+    DutyRunning takes =
+        DutyRunning.of(
+            throttled.flowM3PerS(), throttled.headM(), answer.network().water(), running);
+    if (takes.waterPowerW() <= 0) {
+      return;
+    }
+    double good = takes.goodWireToWater();
+    double poor = takes.poorWireToWater();
+    page.paragraph(
+        "Flow and head are "
+            + units.power(takes.waterPowerW())
+            + " in the water. Pond pumps turn "
+            + units.share(poor)
+            + " to "
+            + units.share(good)
+            + " of what they draw into that (common practice): expect "
+            + units.powers(takes.powerW(good), takes.powerW(poor))
+            + " from the wire, "
+            + units.amount(takes.energyKwhPerYear(good))
+            + " to "
+            + units.amount(takes.energyKwhPerYear(poor))
+            + " kWh a year"
+            + takes
+                .price()
+                .map(
+                    price ->
+                        ", "
+                            + units.amount(takes.costPerYear(good).getAsDouble())
+                            + " to "
+                            + units.amount(takes.costPerYear(poor).getAsDouble())
+                            + " "
+                            + price.currency())
+                .orElse("")
+            + ".");
   }
 
   private void choice() {
     page.paragraph(
-        "Look for a pump whose curve passes through one of these points or a little above it, in the"
-            + " middle of its range (40 to 85 % of its greatest flow, common practice). The greatest flow"
-            + " on a pump's box is at no head at all.");
+        "Look for a pump whose curve passes through one of these points or a little above it, in"
+            + " the middle of its range (40 to 85 % of its greatest flow, common practice). The"
+            + " greatest flow on a pump's box is at no head at all.");
     page.paragraph(
         "Nets clog and pipes foul: try the file with a dirty skimmer, --set"
             + " \"lines.LINE.skimmer.clogged=40 %\", before deciding.");

@@ -1,0 +1,58 @@
+package rillwright.cli.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.ProjectReader;
+import rillwright.cli.file.condition.InCondition;
+import rillwright.cli.file.condition.ProjectConditions;
+import rillwright.cli.report.Solved;
+import rillwright.cli.report.conditions.ConditionsAnswer;
+import rillwright.cli.report.conditions.Outcome;
+import rillwright.cli.report.conditions.Outcome.Changed;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/** Solves a project in conditions. */
+final class ConditionsRun {
+  private ConditionsRun() {}
+
+  /**
+   * What comes of a project in the conditions asked for.
+   *
+   * @param file of the project
+   */
+  static ConditionsAnswer of(Project project, Path file, ConditionArguments asked) {
+    ProjectConditions conditions =
+        ProjectConditions.of(project, ProjectReader.mappingBeside(file), asked.names());
+    List<Outcome> outcomes = new ArrayList<>();
+    for (InCondition inCondition : conditions.projects()) {
+      ChosenPumps.require(inCondition.project());
+      outcomes.add(outcome(inCondition));
+    }
+    return new ConditionsAnswer(
+        project.title(), Shown.of(project), project.network(), conditions.offered(), outcomes);
+  }
+
+  private static Outcome outcome(InCondition inCondition) {
+    Project project = inCondition.project();
+    String name = inCondition.condition().name();
+    List<Changed> changes =
+        inCondition.condition().changes().stream()
+            .map(change -> new Changed(change.address(), change.value()))
+            .toList();
+    try {
+      Solved solved =
+          Solved.of(
+              project.title(),
+              Shown.of(project),
+              project.running(),
+              SteadyStateFinder.find(project.network()));
+      return new Outcome(name, changes, Optional.of(solved), Optional.empty());
+    } catch (NoBalance none) {
+      return new Outcome(name, changes, Optional.empty(), Optional.of(NoBalanceWords.of(none)));
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package rillwright.cli.file.condition;
+
+import java.util.List;
+import rillwright.cli.file.change.Change;
+import rillwright.cli.file.tree.MapNode;
+
+/**
+ * A state of the site in which a project is looked at.
+ *
+ * @param name by which people know it: "autumn"
+ * @param changes to the file that make it
+ */
+public record Condition(String name, List<Change> changes) {
+  /** The file as it is. */
+  public static final Condition AS_WRITTEN = new Condition("as written", List.of());
+
+  public Condition {
+    changes = List.copyOf(changes);
+  }
+
+  /**
+   * The file's tree in this condition.
+   *
+   * @throws rillwright.cli.file.fault.InvalidInput if nothing has the address of a change
+   */
+  MapNode of(MapNode tree) {
+    MapNode changed = tree;
+    for (Change change : changes) {
+      changed = change.in(changed);
+    }
+    return changed;
+  }
+}

@@ -1,0 +1,66 @@
+package rillwright.cli.file.condition;
+
+import java.util.ArrayList;
+import java.util.List;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.ProjectMapping;
+import rillwright.cli.file.fault.FaultList;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+
+/**
+ * A project in all the conditions in which it is to be looked at.
+ *
+ * @param projects the project as written first
+ * @param offered whether the file names no conditions and sensible ones are offered instead
+ */
+public record ProjectConditions(List<InCondition> projects, boolean offered) {
+  public ProjectConditions {
+    projects = List.copyOf(projects);
+  }
+
+  /**
+   * A project in the conditions that its file names, else in those that are offered.
+   *
+   * @param project as written
+   * @param mapping that made it
+   * @param wanted names of the conditions asked for; empty for all
+   * @throws InvalidInput if a condition is wrong or one that is wanted is not there
+   */
+  public static ProjectConditions of(Project project, ProjectMapping mapping, List<String> wanted) {
+    String file = project.places().whole().source();
+    List<Condition> named = NamedConditions.in(project.tree(), file);
+    boolean offered = named.isEmpty();
+    List<Condition> all = new ArrayList<>(List.of(Condition.AS_WRITTEN));
+    all.addAll(offered ? OfferedConditions.of(project) : named);
+    requireKnown(wanted, all, project);
+    List<InCondition> projects = new ArrayList<>();
+    FaultList faults = new FaultList(file);
+    for (Condition condition : all) {
+      if (wanted.isEmpty() || wanted.contains(condition.name())) {
+        try {
+          projects.add(
+              condition.changes().isEmpty()
+                  ? new InCondition(condition, project)
+                  : new InCondition(condition, mapping.map(condition.of(project.tree()), file)));
+        } catch (InvalidInput wrong) {
+          wrong.faults().forEach(faults::add);
+        }
+      }
+    }
+    faults.throwIfAny();
+    return new ProjectConditions(projects, offered);
+  }
+
+  private static void requireKnown(List<String> wanted, List<Condition> all, Project project) {
+    List<String> names = all.stream().map(Condition::name).toList();
+    for (String name : wanted) {
+      if (!names.contains(name)) {
+        throw new InvalidInput(
+            project.places().whole(),
+            "there is no condition " + PlainText.quoted(name) + Choices.hint(name, names));
+      }
+    }
+  }
+}

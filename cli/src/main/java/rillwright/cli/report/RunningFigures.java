@@ -1,0 +1,123 @@
+package rillwright.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.file.field.Price;
+import rillwright.cli.file.site.Running;
+import rillwright.solver.law.Gravity;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.PartState;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * What running the pumps takes, and how often they turn the water.
+ *
+ * @param pumps how many places have a pump
+ * @param powerW drawn from the wire by all of them, W; empty if the sheet of one gives none
+ * @param waterPowerW that becomes flow and head, W
+ * @param hoursPerDay that they run: what the file says, else all day
+ * @param daysPerYear likewise, else all year
+ * @param taken whether the file leaves hours or days open
+ * @param price of a kilowatt-hour, where the file says one
+ * @param turnovers of the basins that feed pumps and whose volume is known
+ */
+public record RunningFigures(
+    int pumps,
+    OptionalDouble powerW,
+    double waterPowerW,
+    double hoursPerDay,
+    double daysPerYear,
+    boolean taken,
+    Optional<Price> price,
+    List<Turnover> turnovers) {
+  private static final double WHOLE_DAY_H = 24;
+  private static final double WHOLE_YEAR_DAYS = 365;
+  private static final double WATTS_PER_KILOWATT = 1000;
+  private static final double SECONDS_PER_HOUR = 3600;
+
+  public RunningFigures {
+    turnovers = List.copyOf(turnovers);
+  }
+
+  /**
+   * How often the water of a basin is pumped round.
+   *
+   * @param volumeM3 of the basin, m³
+   * @param perDay times a day
+   * @param onceInS once in so many seconds of running
+   */
+  public record Turnover(PointName basin, double volumeM3, double perDay, double onceInS) {}
+
+  /** The figures of a state. */
+  public static RunningFigures of(SteadyState state, Running running) {
+    int pumps = 0;
+    double power = 0;
+    double waterPower = 0;
+    boolean known = true;
+    double weightNPerM3 = state.network().water().densityKgPerM3() * Gravity.STANDARD_M_PER_S2;
+    for (LineState line : state.lines()) {
+      for (PartState part : line.parts()) {
+        if (part.part() instanceof Pump pump) {
+          OptionalDouble drawn = pump.set().powerAt(part.flowM3PerS());
+          pumps++;
+          known &= drawn.isPresent();
+          power += drawn.orElse(0);
+          waterPower += weightNPerM3 * part.flowM3PerS() * pump.set().headAt(part.flowM3PerS());
+        }
+      }
+    }
+    double hours = running.hoursPerDay().orElse(WHOLE_DAY_H);
+    return new RunningFigures(
+        pumps,
+        known ? OptionalDouble.of(power) : OptionalDouble.empty(),
+        waterPower,
+        hours,
+        running.daysPerYear().orElse(WHOLE_YEAR_DAYS),
+        running.hoursPerDay().isEmpty() || running.daysPerYear().isEmpty(),
+        running.price(),
+        turnovers(state, hours));
+  }
+
+  private static List<Turnover> turnovers(SteadyState state, double hoursPerDay) {
+    List<Turnover> turnovers = new ArrayList<>();
+    for (PointState point : state.points()) {
+      double drawn = -point.outflowM3PerS();
+      double volume =
+          point.point() instanceof Basin basin && basin.shape().isPresent()
+              ? basin.shape().get().volumeM3(basin.levelM())
+              : 0;
+      if (drawn > 0 && volume > 0) {
+        double perDay = drawn * SECONDS_PER_HOUR * hoursPerDay / volume;
+        turnovers.add(new Turnover(point.point().name(), volume, perDay, volume / drawn));
+      }
+    }
+    return turnovers;
+  }
+
+  /** Energy of a year, kWh; empty if the power is not known. */
+  public OptionalDouble energyKwhPerYear() {
+    return powerW.isPresent()
+        ? OptionalDouble.of(powerW.getAsDouble() / WATTS_PER_KILOWATT * hoursPerDay * daysPerYear)
+        : powerW;
+  }
+
+  /** Electricity of a year, in the currency of the price; empty if power or price is not known. */
+  public OptionalDouble costPerYear() {
+    return powerW.isPresent() && price.isPresent()
+        ? OptionalDouble.of(energyKwhPerYear().getAsDouble() * price.get().amount())
+        : OptionalDouble.empty();
+  }
+
+  /** What part of the power becomes flow and head, 0 to 1; empty if nothing runs or is known. */
+  public OptionalDouble wireToWater() {
+    return powerW.orElse(0) > 0 && waterPowerW > 0
+        ? OptionalDouble.of(waterPowerW / powerW.getAsDouble())
+        : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,51 @@
+package rillwright.cli.report.conditions;
+
+import java.util.Comparator;
+import java.util.List;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+
+/**
+ * A project in several conditions.
+ *
+ * @param title of the job, as written
+ * @param units to show it in
+ * @param network as written: it names the falls and their wishes
+ * @param offered whether the conditions are offered, because the file names none
+ * @param outcomes one for each condition, at least one
+ */
+public record ConditionsAnswer(
+    String title, ShownUnits units, Network network, boolean offered, List<Outcome> outcomes) {
+  public ConditionsAnswer {
+    outcomes = List.copyOf(outcomes);
+  }
+
+  /** Falls and outlets, in the order of the file. */
+  public List<Point> falls() {
+    return network.points().stream()
+        .filter(point -> point instanceof Fall || point instanceof Outlet)
+        .toList();
+  }
+
+  /** Those of them with a wish. */
+  public List<Point> wished() {
+    return falls().stream().filter(fall -> fall.wantM3PerS().isPresent()).toList();
+  }
+
+  /** The condition in which a fall gets least of its wish; the first of several. */
+  public Outcome worstFor(PointName fall) {
+    return outcomes.stream()
+        .min(Comparator.comparingDouble(outcome -> outcome.shareOfWish(fall)))
+        .orElseThrow();
+  }
+
+  /** Whether a fall gets less than its wish in any of the conditions. */
+  public boolean missesAWish() {
+    return wished().stream()
+        .anyMatch(fall -> outcomes.stream().anyMatch(outcome -> outcome.isUnderWish(fall.name())));
+  }
+}

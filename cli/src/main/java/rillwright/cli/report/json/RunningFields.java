@@ -1,0 +1,37 @@
+package rillwright.cli.report.json;
+
+import rillwright.cli.file.field.Price;
+import rillwright.cli.report.RunningFigures;
+import rillwright.cli.report.RunningFigures.Turnover;
+
+/** What running takes, for programs. */
+final class RunningFields {
+  private final Json json;
+
+  RunningFields(Json json) {
+    this.json = json;
+  }
+
+  /** A member called {@code running}. */
+  void write(RunningFigures figures) {
+    json.object("running", () -> members(figures));
+  }
+
+  private void members(RunningFigures figures) {
+    json.number("powerW", figures.powerW());
+    json.number("waterPowerW", figures.waterPowerW());
+    json.number("wireToWater", figures.wireToWater());
+    json.number("hoursPerDay", figures.hoursPerDay());
+    json.number("daysPerYear", figures.daysPerYear());
+    json.number("energyKwhPerYear", figures.energyKwhPerYear());
+    json.number("costPerYear", figures.costPerYear());
+    json.wordsOrNull("currency", figures.price().map(Price::currency));
+    json.object(
+        "turnoversPerDay",
+        () -> {
+          for (Turnover turnover : figures.turnovers()) {
+            json.number(turnover.basin().value(), turnover.perDay());
+          }
+        });
+  }
+}

@@ -1,0 +1,89 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+
+/** What running takes, against sums done by hand. */
+class RunningJsonTest {
+  /**
+   * A pump whose curve meets 4 m at 2 L/s, drawing 200 W there, lifts water 4 m to an outlet
+   * through next to nothing. All numbers are made up.
+   */
+  private static final String PROJECT =
+      """
+      rillwright: 1
+      water: {density: 1000 kg/m3, viscosity: 1e-6 m2/s}
+      running: {price: 0.25 EUR/kWh, hours: 12 h/day, days: 200 days/year}
+      points:
+        pond: {kind: basin, level: 0 m, shape: [{level: -1 m, area: 10 m2}, {level: 0.5 m, area: 10 m2}]}
+        spout: {kind: outlet, elevation: 4 m, want: 2 L/s}
+      lines:
+        up: {from: pond, to: spout, parts: [pump: lifter, loss: {flow: 2 L/s, head: 0.001 mm, exponent: 2}]}
+      pumps:
+        lifter:
+          points:
+            - {flow: 0 L/s, head: 8 m, power: POWER0}
+            - {flow: 2 L/s, head: 4 m, power: POWER1}
+            - {flow: 4 L/s, head: 0 m, power: POWER2}
+      """;
+
+  @TempDir private Path folder;
+
+  private JsonNode json(String command, String text) throws IOException {
+    Path file = Files.writeString(folder.resolve("p.yaml"), text);
+    Run run = Run.of(command, file.toString(), "--format", "json");
+    assertEquals(0, run.status(), run.err());
+    return new ObjectMapper().readTree(run.out());
+  }
+
+  private static String withPower() {
+    return PROJECT.replace("POWER0", "100 W").replace("POWER1", "200 W").replace("POWER2", "300 W");
+  }
+
+  @Test
+  void solveTellsWattsMoneyEfficiencyAndTurnovers() throws IOException {
+    JsonNode running = json("solve", withPower()).get("running");
+
+    assertEquals(200, running.get("powerW").doubleValue(), 1e-3);
+    // 1000 kg/m3 · 9.80665 m/s2 · 0.002 m3/s · 4 m
+    assertEquals(78.4532, running.get("waterPowerW").doubleValue(), 1e-3);
+    assertEquals(0.392266, running.get("wireToWater").doubleValue(), 1e-5);
+    assertEquals(0.2 * 12 * 200, running.get("energyKwhPerYear").doubleValue(), 1e-2);
+    assertEquals(0.2 * 12 * 200 * 0.25, running.get("costPerYear").doubleValue(), 1e-2);
+    assertEquals("EUR", running.get("currency").stringValue());
+    // 7.2 m3/h for 12 hours out of 10 m3
+    assertEquals(8.64, running.get("turnoversPerDay").get("pond").doubleValue(), 1e-4);
+  }
+
+  @Test
+  void withoutPowerOnTheSheetNothingIsClaimed() throws IOException {
+    String text = PROJECT.replaceAll(", power: POWER\\d", "");
+    JsonNode running = json("solve", text).get("running");
+    for (String field : new String[] {"powerW", "wireToWater", "energyKwhPerYear", "costPerYear"}) {
+      assertTrue(running.get(field).isNull(), field);
+    }
+  }
+
+  @Test
+  void dutyTellsWhatItWillTake() throws IOException {
+    JsonNode running = json("duty", withPower()).get("running");
+    double water = 78.4532;
+    assertEquals(water, running.get("waterPowerW").doubleValue(), 1e-3);
+    assertEquals(water / 0.45, running.get("leastPowerW").doubleValue(), 1e-2);
+    assertEquals(water / 0.25, running.get("greatestPowerW").doubleValue(), 1e-2);
+    assertEquals(
+        water / 0.25 / 1000 * 12 * 200,
+        running.get("greatestEnergyKwhPerYear").doubleValue(),
+        1e-2);
+    assertEquals(
+        water / 0.45 / 1000 * 12 * 200 * 0.25, running.get("leastCostPerYear").doubleValue(), 1e-2);
+  }
+}
