@@ -22,6 +22,7 @@ import picocli.CommandLine.Option;
       "  rillwright duty pond.yaml      what a pump must make",
       "  rillwright chart pond.yaml     the pump curve over the system curve, as a picture",
       "  rillwright balance pond.yaml   how to set the valves so that falls share one pump",
+      "  rillwright stream pond.yaml    how far the pond falls while the stream fills",
       "  rillwright solve --help        more about a command",
       "",
       "Exit status: 0 done, 1 a wish is missed (with --strict), 2 the input is wrong,",
@@ -40,6 +41,7 @@ public final class Rillwright implements Runnable {
     commands.put("duty", DutyCommand.class);
     commands.put("chart", ChartCommand.class);
     commands.put("balance", BalanceCommand.class);
+    commands.put("stream", StreamCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     return commands;
   }
