@@ -1,13 +1,16 @@
 package rillwright.cli.report.json;
 
+import java.util.Map;
 import rillwright.cli.report.stream.StreamAnswer;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.network.PointName;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.LevelBudget;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamState;
 import rillwright.solver.stream.Transit;
+import rillwright.solver.stream.time.TimeCourse;
 
 /** Streams and levels for programs. */
 public final class StreamJson {
@@ -29,6 +32,7 @@ public final class StreamJson {
     json.object("streams", () -> budget.running().streams().forEach(this::stream));
     json.object("transit", () -> transit(budget.running().transit()));
     json.object("basins", () -> budget.basins().forEach(this::basin));
+    json.objectOrNull("course", answer.course(), this::course);
     json.array("findings", () -> budget.findings().forEach(f -> finding(f, answer.units())));
   }
 
@@ -78,6 +82,27 @@ public final class StreamJson {
           json.number("lossMPerDay", budget.lossMPerDay());
           json.number("runsOverM3", budget.runsOverM3());
         });
+  }
+
+  private void course(TimeCourse course) {
+    json.number("stopsAtS", course.stopsAtS());
+    json.number("firstWaterHomeS", course.firstWaterHomeS());
+    json.number("volumeM3", course.volumeM3());
+    json.number("volumeErrorM3", course.volumeErrorM3());
+    json.array("moments", () -> course.moments().forEach(m -> json.object(() -> moment(m))));
+  }
+
+  private void moment(TimeCourse.Moment moment) {
+    json.number("timeS", moment.timeS());
+    json.truth("pumping", moment.pumping());
+    points("levelM", moment.levelM());
+    points("flowM3PerS", moment.flowM3PerS());
+    json.object("homeM3PerS", () -> moment.homeM3PerS().forEach(json::number));
+    json.object("poolHeadM", () -> moment.poolHeadM().forEach(json::number));
+  }
+
+  private void points(String name, Map<PointName, Double> values) {
+    json.object(name, () -> values.forEach((point, value) -> json.number(point.value(), value)));
   }
 
   private void finding(Finding finding, ShownUnits units) {

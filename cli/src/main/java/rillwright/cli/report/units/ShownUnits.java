@@ -213,6 +213,11 @@ public final class ShownUnits implements Wording {
     return flow.unit();
   }
 
+  /** The unit of depths. */
+  public Unit depthUnit() {
+    return depth.unit();
+  }
+
   /** The unit of heads. */
   public Unit headUnit() {
     return head.unit();

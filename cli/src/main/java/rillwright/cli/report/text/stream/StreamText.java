@@ -1,5 +1,7 @@
 package rillwright.cli.report.text.stream;
 
+import java.util.Locale;
+import java.util.Optional;
 import rillwright.cli.report.stream.StreamAnswer;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
@@ -11,17 +13,20 @@ import rillwright.solver.stream.RunningWater;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamState;
 import rillwright.solver.stream.Transit;
+import rillwright.solver.stream.time.TimeCourse;
 
 /** Streams and levels for people. */
 public final class StreamText {
   private final StreamBudget budget;
   private final ShownUnits units;
   private final Page page;
+  private final Optional<TimeCourse> course;
 
   private StreamText(StreamAnswer answer, Page page) {
     this.budget = answer.budget();
     this.units = answer.units();
     this.page = page;
+    this.course = answer.course();
   }
 
   /** The page. */
@@ -41,6 +46,7 @@ public final class StreamText {
     }
     transit();
     LevelsTable.print(budget, units, page);
+    course.ifPresent(this::times);
     page.heading("WHAT TO KNOW");
     for (Finding finding : budget.findings()) {
       page.marked("! ", finding.message(units));
@@ -53,6 +59,29 @@ public final class StreamText {
         "Any open water can drown a small child. Water held uphill needs an overflow that goes"
             + " somewhere safe. Top up through an air gap, never with a hose under water. Local codes"
             + " decide.");
+  }
+
+  private void times(TimeCourse followed) {
+    page.heading("START AND STOP");
+    String first =
+        followed.firstWaterHomeS().isPresent()
+            ? "The first water comes home "
+                + units.duration(followed.firstWaterHomeS().getAsDouble())
+                + " after the start, all"
+            : "All";
+    page.paragraph(
+        first
+            + " levels are steady after "
+            + units.duration(followed.stopsAtS())
+            + ", and at rest "
+            + units.duration(followed.last().timeS() - followed.stopsAtS())
+            + " after the stop (slower than 1 mm an hour). Summed up from the levels, the water stays"
+            + " the same to "
+            + String.format(
+                Locale.ROOT,
+                "%.0e",
+                Math.max(1e-16, followed.volumeErrorM3() / followed.volumeM3()))
+            + " of it.");
   }
 
   private void transit() {
