@@ -61,7 +61,7 @@ final class ValveArguments {
 
   private static String nothingToSet(Project project) {
     return "no valve is marked \"adjustable: yes\", so none may be set; mark those on the ways to"
-               + " the falls, or name their lines with --valve; "
+        + " the falls, or name their lines with --valve; "
         + withValves(project);
   }
 

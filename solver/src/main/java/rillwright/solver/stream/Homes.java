@@ -16,10 +16,7 @@ public final class Homes {
   public Homes(StreamPlan plan) {
     this.plan = plan;
     this.basins =
-        plan.network().points().stream()
-            .filter(Basin.class::isInstance)
-            .map(Point::name)
-            .toList();
+        plan.network().points().stream().filter(Basin.class::isInstance).map(Point::name).toList();
   }
 
   /** The stream that begins at a fall or outlet. */

@@ -61,8 +61,7 @@ final class LevelFindings {
     }
     double room = budget.runningLevelM().getAsDouble() - budget.starveLevelM().getAsDouble();
     double days = budget.daysToStarve().orElse(Double.POSITIVE_INFINITY);
-    boolean alreadyTold =
-        running.state().points().stream().anyMatch(PointState::isStarved);
+    boolean alreadyTold = running.state().points().stream().anyMatch(PointState::isStarved);
     if (!alreadyTold && days < FEW_DAYS) {
       add(
           "starves-without-topping-up",
@@ -80,9 +79,7 @@ final class LevelFindings {
 
   /** A number of days as a person says it. */
   static String days(double days) {
-    return days < 2
-        ? String.format(Locale.ROOT, "%.1f days", days)
-        : Math.round(days) + " days";
+    return days < 2 ? String.format(Locale.ROOT, "%.1f days", days) : Math.round(days) + " days";
   }
 
   private void stopping() {

@@ -65,8 +65,7 @@ public record Reach(
 
   /** Bed with gravel under it, m²: as wide as the bed, or as the water where it is a vee. */
   public double gravelAreaM2(double depthM) {
-    double width =
-        section.bedWidthM() > 0 ? section.bedWidthM() : section.surfaceWidthM(depthM);
+    double width = section.bedWidthM() > 0 ? section.bedWidthM() : section.surfaceWidthM(depthM);
     return width * lengthM;
   }
 

@@ -12,10 +12,7 @@ import rillwright.solver.finding.Finding;
  * @param findings what the crew should know, the gravest first
  */
 public record StreamBudget(
-    RunningWater running,
-    RunningWater toppedUp,
-    List<LevelBudget> basins,
-    List<Finding> findings) {
+    RunningWater running, RunningWater toppedUp, List<LevelBudget> basins, List<Finding> findings) {
   public StreamBudget {
     basins = List.copyOf(basins);
     findings = List.copyOf(findings);

@@ -69,8 +69,7 @@ public final class StreamBudgetFinder {
         running, toppedUp, budgets, new StreamFindings(running, toppedUp, budgets).list());
   }
 
-  private double runningLevelM(
-      Basin basin, Map<PointName, Double> levels, RunningWater toppedUp) {
+  private double runningLevelM(Basin basin, Map<PointName, Double> levels, RunningWater toppedUp) {
     double taken = toppedUp.transitFrom(basin.name()).totalM3();
     if (basin.shape().isEmpty() || taken == 0) {
       return basin.levelM();
@@ -121,8 +120,7 @@ public final class StreamBudgetFinder {
         toppedUp.transitFrom(basin.name()).totalM3() - toppedUp.leftChambersM3(basin);
     double stopped = levelOfM(shape, shape.volumeM3(basin.levelM()) + comesBack, basin);
     double overflow = basin.overflowM().orElse(Double.POSITIVE_INFINITY);
-    double runsOver =
-        stopped > overflow ? shape.volumeM3(stopped) - shape.volumeM3(overflow) : 0;
+    double runsOver = stopped > overflow ? shape.volumeM3(stopped) - shape.volumeM3(overflow) : 0;
     Optional<WaterLoss> loss = plan.loss().filter(l -> l.depthMPerS() > 0);
     double beside = running.wetAreaM2(basin.name());
     return new LevelBudget(

@@ -208,8 +208,7 @@ final class StreamFindings {
     }
   }
 
-  private void add(
-      String code, String at, Function<Wording, String> told) {
+  private void add(String code, String at, Function<Wording, String> told) {
     findings.add(new StreamFinding(code, at, told));
   }
 }

@@ -46,8 +46,7 @@ public final class Slope {
 
   private BasinShape shape =
       new BasinShape(
-          List.of(
-              new BasinShape.Row(-0.8, POND_AREA_M2), new BasinShape.Row(0.3, POND_AREA_M2)));
+          List.of(new BasinShape.Row(-0.8, POND_AREA_M2), new BasinShape.Row(0.3, POND_AREA_M2)));
   private OptionalDouble chamberAreaM2 = OptionalDouble.of(0.3);
   private boolean checkValve = true;
   private double sillM = -0.12;
@@ -116,8 +115,7 @@ public final class Slope {
             Water.at(20),
             0,
             List.of(
-                new Basin(
-                    POND, 0, Optional.of(shape), overflowM, OptionalDouble.of(0.1), UNKNOWN),
+                new Basin(POND, 0, Optional.of(shape), overflowM, OptionalDouble.of(0.1), UNKNOWN),
                 new Chamber(CHAMBER, -0.7, -0.4, UNKNOWN, chamberAreaM2),
                 new Fall(FALL, CREST_M, 0.6, weir(0.6), 0.15, UNKNOWN, Optional.empty())),
             List.of(
@@ -125,11 +123,9 @@ public final class Slope {
                     "intake",
                     POND,
                     CHAMBER,
-                    new Skimmer(
-                        0.4, OptionalDouble.of(0.17), sillM, Skimmer.WITH_DOOR, 0)),
+                    new Skimmer(0.4, OptionalDouble.of(0.17), sillM, Skimmer.WITH_DOOR, 0)),
                 supply()));
-    return new StreamPlan(
-        network, List.of(new Stream("main", FALL, POND, items)), boxes, loss);
+    return new StreamPlan(network, List.of(new Stream("main", FALL, POND, items)), boxes, loss);
   }
 
   private Line supply() {
@@ -145,8 +141,7 @@ public final class Slope {
 
   private static Line line(String name, PointName from, PointName to, Part... parts) {
     LineEnd plain = new LineEnd(EndLoss.NONE, Optional.of(BORE));
-    return new Line(
-        new LineName(name), from, to, Optional.of(BORE), List.of(parts), plain, plain);
+    return new Line(new LineName(name), from, to, Optional.of(BORE), List.of(parts), plain, plain);
   }
 
   private static Pump pump() {

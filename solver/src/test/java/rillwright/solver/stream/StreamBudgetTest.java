@@ -105,8 +105,7 @@ class StreamBudgetTest {
     assertEquals(back / Slope.POND_AREA_M2, stopped, 1e-10);
     assertEquals((stopped - 0.01) * Slope.POND_AREA_M2, pond.runsOverM3(), 1e-9);
     assertTrue(codes(budget).contains("runs-over-at-stop"));
-    assertEquals(
-        budget.running().transit().totalM3() + 1.5 * 0.3, pond.firstFillM3(), 1e-12);
+    assertEquals(budget.running().transit().totalM3() + 1.5 * 0.3, pond.firstFillM3(), 1e-12);
   }
 
   @Test
@@ -116,8 +115,7 @@ class StreamBudgetTest {
     StreamBudget low = StreamBudgetFinder.find(new Slope().sill(-0.15).plan());
     assertFalse(codes(low).contains("starves-at-start"));
     assertTrue(
-        high.running().streams().get(0).flowM3PerS()
-            < low.running().streams().get(0).flowM3PerS());
+        high.running().streams().get(0).flowM3PerS() < low.running().streams().get(0).flowM3PerS());
   }
 
   @Test
@@ -132,8 +130,7 @@ class StreamBudgetTest {
 
   @Test
   void dropsThatAddUpAreNoFinding() {
-    assertFalse(
-        codes(StreamBudgetFinder.find(new Slope().plan())).contains("drops-do-not-add-up"));
+    assertFalse(codes(StreamBudgetFinder.find(new Slope().plan())).contains("drops-do-not-add-up"));
   }
 
   /**

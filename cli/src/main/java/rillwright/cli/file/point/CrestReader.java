@@ -99,7 +99,8 @@ public final class CrestReader {
     return switch (shape) {
       case V_NOTCH -> notch(fall, widthField, weir);
       case THIN_PLATE -> thinPlate(width(fall, widthField, PLATE_WIDTH), weir);
-      case BROAD -> simple(width(fall, widthField, Range.POSITIVE), BROAD_COEFFICIENT, NATURAL_BAND);
+      case BROAD ->
+          simple(width(fall, widthField, Range.POSITIVE), BROAD_COEFFICIENT, NATURAL_BAND);
       default -> byCoefficient(width(fall, widthField, Range.POSITIVE), weir);
     };
   }

@@ -24,8 +24,7 @@ public final class BoxesReader {
       if (entry.value() instanceof MapNode map && map.find("box area").isPresent()) {
         String what = "point " + PlainText.quoted(entry.key());
         OptionalDouble area =
-            Fields.of(map, what, ledger, map.keys())
-                .find("box area", Measure.AREA, Range.POSITIVE);
+            Fields.of(map, what, ledger, map.keys()).find("box area", Measure.AREA, Range.POSITIVE);
         area.ifPresent(a -> areas.put(new PointName(entry.key()), a));
       }
     }

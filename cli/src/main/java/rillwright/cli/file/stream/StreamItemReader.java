@@ -50,14 +50,10 @@ final class StreamItemReader {
       return Optional.empty();
     }
     if (map.find("step").isPresent()) {
-      return Fields.of(map, what, ledger, List.of("step"))
-          .findFields("step", STEP)
-          .map(this::step);
+      return Fields.of(map, what, ledger, List.of("step")).findFields("step", STEP).map(this::step);
     }
     if (map.find("pool").isPresent()) {
-      return Fields.of(map, what, ledger, List.of("pool"))
-          .findFields("pool", POOL)
-          .map(this::pool);
+      return Fields.of(map, what, ledger, List.of("pool")).findFields("pool", POOL).map(this::pool);
     }
     return Optional.of(reach(Fields.of(map, what, ledger, REACH)));
   }
@@ -82,8 +78,7 @@ final class StreamItemReader {
     double bank = reach.findOr("bank", Measure.NUMBER, Range.NOT_NEGATIVE, 0);
     boolean nothing = width + bank == 0;
     if (nothing && reach.areSound()) {
-      reach.fault(
-          "width", "a bed without width is a vee and needs banks, for example \"bank: 3\"");
+      reach.fault("width", "a bed without width is a vee and needs banks, for example \"bank: 3\"");
     }
     Bedding bedding = bedding(reach);
     return new Reach(

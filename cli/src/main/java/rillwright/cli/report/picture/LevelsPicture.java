@@ -57,12 +57,7 @@ public final class LevelsPicture {
     List<Panel.Curve> levels = curves(m -> named(m.levelM()), depth);
     panels.add(
         new Panel(
-            "",
-            "Level, " + depth.symbol(),
-            levels,
-            levelMarks(levels),
-            List.of(stop),
-            List.of()));
+            "", "Level, " + depth.symbol(), levels, levelMarks(levels), List.of(stop), List.of()));
     List<Panel.Curve> flows = curves(LevelsPicture::flows, flow);
     if (!flows.isEmpty()) {
       panels.add(
@@ -87,14 +82,11 @@ public final class LevelsPicture {
   private static Map<String, Double> flows(Moment moment) {
     Map<String, Double> flows = new LinkedHashMap<>();
     moment.flowM3PerS().forEach((fall, value) -> flows.put("over " + fall.value(), value));
-    moment
-        .homeM3PerS()
-        .forEach((stream, value) -> flows.put("home by stream " + stream, value));
+    moment.homeM3PerS().forEach((stream, value) -> flows.put("home by stream " + stream, value));
     return flows;
   }
 
-  private static Map<String, Double> named(
-      Map<PointName, Double> byPoint) {
+  private static Map<String, Double> named(Map<PointName, Double> byPoint) {
     Map<String, Double> named = new LinkedHashMap<>();
     byPoint.forEach((point, value) -> named.put(point.value(), value));
     return named;
@@ -110,8 +102,7 @@ public final class LevelsPicture {
                   spots
                       .computeIfAbsent(name, key -> new ArrayList<>())
                       .add(
-                          new Panel.Spot(
-                              moment.timeS() / SECONDS_PER_MINUTE, unit.fromSi(value))));
+                          new Panel.Spot(moment.timeS() / SECONDS_PER_MINUTE, unit.fromSi(value))));
     }
     return spots.entrySet().stream()
         .filter(curve -> curve.getValue().size() > 1)

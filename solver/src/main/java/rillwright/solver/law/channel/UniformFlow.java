@@ -16,8 +16,7 @@ public final class UniformFlow {
   private UniformFlow() {}
 
   /** Flow at a depth, m³/s, if it were the normal one. */
-  public static double flowM3PerS(
-      ChannelSection section, BedLaw bed, double slope, double depthM) {
+  public static double flowM3PerS(ChannelSection section, BedLaw bed, double slope, double depthM) {
     return section.areaM2(depthM) * bed.velocityMPerS(section.hydraulicRadiusM(depthM), slope);
   }
 

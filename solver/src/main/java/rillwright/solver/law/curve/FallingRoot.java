@@ -21,7 +21,8 @@ public final class FallingRoot {
    * @param to where it is 0 or less
    * @param tolerance width of the interval, or size of the function, that ends the search
    */
-  public static double find(DoubleUnaryOperator function, double from, double to, double tolerance) {
+  public static double find(
+      DoubleUnaryOperator function, double from, double to, double tolerance) {
     double low = from;
     double high = to;
     double atLow = function.applyAsDouble(low);

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
@@ -62,7 +62,9 @@ final class PipeFlows {
       names.add(line.to());
     }
     List<Point> points =
-        names.stream().map(name -> held.contains(name) ? heldAt(name, 0) : network.point(name)).toList();
+        names.stream()
+            .map(name -> held.contains(name) ? heldAt(name, 0) : network.point(name))
+            .toList();
     return new Network(network.water(), network.siteElevationM(), points, lines);
   }
 
@@ -147,7 +149,9 @@ final class PipeFlows {
     return gains;
   }
 
-  /** How much of what it should give a water can give: less at a chamber's intake, a basin's floor. */
+  /**
+   * How much of what it should give a water can give: less at a chamber's intake, a basin's floor.
+   */
   private double ramp(PointName name, Map<PointName, Double> levelM) {
     Point point = network.point(name);
     double least = Double.NEGATIVE_INFINITY;

@@ -22,8 +22,8 @@ import rillwright.solver.stream.time.WaterCircuit.Phase;
  * levels by geometry, and that it stays the same is the check.
  *
  * <p>Source of the method: Dormand, J. R. and Prince, P. J., order 8 with error control of orders 5
- * and 3, as in Hairer, Nørsett and Wanner (1993), Solving Ordinary Differential Equations I
- * (from memory), by the library that this uses.
+ * and 3, as in Hairer, Nørsett and Wanner (1993), Solving Ordinary Differential Equations I (from
+ * memory), by the library that this uses.
  */
 public final class StartAndStop {
   private static final double LEVEL_TOLERANCE_M = 1e-11;

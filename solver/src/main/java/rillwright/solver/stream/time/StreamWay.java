@@ -34,7 +34,13 @@ record StreamWay(String name, List<Link> links) {
    * @param gravelM3 water that drains from gravel under it
    * @param soakedM depth of water over it at which that gravel is mostly soaked: a guess
    */
-  record Link(Optional<String> pool, Store store, double emptyM, DoubleUnaryOperator outflow, double gravelM3, double soakedM) {}
+  record Link(
+      Optional<String> pool,
+      Store store,
+      double emptyM,
+      DoubleUnaryOperator outflow,
+      double gravelM3,
+      double soakedM) {}
 
   /** A stream that is known at its steady flow. */
   static StreamWay of(StreamState state) {

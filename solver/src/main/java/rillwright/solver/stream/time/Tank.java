@@ -13,8 +13,7 @@ record Tank(BasinShape shape) implements Store {
 
   /** Upright walls, and nothing in it at a level. */
   static Tank upright(double areaM2, double emptyM) {
-    return new Tank(
-        new BasinShape(List.of(new BasinShape.Row(emptyM, areaM2))));
+    return new Tank(new BasinShape(List.of(new BasinShape.Row(emptyM, areaM2))));
   }
 
   @Override

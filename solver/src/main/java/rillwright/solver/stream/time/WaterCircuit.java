@@ -62,7 +62,12 @@ final class WaterCircuit {
 
   /** Pipes behind a pump without a check valve: a store from which they drain. */
   private record Draining(
-      DrainingPipes pipes, int store, double emptyM, double fullM, HeldLine filling, HeldLine draining) {}
+      DrainingPipes pipes,
+      int store,
+      double emptyM,
+      double fullM,
+      HeldLine filling,
+      HeldLine draining) {}
 
   /** What the pumps do. */
   enum Phase {

@@ -77,13 +77,14 @@ class PublishedChannelsTest {
     return depth + section.meanDepthM(depth) / 2;
   }
 
-  /** Subramanya, ex. 12.31, p. 287, as transcribed: b 3 m, yc 1.2 m, n 0.014 is critical at 3.96e-3. */
+  /**
+   * Subramanya, ex. 12.31, p. 287, as transcribed: b 3 m, yc 1.2 m, n 0.014 is critical at 3.96e-3.
+   */
   @Test
   void criticalSlopeIsAsThePageSays() {
     ChannelSection section = new ChannelSection(3, 0);
     double flow = 3 * Math.sqrt(Gravity.STANDARD_M_PER_S2 * Math.pow(1.2, 3));
-    assertEquals(
-        1.2, UniformFlow.normalDepthM(section, new Manning(0.014), 3.96e-3, flow), 1.5e-3);
+    assertEquals(1.2, UniformFlow.normalDepthM(section, new Manning(0.014), 3.96e-3, flow), 1.5e-3);
   }
 
   /**

@@ -147,7 +147,7 @@ public final class BalanceText {
         each
             + (allHeldBack
                 ? "The pump gives more than the wishes ask, so every way is held back and some of"
-                      + " its power is lost in the valves; without --wish all would get more."
+                    + " its power is lost in the valves; without --wish all would get more."
                 : governing
                     + " governs: it is the hardest to serve"
                     + (throttled.isEmpty()

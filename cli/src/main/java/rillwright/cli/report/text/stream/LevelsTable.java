@@ -78,11 +78,9 @@ final class LevelsTable {
     return marks;
   }
 
-  private void row(
-      TextTable table, String name, OptionalDouble level, double rest, String words) {
+  private void row(TextTable table, String name, OptionalDouble level, double rest, String words) {
     if (level.isPresent() && Double.isFinite(level.getAsDouble())) {
-      table.row(
-          name, level(level.getAsDouble()), against(level.getAsDouble() - rest), words);
+      table.row(name, level(level.getAsDouble()), against(level.getAsDouble() - rest), words);
     }
   }
 
@@ -108,7 +106,9 @@ final class LevelsTable {
   private String starving(LevelBudget basin) {
     String when =
         basin.daysToStarve().isPresent()
-            ? ": in " + units.days(basin.daysToStarve().getAsDouble())
+            ? basin.daysToStarve().getAsDouble() > 0
+                ? ": in " + units.days(basin.daysToStarve().getAsDouble())
+                : ": at once"
             : "";
     return "the skimmer passes no more than what runs" + when;
   }

@@ -17,6 +17,8 @@ import rillwright.solver.stream.time.TimeCourse;
 
 /** Streams and levels for people. */
 public final class StreamText {
+  private static final double BILLIONTH = 1e-9;
+
   private final StreamBudget budget;
   private final ShownUnits units;
   private final Page page;
@@ -75,13 +77,17 @@ public final class StreamText {
             + units.duration(followed.stopsAtS())
             + ", and at rest "
             + units.duration(followed.last().timeS() - followed.stopsAtS())
-            + " after the stop (slower than 1 mm an hour). Summed up from the levels, the water stays"
-            + " the same to "
-            + String.format(
-                Locale.ROOT,
-                "%.0e",
-                Math.max(1e-16, followed.volumeErrorM3() / followed.volumeM3()))
-            + " of it.");
+            + " after the stop (slower than 1 mm an hour). Summed up from the levels, no water is lost or"
+            + " made on the way: "
+            + kept(followed)
+            + ".");
+  }
+
+  private static String kept(TimeCourse followed) {
+    double share = followed.volumeErrorM3() / followed.volumeM3();
+    return share <= BILLIONTH
+        ? "less than one part in a billion"
+        : String.format(Locale.ROOT, "%.1e of it", share);
   }
 
   private void transit() {
@@ -89,7 +95,8 @@ public final class StreamText {
     Transit transit = running.transit();
     if (transit.totalM3() == 0) {
       page.blank();
-      page.paragraph("No water is in transit: nothing runs, or the file tells of no stream or box.");
+      page.paragraph(
+          "No water is in transit: nothing runs, or the file tells of no stream or box.");
       return;
     }
     double least = 0;
@@ -98,8 +105,7 @@ public final class StreamText {
       least += stream.items().stream().mapToDouble(item -> item.leastVolumeM3()).sum();
       most += stream.items().stream().mapToDouble(item -> item.mostVolumeM3()).sum();
     }
-    double known =
-        transit.gravelM3() + transit.boxesM3() + transit.filtersM3() + transit.pipesM3();
+    double known = transit.gravelM3() + transit.boxesM3() + transit.filtersM3() + transit.pipesM3();
     TextTable table = new TextTable("WATER IN TRANSIT").column("", Side.RIGHT);
     row(table, "in the reaches", transit.streamsM3());
     row(table, "in their gravel", transit.gravelM3());
