@@ -26,6 +26,7 @@ import picocli.CommandLine.Option;
       "  rillwright odds pond.yaml      the chance that it works, given what is not known exactly",
       "  rillwright balance pond.yaml   how to set the valves so that falls share one pump",
       "  rillwright weak pond.yaml      why a fall is weak, and what to read next",
+      "  rillwright stream pond.yaml    how far the pond falls while the stream fills",
       "  rillwright solve --help        more about a command",
       "",
       "Exit status: 0 done, 1 a wish is missed (with --strict), 2 the input is wrong,",
@@ -49,6 +50,7 @@ public final class Rillwright implements Runnable {
     commands.put("balance", BalanceCommand.class);
     commands.put("weak", WeakCommand.class);
     commands.put("weak-trial", WeakTrialCommand.class);
+    commands.put("stream", StreamCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     return commands;
   }

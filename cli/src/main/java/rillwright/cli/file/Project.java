@@ -8,6 +8,7 @@ import rillwright.cli.file.site.Running;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.network.Network;
+import rillwright.solver.stream.StreamPlan;
 
 /**
  * What a project file says.
@@ -15,6 +16,7 @@ import rillwright.solver.network.Network;
  * @param title of the job; the file's name if it has none
  * @param show units to print
  * @param network points, lines and water, with the middle of every quantity
+ * @param streams ways home and what evaporates
  * @param running how long the pumps run and what electricity costs
  * @param prices what pipe, fittings and trench cost
  * @param sheets data sheets by the name of the pump, in the order of the file
@@ -27,6 +29,7 @@ public record Project(
     String title,
     Show show,
     Network network,
+    StreamPlan streams,
     Running running,
     Prices prices,
     Map<String, DataSheet> sheets,

@@ -3,6 +3,7 @@ package rillwright.cli.file;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.DrawnValues;
@@ -12,7 +13,6 @@ import rillwright.cli.file.line.LinesReader;
 import rillwright.cli.file.line.PlacedLine;
 import rillwright.cli.file.outline.LooseOutline;
 import rillwright.cli.file.outline.ReadingOutline;
-import rillwright.cli.file.outline.StreamOutline;
 import rillwright.cli.file.part.PartReaders;
 import rillwright.cli.file.part.PipeReader;
 import rillwright.cli.file.point.PointTable;
@@ -23,6 +23,9 @@ import rillwright.cli.file.pump.SheetSource;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.site.SiteReader;
+import rillwright.cli.file.stream.BoxesReader;
+import rillwright.cli.file.stream.EvaporationReader;
+import rillwright.cli.file.stream.StreamsReader;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.solver.network.Gauge;
@@ -30,6 +33,9 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
+import rillwright.solver.stream.Stream;
+import rillwright.solver.stream.StreamPlan;
+import rillwright.solver.stream.WaterLoss;
 import rillwright.solver.water.Water;
 
 /** Makes a project of a file's tree. */
@@ -102,6 +108,9 @@ public final class ProjectMapping {
                 points, new PartReaders(catalogue, head, pumps), new PipeReader(catalogue), ledger)
             .read(root);
     outlines(root, ledger, points, lines);
+    List<Stream> streams = new StreamsReader(points, catalogue, ledger).read(root);
+    Optional<WaterLoss> loss = EvaporationReader.read(root, water);
+    Map<PointName, Double> boxes = BoxesReader.read(root, ledger);
     WhereWritten places = places(tree, file, lines);
     requireContents(root, points, lines, ledger, places);
     final double elevation = site.elevationM();
@@ -117,6 +126,7 @@ public final class ProjectMapping {
         title,
         show,
         network,
+        new StreamPlan(network, streams, boxes, loss),
         running,
         prices,
         pumps.sheets(),
@@ -134,7 +144,6 @@ public final class ProjectMapping {
   }
 
   private void outlines(Fields root, Ledger ledger, PointTable points, List<PlacedLine> lines) {
-    new StreamOutline(points, catalogue, ledger).check(root);
     List<String> gauges =
         lines.stream()
             .flatMap(placed -> placed.line().parts().stream())

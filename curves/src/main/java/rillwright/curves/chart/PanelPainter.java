@@ -69,21 +69,26 @@ final class PanelPainter implements Painting {
     int rows = (chart.panels().size() + columns - 1) / columns;
     double wide = (WIDTH - 2 * MARGIN - (columns - 1) * BETWEEN) / columns;
     double high = (bottom - top) / rows;
-    for (int i = 0; i < chart.panels().size(); i++) {
+    List<PanelPlot> plots =
+        chart.panels().stream().map(panel -> new PanelPlot(panel, names)).toList();
+    double before = plots.stream().mapToDouble(plot -> plot.axes().leftWidth()).max().orElse(0);
+    double behind = plots.stream().mapToDouble(plot -> plot.axes().rightWidth()).max().orElse(0);
+    for (int i = 0; i < plots.size(); i++) {
       Panel panel = chart.panels().get(i);
-      PanelPlot plot = new PanelPlot(panel, names);
       int row = i / columns;
       double left = MARGIN + (i - row * columns) * (wide + BETWEEN);
       double plotTop = top + row * high + ABOVE_PLOT;
       double below = panel.acrossTitle().isEmpty() ? BELOW_PLOT_UNTITLED : BELOW_PLOT;
-      double plotLeft = left + plot.axes().leftWidth();
-      plot.paint(
-          g,
-          new Rectangle2D.Double(
-              Math.rint(plotLeft),
-              Math.rint(plotTop),
-              Math.rint(left + wide - plot.axes().rightWidth() - plotLeft),
-              Math.rint(high - ABOVE_PLOT - below)));
+      double plotLeft = left + before;
+      plots
+          .get(i)
+          .paint(
+              g,
+              new Rectangle2D.Double(
+                  Math.rint(plotLeft),
+                  Math.rint(plotTop),
+                  Math.rint(left + wide - behind - plotLeft),
+                  Math.rint(high - ABOVE_PLOT - below)));
     }
   }
 }

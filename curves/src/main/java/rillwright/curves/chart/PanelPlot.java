@@ -22,6 +22,8 @@ final class PanelPlot {
   private static final int UP_STEPS = 6;
   private static final double RADIUS = 8;
   private static final double WIDEST_LABEL = 480;
+  private static final double LAST_PLACE = 0.99;
+  private static final double BETWEEN_PLACES = 0.14;
   private static final Pen LEVEL = new Pen(Ink.AXIS, 2, List.of(2f, 7f));
   private static final Pen PLACE = new Pen(Ink.SOFT_TEXT, 2.4f, List.of(3f, 5f));
   private static final List<Double> ALONG =
@@ -117,10 +119,19 @@ final class PanelPlot {
     for (int i = 0; i < marks.size(); i++) {
       TextBlock words = TextBlock.wrapped(marks.get(i).label(), Ink.NOTE, WIDEST_LABEL, 2);
       if (!words.lines().isEmpty()) {
-        placer
-            .beside(words.width(), words.height(), lines.get(i), ALONG)
-            .ifPresent(place -> ChartNotes.write(g, words, place, Ink.SOFT_TEXT));
+        Rectangle2D place =
+            placer
+                .beside(words.width(), words.height(), lines.get(i), ALONG)
+                .orElse(onTheLine(words, lines.get(i), i));
+        ChartNotes.write(g, words, place, Ink.SOFT_TEXT);
       }
     }
+  }
+
+  /** Where there is no room beside a line its words stand on it, each farther in. */
+  private static Rectangle2D onTheLine(TextBlock words, Polyline line, int number) {
+    Point2D at = line.at(Math.max(0.1, LAST_PLACE - number * BETWEEN_PLACES));
+    return new Rectangle2D.Double(
+        at.getX() - words.width(), at.getY() - words.height() / 2, words.width(), words.height());
   }
 }

@@ -51,4 +51,28 @@ public record BasinShape(List<Row> rows) {
     Row last = rows.get(rows.size() - 1);
     return volume + last.areaM2() * Math.max(0, levelM - last.levelM());
   }
+
+  /** Area at a level, m²: above a shelf's edge at its level; the last area goes on above. */
+  public double areaM2(double levelM) {
+    if (rows.size() == 1 || levelM <= rows.get(0).levelM()) {
+      return rows.get(0).areaM2();
+    }
+    for (int i = rows.size() - 1; i > 0; i--) {
+      Row below = rows.get(i - 1);
+      Row above = rows.get(i);
+      if (levelM >= above.levelM()) {
+        return above.areaM2();
+      }
+      if (levelM >= below.levelM()) {
+        double share = (levelM - below.levelM()) / (above.levelM() - below.levelM());
+        return below.areaM2() + share * (above.areaM2() - below.areaM2());
+      }
+    }
+    return rows.get(0).areaM2();
+  }
+
+  /** Level of the floor, m; negative infinity where it is not known. */
+  public double floorM() {
+    return rows.size() == 1 ? Double.NEGATIVE_INFINITY : rows.get(0).levelM();
+  }
 }

@@ -50,4 +50,14 @@ public record Skimmer(
   public Skimmer withClogged(double share) {
     return new Skimmer(widthM, heightM, sillM, dischargeCoefficient, share);
   }
+
+  /** Level of the open water at which it passes just a flow, m, however low it stands behind. */
+  public double levelToPassM(double flowM3PerS) {
+    if (flowM3PerS <= 0) {
+      return sillM;
+    }
+    double atOneMetre =
+        SkimmerLaw.ofMouth(dischargeCoefficient, (1 - clogged) * widthM, 1).freeFlowM3PerS();
+    return sillM + Math.pow(flowM3PerS / atOneMetre, 2.0 / 3);
+  }
 }

@@ -10,7 +10,7 @@ class LiftTest implements HeadLawContract {
 
   @Override
   public Trial trial(SplittableRandom random) {
-    return Trial.inOnePiece(new Lift(Draw.between(random, -5, 5)), Draw.between(random, 1e-5, 1));
+    return Trial.inOnePiece(new Lift(random.nextDouble(-5, 5)), Draw.between(random, 1e-5, 1));
   }
 
   @Override

@@ -6,11 +6,11 @@ import rillwright.cli.wording.Choices;
 import rillwright.cli.wording.PlainText;
 
 /** Checks names of points. */
-final class PointNames {
+public final class PointNames {
   private PointNames() {}
 
   /** Notes if a field is missing or names no point of the file. */
-  static void require(Fields fields, String field, PointTable points) {
+  public static void require(Fields fields, String field, PointTable points) {
     fields
         .requireText(field, "pond")
         .filter(name -> !points.names().contains(name))

@@ -9,4 +9,4 @@ import rillwright.solver.law.weir.Weir;
  * @param weir its law
  * @param depthBand by what share a depth over it may be off
  */
-record Crest(double widthM, Weir weir, double depthBand) {}
+public record Crest(double widthM, Weir weir, double depthBand) {}

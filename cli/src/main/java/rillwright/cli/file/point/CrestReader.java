@@ -16,8 +16,8 @@ import rillwright.solver.law.weir.ThinPlateWeir;
 import rillwright.solver.law.weir.VNotchWeir;
 import rillwright.solver.law.weir.Weir;
 
-/** Reads a fall's {@code width}, {@code lip} and {@code weir}. */
-final class CrestReader {
+/** Reads the {@code width}, {@code lip} and {@code weir} of a fall, a step or a pool. */
+public final class CrestReader {
   private static final String USUAL_LIP = "stone";
   private static final String THIN_PLATE = "thin plate";
   private static final String BROAD = "broad";
@@ -41,13 +41,24 @@ final class CrestReader {
 
   private final Catalogue catalogue;
 
-  CrestReader(Catalogue catalogue) {
+  /** A reader that knows the catalogue's lips. */
+  public CrestReader(Catalogue catalogue) {
     this.catalogue = catalogue;
   }
 
-  Crest read(Fields fall) {
+  /** The crest of a fall; with faults noted, a stand-in. */
+  public Crest read(Fields fall) {
+    return read(fall, "width");
+  }
+
+  /**
+   * A crest.
+   *
+   * @param widthField the field that says how wide it is
+   */
+  public Crest read(Fields fall, String widthField) {
     if (!fall.has("weir")) {
-      double widthM = width(fall, Range.POSITIVE);
+      double widthM = width(fall, widthField, Range.POSITIVE);
       Lip lip = lip(fall);
       return new Crest(widthM, new PowerWeir(lip.coefficient(), widthM, lip.brink()), lip.band());
     }
@@ -56,12 +67,12 @@ final class CrestReader {
       lip(fall);
     }
     return fall.findFields("weir", WEIR_FIELDS)
-        .map(weir -> crest(fall, weir))
-        .orElseGet(() -> simple(width(fall, Range.POSITIVE), 1, MADE_LIP_BAND));
+        .map(weir -> crest(fall, widthField, weir))
+        .orElseGet(() -> simple(width(fall, widthField, Range.POSITIVE), 1, MADE_LIP_BAND));
   }
 
-  private static double width(Fields fall, Range range) {
-    return fall.require("width", Measure.LENGTH, range, "30 in");
+  private static double width(Fields fall, String widthField, Range range) {
+    return fall.require(widthField, Measure.LENGTH, range, "30 in");
   }
 
   private Lip lip(Fields fall) {
@@ -78,7 +89,7 @@ final class CrestReader {
     return new Crest(widthM, new PowerWeir(coefficient, widthM, BrinkRule.FREE_OVERFALL), band);
   }
 
-  private static Crest crest(Fields fall, Fields weir) {
+  private static Crest crest(Fields fall, String widthField, Fields weir) {
     boolean byCoefficient = weir.has("discharge coefficient");
     if (byCoefficient == weir.has("shape")) {
       weir.fault("give either a discharge coefficient or a shape (" + Choices.listed(SHAPES) + ")");
@@ -86,16 +97,17 @@ final class CrestReader {
     String shape = weir.findWord("shape", SHAPES).orElse("");
     refuseStrays(weir, shape);
     return switch (shape) {
-      case V_NOTCH -> notch(fall, weir);
-      case THIN_PLATE -> thinPlate(width(fall, PLATE_WIDTH), weir);
-      case BROAD -> simple(width(fall, Range.POSITIVE), BROAD_COEFFICIENT, NATURAL_BAND);
-      default -> byCoefficient(width(fall, Range.POSITIVE), weir);
+      case V_NOTCH -> notch(fall, widthField, weir);
+      case THIN_PLATE -> thinPlate(width(fall, widthField, PLATE_WIDTH), weir);
+      case BROAD ->
+          simple(width(fall, widthField, Range.POSITIVE), BROAD_COEFFICIENT, NATURAL_BAND);
+      default -> byCoefficient(width(fall, widthField, Range.POSITIVE), weir);
     };
   }
 
-  private static Crest notch(Fields fall, Fields weir) {
+  private static Crest notch(Fields fall, String widthField, Fields weir) {
     double angle = weir.require("angle", Measure.ANGLE, ANGLE, "90");
-    double widthM = fall.findOr("width", Measure.LENGTH, Range.POSITIVE, 0);
+    double widthM = fall.findOr(widthField, Measure.LENGTH, Range.POSITIVE, 0);
     return new Crest(widthM, new VNotchWeir(angle), MADE_LIP_BAND);
   }
 

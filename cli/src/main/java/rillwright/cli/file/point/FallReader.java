@@ -41,7 +41,7 @@ final class FallReader implements PointReader {
 
   @Override
   public List<String> fields() {
-    return List.of("crest", "width", "lip", "weir", "want", "returns to");
+    return List.of("crest", "width", "lip", "weir", "want", "returns to", "box area");
   }
 
   @Override

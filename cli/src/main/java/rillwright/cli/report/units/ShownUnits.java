@@ -204,6 +204,11 @@ public final class ShownUnits implements Wording {
         : Figures.of(hours, Scale.COMPUTED, "0.1") + " hours";
   }
 
+  /** A number of days: "0.8 days", "12 days". */
+  public String days(double days) {
+    return Figures.of(days, Scale.COMPUTED, days < 10 ? "0.1" : "1") + " days";
+  }
+
   /** A number of seconds: "5.2 s", "45 s". */
   public String seconds(double seconds) {
     return Figures.of(seconds, Scale.COMPUTED, "0.1") + " s";
@@ -227,6 +232,11 @@ public final class ShownUnits implements Wording {
   /** The unit of flows. */
   public Unit flowUnit() {
     return flow.unit();
+  }
+
+  /** The unit of depths. */
+  public Unit depthUnit() {
+    return depth.unit();
   }
 
   /** The unit of heads. */

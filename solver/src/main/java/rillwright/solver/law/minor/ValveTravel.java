@@ -28,6 +28,7 @@ public enum ValveTravel {
   GATE("gate", false, new double[] {0, 0.25, 0.5, 0.75}, new double[] {0.17, 0.9, 4.5, 24});
 
   private static final double QUARTER_TURN_DEGREES = 90;
+  private static final double ROUNDING = 1e-12;
 
   private final String word;
   private final boolean turns;
@@ -109,7 +110,7 @@ public enum ValveTravel {
    */
   public double openShareAt(double k) {
     int after = 1;
-    while (after < closed.length - 1 && k > lossCoefficient[after]) {
+    while (after < closed.length - 1 && k > lossCoefficient[after] * (1 + ROUNDING)) {
       after++;
     }
     double rise = Math.log(lossCoefficient[after] / lossCoefficient[after - 1]);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.law.Lift;
+import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;

@@ -3,6 +3,7 @@ package rillwright.solver.study.valvesetting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;

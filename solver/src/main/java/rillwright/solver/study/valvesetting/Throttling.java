@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.LimitedLaw;
+import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Loss;

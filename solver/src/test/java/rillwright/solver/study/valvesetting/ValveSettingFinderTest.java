@@ -1,17 +1,13 @@
 package rillwright.solver.study.valvesetting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rillwright.solver.study.valvesetting.Garden.BORE;
 import static rillwright.solver.study.valvesetting.Garden.balanced;
-import static rillwright.solver.study.valvesetting.Garden.ball;
 import static rillwright.solver.study.valvesetting.Garden.pump;
 import static rillwright.solver.study.valvesetting.Garden.quadratic;
 import static rillwright.solver.study.valvesetting.Garden.set;
 import static rillwright.solver.study.valvesetting.Garden.share;
-import static rillwright.solver.study.valvesetting.Garden.skimmer;
 import static rillwright.solver.study.valvesetting.Garden.valve;
 import static rillwright.solver.study.valvesetting.Garden.wished;
 
@@ -19,12 +15,9 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rillwright.solver.law.Gravity;
-import rillwright.solver.law.minor.ValveTravel;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
-import rillwright.solver.network.Valve;
-import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.valvesetting.SetValve.Role;
 
 class ValveSettingFinderTest {
@@ -141,218 +134,5 @@ class ValveSettingFinderTest {
     assertEquals(settings.share(), share(settings, "low"), 1e-9);
     assertEquals(asked - given, settings.pumpShortM().orElseThrow(), 1e-8);
     assertEquals(0, balanced(twoOutlets().network()).pumpShortM().orElseThrow());
-  }
-
-  @Test
-  void noMoreHeadHelpsWhereTheSkimmerPassesTooLittle() {
-    Network network =
-        new Garden()
-            .basin("pond", 0)
-            .chamber("chamber", -0.5)
-            .fall("one", 2, 0.02)
-            .fall("two", 3, 0.02)
-            .tee("split")
-            .line("intake", "pond", "chamber", skimmer(0.3, -0.1))
-            .line("supply", "chamber", "split", pump(9, 0.04))
-            .line("first", "split", "one", quadratic(1000), ball())
-            .line("second", "split", "two", quadratic(1000), ball())
-            .network();
-
-    ValveSettings settings = balanced(network);
-
-    assertTrue(settings.pumpShortM().isEmpty());
-    assertTrue(settings.state().point(new PointName("chamber")).isStarved());
-    assertEquals(share(settings, "one"), share(settings, "two"), 1e-6 * settings.share());
-  }
-
-  /** The low outlet has no valve: it takes what it takes, and the others share the rest. */
-  @Test
-  void fallWithoutAValveKeepsMoreThanTheShareAndIsNamed() {
-    Network network =
-        new Garden()
-            .basin("reservoir", 10)
-            .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("middle", 4, HIGH_WISH)
-            .outlet("high", 6, HIGH_WISH)
-            .line("supply", "reservoir", "split", quadratic(SUPPLY))
-            .line("low way", "split", "low", quadratic(8 * LOW))
-            .line("middle way", "split", "middle", quadratic(LOW), ball())
-            .line("high way", "split", "high", ball(), quadratic(HIGH))
-            .network();
-
-    ValveSettings settings = balanced(network);
-
-    assertEquals(Set.of(new PointName("low")), settings.favoured());
-    assertEquals(settings.share(), share(settings, "middle"), 1e-7);
-    assertEquals(settings.share(), share(settings, "high"), 1e-7);
-    assertTrue(share(settings, "low") > settings.share());
-  }
-
-  @Test
-  void gateThatClosesTooCoarselyStandsAsFarAsItGoesShortOfShut() {
-    Network network =
-        new Garden()
-            .basin("reservoir", 100)
-            .tee("split")
-            .outlet("low", 1, 0.0001)
-            .outlet("high", 60, 0.005)
-            .line("supply", "reservoir", "split", quadratic(SUPPLY))
-            .line("low way", "split", "low", valve(ValveTravel.GATE))
-            .line("high way", "split", "high", quadratic(HIGH), valve(ValveTravel.GATE))
-            .network();
-
-    ValveSettings settings = balanced(network);
-
-    assertEquals(Role.TOO_COARSE, set(settings, "low way").role());
-    assertEquals(Set.of(new PointName("low")), settings.favoured());
-    assertTrue(set(settings, "low way").sensitivityM3PerSPerDegree().isEmpty());
-    assertFalse(set(settings, "low way").valve().isShut());
-  }
-
-  @Test
-  void valveThatFeedsNoWishStaysAsItIs() {
-    Network network =
-        new Garden()
-            .basin("reservoir", 10)
-            .basin("pond", 0)
-            .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .line("supply", "reservoir", "split", quadratic(SUPPLY))
-            .line("low way", "split", "low", quadratic(LOW), ball())
-            .line("bypass", "split", "pond", quadratic(HIGH), ball())
-            .network();
-
-    ValveSettings settings = balanced(network);
-
-    assertEquals(Role.LEFT_ALONE, set(settings, "bypass").role());
-    assertEquals(45, set(settings, "bypass").valve().loss().degreesFromOpen().orElseThrow());
-    assertEquals(Role.WIDE_OPEN, set(settings, "low way").role());
-  }
-
-  @Test
-  void oneValveBeforeTwoFallsHoldsThePoorerOfThemToTheShare() {
-    Network network =
-        new Garden()
-            .basin("reservoir", 10)
-            .tee("split")
-            .tee("below")
-            .outlet("one", 1, LOW_WISH)
-            .outlet("two", 1.5, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
-            .line("supply", "reservoir", "split", quadratic(SUPPLY))
-            .line("low way", "split", "below", ball())
-            .line("first", "below", "one", quadratic(LOW))
-            .line("second", "below", "two", quadratic(LOW))
-            .line("high way", "split", "high", ball(), quadratic(HIGH))
-            .network();
-
-    ValveSettings settings = balanced(network);
-
-    assertEquals(settings.share(), share(settings, "two"), 1e-9);
-    assertEquals(settings.share(), share(settings, "high"), 1e-9);
-    assertEquals(Set.of(new PointName("one")), settings.favoured());
-  }
-
-  @Test
-  void fallFedFromTwoSidesIsSetByBothItsValves() {
-    Network network =
-        new Garden()
-            .basin("reservoir", 10)
-            .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
-            .line("supply", "reservoir", "split", quadratic(SUPPLY))
-            .line("left", "split", "low", quadratic(LOW), ball())
-            .line("right", "split", "low", quadratic(2 * LOW), ball())
-            .line("high way", "split", "high", ball(), quadratic(HIGH))
-            .network();
-
-    ValveSettings settings = balanced(network);
-
-    assertEquals(settings.share(), share(settings, "low"), 1e-9);
-    assertEquals(settings.share(), share(settings, "high"), 1e-9);
-    assertEquals(Role.THROTTLED, set(settings, "left").role());
-    assertEquals(Role.THROTTLED, set(settings, "right").role());
-  }
-
-  @Test
-  void fallThatThePumpCannotReachMakesTheShareNothing() {
-    Network network =
-        new Garden()
-            .basin("pond", 0)
-            .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
-            .line("supply", "pond", "split", pump(5, 0.01), quadratic(SUPPLY))
-            .line("low way", "split", "low", quadratic(LOW), ball())
-            .line("high way", "split", "high", ball(), quadratic(HIGH))
-            .network();
-
-    ValveSettings settings = balanced(network);
-
-    assertEquals(0, settings.share());
-    assertEquals(new PointName("high"), settings.governing());
-    assertEquals(Role.WIDE_OPEN, set(settings, "low way").role());
-    assertTrue(settings.pumpShortM().orElseThrow() > 0);
-  }
-
-  @Test
-  void drawOnTheWayIsLeftToItsTap() {
-    Network network =
-        new Garden()
-            .basin("reservoir", 10)
-            .tee("split")
-            .tee("tap", 0.0015)
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
-            .line("supply", "reservoir", "split", quadratic(SUPPLY))
-            .line("low way", "split", "tap", quadratic(LOW), ball())
-            .line("rest", "tap", "low", quadratic(LOW))
-            .line("high way", "split", "high", ball(), quadratic(HIGH))
-            .network();
-
-    ValveSettings settings = balanced(network);
-
-    assertEquals(settings.share(), share(settings, "low"), 1e-9);
-    assertEquals(settings.share(), share(settings, "high"), 1e-9);
-  }
-
-  @Test
-  void sensitivityIsWhatADegreeTakesAway() {
-    Network network =
-        new Garden()
-            .basin("reservoir", 10)
-            .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
-            .line("supply", "reservoir", "split", quadratic(SUPPLY))
-            .line("low way", "split", "low", quadratic(LOW), ball())
-            .line("high way", "split", "high", ball(), quadratic(HIGH))
-            .network();
-    ValveSettings settings = balanced(network);
-    SetValve low = set(settings, "low way");
-    double open = low.valve().loss().openShare().orElseThrow();
-    Network further =
-        low.place()
-            .withLoss(
-                settings.state().network(), new Valve.Opening(ValveTravel.BALL, open - 1 / 90.0));
-    double before = settings.state().line(new LineName("low way")).flowM3PerS();
-    double after = SteadyStateFinder.find(further).line(new LineName("low way")).flowM3PerS();
-
-    assertEquals(
-        before - after, low.sensitivityM3PerSPerDegree().orElseThrow(), 0.03 * (before - after));
-  }
-
-  @Test
-  void wishAndValveAreAskedFor() {
-    Network noWish =
-        new Garden()
-            .basin("reservoir", 10)
-            .outlet("low", 1, 0)
-            .line("low way", "reservoir", "low", quadratic(LOW), ball())
-            .network();
-
-    assertThrows(IllegalArgumentException.class, () -> balanced(noWish));
   }
 }

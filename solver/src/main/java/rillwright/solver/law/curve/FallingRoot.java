@@ -1,4 +1,4 @@
-package rillwright.solver.study.valvesetting;
+package rillwright.solver.law.curve;
 
 import java.util.function.DoubleUnaryOperator;
 
@@ -8,7 +8,7 @@ import java.util.function.DoubleUnaryOperator;
  * <p>Source: Dowell, M. and Jarratt, P. (1971), "A modified regula falsi method for computing the
  * root of an equation", BIT 11, 168–174 (from memory): the Illinois rule.
  */
-final class FallingRoot {
+public final class FallingRoot {
   private static final int MOST_STEPS = 200;
 
   private FallingRoot() {}
@@ -21,7 +21,8 @@ final class FallingRoot {
    * @param to where it is 0 or less
    * @param tolerance width of the interval, or size of the function, that ends the search
    */
-  static double find(DoubleUnaryOperator function, double from, double to, double tolerance) {
+  public static double find(
+      DoubleUnaryOperator function, double from, double to, double tolerance) {
     double low = from;
     double high = to;
     double atLow = function.applyAsDouble(low);

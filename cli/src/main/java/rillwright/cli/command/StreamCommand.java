@@ -1,0 +1,112 @@
+package rillwright.cli.command;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.report.json.StreamJson;
+import rillwright.cli.report.picture.LevelsPicture;
+import rillwright.cli.report.stream.StreamAnswer;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.stream.StreamText;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Point;
+import rillwright.solver.stream.StreamBudget;
+import rillwright.solver.stream.StreamBudgetFinder;
+import rillwright.solver.stream.time.StartAndStop;
+
+/** Depth and speed in each reach, water in transit, how far the pond falls and rises. */
+@Command(
+    name = "stream",
+    description = {
+      "Tells how deep and fast the water runs in each reach, how much of it is on its way home, how",
+      "far the pond falls while the stream fills and whether the skimmer still drinks then, how far",
+      "it rises when the pump stops, and in how many days evaporation starves the skimmer."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright stream pond.yaml",
+      "  rillwright stream pond.yaml --chart levels.png   levels and flows from start to stop",
+      "  rillwright stream pond.yaml --set \"lines.intake.skimmer.sill=-7 in\"",
+      "  rillwright stream pond.yaml --format json        for a program, in SI units"
+    })
+public final class StreamCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private ProjectArguments project;
+
+  @Mixin private ChartArguments chart;
+
+  @Option(
+      names = "--times",
+      description =
+          "Follows levels and flows from switch-on to rest after switch-off; a picture always does.")
+  private boolean times;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
+
+  @Override
+  public Integer call() {
+    Optional<PictureFile> picture = chart.picture(project.file());
+    Project read = project.read();
+    ChosenPumps.require(read);
+    requireWater(read);
+    boolean follows = times || picture.isPresent();
+    if (follows) {
+      requireShapes(read);
+    }
+    StreamBudget budget = StreamBudgetFinder.find(read.streams());
+    StreamAnswer answer =
+        new StreamAnswer(
+            read.title(),
+            Shown.of(read),
+            project.changes(),
+            budget,
+            follows ? Optional.of(StartAndStop.of(budget.running())) : Optional.empty());
+    String report =
+        format == Format.JSON ? StreamJson.of(answer) : StreamText.of(answer, Ink.ofTerminal());
+    picture.ifPresent(file -> file.write(LevelsPicture.of(answer)));
+    spec.commandLine().getOut().print(report);
+    spec.commandLine().getOut().flush();
+    return ExitStatus.DONE;
+  }
+
+  private static void requireShapes(Project project) {
+    for (Point point : project.network().points()) {
+      if (point instanceof Basin basin && basin.shape().isEmpty()) {
+        throw new InvalidInput(
+            project.places().ofPoint(basin.name()),
+            "point "
+                + PlainText.quoted(basin.name().value())
+                + ": its area is needed to follow its level in time; write for example \"area: 200"
+                + " ft2\"");
+      }
+    }
+  }
+
+  private static void requireWater(Project project) {
+    boolean basin =
+        project.network().points().stream().anyMatch(point -> point.kind().equals("basin"));
+    if (!basin) {
+      throw new InvalidInput(
+          project.places().whole(),
+          "no basin is in the file, so no level can fall or rise; write for example \"pond: {kind:"
+              + " basin, level: 0 ft, area: 200 ft2}\"");
+    }
+  }
+}

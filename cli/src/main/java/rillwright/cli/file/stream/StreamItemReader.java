@@ -1,0 +1,163 @@
+package rillwright.cli.file.stream;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.catalogue.Bed;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.point.Crest;
+import rillwright.cli.file.point.CrestReader;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.law.channel.BedLaw;
+import rillwright.solver.law.channel.ChannelSection;
+import rillwright.solver.law.channel.Manning;
+import rillwright.solver.law.channel.StoneBed;
+import rillwright.solver.stream.Gravel;
+import rillwright.solver.stream.Pool;
+import rillwright.solver.stream.Reach;
+import rillwright.solver.stream.Reach.Band;
+import rillwright.solver.stream.Step;
+import rillwright.solver.stream.StreamItem;
+
+/** Reads reaches, steps and pools. */
+final class StreamItemReader {
+  private static final List<String> REACH =
+      List.of("length", "drop", "width", "bank", "bed", "gravel", "liner edge");
+  private static final List<String> STEP = List.of("height", "width", "lip", "weir");
+  private static final List<String> POOL = List.of("area", "depth", "crest width", "lip", "weir");
+
+  private final Catalogue catalogue;
+  private final Ledger ledger;
+  private final CrestReader crests;
+
+  StreamItemReader(Catalogue catalogue, Ledger ledger) {
+    this.catalogue = catalogue;
+    this.ledger = ledger;
+    this.crests = new CrestReader(catalogue);
+  }
+
+  /** What a list's item is; empty, with the fault noted, if it is nothing of the kind. */
+  Optional<StreamItem> read(Node item, String what) {
+    if (!(item instanceof MapNode map)) {
+      ledger.fault(item.place(), what + ": fields belong here, not " + item.words());
+      return Optional.empty();
+    }
+    if (map.find("step").isPresent()) {
+      return Fields.of(map, what, ledger, List.of("step")).findFields("step", STEP).map(this::step);
+    }
+    if (map.find("pool").isPresent()) {
+      return Fields.of(map, what, ledger, List.of("pool")).findFields("pool", POOL).map(this::pool);
+    }
+    return Optional.of(reach(Fields.of(map, what, ledger, REACH)));
+  }
+
+  private StreamItem step(Fields step) {
+    double height = step.require("height", Measure.LENGTH, Range.POSITIVE, "1.5 ft");
+    Crest crest = crests.read(step, "width");
+    return new Step(height, crest.widthM() > 0 ? crest.widthM() : 1);
+  }
+
+  private StreamItem pool(Fields pool) {
+    double area = pool.require("area", Measure.AREA, Range.POSITIVE, "18 ft2");
+    double depth = pool.require("depth", Measure.LENGTH, Range.POSITIVE, "14 in");
+    Crest crest = crests.read(pool, "crest width");
+    return new Pool(area, depth, crest.weir(), crest.depthBand());
+  }
+
+  private StreamItem reach(Fields reach) {
+    double length = reach.require("length", Measure.LENGTH, Range.POSITIVE, "44 ft");
+    double drop = reach.require("drop", Measure.LENGTH, Range.NOT_NEGATIVE, "2.3 ft");
+    double width = reach.require("width", Measure.LENGTH, Range.NOT_NEGATIVE, "24 in");
+    double bank = reach.findOr("bank", Measure.NUMBER, Range.NOT_NEGATIVE, 0);
+    boolean nothing = width + bank == 0;
+    if (nothing && reach.areSound()) {
+      reach.fault("width", "a bed without width is a vee and needs banks, for example \"bank: 3\"");
+    }
+    Bedding bedding = bedding(reach);
+    return new Reach(
+        length,
+        drop,
+        new ChannelSection(nothing ? 1 : width, bank),
+        bedding.law(),
+        bedding.band(),
+        gravel(reach),
+        reach.find("liner edge", Measure.LENGTH, Range.NOT_NEGATIVE));
+  }
+
+  private static Gravel gravel(Fields reach) {
+    return reach
+        .findFields("gravel", List.of("depth", "voids", "drains"))
+        .map(
+            gravel ->
+                new Gravel(
+                    gravel.require("depth", Measure.LENGTH, Range.NOT_NEGATIVE, "3 in"),
+                    gravel.findOr("voids", Measure.SHARE, Range.SHARE, Gravel.USUAL_VOIDS),
+                    gravel.findOr("drains", Measure.SHARE, Range.SHARE, Gravel.USUALLY_DRAINS)))
+        .orElse(Gravel.NONE);
+  }
+
+  /** A bed's law and how far it may be off. */
+  private record Bedding(BedLaw law, Band band) {
+    static Bedding stones(double d84M) {
+      return new Bedding(new StoneBed(d84M), Band.STONES);
+    }
+
+    static Bedding roughness(double n) {
+      return new Bedding(new Manning(n), Band.GIVEN);
+    }
+
+    static Bedding of(Bed bed) {
+      return bed.manningN().isPresent()
+          ? new Bedding(
+              new Manning(bed.normal()),
+              new Band(bed.least() / bed.normal(), bed.greatest() / bed.normal()))
+          : stones(bed.normal());
+    }
+  }
+
+  private Bedding bedding(Fields reach) {
+    Bedding standIn = Bedding.roughness(1);
+    Optional<Node> bed = reach.findNode("bed");
+    if (bed.isEmpty()) {
+      reach.fault(
+          "its bed is missing; write for example \"bed: cobble\" or \"bed: {stone: 60 mm}\"");
+      return standIn;
+    }
+    if (bed.get() instanceof Scalar) {
+      return reach.findText("bed").flatMap(name -> named(reach, name)).orElse(standIn);
+    }
+    return reach
+        .findFields("bed", List.of("stone", "n"))
+        .map(StreamItemReader::given)
+        .orElse(standIn);
+  }
+
+  private Optional<Bedding> named(Fields reach, String name) {
+    Optional<Bed> bed = catalogue.findBed(name);
+    if (bed.isEmpty()) {
+      reach.fault(
+          "bed",
+          PlainText.quoted(name)
+              + " is not in the catalogue"
+              + Choices.hint(name, catalogue.beds()));
+    }
+    return bed.map(Bedding::of);
+  }
+
+  private static Bedding given(Fields given) {
+    if (given.has("stone") == given.has("n")) {
+      given.fault("give either the size of its stones or its n");
+    }
+    if (given.has("stone")) {
+      return Bedding.stones(given.findOr("stone", Measure.LENGTH, Range.POSITIVE, 1));
+    }
+    return Bedding.roughness(given.findOr("n", Measure.NUMBER, Range.POSITIVE, 1));
+  }
+}

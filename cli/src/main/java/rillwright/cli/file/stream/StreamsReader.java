@@ -1,0 +1,78 @@
+package rillwright.cli.file.stream;
+
+import java.util.ArrayList;
+import java.util.List;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.outline.PointNames;
+import rillwright.cli.file.point.PointTable;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.PointName;
+import rillwright.solver.stream.Stream;
+import rillwright.solver.stream.StreamItem;
+
+/** Reads the section {@code streams}. */
+public final class StreamsReader {
+  private final PointTable points;
+  private final Ledger ledger;
+  private final StreamItemReader items;
+
+  /** A reader that checks against the file's points and the catalogue's beds. */
+  public StreamsReader(PointTable points, Catalogue catalogue, Ledger ledger) {
+    this.points = points;
+    this.ledger = ledger;
+    this.items = new StreamItemReader(catalogue, ledger);
+  }
+
+  /** The streams of a project; of faulty ones nothing or stand-ins. */
+  public List<Stream> read(Fields root) {
+    List<Stream> streams = new ArrayList<>();
+    for (Entry entry : root.findMap("streams").map(MapNode::entries).orElse(List.of())) {
+      String what = "stream " + PlainText.quoted(entry.key());
+      if (entry.value() instanceof MapNode map) {
+        streams.add(
+            stream(entry.key(), Fields.of(map, what, ledger, List.of("from", "to", "reaches"))));
+      } else {
+        ledger.fault(
+            entry.value().place(),
+            what + ": fields belong here (from, to, reaches), not " + entry.value().words());
+      }
+    }
+    return streams;
+  }
+
+  private Stream stream(String name, Fields stream) {
+    PointNames.require(stream, "from", points);
+    PointNames.require(stream, "to", points);
+    String from = stream.findText("from").orElse("");
+    String to = stream.findText("to").orElse("");
+    points
+        .find(from)
+        .filter(point -> point.spill().isEmpty())
+        .ifPresent(
+            point ->
+                stream.fault(
+                    "from", "a stream begins at a fall or an outlet, not at a " + point.kind()));
+    points
+        .find(to)
+        .filter(point -> !(point instanceof Basin))
+        .ifPresent(
+            point -> stream.fault("to", "a stream ends in a basin, not in a " + point.kind()));
+    List<Node> written = stream.listItems("reaches");
+    if (written.isEmpty() && stream.areSound()) {
+      stream.fault("reaches", "a list of reaches, steps and pools belongs here");
+    }
+    List<StreamItem> read = new ArrayList<>();
+    int number = 0;
+    for (Node item : written) {
+      number++;
+      items.read(item, stream.what() + ": reach " + number).ifPresent(read::add);
+    }
+    return new Stream(name, new PointName(from), new PointName(to), read);
+  }
+}

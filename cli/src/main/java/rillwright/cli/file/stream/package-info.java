@@ -1,0 +1,5 @@
+/**
+ * Reads streams, what evaporates and what boxes hold. Uses {@code field}, {@code point} for crests
+ * and the catalogue's beds.
+ */
+package rillwright.cli.file.stream;

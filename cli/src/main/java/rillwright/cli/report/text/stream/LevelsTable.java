@@ -1,0 +1,122 @@
+package rillwright.cli.report.text.stream;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Skimmer;
+import rillwright.solver.stream.LevelBudget;
+import rillwright.solver.stream.StreamBudget;
+
+/** What becomes of the levels of basins. */
+final class LevelsTable {
+  private static final String NONE = "-";
+
+  private final StreamBudget budget;
+  private final ShownUnits units;
+  private final Page page;
+
+  private LevelsTable(StreamBudget budget, ShownUnits units, Page page) {
+    this.budget = budget;
+    this.units = units;
+    this.page = page;
+  }
+
+  static void print(StreamBudget budget, ShownUnits units, Page page) {
+    LevelsTable levels = new LevelsTable(budget, units, page);
+    budget.basins().forEach(levels::basin);
+  }
+
+  private void basin(LevelBudget basin) {
+    TextTable table =
+        new TextTable("LEVELS OF \"" + basin.basin().name().value() + "\"")
+            .column("level", Side.RIGHT)
+            .column("against rest", Side.RIGHT)
+            .column("", Side.LEFT);
+    double rest = basin.restLevelM();
+    table.row("at rest", level(rest), NONE, "pump off, pools full");
+    row(table, "running", basin.runningLevelM(), rest, running(basin));
+    row(table, "starves at", basin.starveLevelM(), rest, starving(basin));
+    row(table, "after a stop", basin.stoppedLevelM(), rest, stopped(basin));
+    marks(basin).forEach(mark -> row(table, mark.name(), mark.levelM(), rest, ""));
+    page.table(table);
+    if (basin.firstFillM3() > 0) {
+      page.paragraph(
+          "The first day takes "
+              + units.volume(basin.firstFillM3())
+              + " besides what fills \""
+              + basin.basin().name().value()
+              + "\" to its level: pools up to their crests and water in transit.");
+    }
+  }
+
+  private record Mark(String name, OptionalDouble levelM) {}
+
+  private List<Mark> marks(LevelBudget budgetOfBasin) {
+    Basin basin = budgetOfBasin.basin();
+    List<Mark> marks = new ArrayList<>();
+    for (Line line : budget.running().state().network().lines()) {
+      for (Part part : line.parts()) {
+        if (part instanceof Skimmer skimmer && line.from().equals(basin.name())) {
+          marks.add(new Mark("skimmer's sill", OptionalDouble.of(skimmer.sillM())));
+          if (skimmer.heightM().isPresent()) {
+            double top = skimmer.sillM() + skimmer.heightM().getAsDouble();
+            marks.add(new Mark("its mouth's top", OptionalDouble.of(top)));
+          }
+        }
+      }
+    }
+    marks.add(new Mark("overflow", basin.overflowM()));
+    marks.add(new Mark("ground", basin.gradeM()));
+    marks.add(new Mark("liner's edge", basin.linerEdgeM()));
+    return marks;
+  }
+
+  private void row(TextTable table, String name, OptionalDouble level, double rest, String words) {
+    if (level.isPresent() && Double.isFinite(level.getAsDouble())) {
+      table.row(name, level(level.getAsDouble()), against(level.getAsDouble() - rest), words);
+    }
+  }
+
+  private String level(double levelM) {
+    return units.length(levelM);
+  }
+
+  private String against(double differenceM) {
+    String sign = differenceM > 0 ? "+" : differenceM < 0 ? "-" : "";
+    return sign + units.depth(Math.abs(differenceM));
+  }
+
+  private String running(LevelBudget basin) {
+    String loss =
+        basin.lossMPerDay().isPresent()
+            ? ", then falls "
+                + units.depth(basin.lossMPerDay().getAsDouble())
+                + " a day by evaporation and splash"
+            : "";
+    return "once the stream has filled, nothing topped up" + loss;
+  }
+
+  private String starving(LevelBudget basin) {
+    String when =
+        basin.daysToStarve().isPresent()
+            ? basin.daysToStarve().getAsDouble() > 0
+                ? ": in " + units.days(basin.daysToStarve().getAsDouble())
+                : ": at once"
+            : "";
+    return "the skimmer passes no more than what runs" + when;
+  }
+
+  private String stopped(LevelBudget basin) {
+    return "if it was topped up while running"
+        + (basin.runsOverM3() > 0
+            ? "; " + units.volume(basin.runsOverM3()) + " of it runs over"
+            : "");
+  }
+}

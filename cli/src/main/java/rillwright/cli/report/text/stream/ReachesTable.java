@@ -1,0 +1,74 @@
+package rillwright.cli.report.text.stream;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.stream.ItemState;
+import rillwright.solver.stream.Reach;
+import rillwright.solver.stream.StreamState;
+
+/** The pieces of a stream, from the fall home. */
+final class ReachesTable {
+  private static final String NONE = "-";
+
+  private final StreamState state;
+  private final ShownUnits units;
+
+  ReachesTable(StreamState state, ShownUnits units) {
+    this.state = state;
+    this.units = units;
+  }
+
+  void print(Page page) {
+    TextTable table =
+        new TextTable("STREAM \"" + state.stream().name() + "\"")
+            .column("falls", Side.RIGHT)
+            .column("depth", Side.RIGHT)
+            .column("speed", Side.RIGHT)
+            .column("width", Side.RIGHT)
+            .column("Froude", Side.RIGHT)
+            .column("critical", Side.RIGHT)
+            .column("holds", Side.RIGHT);
+    int number = 0;
+    for (ItemState item : state.items()) {
+      number++;
+      table.row(
+          number + " " + words(item),
+          item.item().dropM() > 0 ? units.head(item.item().dropM()) : NONE,
+          item.depthM() > 0 ? units.depth(item.depthM()) : "dry",
+          told(item.velocityMPerS(), units::velocity),
+          told(item.surfaceWidthM(), units::length),
+          told(item.froude(), froude -> String.format(Locale.ROOT, "%.2f", froude)),
+          told(item.criticalDepthM(), units::depth),
+          item.volumeM3() + item.gravelM3() > 0
+              ? units.volume(item.volumeM3() + item.gravelM3())
+              : NONE);
+    }
+    page.table(table);
+    page.paragraph(
+        units.flow(state.flowM3PerS())
+            + " runs from \""
+            + state.stream().from().value()
+            + "\" to \""
+            + state.stream().to().value()
+            + "\". A Froude number above 1 is a chute. A pool holds what stands above its crest, a"
+            + " step only passes it on.");
+  }
+
+  private String words(ItemState item) {
+    if (item.item() instanceof Reach reach) {
+      return units.length(reach.lengthM()) + " reach";
+    }
+    return item.item().kind();
+  }
+
+  private static String told(OptionalDouble number, DoubleFunction<String> words) {
+    return number.isPresent() && number.getAsDouble() > 0
+        ? words.apply(number.getAsDouble())
+        : NONE;
+  }
+}

@@ -1,0 +1,133 @@
+package rillwright.cli.report.text.stream;
+
+import java.util.Locale;
+import java.util.Optional;
+import rillwright.cli.report.stream.StreamAnswer;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.stream.RunningWater;
+import rillwright.solver.stream.StreamBudget;
+import rillwright.solver.stream.StreamState;
+import rillwright.solver.stream.Transit;
+import rillwright.solver.stream.time.TimeCourse;
+
+/** Streams and levels for people. */
+public final class StreamText {
+  private static final double BILLIONTH = 1e-9;
+
+  private final StreamBudget budget;
+  private final ShownUnits units;
+  private final Page page;
+  private final Optional<TimeCourse> course;
+
+  private StreamText(StreamAnswer answer, Page page) {
+    this.budget = answer.budget();
+    this.units = answer.units();
+    this.page = page;
+    this.course = answer.course();
+  }
+
+  /** The page. */
+  public static String of(StreamAnswer answer, Ink ink) {
+    Page page = new Page(ink);
+    page.title(answer.title());
+    if (!answer.changes().isEmpty()) {
+      page.paragraph("Changed: " + String.join("; ", answer.changes()));
+    }
+    new StreamText(answer, page).print();
+    return page.toString();
+  }
+
+  private void print() {
+    for (StreamState stream : budget.running().streams()) {
+      new ReachesTable(stream, units).print(page);
+    }
+    transit();
+    LevelsTable.print(budget, units, page);
+    course.ifPresent(this::times);
+    page.heading("WHAT TO KNOW");
+    for (Finding finding : budget.findings()) {
+      page.marked("! ", finding.message(units));
+    }
+    if (budget.findings().isEmpty()) {
+      page.paragraph("Nothing that would stop the job.");
+    }
+    page.marked(
+        "- ",
+        "Any open water can drown a small child. Water held uphill needs an overflow that goes"
+            + " somewhere safe. Top up through an air gap, never with a hose under water. Local codes"
+            + " decide.");
+  }
+
+  private void times(TimeCourse followed) {
+    page.heading("START AND STOP");
+    String first =
+        followed.firstWaterHomeS().isPresent()
+            ? "The first water comes home "
+                + units.duration(followed.firstWaterHomeS().getAsDouble())
+                + " after the start, all"
+            : "All";
+    page.paragraph(
+        first
+            + " levels are steady after "
+            + units.duration(followed.stopsAtS())
+            + ", and at rest "
+            + units.duration(followed.last().timeS() - followed.stopsAtS())
+            + " after the stop (slower than 1 mm an hour). Summed up from the levels, no water is lost or"
+            + " made on the way: "
+            + kept(followed)
+            + ".");
+  }
+
+  private static String kept(TimeCourse followed) {
+    double share = followed.volumeErrorM3() / followed.volumeM3();
+    return share <= BILLIONTH
+        ? "less than one part in a billion"
+        : String.format(Locale.ROOT, "%.1e of it", share);
+  }
+
+  private void transit() {
+    RunningWater running = budget.running();
+    Transit transit = running.transit();
+    if (transit.totalM3() == 0) {
+      page.blank();
+      page.paragraph(
+          "No water is in transit: nothing runs, or the file tells of no stream or box.");
+      return;
+    }
+    double least = 0;
+    double most = 0;
+    for (StreamState stream : running.streams()) {
+      least += stream.items().stream().mapToDouble(item -> item.leastVolumeM3()).sum();
+      most += stream.items().stream().mapToDouble(item -> item.mostVolumeM3()).sum();
+    }
+    double known = transit.gravelM3() + transit.boxesM3() + transit.filtersM3() + transit.pipesM3();
+    TextTable table = new TextTable("WATER IN TRANSIT").column("", Side.RIGHT);
+    row(table, "in the reaches", transit.streamsM3());
+    row(table, "in their gravel", transit.gravelM3());
+    row(table, "above pools' crests", transit.poolsM3());
+    row(table, "above boxes' crests", transit.boxesM3());
+    row(table, "in filters", transit.filtersM3());
+    row(table, "in draining pipes", transit.pipesM3());
+    table.row("all", units.volume(transit.totalM3()));
+    page.table(table);
+    if (most > least) {
+      page.paragraph(
+          "It may well be "
+              + units.volume(least + known)
+              + " to "
+              + units.volume(most + known)
+              + ": how rough a bed is can only be guessed (common practice, no source).");
+    }
+  }
+
+  private void row(TextTable table, String what, double volumeM3) {
+    if (volumeM3 > 0) {
+      table.row(what, units.volume(volumeM3));
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Streams and levels as text. */
+package rillwright.cli.report.text.stream;

@@ -1,0 +1,95 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class StreamCommandTest {
+  private static final Path FOLDER = Path.of("..", "examples", "long-stream");
+  private static final String DRY = FOLDER.resolve("dry.yaml").toString();
+
+  @TempDir private Path folder;
+
+  private String changed(String from, String to) throws IOException {
+    Path file = folder.resolve("stream.yaml");
+    String text = Files.readString(FOLDER.resolve("dry.yaml"));
+    assertTrue(text.contains(from), from);
+    Files.writeString(
+        file,
+        text.replace(from, to)
+            .replace("pumps/", FOLDER.resolve("pumps").toAbsolutePath().normalize() + "/"));
+    return file.toString();
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "from: spill box | from: spil box | did you mean \"spill box\"",
+        "from: spill box | from: pond | begins at a fall",
+        "to: pond | to: spill box | ends in a basin",
+        "bed: {stone: 60 mm} | bed: {stone: 60 mm, n: 0.04} | either the size of its stones or its n",
+        "bed: {stone: 60 mm} | bed: coble | did you mean \"cobble\"",
+        "width: 0.60 m, bank: 0, | width: 0 m, bank: 0, | is a vee and needs banks",
+        "rate: 6 mm/day | rate: 6 mm/day, air: 20 C, humidity: 50 %, wind: 5 mph | either a rate",
+        "box area: 0.15 m2 | box area: 0 m2 | box area"
+      })
+  void badGeometryIsAnsweredClearly(String from, String to, String words) throws IOException {
+    Run run = Run.of("stream", changed(from, to));
+    assertEquals(2, run.status(), run.out());
+    assertTrue(run.err().contains(words), run.err());
+    assertTrue(run.err().contains("stream.yaml:"), run.err());
+  }
+
+  @Test
+  void weatherIsTakenInPlaceOfARate() throws IOException {
+    Run run = Run.of("stream", changed("rate: 6 mm/day", "air: 30 C, humidity: 40 %, wind: 5 mph"));
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.out().contains("a day by evaporation"), run.out());
+  }
+
+  @Test
+  void pumpToBeChosenIsTold() {
+    Run run = Run.of("stream", DRY, "--set", "lines.supply.pump=to be chosen");
+    assertEquals(2, run.status());
+    assertTrue(run.err().contains("to be chosen"), run.err());
+  }
+
+  @Test
+  void changesAreShown() {
+    String change = "lines.intake.skimmer.sill=-200 mm";
+    Run run = Run.of("stream", DRY, "--set", change);
+    assertTrue(run.out().contains("Changed: " + change), run.out());
+    assertFalse(run.out().contains("drawn down to the pump's intake"), run.out());
+  }
+
+  @Test
+  void everyOtherExampleHasAnAnswer() {
+    for (String file :
+        new String[] {"small-pond/pond.yaml", "twin-falls/falls.yaml", "fish-pond/pond.yaml"}) {
+      Run run = Run.of("stream", FOLDER.resolveSibling(file).toString());
+      assertEquals(0, run.status(), run.err());
+      assertEquals("", run.err());
+    }
+  }
+
+  @Test
+  void basinWithoutAnAreaCannotBeFollowedInTime() throws IOException {
+    String file =
+        changed(
+            "    shape:\n      - {level: -0.75 m, area: 15.8 m2}\n      - {level: 0.075 m, area: 15.8 m2}\n",
+            "");
+    assertEquals(0, Run.of("stream", file).status());
+    Run run = Run.of("stream", file, "--times");
+    assertEquals(2, run.status());
+    assertTrue(run.err().contains("area is needed"), run.err());
+  }
+}

@@ -1,0 +1,23 @@
+package rillwright.solver.law.channel;
+
+/**
+ * Manning's formula V = R^⅔ S^½ / n.
+ *
+ * <p>Source: Chow, V. T. (1959), Open-Channel Hydraulics, section 5-6 (from memory). Made for water
+ * well deeper than what is on its bed.
+ *
+ * @param n s/m^⅓, greater than 0
+ */
+public record Manning(double n) implements BedLaw {
+  public Manning {
+    if (!(n > 0) || Double.isInfinite(n)) {
+      throw new IllegalArgumentException("Manning n is " + n + "; it must be greater than 0");
+    }
+  }
+
+  @Override
+  public double velocityMPerS(double hydraulicRadiusM, double slope) {
+    double root = Math.cbrt(hydraulicRadiusM);
+    return root * root * Math.sqrt(slope) / n;
+  }
+}

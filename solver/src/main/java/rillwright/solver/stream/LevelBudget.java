@@ -1,0 +1,34 @@
+package rillwright.solver.stream;
+
+import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
+
+/**
+ * What becomes of a basin's level.
+ *
+ * @param basin at rest
+ * @param runningLevelM level after the start, nothing topped up, m; empty if its area is not known
+ * @param stoppedLevelM level after a stop when it was topped up while running, nothing run over, m
+ * @param firstFillM3 water for the first start besides the basin's own: in transit, and pools below
+ *     their crests
+ * @param starveLevelM level at which its skimmers cannot pass what runs, m; empty without one
+ * @param daysToStarve days until evaporation and splash have brought it there; empty if that is not
+ *     known
+ * @param lossMPerDay by how much its level falls in a day by evaporation and splash, m
+ * @param runsOverM3 water that runs over at such a stop, m³
+ */
+public record LevelBudget(
+    Basin basin,
+    OptionalDouble runningLevelM,
+    OptionalDouble stoppedLevelM,
+    double firstFillM3,
+    OptionalDouble starveLevelM,
+    OptionalDouble daysToStarve,
+    OptionalDouble lossMPerDay,
+    double runsOverM3) {
+
+  /** Level at rest, m. */
+  public double restLevelM() {
+    return basin.levelM();
+  }
+}

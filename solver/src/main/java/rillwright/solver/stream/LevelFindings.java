@@ -1,0 +1,185 @@
+package rillwright.solver.stream;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.finding.Wording;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Skimmer;
+import rillwright.solver.steady.PointState;
+
+/** What there is to know about a basin's levels. */
+final class LevelFindings {
+  private static final double INCH = 0.0254;
+
+  /** Room between the water at rest and the ground; common practice, no source. */
+  private static final double BELOW_GRADE_M = 3 * INCH;
+
+  /** Room between the water at rest and the top of the skimmer's mouth; common practice. */
+  private static final double BELOW_MOUTH_TOP_M = INCH;
+
+  /** What somebody may put up with between two fillings, days; common practice, no source. */
+  private static final double FEW_DAYS = 7;
+
+  private static final double NOTICEABLE_M = 0.003;
+
+  private final LevelBudget budget;
+  private final RunningWater running;
+  private final List<Finding> findings = new ArrayList<>();
+  private final String name;
+
+  LevelFindings(LevelBudget budget, RunningWater running) {
+    this.budget = budget;
+    this.running = running;
+    this.name = budget.basin().name().value();
+  }
+
+  List<Finding> list() {
+    if (budget.basin().shape().isEmpty() && running.transit().totalM3() > 0) {
+      add(
+          "area-not-known",
+          words ->
+              "The area of \""
+                  + name
+                  + "\" is not in the file, so its levels cannot be told; write for example \"area:"
+                  + " 200 ft2\".");
+    }
+    starving();
+    stopping();
+    mouths();
+    grade();
+    return findings;
+  }
+
+  private void starving() {
+    if (budget.starveLevelM().isEmpty() || budget.runningLevelM().isEmpty()) {
+      return;
+    }
+    double room = budget.runningLevelM().getAsDouble() - budget.starveLevelM().getAsDouble();
+    double days = budget.daysToStarve().orElse(Double.POSITIVE_INFINITY);
+    boolean alreadyTold = running.state().points().stream().anyMatch(PointState::isStarved);
+    if (!alreadyTold && days < FEW_DAYS) {
+      add(
+          "starves-without-topping-up",
+          words ->
+              "While the pump runs \""
+                  + name
+                  + "\" stands only "
+                  + words.depth(Math.max(0, room))
+                  + " above the level at which its skimmer starves, "
+                  + days(days)
+                  + " of evaporation and splash. Top up through an air gap, or give it room: a lower"
+                  + " sill, a wider mouth, a wider pond.");
+    }
+  }
+
+  /** A number of days as a person says it. */
+  static String days(double days) {
+    return days < 2 ? String.format(Locale.ROOT, "%.1f days", days) : Math.round(days) + " days";
+  }
+
+  private void stopping() {
+    Basin basin = budget.basin();
+    if (budget.stoppedLevelM().isEmpty()) {
+      return;
+    }
+    double stopped = budget.stoppedLevelM().getAsDouble();
+    double edge = basin.linerEdgeM().orElse(Double.POSITIVE_INFINITY);
+    if (stopped > edge) {
+      add(
+          "over-liner-edge",
+          words ->
+              "When the pump stops, \""
+                  + name
+                  + "\" rises "
+                  + words.depth(stopped - edge)
+                  + " above its liner's edge and runs away into the ground, if it was topped up while"
+                  + " running. Raise the edge, widen the pond, or top up with the pump off.");
+    } else if (budget.runsOverM3() > 0) {
+      add(
+          "runs-over-at-stop",
+          words ->
+              "When the pump stops, \""
+                  + name
+                  + "\" would rise to "
+                  + words.depth(stopped - basin.overflowM().getAsDouble())
+                  + " above its overflow, if it was topped up while running; what stands above it runs"
+                  + " away at each stop and must be filled up again. Top up with the pump off, or"
+                  + " lead the overflow somewhere safe.");
+    }
+  }
+
+  private void mouths() {
+    for (Line line : running.state().network().lines()) {
+      for (Part part : line.parts()) {
+        if (line.from().equals(budget.basin().name())
+            && part instanceof Skimmer skimmer
+            && skimmer.heightM().isPresent()) {
+          mouth(skimmer, skimmer.sillM() + skimmer.heightM().getAsDouble());
+        }
+      }
+    }
+  }
+
+  private void mouth(Skimmer skimmer, double topM) {
+    double rest = budget.restLevelM();
+    double overflow = budget.basin().overflowM().orElse(topM);
+    double stopped = budget.stoppedLevelM().orElse(rest);
+    if (rest > topM - BELOW_MOUTH_TOP_M + NOTICEABLE_M) {
+      add(
+          "near-mouth-top",
+          words ->
+              "At rest \""
+                  + name
+                  + "\" stands "
+                  + words.depth(topM - rest)
+                  + " below the top of the skimmer's mouth; "
+                  + words.depth(BELOW_MOUTH_TOP_M)
+                  + " or more is common practice, so that the mouth skims.");
+    } else if (Math.min(stopped, overflow) > topM + NOTICEABLE_M) {
+      add(
+          "mouth-drowned-at-stop",
+          words ->
+              "After a stop \""
+                  + name
+                  + "\" stands above the top of the skimmer's mouth, which then skims nothing; the"
+                  + " overflow is best as high as the mouth's top (common practice).");
+    }
+    double lowest = budget.runningLevelM().orElse(rest);
+    if (lowest < skimmer.sillM()) {
+      add(
+          "below-sill",
+          words ->
+              "Running, \""
+                  + name
+                  + "\" would stand "
+                  + words.depth(skimmer.sillM() - lowest)
+                  + " below the skimmer's sill: nothing comes in.");
+    }
+  }
+
+  private void grade() {
+    double grade = budget.basin().gradeM().orElse(Double.POSITIVE_INFINITY);
+    double room = grade - budget.restLevelM();
+    if (room < BELOW_GRADE_M - NOTICEABLE_M) {
+      add(
+          "near-grade",
+          words ->
+              "At rest \""
+                  + name
+                  + "\" stands "
+                  + words.depth(room)
+                  + " below the ground; "
+                  + words.depth(BELOW_GRADE_M)
+                  + " or more is common practice.");
+    }
+  }
+
+  private void add(String code, Function<Wording, String> told) {
+    findings.add(new StreamFinding(code, name, told));
+  }
+}

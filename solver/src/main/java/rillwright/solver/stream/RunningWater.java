@@ -1,0 +1,131 @@
+package rillwright.solver.stream;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Filter;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/**
+ * A plan with its pumps running and its basins held at some levels: what flows, and where the water
+ * is that has left the basins.
+ *
+ * @param plan which
+ * @param state of the network
+ * @param streams in the order of the plan
+ * @param transitFrom water in transit by the basin that it came from
+ */
+public record RunningWater(
+    StreamPlan plan,
+    SteadyState state,
+    List<StreamState> streams,
+    Map<PointName, Transit> transitFrom) {
+
+  /**
+   * The plan with its basins held at levels, m.
+   *
+   * @throws rillwright.solver.steady.NoBalance if the network has no balanced state
+   */
+  static RunningWater at(StreamPlan plan, Map<PointName, Double> levelM) {
+    Network network = plan.network();
+    for (Map.Entry<PointName, Double> level : levelM.entrySet()) {
+      Basin basin = (Basin) network.point(level.getKey());
+      network = network.withPoint(basin.withLevel(level.getValue()));
+    }
+    SteadyState state = SteadyStateFinder.find(network);
+    List<StreamState> streams =
+        plan.streams().stream()
+            .map(stream -> StreamState.of(stream, state.point(stream.from()).outflowM3PerS()))
+            .toList();
+    RunningWater water = new RunningWater(plan, state, streams, new LinkedHashMap<>());
+    water.reckon();
+    return water;
+  }
+
+  private void reckon() {
+    WaterSources sources = new WaterSources(state);
+    streams.forEach(stream -> add(sources.of(stream.stream().from()), stream.transit()));
+    for (Point point : state.network().points()) {
+      Double box = plan.boxAreaM2().get(point.name());
+      if (box != null && point instanceof Fall fall) {
+        double head = fall.weir().headAt(Math.max(0, state.point(fall.name()).outflowM3PerS()));
+        add(sources.of(fall.name()), new Transit(0, 0, 0, box * head, 0, 0));
+      }
+    }
+    for (LineState line : state.lines()) {
+      double holds = 0;
+      for (Part part : line.line().parts()) {
+        holds += part instanceof Filter filter ? filter.holdsM3() : 0;
+      }
+      if (holds > 0 && line.flowM3PerS() != 0) {
+        add(sources.of(line.line().from()), new Transit(0, 0, 0, 0, holds, 0));
+      }
+    }
+    for (DrainingPipes pipes : DrainingPipes.listIn(state.network())) {
+      Optional<PointName> source = sources.of(pipes.pumpLine().from());
+      boolean runs = state.line(pipes.pumpLine().name()).flowM3PerS() > 0;
+      if (source.isPresent() && runs) {
+        double level = ((Basin) plan.network().point(source.get())).levelM();
+        add(source, new Transit(0, 0, 0, 0, 0, pipes.volumeAboveM3(level)));
+      }
+    }
+  }
+
+  private void add(Optional<PointName> source, Transit transit) {
+    source.ifPresent(basin -> transitFrom.merge(basin, transit, Transit::plus));
+  }
+
+  /** Water in transit from a basin. */
+  public Transit transitFrom(PointName basin) {
+    return transitFrom.getOrDefault(basin, Transit.NONE);
+  }
+
+  /** All water in transit. */
+  public Transit transit() {
+    return transitFrom.values().stream().reduce(Transit.NONE, Transit::plus);
+  }
+
+  /**
+   * Water that chambers fed from a basin have given off since they stood at its level at rest, m³;
+   * of chambers whose area is known.
+   */
+  double leftChambersM3(Basin atRest) {
+    WaterSources sources = new WaterSources(state);
+    double left = 0;
+    for (Point point : state.network().points()) {
+      OptionalDouble level = state.point(point.name()).headM();
+      if (point instanceof Chamber chamber
+          && chamber.areaM2().isPresent()
+          && level.isPresent()
+          && sources.of(chamber.name()).filter(atRest.name()::equals).isPresent()) {
+        left += chamber.areaM2().getAsDouble() * (atRest.levelM() - level.getAsDouble());
+      }
+    }
+    return left;
+  }
+
+  /** Wet surface besides the basins themselves of what came from a basin, m². */
+  double wetAreaM2(PointName basin) {
+    WaterSources sources = new WaterSources(state);
+    double area = 0;
+    for (StreamState stream : streams) {
+      boolean fromHere = sources.of(stream.stream().from()).filter(basin::equals).isPresent();
+      area += fromHere ? stream.wetAreaM2() : 0;
+    }
+    for (Map.Entry<PointName, Double> box : plan.boxAreaM2().entrySet()) {
+      area += sources.of(box.getKey()).filter(basin::equals).isPresent() ? box.getValue() : 0;
+    }
+    return area;
+  }
+}

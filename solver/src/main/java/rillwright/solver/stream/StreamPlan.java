@@ -1,0 +1,26 @@
+package rillwright.solver.stream;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+
+/**
+ * A network with its ways home.
+ *
+ * @param network basins at their level at rest
+ * @param streams from falls to basins
+ * @param boxAreaM2 water surface of the boxes behind falls, m², where known
+ * @param loss what evaporates, where known
+ */
+public record StreamPlan(
+    Network network,
+    List<Stream> streams,
+    Map<PointName, Double> boxAreaM2,
+    Optional<WaterLoss> loss) {
+  public StreamPlan {
+    streams = List.copyOf(streams);
+    boxAreaM2 = Map.copyOf(boxAreaM2);
+  }
+}

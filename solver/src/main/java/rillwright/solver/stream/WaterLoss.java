@@ -1,0 +1,20 @@
+package rillwright.solver.stream;
+
+/**
+ * Water lost from all wet surface.
+ *
+ * @param evaporationMPerS depth that evaporates in a second, m/s, 0 or more
+ * @param splash lost by splash, as a share of what evaporates, 0 or more
+ */
+public record WaterLoss(double evaporationMPerS, double splash) {
+  public WaterLoss {
+    if (!(evaporationMPerS >= 0 && splash >= 0)) {
+      throw new IllegalArgumentException("evaporation and splash must be 0 or more");
+    }
+  }
+
+  /** Depth lost in a second, splash included, m/s. */
+  public double depthMPerS() {
+    return evaporationMPerS * (1 + splash);
+  }
+}

@@ -1,0 +1,395 @@
+package rillwright.solver.stream.time;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rillwright.solver.law.minor.VelocityHeadLoss;
+import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.BasinShape;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Filter;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.stream.DrainingPipes;
+import rillwright.solver.stream.Homes;
+import rillwright.solver.stream.RunningWater;
+import rillwright.solver.stream.StreamState;
+import rillwright.solver.stream.WaterSources;
+
+/** The water of a plan as stores with levels, and the flows between them at every moment. */
+final class WaterCircuit {
+  /** Time in which gravel and filters take up or give off most of their water, s; a guess. */
+  private static final double SOAKING_S = 60;
+
+  /** K of water running back through a stopped pump. */
+  private static final double RUNS_BACK_K = 15;
+
+  private static final double NEARLY_FULL_M = 1e-9;
+  private static final double RAMP_M = 1e-3;
+
+  private final List<Store> stores = new ArrayList<>();
+  private final List<Double> initial = new ArrayList<>();
+  private final Map<PointName, Integer> held = new LinkedHashMap<>();
+  private final Map<PointName, StreamWay> ways = new LinkedHashMap<>();
+  private final Map<StreamWay, Integer> firstOf = new LinkedHashMap<>();
+  private final List<Gravelly> gravels = new ArrayList<>();
+  private final List<Soaking> filters = new ArrayList<>();
+  private final List<Draining> drains = new ArrayList<>();
+  private final Network network;
+  private final Homes homes;
+  private final RunningWater water;
+  private final int elsewhere;
+  private final List<PipeFlows> running;
+  private final List<PipeFlows> stopped;
+
+  /** Gravel under a cell, and the depth of water over it at which it is mostly soaked. */
+  private record Gravelly(int cell, int gravel, double volumeM3, double soakedM) {}
+
+  /** A filter fed from a held water. */
+  private record Soaking(int source, int filter, double volumeM3) {}
+
+  /** Pipes behind a pump without a check valve: a store from which they drain. */
+  private record Draining(
+      DrainingPipes pipes,
+      int store,
+      double emptyM,
+      double fullM,
+      HeldLine filling,
+      HeldLine draining) {}
+
+  /** What the pumps do. */
+  enum Phase {
+    RUNNING,
+    STOPPED
+  }
+
+  /**
+   * The circuit of a plan at rest.
+   *
+   * @param steady the plan running, from which it takes where water comes from
+   */
+  WaterCircuit(RunningWater steady) {
+    this.water = steady;
+    this.network = steady.plan().network();
+    this.homes = new Homes(steady.plan());
+    for (Point point : network.points()) {
+      addHeld(point);
+    }
+    this.elsewhere = add(Tank.upright(1, 0), 0);
+    for (StreamState stream : steady.streams()) {
+      addWay(stream.stream().from(), StreamWay.of(stream));
+    }
+    Network off = off(network);
+    this.running = PipeFlows.listOf(network, held.keySet());
+    this.stopped = PipeFlows.listOf(off, held.keySet());
+    WaterSources sources = new WaterSources(steady.state());
+    network.lines().forEach(line -> addFilters(line, sources));
+    DrainingPipes.listIn(network).forEach(pipes -> addDrain(pipes, off));
+  }
+
+  private int add(Store store, double levelM) {
+    stores.add(store);
+    initial.add(levelM);
+    return stores.size() - 1;
+  }
+
+  private void addHeld(Point point) {
+    if (point instanceof Basin basin) {
+      BasinShape shape = basin.shape().orElseThrow();
+      held.put(basin.name(), add(new Tank(shape), basin.levelM()));
+    } else if (point instanceof Chamber chamber && chamber.areaM2().isPresent()) {
+      Tank tank = Tank.upright(chamber.areaM2().getAsDouble(), chamber.floorM());
+      held.put(chamber.name(), add(tank, atRestM(chamber)));
+    } else if (point instanceof Fall fall && water.plan().boxAreaM2().containsKey(fall.name())) {
+      Tank tank = Tank.upright(water.plan().boxAreaM2().get(fall.name()), fall.crestM());
+      held.put(fall.name(), add(tank, fall.crestM()));
+    }
+  }
+
+  /** A chamber at rest stands as high as the basin that feeds it. */
+  private double atRestM(Chamber chamber) {
+    return new WaterSources(water.state())
+        .of(chamber.name())
+        .map(name -> ((Basin) network.point(name)).levelM())
+        .orElse(chamber.intakeM());
+  }
+
+  private void addWay(PointName from, StreamWay way) {
+    ways.put(from, way);
+    firstOf.put(way, stores.size());
+    way.links().forEach(link -> add(link.store(), link.emptyM()));
+    for (int i = 0; i < way.links().size(); i++) {
+      double gravel = way.links().get(i).gravelM3();
+      if (gravel > 0) {
+        int store = add(Tank.upright(gravel, 0), 0);
+        gravels.add(
+            new Gravelly(firstOf.get(way) + i, store, gravel, way.links().get(i).soakedM()));
+      }
+    }
+  }
+
+  private void addFilters(Line line, WaterSources sources) {
+    double holds = 0;
+    for (Part part : line.parts()) {
+      holds += part instanceof Filter filter ? filter.holdsM3() : 0;
+    }
+    Optional<PointName> source =
+        held.containsKey(line.from()) ? Optional.of(line.from()) : sources.of(line.from());
+    if (holds > 0 && source.isPresent() && water.state().line(line.name()).flowM3PerS() != 0) {
+      filters.add(new Soaking(held.get(source.get()), add(Tank.upright(holds, 0), 0), holds));
+    }
+  }
+
+  private void addDrain(DrainingPipes pipes, Network off) {
+    Line line = pipes.pumpLine();
+    if (!held.containsKey(line.from())) {
+      return;
+    }
+    WaterSources sources = new WaterSources(water.state());
+    double empty =
+        sources
+            .of(line.from())
+            .map(name -> ((Basin) network.point(name)).levelM())
+            .orElse(initial.get(held.get(line.from())));
+    BasinShape shape = pipes.shapeAbove(empty);
+    double full = shape.rows().get(shape.rows().size() - 1).levelM();
+    if (full > empty) {
+      drains.add(
+          new Draining(
+              pipes,
+              add(new Tank(shape), empty),
+              empty,
+              full,
+              new HeldLine(network, line, List.of()),
+              new HeldLine(off, off.line(line.name()), List.of())));
+    }
+  }
+
+  /** The network with its pumps stopped: shut, or letting water back for want of a check valve. */
+  private static Network off(Network network) {
+    Network off = network;
+    List<Line> back = DrainingPipes.listIn(network).stream().map(DrainingPipes::pumpLine).toList();
+    for (Line line : network.lines()) {
+      List<Part> parts =
+          line.parts().stream().map(part -> stopped(part, line, back.contains(line))).toList();
+      off = off.withLine(line.withParts(parts));
+    }
+    return off;
+  }
+
+  private static Part stopped(Part part, Line line, boolean letsBack) {
+    if (!(part instanceof Pump pump)) {
+      return part;
+    }
+    PumpSet set = pump.set();
+    Optional<VelocityHeadLoss> back =
+        letsBack
+            ? set.runsBack()
+                .or(() -> line.mainBore().map(bore -> new VelocityHeadLoss(RUNS_BACK_K, bore)))
+            : Optional.empty();
+    return new Pump(
+        pump.model(), new PumpSet(set.curve(), 0, set.count(), set.arrangement(), back));
+  }
+
+  /** Levels before the start. */
+  double[] levelsAtRest() {
+    return initial.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** The stores whose level is one of open water: basins, chambers, boxes. */
+  Collection<Integer> waterLevels() {
+    return held.values();
+  }
+
+  /** All water, from the levels by geometry, m³. */
+  double volumeM3(double[] levels) {
+    double sum = 0;
+    for (int i = 0; i < levels.length; i++) {
+      sum += stores.get(i).volumeM3(levels[i]);
+    }
+    return sum;
+  }
+
+  /** Levels of basins and chambers. */
+  Map<PointName, Double> levelsM(double[] levels) {
+    Map<PointName, Double> byName = new LinkedHashMap<>();
+    held.forEach(
+        (name, index) -> {
+          if (!(network.point(name) instanceof Fall)) {
+            byName.put(name, levels[index]);
+          }
+        });
+    return byName;
+  }
+
+  /** Pipes that are still filling at these levels. */
+  Set<Integer> filling(double[] levels, Phase phase) {
+    Set<Integer> filling = new LinkedHashSet<>();
+    for (int i = 0; i < drains.size(); i++) {
+      Draining drain = drains.get(i);
+      if (phase == Phase.RUNNING && levels[drain.store()] < drain.fullM() - NEARLY_FULL_M) {
+        filling.add(i);
+      }
+    }
+    return filling;
+  }
+
+  /** How far the nearest of some filling pipes is from full, m; below 0 when full. */
+  double roomM(double[] levels, Set<Integer> filling) {
+    double room = Double.POSITIVE_INFINITY;
+    for (int i : filling) {
+      room = Math.min(room, drains.get(i).fullM() - levels[drains.get(i).store()]);
+    }
+    return room;
+  }
+
+  /** Flow over each fall and out of each outlet, m³/s, what rates come of it besides. */
+  Map<PointName, Double> rates(double[] levels, double[] rates, Phase phase, Set<Integer> filling) {
+    Arrays.fill(rates, 0);
+    Map<PointName, Double> levelM = new LinkedHashMap<>();
+    held.forEach((name, index) -> levelM.put(name, levels[index]));
+    Map<PointName, Double> over = new LinkedHashMap<>();
+    for (PipeFlows flows : phase == Phase.RUNNING ? running : stopped) {
+      if (!drainsNow(flows, phase, filling)) {
+        flows.gains(levelM).forEach((name, gain) -> gain(name, gain, rates, over));
+      }
+    }
+    for (int i = 0; i < drains.size(); i++) {
+      if (phase == Phase.STOPPED || filling.contains(i)) {
+        drain(drains.get(i), levels, rates, phase);
+      }
+    }
+    boxes(levels, rates, over);
+    ways.forEach((fall, way) -> stream(way, levels, rates, homeOf(fall)));
+    soak(levels, rates, phase);
+    for (int i = 0; i < rates.length; i++) {
+      rates[i] /= stores.get(i).areaM2(levels[i]);
+    }
+    return over;
+  }
+
+  private boolean drainsNow(PipeFlows flows, Phase phase, Set<Integer> filling) {
+    for (int i = 0; i < drains.size(); i++) {
+      boolean apart = phase == Phase.STOPPED || filling.contains(i);
+      if (apart && flows.contains(drains.get(i).pipes().pumpLine())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void gain(PointName name, double gain, double[] net, Map<PointName, Double> over) {
+    Point point = network.point(name);
+    if (held.containsKey(name)) {
+      net[held.get(name)] += gain;
+    } else if (point.spill().isPresent()) {
+      over.merge(name, gain, Double::sum);
+      net[entryOf(name)] += gain;
+    } else {
+      net[elsewhere] += gain; // drawn from the network
+    }
+  }
+
+  /** Where water over a fall goes first: into its stream, or home. */
+  private int entryOf(PointName fall) {
+    StreamWay way = ways.get(fall);
+    return way != null && !way.links().isEmpty() ? firstOf.get(way) : homeOf(fall);
+  }
+
+  private int homeOf(PointName fall) {
+    return homes.of(network.point(fall)).map(held::get).orElse(elsewhere);
+  }
+
+  private void drain(Draining drain, double[] levels, double[] net, Phase phase) {
+    int from = held.get(drain.pipes().pumpLine().from());
+    double front = levels[drain.store()];
+    HeldLine line = phase == Phase.RUNNING ? drain.filling() : drain.draining();
+    double flow = line.flowM3PerS(levels[from], front);
+    if (flow < 0) {
+      flow *= Math.max(0, Math.min(1, (front - drain.emptyM()) / RAMP_M));
+    } else if (phase == Phase.STOPPED) {
+      flow = 0;
+    }
+    net[from] -= flow;
+    net[drain.store()] += flow;
+  }
+
+  private void boxes(double[] levels, double[] net, Map<PointName, Double> over) {
+    for (Point point : network.points()) {
+      Integer box = held.get(point.name());
+      if (point instanceof Fall fall && box != null) {
+        double flow = fall.weir().flowAt(Math.max(0, levels[box] - fall.crestM()));
+        net[box] -= flow;
+        net[entryOf(fall.name())] += flow;
+        over.put(fall.name(), flow);
+      }
+    }
+  }
+
+  private void stream(StreamWay way, double[] levels, double[] net, int home) {
+    int store = firstOf.get(way);
+    for (int i = 0; i < way.links().size(); i++) {
+      double flow = way.links().get(i).outflow().applyAsDouble(levels[store]);
+      net[store] -= flow;
+      net[i == way.links().size() - 1 ? home : store + 1] += flow;
+      store++;
+    }
+  }
+
+  /** What a stream brings home at these levels, m³/s. */
+  Map<String, Double> homeM3PerS(double[] levels) {
+    Map<String, Double> home = new LinkedHashMap<>();
+    ways.forEach(
+        (fall, way) -> {
+          int last = way.links().size() - 1;
+          if (last >= 0) {
+            home.put(
+                way.name(),
+                way.links().get(last).outflow().applyAsDouble(levels[firstOf.get(way) + last]));
+          }
+        });
+    return home;
+  }
+
+  /** Head over the crest of each pool, m. */
+  Map<String, Double> poolHeadsM(double[] levels) {
+    Map<String, Double> heads = new LinkedHashMap<>();
+    for (StreamWay way : ways.values()) {
+      int store = firstOf.get(way);
+      for (StreamWay.Link link : way.links()) {
+        double head = Math.max(0, levels[store]);
+        link.pool().ifPresent(pool -> heads.put(pool, head));
+        store++;
+      }
+    }
+    return heads;
+  }
+
+  private void soak(double[] levels, double[] net, Phase phase) {
+    for (Gravelly gravel : gravels) {
+      double depth = Math.max(0, levels[gravel.cell()]) / gravel.soakedM();
+      double wet = -Math.expm1(-depth * depth);
+      double flow = gravel.volumeM3() * (wet - levels[gravel.gravel()]) / SOAKING_S;
+      net[gravel.cell()] -= flow;
+      net[gravel.gravel()] += flow;
+    }
+    for (Soaking filter : filters) {
+      double full = phase == Phase.RUNNING ? 1 : 0;
+      double flow = filter.volumeM3() * (full - levels[filter.filter()]) / SOAKING_S;
+      net[filter.source()] -= flow;
+      net[filter.filter()] += flow;
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package rillwright.solver.stream.time;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import rillwright.solver.law.Gravity;
+import rillwright.solver.network.BasinShape;
+import rillwright.solver.stream.Slope;
+import rillwright.solver.stream.StreamBudget;
+import rillwright.solver.stream.StreamBudgetFinder;
+import rillwright.solver.stream.time.TimeCourse.Moment;
+
+class StartAndStopTest {
+
+  static Stream<Arguments> plans() {
+    return Stream.of(
+        Arguments.of("plain", new Slope()),
+        Arguments.of("without a check valve", new Slope().withoutCheckValve().box(0.15)),
+        Arguments.of("starved", new Slope().sill(-0.05)),
+        Arguments.of(
+            "over a shelf",
+            new Slope()
+                .shape(
+                    new BasinShape(
+                        List.of(
+                            new BasinShape.Row(-0.9, 6),
+                            new BasinShape.Row(-0.012, 8),
+                            new BasinShape.Row(-0.012, 13),
+                            new BasinShape.Row(0.2, 14))))));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("plans")
+  void waterIsKeptAndTheLevelsAreThoseOfTheBudget(String name, Slope slope) {
+    StreamBudget budget = StreamBudgetFinder.find(slope.plan());
+    TimeCourse course = StartAndStop.of(budget.running());
+
+    assertTrue(
+        course.volumeErrorM3() <= 1e-9 * course.volumeM3(),
+        () -> course.volumeErrorM3() + " of " + course.volumeM3());
+    Moment steady = course.steady();
+    Moment last = course.last();
+    double flow = budget.running().streams().get(0).flowM3PerS();
+    assertEquals(
+        budget.basins().get(0).runningLevelM().orElseThrow(),
+        steady.levelM().get(Slope.POND),
+        3e-4);
+    assertEquals(flow, steady.flowM3PerS().get(Slope.FALL), 0.01 * flow);
+    assertEquals(flow, steady.homeM3PerS().get("main"), 0.01 * flow);
+    assertEquals(0, last.levelM().get(Slope.POND), 1e-3);
+    assertTrue(course.firstWaterHomeS().isPresent());
+  }
+
+  /**
+   * Closed form of a tank with upright walls that drains over a weir, A dh/dt = −C b h^1.5: h =
+   * (h₀^−½ + C b t / 2A)^−2. So the box behind the fall drains when the pump stops.
+   */
+  @Test
+  void boxDrainsAsTheClosedFormSays() {
+    double area = 0.15;
+    double cb = 2.0 / 3 * 0.6 * 0.6 * Math.sqrt(2 * Gravity.STANDARD_M_PER_S2);
+    TimeCourse course =
+        StartAndStop.of(StreamBudgetFinder.find(new Slope().box(area).plan()).running());
+    double start = Math.pow(course.steady().flowM3PerS().get(Slope.FALL) / cb, 2.0 / 3);
+    int compared = 0;
+    for (Moment moment : course.moments()) {
+      double time = moment.timeS() - course.stopsAtS();
+      if (!moment.pumping() && time < 600) {
+        double head = Math.pow(1 / Math.sqrt(start) + cb * time / (2 * area), -2);
+        double flow = cb * head * Math.sqrt(head);
+        assertEquals(flow, moment.flowM3PerS().get(Slope.FALL), 1e-7 * flow + 1e-11);
+        compared++;
+      }
+    }
+    assertTrue(compared > 20);
+  }
+}
