@@ -1,11 +1,9 @@
 package rillwright.cli;
 
 import java.io.PrintWriter;
-import java.io.StringWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.UnmatchedArgumentException;
 import rillwright.cli.command.ExitStatus;
 import rillwright.cli.command.NoBalanceWords;
 import rillwright.cli.file.fault.InvalidInput;
@@ -20,10 +18,7 @@ final class Trouble {
   static int wrongArguments(ParameterException e, String[] arguments) {
     CommandLine command = e.getCommandLine();
     PrintWriter err = command.getErr();
-    err.println(PlainText.harmless(e.getMessage()));
-    StringWriter suggestions = new StringWriter();
-    UnmatchedArgumentException.printSuggestions(e, new PrintWriter(suggestions));
-    suggestions.toString().lines().map(PlainText::harmless).forEach(err::println);
+    err.println(PlainText.harmless(ArgumentWords.of(e, arguments)));
     err.println(
         "Try \"" + command.getCommandSpec().qualifiedName() + " --help\" for what it takes.");
     err.flush();

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ExitStatusTest {
@@ -73,6 +74,32 @@ class ExitStatusTest {
     assertSays(Run.of("solve", PROJECT, "--format", "jsn"), 2, "\"jsn\"", "json");
     assertSays(Run.of("solve"), 2, "FILE");
     assertSays(Run.of(), 2, "solve", "check");
+  }
+
+  @ParameterizedTest(name = "rillwright {0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "slove | there is no command \"slove\"; did you mean \"solve\"?",
+        "polish | there is no command \"polish\"; it may be check, solve,",
+        "help | help is asked for with \"rillwright --help\"",
+        "job1.yaml | say first what to do with \"job1.yaml\", for example \"rillwright check"
+            + " job1.yaml\"",
+        "check | FILE is missing; write \"rillwright check FILE\"",
+        "check a.yaml b.yaml c.yaml | \"b.yaml\" is one too many; write \"rillwright check FILE\"",
+        "solve --formt json a.yaml | there is no option \"--formt\" of solve; did you mean"
+            + " \"--format\"?",
+        "solve a.yaml --format | --format needs something behind it: --format FORMAT",
+        "chart a.yaml --to a.png --to b.png | --to is given twice; give it once",
+        "pumps a.yaml | --from is missing; write \"rillwright pumps FILE --from FOLDER\"",
+        "pumps a.yaml --from b --upto two | --upto: \"two\" is not a whole number",
+        "pumps a.yaml --from b --years x | --years: \"x\" is not a number",
+        "solve a.yaml --format jsn | --format: \"jsn\" is no format; did you mean \"json\"?"
+      })
+  void wrongArgumentsAreToldInPlainWords(String words, String answer) {
+    Run run = Run.of(words.split(" "));
+    assertEquals(2, run.status());
+    assertTrue(run.err().startsWith(answer), run.err());
   }
 
   @Test
