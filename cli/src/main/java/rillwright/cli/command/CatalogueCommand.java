@@ -22,8 +22,8 @@ import rillwright.cli.wording.PlainText;
 @Command(
     name = "catalogue",
     description = {
-      "Lists the pipe sizes, fittings, valves, lips and stream beds that a project",
-      "file may name, the numbers they stand for and where those are from."
+      "Lists the pipe sizes, fittings, valves, lips and beds that a file may name.",
+      "Each stands there with its numbers and where those are from."
     },
     footerHeading = "%nExamples:%n",
     footer = {

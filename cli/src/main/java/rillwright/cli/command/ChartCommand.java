@@ -21,7 +21,7 @@ import rillwright.solver.pumping.PumpPlace;
 @Command(
     name = "chart",
     description = {
-      "Draws what the pump gives over what the pipes and falls need, with the point where they meet.",
+      "Draws what the pump gives over what the pipes and falls need.",
       "The system curve is solved anew at each flow, so it shows where a second fall begins to run or",
       "a check valve opens. With a pump still to be chosen, it shows the duty instead."
     },

@@ -19,9 +19,10 @@ import rillwright.cli.report.text.check.CheckText;
 @Command(
     name = "check",
     description = {
-      "Reads a project file and tells it back: points, lines part by part with bores and losses,",
-      "pump sheets, and what was taken where the file says nothing. If something is wrong with it,",
-      "all of it is told at once, each with file, line and column."
+      "Reads a project file and tells it back, or all that is wrong with it.",
+      "It tells the points, the lines part by part with bores and losses, the pump sheets, and what",
+      "was taken where the file says nothing. If something is wrong with it, all of it is told at",
+      "once, each with file, line and column."
     },
     footerHeading = "%nExamples:%n",
     footer = {

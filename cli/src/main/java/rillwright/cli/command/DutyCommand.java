@@ -18,11 +18,10 @@ import rillwright.solver.study.duty.DutyFinder;
 @Command(
     name = "duty",
     description = {
-      "Finds the flow and head that the pump must make so that every fall gets its wish, twice:"
-          + " with",
-      "the valves as they stand, and with the falls that would get too much throttled. The pump"
-          + " may",
-      "still be to be chosen (\"- pump: to be chosen\"); one that is named does not count."
+      "Finds the flow and head that the pump must make so that every fall gets its wish.",
+      "It does so twice: with the valves as they stand, and with the falls that would get too much",
+      "throttled. The pump may still be to be chosen (\"- pump: to be chosen\"); one that is named",
+      "does not count."
     },
     footerHeading = "%nExamples:%n",
     footer = {

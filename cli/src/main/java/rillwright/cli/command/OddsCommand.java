@@ -34,10 +34,10 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
 @Command(
     name = "odds",
     description = {
-      "Takes what is not known exactly (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\") at its",
-      "word: draws thousands of values for it, balances the network with each, and tells the"
-          + " chance",
-      "that each fall gets its wish, the flows to expect, and which unknown matters most.",
+      "Tells the chance that each fall gets its wish, given what is not known exactly.",
+      "What is not known exactly (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\") it takes at its",
+      "word: it draws thousands of values for it, balances the network with each, and tells that",
+      "chance, the flows to expect, and which unknown matters most.",
       "",
       "A tolerance a ± b (or a +- b) is normal, b the half-width of its 95 %% interval, cut off at",
       "what is possible; a range a .. b is anything between alike. The samples are a Latin",

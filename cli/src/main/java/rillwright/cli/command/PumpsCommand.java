@@ -28,10 +28,10 @@ import rillwright.solver.trial.RunningTerms;
 @Command(
     name = "pumps",
     description = {
-      "Tries every data sheet of a folder in place of the project's pump and ranks those that give",
-      "every fall its wish by what they cost over the years; says of the others what is missing.",
-      "Where a sheet says \"# variable speed: 40..100 %%\", its least sufficient speed is tried"
-          + " too.",
+      "Tries every data sheet of a folder in place of the project's pump and ranks them.",
+      "Those that give every fall its wish stand first, by what they cost over the years; of the",
+      "others it says what is missing.",
+      "Where a sheet says \"# variable speed: 40..100 %%\", its least sufficient speed is tried too.",
       "The pump may still be to be chosen (\"- pump: to be chosen\")."
     },
     footerHeading = "%nExamples:%n",

@@ -20,8 +20,9 @@ import rillwright.solver.steady.SteadyStateFinder;
 @Command(
     name = "solve",
     description = {
-      "Balances the network of a project and tells what flows over each fall, where the",
-      "pumps run, how the water stands, what to know about it and what to read on the day."
+      "Balances the network of a project and tells what flows over each fall.",
+      "It also tells where the pumps run, how the water stands, what to know about it and what to",
+      "read on the day."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rillwright.cli.Main;
 
 class ExitStatusTest {
   private static final String PROJECT = Run.resource("solve/alder-bend.yaml").toString();
@@ -100,6 +101,18 @@ class ExitStatusTest {
     Run run = Run.of(words.split(" "));
     assertEquals(2, run.status());
     assertTrue(run.err().startsWith(answer), run.err());
+  }
+
+  @Test
+  void eachCommandIsToldInTheListInOneWholeSentence() {
+    Main.commandLine()
+        .getSubcommands()
+        .forEach(
+            (name, command) -> {
+              String sentence = command.getCommandSpec().usageMessage().description()[0];
+              assertTrue(sentence.endsWith("."), name + ": " + sentence);
+              assertTrue(sentence.length() <= 85, name + ": too long for one line: " + sentence);
+            });
   }
 
   @Test
