@@ -32,8 +32,22 @@ public final class ProjectReader {
         wrong.faults().forEach(faults::add);
       }
     }
+    ProjectMapping mapping = mappingBeside(file);
+    if (faults.size() > 0) {
+      addFaults(tree, mapping, file.toString(), faults);
+    }
     faults.throwIfAny();
-    return mappingBeside(file).map(tree, file.toString());
+    return mapping.map(tree, file.toString());
+  }
+
+  /** What else is wrong, with the changes that could be made. */
+  private static void addFaults(
+      MapNode tree, ProjectMapping mapping, String file, FaultList faults) {
+    try {
+      mapping.map(tree, file);
+    } catch (InvalidInput wrong) {
+      wrong.faults().forEach(faults::add);
+    }
   }
 
   /** The mapping of files that lie where another lies. */

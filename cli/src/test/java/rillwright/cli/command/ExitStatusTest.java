@@ -132,6 +132,35 @@ class ExitStatusTest {
   }
 
   @Test
+  void changesThatLeadNowhereAreToldAllAtOnce() {
+    Run run =
+        Run.of(
+            "solve",
+            PROJECT,
+            "--set",
+            "lines.supply.valve.opne=60 %",
+            "--set",
+            "lines.suply.valve.open=60 %",
+            "--set",
+            "points.pond.level=2");
+    assertSays(
+        run,
+        2,
+        "--set \"lines.supply.valve.opne=60 %\": line \"supply\": valve: there is no field \"opne\"",
+        "--set \"lines.suply.valve.open=60 %\": there is no \"suply\" in the section \"lines\"",
+        "--set \"points.pond.level=2\": point \"pond\": level: \"2\" has no unit");
+    assertEquals(3, run.err().lines().count(), run.err());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"lines.supply.pump=to be chosen", "lines.supply.pump.model=to be chosen"})
+  void whatAChangeDidIsToldWithTheChange(String change) {
+    String place = "--set \"" + change + "\": ";
+    assertSays(Run.of("solve", PROJECT, "--set", change), 2, place + "line \"supply\": its pump");
+  }
+
+  @Test
   void isThreeWhereDrawsCannotBeMet() {
     Run run = Run.of("solve", PROJECT, "--set", "points.manifold.draw=90000 gph");
     assertSays(run, 3, "\"manifold\"", "draws", "94.6 L/s", "Open the way");

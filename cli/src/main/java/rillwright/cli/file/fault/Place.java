@@ -14,9 +14,14 @@ public record Place(String source, int line, int column) {
     return new Place(source, 0, 0);
   }
 
+  /** Whether it is a source as a whole. */
+  public boolean isWhole() {
+    return line == 0;
+  }
+
   /** {@code pond.yaml:14:22}, or the source alone. */
   @Override
   public String toString() {
-    return line == 0 ? source : source + ":" + line + ":" + column;
+    return isWhole() ? source : source + ":" + line + ":" + column;
   }
 }

@@ -44,11 +44,21 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
                     new PartItem(
                         readers.find(entry.key()).orElseThrow(),
                         line.what() + ": " + name,
-                        entry.keyPlace(),
+                        placeOf(entry),
                         entry.value()));
               });
     }
     return items;
+  }
+
+  /** Where it is said what this part is: in the file, or in a change on the command line. */
+  private static Place placeOf(Entry part) {
+    Node said = part.value();
+    Optional<String> bare = Shorthand.fieldOf(part.key());
+    if (bare.isPresent() && said instanceof MapNode map) {
+      said = map.find(bare.get()).map(Entry::value).orElse(said);
+    }
+    return said.place().isWhole() ? said.place() : part.keyPlace();
   }
 
   private static Optional<Entry> find(Fields line, Node node, PartReaders readers) {
