@@ -227,7 +227,7 @@ public final class Fields {
   /** The count of a field, 1 or more, or 1 without the field. */
   public int count(String field) {
     Quantity quantity =
-        findQuantity(field, Measure.NUMBER, Range.between(1, 1000, "must be from 1 to 1000"))
+        findQuantity(field, Measure.COUNT, Range.between(1, 1000, "must be from 1 to 1000"))
             .orElse(Quantity.exactly(1));
     double count = quantity.middle();
     if (count != Math.rint(count) || !quantity.isExact()) {

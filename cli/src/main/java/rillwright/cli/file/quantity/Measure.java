@@ -69,6 +69,10 @@ public final class Measure {
   /** A number without a unit. */
   public static final Measure NUMBER = new Measure("a plain number", List.of(new Scale("", 1)), 0);
 
+  /** How many pieces. */
+  public static final Measure COUNT =
+      new Measure("a whole number", List.of(new Scale("", 1)), 0);
+
   /** Degrees, with or without saying so. */
   public static final Measure ANGLE =
       new Measure(

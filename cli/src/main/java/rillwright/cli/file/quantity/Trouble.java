@@ -22,13 +22,15 @@ final class Trouble {
   static String notANumber(String text, Measure measure) {
     String quoted = PlainText.quoted(text);
     if (text.isEmpty()) {
-      return "a value is missing here; write " + example("38", measure);
+      return "a value is missing here; write " + wanted(measure);
     }
     if (NOT_FINITE.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
-      return quoted + " cannot be reckoned with; write " + example("38", measure);
+      return quoted + " cannot be reckoned with; write " + wanted(measure);
     }
     String kind = measure.needsUnit() ? "quantity" : "number";
-    return quoted + " is not a " + kind + "; write " + example("38", measure);
+    return EverydayWriting.answer(text, measure)
+        .map(answer -> quoted + answer)
+        .orElseGet(() -> quoted + " is not a " + kind + "; write " + wanted(measure));
   }
 
   /**
@@ -44,7 +46,8 @@ final class Trouble {
     if (symbol.isEmpty()) {
       return quoted + " has no unit; write " + example(number, measure);
     }
-    Optional<String> misread = misreadNumber(text, symbol);
+    Optional<String> misread =
+        EverydayWriting.answer(text, measure).or(() -> misreadNumber(text, symbol));
     if (misread.isPresent()) {
       return quoted + misread.get();
     }
@@ -54,16 +57,14 @@ final class Trouble {
           ? quoted + " has a unit where a plain number belongs; write \"" + number + "\""
           : quoted + " is not a number; write \"" + number + "\" alone";
     }
-    if (words.isPresent()) {
-      return quoted
-          + " is "
-          + words.get()
-          + " where "
-          + measure.words()
-          + " belongs; write "
-          + example(number, measure);
+    Optional<String> usual = UnitSpelling.usual(symbol, measure.symbols());
+    if (words.isPresent() && usual.isPresent()) {
+      return quoted + " is written \"" + number + " " + usual.get() + "\" here";
     }
-    return unknownUnit(quoted, number, symbol, measure);
+    if (words.isPresent()) {
+      return quoted + " is " + words.get() + " where " + measure.words() + " belongs" + in(measure);
+    }
+    return unknownUnit(quoted, symbol, measure);
   }
 
   private static Optional<String> misreadNumber(String text, String symbol) {
@@ -87,32 +88,42 @@ final class Trouble {
           " has a mark between thousands; write \"" + plain + text.substring(grouped.end()) + "\"");
     }
     if (symbol.startsWith("-")) {
-      return Optional.of(" is not one number; a range is written with two dots: \"3 in .. 4 in\"");
+      return Optional.of(" is not one number; a range is written with two dots, as 3 in .. 4 in");
     }
     return Optional.empty();
   }
 
-  private static String unknownUnit(String quoted, String number, String symbol, Measure measure) {
+  private static String unknownUnit(String quoted, String symbol, Measure measure) {
     String unit = symbol.split("\\s(?=[\\d.])", 2)[0];
     if (measure.find(unit).isPresent()) {
-      return quoted
-          + " does not end after its unit; write one quantity, "
-          + example(number, measure);
+      return quoted + " does not end after its unit; write one quantity alone";
     }
     Optional<String> meant =
         UnitSpelling.meant(unit, measure.symbols()).filter(near -> measure.find(near).isPresent());
     String ending =
         meant.isPresent()
-            ? "; did you mean \"" + meant.get() + "\"? (" + listed(measure) + ")"
-            : "; write " + example(number, measure);
+            ? "; did you mean \"" + meant.get() + "\"?" + in(measure)
+            : "; it may be " + listed(measure);
     return quoted + ": " + PlainText.quoted(unit) + " is not a unit that is known" + ending;
+  }
+
+  /** {@code a number with its unit (ft, in, m)}. */
+  private static String wanted(Measure measure) {
+    return measure.needsUnit()
+        ? "a number with its unit" + in(measure)
+        : measure.words() + ", for example " + (measure == Measure.COUNT ? "2" : "1.5");
+  }
+
+  /** {@code  (ft, in, m)}. */
+  private static String in(Measure measure) {
+    return " (" + listed(measure) + ")";
   }
 
   /** {@code for example "38 ft" (ft, in, m)}. */
   private static String example(String number, Measure measure) {
     List<String> symbols = measure.symbols();
     if (symbols.isEmpty() || !measure.needsUnit()) {
-      return "a plain number, for example \"1.5\"";
+      return wanted(measure);
     }
     String first = symbols.get(0);
     String shown = first.equals("%") ? inPercent(number) : number;

@@ -70,10 +70,21 @@ final class UnitSpelling {
    */
   static Optional<String> meant(String written, List<String> symbols) {
     String lower = written.toLowerCase(Locale.ROOT);
-    String usual = USUAL.get(lower);
-    if (usual != null && symbols.contains(usual)) {
-      return Optional.of(usual);
-    }
+    return usual(written, symbols).or(() -> nearest(written, lower, symbols));
+  }
+
+  /**
+   * The unit for which what is written is a usual name.
+   *
+   * @param written what is not a unit
+   * @param symbols the units that would do
+   */
+  static Optional<String> usual(String written, List<String> symbols) {
+    return Optional.ofNullable(USUAL.get(written.toLowerCase(Locale.ROOT)))
+        .filter(symbols::contains);
+  }
+
+  private static Optional<String> nearest(String written, String lower, List<String> symbols) {
     return Nearest.to(written, symbols).stream()
         .filter(near -> sharesALetter(lower, near.toLowerCase(Locale.ROOT)))
         .findFirst();

@@ -34,6 +34,7 @@ class QuantityReaderTest {
           Map.entry("hours", Measure.HOURS_PER_DAY),
           Map.entry("days", Measure.DAYS_PER_YEAR),
           Map.entry("angle", Measure.ANGLE),
+          Map.entry("count", Measure.COUNT),
           Map.entry("number", Measure.NUMBER));
 
   private static double read(String measure, String text) throws NotAQuantity {
@@ -129,65 +130,84 @@ class QuantityReaderTest {
       delimiter = '|',
       value = {
         "length | 38 | \"38\" has no unit; write for example \"38 ft\" (ft, in, m, cm, mm)",
-        "flow | 3600 | \"3600\" has no unit; write for example \"3600 gph\" (gph, gpm, imp gph, imp"
-            + " gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "flow | 3600 | \"3600\" has no unit; write for example \"3600 gph\" (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
         "share | 0.6 | \"0.6\" has no unit; write for example \"60 %\"",
         "share | 60 | \"60\" has no unit; write for example \"60 %\"",
-        "head | 3 | \"3\" has no unit; write for example \"3 ft\" (ft, in, m, cm, mm, psi, kPa,"
-            + " bar)",
-        "length | 38 gph | \"38 gph\" is a flow where a length belongs; write for example \"38 ft\""
-            + " (ft, in, m, cm, mm)",
-        "length | 3 psi | \"3 psi\" is a pressure where a length belongs; write for example \"3"
-            + " ft\" (ft, in, m, cm, mm)",
-        "flow | 20 C | \"20 C\" is a temperature where a flow belongs; write for example \"20 gph\""
-            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
-        "length | 38 feet | \"38 feet\": \"feet\" is not a unit that is known; did you mean"
-            + " \"ft\"? (ft, in, m, cm, mm)",
-        "length | 7' 3'' | \"7' 3''\": \"'\" is not a unit that is known; did you mean \"ft\"? (ft,"
-            + " in, m, cm, mm)",
-        "length | 7 ft 3 | \"7 ft 3\" does not end after its unit; write one quantity, for example"
-            + " \"7 ft\" (ft, in, m, cm, mm)",
-        "length | 3 in 7 ft | \"3 in 7 ft\" adds up oddly; write the larger unit first: \"7 ft 3"
-            + " in\"",
-        "flow | 20 gpf | \"20 gpf\": \"gpf\" is not a unit that is known; did you mean \"gph\"?"
-            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
-        "flow | 20 GPH | \"20 GPH\": \"GPH\" is not a unit that is known; did you mean \"gph\"?"
-            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "head | 3 | \"3\" has no unit; write for example \"3 ft\" (ft, in, m, cm, mm, psi, kPa, bar)",
+        "length | 38 gph | \"38 gph\" is a flow where a length belongs (ft, in, m, cm, mm)",
+        "length | 3 psi | \"3 psi\" is a pressure where a length belongs (ft, in, m, cm, mm)",
+        "flow | 20 C | \"20 C\" is a temperature where a flow belongs (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "length | 38 feet | \"38 feet\": \"feet\" is not a unit that is known; did you mean \"ft\"? (ft, in, m, cm, mm)",
+        "length | 7' 3'' | \"7' 3''\" is written \"7 ft 3 in\" here",
+        "length | 7 ft 3 | \"7 ft 3\" is written \"7 ft 3 in\" here",
+        "length | 3 in 7 ft | \"3 in 7 ft\" adds up oddly; write the larger unit first: \"7 ft 3 in\"",
+        "flow | 20 gpf | \"20 gpf\": \"gpf\" is not a unit that is known; did you mean \"gph\"? (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "flow | 20 GPH | \"20 GPH\": \"GPH\" is not a unit that is known; did you mean \"gph\"? (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
         "length | 7,5 ft | \"7,5 ft\" has a decimal comma; write it with a point: \"7.5 ft\"",
-        "flow | 3,600 gph | \"3,600 gph\" has a comma in its number; write \"3600 gph\" if the"
-            + " comma parts thousands, \"3.600 gph\" if it is a decimal comma",
+        "flow | 3,600 gph | \"3,600 gph\" has a comma in its number; write \"3600 gph\" if the comma parts thousands, \"3.600 gph\" if it is a decimal comma",
         "flow | 3 600 gph | \"3 600 gph\" has a mark between thousands; write \"3600 gph\"",
         "flow | 3'600 gph | \"3'600 gph\" has a mark between thousands; write \"3600 gph\"",
         "flow | 3_600 gph | \"3_600 gph\" has a mark between thousands; write \"3600 gph\"",
-        "length | NaN | \"NaN\" cannot be reckoned with; write for example \"38 ft\" (ft, in, m,"
-            + " cm, mm)",
-        "length | .inf | \".inf\" cannot be reckoned with; write for example \"38 ft\" (ft, in, m,"
-            + " cm, mm)",
-        "length | -Infinity m | \"-Infinity m\" cannot be reckoned with; write for example \"38"
-            + " ft\" (ft, in, m, cm, mm)",
+        "length | NaN | \"NaN\" cannot be reckoned with; write a number with its unit (ft, in, m, cm, mm)",
+        "length | .inf | \".inf\" cannot be reckoned with; write a number with its unit (ft, in, m, cm, mm)",
+        "length | -Infinity m | \"-Infinity m\" cannot be reckoned with; write a number with its unit (ft, in, m, cm, mm)",
         "length | 1e400 ft | \"1e400 ft\" is too large to be real",
         "length | 1e10 m | \"1e10 m\" is too large to be real",
         "length | 1e-300 m | \"1e-300 m\" is too small to be real",
         "length | 1/0 ft | \"1/0 ft\" is too large to be real",
-        "length | 3-4 in | \"3-4 in\" is not one number; a range is written with two dots: \"3 in"
-            + " .. 4 in\"",
-        "length | about 3 in | \"about 3 in\" is not a quantity; write for example \"38 ft\" (ft,"
-            + " in, m, cm, mm)",
-        "length | '' | a value is missing here; write for example \"38 ft\" (ft, in, m, cm, mm)",
+        "length | 3-4 in | \"3-4 in\" is written \"3 in .. 4 in\" here",
+        "length | about 3 in | \"about 3 in\" is not a quantity; write a number with its unit (ft, in, m, cm, mm)",
+        "length | '' | a value is missing here; write a number with its unit (ft, in, m, cm, mm)",
         "number | 0.5 m | \"0.5 m\" has a unit where a plain number belongs; write \"0.5\"",
         "number | 60 % | \"60 %\" has a unit where a plain number belongs; write \"60\"",
-        "number | two | \"two\" is not a number; write a plain number, for example \"1.5\"",
+        "number | two | \"two\" is written \"2\" here",
         "number | 1,5 | \"1,5\" has a decimal comma; write it with a point: \"1.5\"",
         "number | 1_000 | \"1_000\" has a mark between thousands; write \"1000\"",
         "number | 0x10 | \"0x10\" is not a number; write \"0\" alone",
-        "days | 210 days | \"210 days\" is a time where days in a year belongs; write for example"
-            + " \"210 days/year\"",
-        "temperature | 62 K | \"62 K\": \"K\" is not a unit that is known; write for example \"62"
-            + " F\" (F, C)"
+        "days | 210 days | \"210 days\" is written \"210 days/year\" here",
+        "temperature | 62 K | \"62 K\": \"K\" is not a unit that is known; it may be F, C"
       })
   void answersWhatIsWrong(String measure, String text, String message) {
     NotAQuantity answer = assertThrows(NotAQuantity.class, () -> read(measure, text));
     assertEquals(message, answer.getMessage());
+  }
+
+  // 1 yd is 3 ft and 1 ft is 12 in exactly; a month is a twelfth of 365 days.
+  @ParameterizedTest(name = "{1} is written {2}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "length | 5'6\" | 5 ft 6 in",
+        "length | 5' 6\" | 5 ft 6 in",
+        "length | 5'-6\" | 5 ft 6 in",
+        "length | -5'6\" | -5 ft 6 in",
+        "length | 5'6 | 5 ft 6 in",
+        "length | 5 ft 6 | 5 ft 6 in",
+        "length | 5 ft - 6 in | 5 ft 6 in",
+        "length | 5 ft 6-1/2\" | 5 ft 6-1/2 in",
+        "length | 5 feet 6 inches | 5 ft 6 in",
+        "length | 7' 3'' | 7 ft 3 in",
+        "length | 5½ ft | 5-1/2 ft",
+        "length | 5 ¾ in | 5-3/4 in",
+        "length | ½ in | 1/2 in",
+        "length | 5'6½\" | 5 ft 6-1/2 in",
+        "length | 10 yd | 30 ft",
+        "length | 2.5 yards | 7.5 ft",
+        "length | 3-4 in | 3 in .. 4 in",
+        "share | half | 50 %",
+        "share | 45 degrees | 50 %",
+        "share | 45° | 50 %",
+        "days | 7 months | 212.9 days/year",
+        "days | 30 weeks | 210 days/year",
+        "days | 210 days | 210 days/year",
+        "count | two | 2"
+      })
+  void saysHowTheSameQuantityIsWrittenHere(String measure, String text, String right)
+      throws NotAQuantity {
+    NotAQuantity answer = assertThrows(NotAQuantity.class, () -> read(measure, text));
+    String beginning = "\"" + text + "\" is written \"" + right + "\" here";
+    assertTrue(answer.getMessage().startsWith(beginning), answer.getMessage());
+    QuantityReader.read(right, MEASURES.get(measure), Range.ANY);
   }
 
   @ParameterizedTest(name = "{0} {1}")
