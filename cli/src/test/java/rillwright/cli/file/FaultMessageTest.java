@@ -87,6 +87,8 @@ class FaultMessageTest {
         "filter: {points: [{flow: 1 L/s, head: 1 m}]} | filter: points: these points are no filter's: a filter needs losses at two different flows, or one rating",
         "filter: {points: [{flow: 1 L/s, head: 1 m}, {flow: 2 L/s, head: 9 m}]} | filter: points: these points are no filter's: its loss rises faster than the square of the flow",
         "pump: demo 41 | pump: there is no pump \"demo 41\" in the section \"pumps\"; did you mean \"demo 40\"?",
+        "pump: sheets/tank-king.csv | pump: a data sheet gets a name in the section \"pumps\"; write"
+            + " there \"tank king: sheets/tank-king.csv\", and here \"pump: tank king\"",
         "pump: {model: demo 40, arranged: row} | pump: arranged: \"row\" is not known; it may be parallel, series",
         "pump: {model: demo 40, runs back: yes} | pump: runs back: say against which loss, for example \"runs back: {k: 15}\"",
         "pump: {model: demo 40, speed: -10 %} | pump: speed: \"-10 %\" is not possible; it must be 0 % to 200 %",

@@ -1,6 +1,7 @@
 package rillwright.cli.file.part;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Limits;
@@ -22,6 +23,7 @@ import rillwright.solver.network.Pump;
 /** Reads pumps. */
 final class PumpReader implements PartReader {
   private static final Range SPEED = Range.between(0, 2, "must be 0 % to 200 %");
+  private static final String SHEET_ENDING = ".csv";
   private static final String SERIES = "series";
 
   private final PumpTable pumps;
@@ -58,12 +60,7 @@ final class PumpReader implements PartReader {
     Optional<DataSheet> sheet = model.flatMap(pumps::findSheet);
     boolean planned = model.filter(PumpsReader.TO_BE_CHOSEN::equals).isPresent();
     if (model.isPresent() && !planned && !pumps.names().contains(model.get())) {
-      fields.fault(
-          "model",
-          "there is no pump "
-              + PlainText.quoted(model.get())
-              + " in the section \"pumps\""
-              + Choices.hint(model.get(), pumps.names()));
+      fields.fault("model", unknown(model.get()));
     }
     if (planned || sheet.isEmpty()) {
       return new PlannedPump();
@@ -71,6 +68,22 @@ final class PumpReader implements PartReader {
     Arrangement arrangement = inSeries ? Arrangement.SERIES : Arrangement.PARALLEL;
     return new Pump(
         model.get(), new PumpSet(sheet.get().curve(), speed, count, arrangement, runsBack));
+  }
+
+  private String unknown(String model) {
+    if (!model.toLowerCase(Locale.ROOT).endsWith(SHEET_ENDING)) {
+      return "there is no pump "
+          + PlainText.quoted(model)
+          + " in the section \"pumps\""
+          + Choices.hint(model, pumps.names());
+    }
+    int folderEnd = Math.max(model.lastIndexOf('/'), model.lastIndexOf('\\'));
+    String name =
+        model.substring(folderEnd + 1, model.length() - SHEET_ENDING.length()).replace('-', ' ');
+    return "a data sheet gets a name in the section \"pumps\"; write there "
+        + PlainText.quoted(name + ": " + model)
+        + ", and here "
+        + PlainText.quoted("pump: " + name);
   }
 
   private Optional<VelocityHeadLoss> runsBack(Fields fields, Surroundings around) {
