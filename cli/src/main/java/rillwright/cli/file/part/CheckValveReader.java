@@ -51,7 +51,7 @@ final class CheckValveReader implements PartReader {
           "type",
           PlainText.quoted(type.get())
               + " is not in the catalogue, and its k is not given"
-              + Choices.hint(type.get(), catalogue.checkValveTypes()));
+              + Choices.hint(type.get(), catalogue.checkValveTypes(), "check valves"));
     }
     if (!fields.has("type") && !fields.has("k")) {
       fields.fault("give its type, for example \"type: swing\", or its k");

@@ -49,7 +49,7 @@ final class FittingReader implements PartReader {
           "type",
           PlainText.quoted(type.get())
               + " is not in the catalogue, and its k is not given"
-              + Choices.hint(type.get(), catalogue.fittingTypes()));
+              + Choices.hint(type.get(), catalogue.fittingTypes(), "fittings"));
     }
     if (!fields.has("type") && !fields.has("k")) {
       fields.fault("give its type, for example \"type: elbow 90\", or its k");

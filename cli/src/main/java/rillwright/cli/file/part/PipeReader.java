@@ -66,7 +66,7 @@ public final class PipeReader {
           "material",
           PlainText.quoted(material.get())
               + " is not in the catalogue"
-              + Choices.hint(material.get(), catalogue.materials()));
+              + Choices.hint(material.get(), catalogue.materials(), "pipes"));
       return Optional.empty();
     }
     return material;
@@ -105,7 +105,7 @@ public final class PipeReader {
             + " is not a size of "
             + PlainText.harmless(material)
             + " in the catalogue"
-            + Choices.hint(size, catalogue.sizesOf(material)));
+            + Choices.hint(size, catalogue.sizesOf(material), "pipes"));
     return ofBore(1, "");
   }
 

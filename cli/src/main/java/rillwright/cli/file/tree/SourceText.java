@@ -92,6 +92,14 @@ public record SourceText(String name, String text) {
     return new Place(name, line, 1 + text.codePointCount(lineStart, index));
   }
 
+  /** What stands on the line of a place before it. */
+  String lineBefore(Place place) {
+    String line = text.lines().skip(place.line() - 1L).findFirst().orElse("");
+    int length = line.codePointCount(0, line.length());
+    int before = Math.max(0, Math.min(place.column() - 1, length));
+    return line.substring(0, line.offsetByCodePoints(0, before));
+  }
+
   /** Whether it is to be read as JSON: by its name, else because it begins with a brace. */
   boolean isJson() {
     String lower = name.toLowerCase(Locale.ROOT);

@@ -30,7 +30,7 @@ final class YamlNotation implements Notation {
               .map(mark -> placeOf(mark, source))
               .orElse(Places.of(source.name(), complaint.getLocation()));
       Place begun = marked.getContextMark().map(mark -> placeOf(mark, source)).orElse(found);
-      return YamlTrouble.explain(marked.getProblem(), found, begun);
+      return YamlTrouble.explain(marked.getProblem(), found, begun, source.lineBefore(found));
     }
     if (cause instanceof ReaderException reader) {
       return new InvalidInput(

@@ -60,8 +60,20 @@ final class YamlTrouble {
    * @param problem what the parser says
    * @param found where it stopped
    * @param begun where the piece at fault begins
+   * @param before what stands on the line before where it stopped
    */
-  static InvalidInput explain(String problem, Place found, Place begun) {
+  static InvalidInput explain(String problem, Place found, Place begun, String before) {
+    if (problem.contains("expected <block end>") || problem.contains("expected ',' or")) {
+      if (before.endsWith("'")) {
+        return new InvalidInput(
+            found,
+            "an apostrophe inside '...' ends the text; put the text in double quotes: \"...\"");
+      }
+      if (before.endsWith("\"")) {
+        return new InvalidInput(
+            found, "a double quote inside \"...\" ends the text; put the text in single quotes: '...'");
+      }
+    }
     String cannotStart = "that cannot start any token";
     for (Meaning meaning : MEANINGS) {
       if (problem.contains(meaning.said())) {

@@ -117,6 +117,18 @@ class TreeReaderTest {
             "2:1: a tab stands where the line is indented; indent with" + " spaces only"),
         Arguments.of("a: [1, 2", "1:4: the list that begins here is not closed"),
         Arguments.of("x: 1\na: {b: 1", "2:4: the brace that begins here is not closed"),
+        Arguments.of(
+            "title: 'Miller's place'",
+            "1:16: an apostrophe inside '...' ends the text; put the text in double quotes:"
+                + " \"...\""),
+        Arguments.of(
+            "a: {title: 'Miller's place'}",
+            "1:20: an apostrophe inside '...' ends the text; put the text in double quotes:"
+                + " \"...\""),
+        Arguments.of(
+            "a: \"the \"new\" pond\"",
+            "1:10: a double quote inside \"...\" ends the text; put the text in single quotes:"
+                + " '...'"),
         Arguments.of("a: 'x", "1:4: the quote that begins here is not closed"),
         Arguments.of("a: @x", "1:4: \"@\" cannot begin a value; put the value in quotes"),
         Arguments.of("a: %60", "1:4: \"%\" cannot begin a value; put the value in quotes"),
