@@ -100,7 +100,8 @@ final class FactValues {
     faults.add(
         cell.line(),
         cell.column(),
-        "%s is not %s; %s".formatted(Wording.quoted(cell.text()), wanted, remedy));
+        "%s is not %s; %s, or leave the line out"
+            .formatted(Wording.quoted(cell.text()), wanted, remedy));
     return Optional.empty();
   }
 }

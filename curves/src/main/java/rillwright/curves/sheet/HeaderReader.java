@@ -30,6 +30,16 @@ final class HeaderReader {
   /** The header, or nothing if the line cannot be one, which is then noted. */
   Optional<Header> read(List<Cell> cells) {
     Cell first = cells.get(0);
+    for (Cell cell : cells) {
+      if (cell.text().indexOf('\t') >= 0) {
+        faults.add(
+            cell.line(),
+            cell.column(),
+            "tabs stand between the columns; put commas there, or semicolons where decimals have a"
+                + " comma");
+        return Optional.empty();
+      }
+    }
     if (cells.stream().anyMatch(cell -> numbers.parse(cell.text()).isPresent())) {
       faults.add(
           first.line(),

@@ -30,9 +30,9 @@ final class RowReader {
         faults.add(
             extra.line(),
             extra.column(),
-            "%s has no heading: the row has more cells than there are columns; decimals need a"
+            "%s has no heading: the row has more cells than there are columns; write 2000 and not"
                     .formatted(Wording.quoted(extra.text()))
-                + " point, or semicolons between all columns");
+                + " 2,000, and decimals with a point (or semicolons between all columns)");
         return Optional.empty();
       }
     }

@@ -103,8 +103,17 @@ class BadSheetTest {
                 + " between all columns"),
         arguments(
             heads + "0,31,5\n2000,3\n",
-            "2:6: \"5\" has no heading: the row has more cells than there are columns; decimals"
-                + " need a point, or semicolons between all columns"),
+            "2:6: \"5\" has no heading: the row has more cells than there are columns; write"
+                + " 2000 and not 2,000, and decimals with a point (or semicolons between all"
+                + " columns)"),
+        arguments(
+            heads + "0,31\n2,000,22.5\n",
+            "3:7: \"22.5\" has no heading: the row has more cells than there are columns; write 2000"
+                + " and not 2,000, and decimals with a point (or semicolons between all columns)"),
+        arguments(
+            "flow [gph]\thead [ft]\n0\t31\n1000\t3\n",
+            "1:1: tabs stand between the columns; put commas there, or semicolons where decimals have"
+                + " a comma"),
         arguments(
             "flow [gph];head [ft]\n1.000;31\n2000;3\n",
             "2:1: flow \"1.000\" has a decimal point; between semicolons decimals have a comma,"
@@ -146,7 +155,7 @@ class BadSheetTest {
         arguments(
             "# price: cheap\n" + GOOD.substring(GOOD.indexOf("flow")),
             "1:10: \"cheap\" is not a price; write the amount and the three letters of its"
-                + " currency, such as 389 USD"),
+                + " currency, such as 389 USD, or leave the line out"),
         arguments(
             "#  maker:\n" + GOOD.substring(GOOD.indexOf("flow")),
             "1:1: nothing after \"# maker:\"; write it or leave the line out"),
@@ -157,11 +166,11 @@ class BadSheetTest {
         arguments(
             "# min submergence: 8 inches\n" + GOOD,
             "1:20: \"8 inches\" is not a length for \"min submergence\"; write a number and ft, in,"
-                + " m, cm or mm"),
+                + " m, cm or mm, or leave the line out"),
         arguments(
             "# variable speed: 100..40 %\n" + GOOD.substring(GOOD.indexOf("# solids")),
             "1:19: \"100..40 %\" is not a range of speeds; write the least and the greatest, above 0"
-                + " and up to 200 %, such as 40..100 %"));
+                + " and up to 200 %, such as 40..100 %, or leave the line out"));
   }
 
   @ParameterizedTest

@@ -20,6 +20,7 @@ public record Checked(Project project, ShownUnits units, List<String> notes) {
   /** A project with all notes about it. */
   public static Checked of(Project project, ShownUnits units) {
     List<String> notes = new ArrayList<>(project.notes());
+    notes.addAll(SheetNotes.in(project, units));
     notes.addAll(DefaultsTaken.in(project));
     return new Checked(project, units, notes);
   }

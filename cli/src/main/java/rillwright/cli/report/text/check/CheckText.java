@@ -94,11 +94,16 @@ public final class CheckText {
       table.row(
           sheet.getKey(),
           Integer.toString(curve.points().size()),
-          units.head(curve.publishedShutOffHeadM()),
+          shutOff(curve, units),
           units.flow(curve.lastFlowM3PerS()),
-          power(curve, units) + (curve.isLevelled() ? "; has a hump, which is levelled" : ""));
+          power(curve, units));
     }
     return table;
+  }
+
+  private static String shutOff(PumpCurve curve, ShownUnits units) {
+    String head = units.head(curve.publishedShutOffHeadM());
+    return curve.points().get(0).flowM3PerS() > 0 ? head + ", extended" : head;
   }
 
   private static String power(PumpCurve curve, ShownUnits units) {

@@ -1,0 +1,106 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What {@code check} tells of pump sheets and sections; all data here is invented. */
+class CheckCommandTest {
+  private static final String PROJECT =
+      """
+      rillwright: 1
+      title: Two steps
+      show: us
+      water: {temperature: 68 F}
+      points:
+        pond: {kind: basin, level: 0 ft}
+        chamber: {kind: chamber, floor: -36 in, intake: -28 in}
+        fall: {kind: fall, crest: 5 ft, width: 24 in, lip: stone, want: 1577 gph}
+      lines:
+        intake: {from: pond, to: chamber, parts: [{skimmer: {width: 14 in, sill: -5 in}}]}
+        supply:
+          from: chamber
+          to: fall
+          pipe: {material: flexible PVC, size: 2 in}
+          parts:
+            - pump: tank king
+            - run: 20 ft
+      pumps: {tank king: sheet.csv}
+      """;
+
+  @TempDir private Path folder;
+
+  private String notesWith(String sheet, String more) throws IOException {
+    Files.writeString(folder.resolve("sheet.csv"), sheet);
+    Path file = folder.resolve("pond.yaml");
+    Files.writeString(file, PROJECT + more);
+    Run run = Run.of("check", file.toString());
+    assertEquals("", run.err());
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  private String notesWith(String sheet) throws IOException {
+    return notesWith(sheet, "");
+  }
+
+  @Test
+  void aShutOffHeadThatTheSheetLacksIsSaidToBeExtended() throws IOException {
+    String notes = notesWith("flow [gph],head [ft]\n1000,24\n2000,20\n3000,3\n");
+    assertTrue(
+        notes.contains("pump \"tank king\": its sheet begins at 1,000 gph; the shut-off head of"),
+        notes);
+    assertTrue(notes.contains("is extended from there"), notes);
+    assertTrue(notes.contains("ft, extended"), notes);
+  }
+
+  @Test
+  void aRowThatIsHigherThanTheOneBeforeIsNamed() throws IOException {
+    String notes = notesWith("flow [gph],head [ft]\n0,20\n1000,19\n2000,22.5\n3000,3\n");
+    assertTrue(
+        notes.contains(
+            "pump \"tank king\": its head at 2,000 gph, 22.5 ft, is not below the 19 ft at 1,000"
+                + " gph; is that row right?"),
+        notes);
+  }
+
+  @Test
+  void aSheetThatEndsHighIsSaidToBeExtended() throws IOException {
+    String notes = notesWith("flow [gph],head [ft]\n0,20\n1000,19\n2000,15\n");
+    assertTrue(
+        notes.contains(
+            "pump \"tank king\": its sheet ends at 2,000 gph, where it still makes 15 ft; beyond,"
+                + " its curve is extended"),
+        notes);
+  }
+
+  @Test
+  void aSheetThatSaysAllIsToldWithoutNotes() throws IOException {
+    String notes = notesWith("flow [gph],head [ft]\n0,20\n1000,19\n2000,15\n3000,3\n");
+    assertFalse(notes.contains("extended"), notes);
+    assertFalse(notes.contains("is that row right"), notes);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "60 in | line \"supply\": its pump's sheet asks for 60 in of water over its inlet, and over"
+            + " the intake of \"chamber\" there are 28 in at most",
+        "8 in | line \"supply\": its pump's sheet asks for 8 in of water over its inlet; see how deep"
+            + " \"solve\" finds the water in \"chamber\""
+      })
+  void whatASheetAsksForOverTheInletIsHeldAgainstTheChamber(String needed, String note)
+      throws IOException {
+    String notes =
+        notesWith("# min submergence: " + needed + "\nflow [gph],head [ft]\n0,20\n3000,3\n");
+    assertTrue(notes.contains(note), notes);
+  }
+}
