@@ -94,13 +94,25 @@ class CheckCommandTest {
       value = {
         "60 in | line \"supply\": its pump's sheet asks for 60 in of water over its inlet, and over"
             + " the intake of \"chamber\" there are 28 in at most",
-        "8 in | line \"supply\": its pump's sheet asks for 8 in of water over its inlet; see how deep"
-            + " \"solve\" finds the water in \"chamber\""
+        "8 in | line \"supply\": its pump's sheet asks for 8 in of water over its inlet; \"solve\""
+            + " tells how deep it is"
       })
   void whatASheetAsksForOverTheInletIsHeldAgainstTheChamber(String needed, String note)
       throws IOException {
     String notes =
         notesWith("# min submergence: " + needed + "\nflow [gph],head [ft]\n0,20\n3000,3\n");
     assertTrue(notes.contains(note), notes);
+  }
+
+  @Test
+  void sectionsThatOnlyOneCommandUsesAreTold() throws IOException {
+    String notes =
+        notesWith(
+            "flow [gph],head [ft]\n0,20\n3000,3\n",
+            "evaporation: 5 mm/day\nreadings: [{at: fall, flow: 1500 gph, within: 7 %}]\n");
+    assertTrue(
+        notes.contains("section \"evaporation\" is read; used by \"rillwright stream\" alone"), notes);
+    assertTrue(notes.contains("section \"readings\" is read; used by \"rillwright weak\" alone"), notes);
+    assertFalse(notes.contains("section \"signs\""), notes);
   }
 }

@@ -114,8 +114,6 @@ final class SheetNotes {
                     + "\" there are "
                     + units.depth(Math.max(0, most))
                     + " at most: it may draw air; set it deeper"
-                : "; see how deep \"solve\" finds the water in \""
-                    + chamber.name().value()
-                    + "\""));
+                : "; \"solve\" tells how deep it is"));
   }
 }

@@ -1,0 +1,35 @@
+package rillwright.cli.report.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rillwright.cli.file.tree.MapNode;
+
+/** Which sections of a file only some commands use, so that nobody waits for them elsewhere. */
+final class SectionNotes {
+  private SectionNotes() {}
+
+  /** Sentences, one for each such section of a file. */
+  static List<String> in(MapNode tree) {
+    List<String> notes = new ArrayList<>();
+    for (Map.Entry<String, String> use : uses().entrySet()) {
+      if (tree.find(use.getKey()).isPresent()) {
+        notes.add(
+            "the section \"" + use.getKey() + "\" is read; used by " + use.getValue() + " alone");
+      }
+    }
+    return notes;
+  }
+
+  private static Map<String, String> uses() {
+    Map<String, String> uses = new LinkedHashMap<>();
+    uses.put("prices", "\"rillwright pipes\"");
+    uses.put("streams", "\"rillwright stream\"");
+    uses.put("evaporation", "\"rillwright stream\"");
+    uses.put("readings", "\"rillwright weak\"");
+    uses.put("signs", "\"rillwright weak\"");
+    uses.put("conditions", "\"rillwright solve --conditions\"");
+    return uses;
+  }
+}
