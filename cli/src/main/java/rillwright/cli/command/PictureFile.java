@@ -1,10 +1,13 @@
 package rillwright.cli.command;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Locale;
+import java.util.UUID;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.curves.chart.ChartWriter;
@@ -26,6 +29,9 @@ record PictureFile(Path path) {
   void check(Path project) {
     if (!hasEnding(PNG) && !hasEnding(SVG)) {
       throw wrong("a picture's name ends in .png or .svg");
+    }
+    if (Files.isDirectory(path)) {
+      throw wrong("this is a folder; a picture needs a name of its own");
     }
     if (path.toAbsolutePath().normalize().equals(project.toAbsolutePath().normalize())) {
       throw wrong("this is the project file; a picture needs a name of its own");
@@ -57,9 +63,9 @@ record PictureFile(Path path) {
   private void write(byte[] picture) {
     Path folder = path.toAbsolutePath().normalize().getParent();
     try {
-      Path unfinished = Files.createTempFile(folder, ".rillwright", ".part");
+      Path unfinished = folder.resolve("." + path.getFileName() + "." + UUID.randomUUID());
       try {
-        Files.write(unfinished, picture);
+        Files.write(unfinished, picture, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         Files.move(unfinished, path, StandardCopyOption.REPLACE_EXISTING);
       } finally {
         Files.deleteIfExists(unfinished);
@@ -70,7 +76,11 @@ record PictureFile(Path path) {
   }
 
   private static String reason(IOException e, Path folder) {
-    return Files.isDirectory(folder) ? e.getMessage() : "there is no such folder";
+    if (!Files.isDirectory(folder)) {
+      return "there is no such folder";
+    }
+    String said = e instanceof FileSystemException file ? file.getReason() : e.getMessage();
+    return said == null ? "the folder takes no new files from you" : said;
   }
 
   private InvalidInput wrong(String message) {

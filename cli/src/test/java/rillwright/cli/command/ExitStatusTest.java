@@ -167,6 +167,18 @@ class ExitStatusTest {
   }
 
   @Test
+  void aLineWrittenBackwardsIsRemarkedOn() throws IOException {
+    String text = Files.readString(Path.of(PROJECT));
+    String remark = "A flow with a minus runs against the way in which its line is written.";
+    assertFalse(Run.of("solve", file(text)).out().contains(remark));
+    String turned =
+        text.replace("from: manifold\n    to: stone lip", "from: stone lip\n    to: manifold");
+    Run run = Run.of("solve", file(turned));
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.out().contains(remark), run.out());
+  }
+
+  @Test
   void isThreeForPointsThatNoLineJoinsToOpenWater() throws IOException {
     String file =
         file(

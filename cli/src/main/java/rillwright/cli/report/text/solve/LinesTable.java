@@ -31,6 +31,12 @@ final class LinesTable {
     LinesTable lines = new LinesTable(solved.units());
     solved.state().lines().forEach(lines::add);
     page.table(lines.table);
+    for (LineState line : solved.state().lines()) {
+      if (line.open() && line.flowM3PerS() < 0) {
+        page.paragraph("A flow with a minus runs against the way in which its line is written.");
+        return;
+      }
+    }
   }
 
   private void add(LineState line) {
