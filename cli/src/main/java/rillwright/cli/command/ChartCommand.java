@@ -29,7 +29,7 @@ import rillwright.solver.pumping.PumpPlace;
     footer = {
       "  rillwright chart pond.yaml                    writes pond.png beside the file",
       "  rillwright chart pond.yaml --to curves.svg --power",
-      "  rillwright chart pond.yaml --format json      the points, for a program; no picture"
+      "  rillwright chart pond.yaml --format json      the points, for a program; a picture with --to"
     })
 public final class ChartCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -66,15 +66,16 @@ public final class ChartCommand implements Callable<Integer> {
     PumpPlace place = pump.placeIn(read);
     OtherPumps.requireChosen(read, place);
     Curves curves = Curves.at(read.network(), place);
-    String report;
-    if (format == Format.JSON) {
-      report = ChartJson.of(read.title(), curves);
-    } else {
+    String report = "";
+    if (format == Format.TEXT || to.isPresent()) {
       OperatingChart chart =
           OperatingPicture.of(
               read.title(), curves, Shown.of(read), power ? Power.SHOWN : Power.LEFT_OUT);
       picture.write(chart);
       report = told(chart, picture.path());
+    }
+    if (format == Format.JSON) {
+      report = ChartJson.of(read.title(), curves);
     }
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();

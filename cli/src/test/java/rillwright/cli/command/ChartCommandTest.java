@@ -55,6 +55,15 @@ class ChartCommandTest {
   }
 
   @Test
+  void asJsonItDrawsThePictureThatIsAskedFor() {
+    Path picture = folder.resolve("curves.png");
+    Run run = draw(picture, "--format", "json");
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.out().startsWith("{"), run.out());
+    assertTrue(Files.exists(picture));
+  }
+
+  @Test
   void aFolderIsNoPicture() throws IOException {
     Path taken = Files.createDirectory(folder.resolve("curves.svg"));
     Run run = draw(taken);
