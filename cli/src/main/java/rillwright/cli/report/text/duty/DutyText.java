@@ -1,5 +1,7 @@
 package rillwright.cli.report.text.duty;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import rillwright.cli.file.site.Running;
 import rillwright.cli.report.DutyAnswer;
@@ -62,6 +64,9 @@ public final class DutyText {
         "valves as they stand",
         duty.asTheyStand().map(d -> units.flow(d.flowM3PerS())).orElse(NONE),
         duty.asTheyStand().map(d -> units.head(d.headM())).orElse("-"));
+    if (isOneFall()) {
+      return table;
+    }
     table.row(
         "others throttled",
         duty.throttled().map(d -> units.flow(d.flowM3PerS())).orElse(NONE),
@@ -69,23 +74,35 @@ public final class DutyText {
     return table;
   }
 
+  /** Whether only one thing is wished: then there are no others to throttle. */
+  private boolean isOneFall() {
+    return answer.network().points().stream()
+            .filter(point -> point.wantM3PerS().isPresent())
+            .count()
+        == 1;
+  }
+
   private TextTable fallsTable() {
     TextTable table =
         new TextTable("FALLS")
             .column("wish", Side.RIGHT)
-            .column("valves as they stand", Side.RIGHT)
-            .column("others throttled", Side.RIGHT);
+            .column("valves as they stand", Side.RIGHT);
+    if (!isOneFall()) {
+      table.column("others throttled", Side.RIGHT);
+    }
     Map<PointName, Double> falls =
         duty.asTheyStand().map(Duty.AsTheyStand::fallsM3PerS).orElse(Map.of());
     for (Point point : answer.network().points()) {
       if (point.wantM3PerS().isPresent()) {
         double want = point.wantM3PerS().getAsDouble();
         Double gets = falls.get(point.name());
-        table.row(
-            point.name().value(),
-            units.writtenFlow(want),
-            falls.containsKey(point.name()) ? units.flow(gets) : "-",
-            duty.throttled().isPresent() ? units.flow(want) : "-");
+        List<String> cells = new ArrayList<>();
+        cells.add(units.writtenFlow(want));
+        cells.add(falls.containsKey(point.name()) ? units.flow(gets) : "-");
+        if (!isOneFall()) {
+          cells.add(duty.throttled().isPresent() ? units.writtenFlow(want) : "-");
+        }
+        table.row(point.name().value(), cells.toArray(String[]::new));
       }
     }
     return table;
@@ -109,54 +126,20 @@ public final class DutyText {
   private void governing() {
     String fall = duty.governing().orElseThrow().value();
     page.paragraph(
-        "\""
-            + fall
-            + "\" governs: it asks for the most head. Its way must be wide open; larger pipe helps"
-            + " there first.");
-  }
-
-  private void power(Duty.Throttled throttled) {
-    DutyRunning takes =
-        DutyRunning.of(
-            throttled.flowM3PerS(), throttled.headM(), answer.network().water(), running);
-    if (takes.waterPowerW() <= 0) {
-      return;
-    }
-    double good = takes.goodWireToWater();
-    double poor = takes.poorWireToWater();
-    page.paragraph(
-        "Flow and head are "
-            + units.power(takes.waterPowerW())
-            + " in the water. Pond pumps turn "
-            + units.share(poor)
-            + " to "
-            + units.share(good)
-            + " of what they draw into that (common practice): expect "
-            + units.powers(takes.powerW(good), takes.powerW(poor))
-            + " from the wire, "
-            + units.amount(takes.energyKwhPerYear(good))
-            + " to "
-            + units.amount(takes.energyKwhPerYear(poor))
-            + " kWh a year"
-            + takes
-                .price()
-                .map(
-                    price ->
-                        ", "
-                            + units.amount(takes.costPerYear(good).getAsDouble())
-                            + " to "
-                            + units.amount(takes.costPerYear(poor).getAsDouble())
-                            + " "
-                            + price.currency())
-                .orElse("")
-            + ".");
+        isOneFall()
+            ? "Keep the valves on the way to \"" + fall + "\" wide open; larger pipe asks for less head."
+            : "\""
+                + fall
+                + "\" governs: it asks for the most head. Keep the valves on its way wide open; larger"
+                + " pipe helps there first.");
   }
 
   private void choice() {
     page.paragraph(
-        "Look for a pump whose curve passes through one of these points or a little above it, in"
-            + " the middle of its range (40 to 85 % of its greatest flow, common practice). The"
-            + " greatest flow on a pump's box is at no head at all.");
+        "Look for a pump whose curve passes through "
+            + (isOneFall() ? "this point" : "one of these points")
+            + " or a little above it, in the middle of its range (40 to 85 % of its greatest flow, common practice). The greatest flow"
+            + " on a pump's box is at no head at all.");
     page.paragraph(
         "Nets clog and pipes foul: try the file with a dirty skimmer, --set"
             + " \"lines.LINE.skimmer.clogged=40 %\", before deciding.");
