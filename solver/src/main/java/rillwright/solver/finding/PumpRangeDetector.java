@@ -31,7 +31,7 @@ final class PumpRangeDetector implements Detector {
           + "\" runs at "
           + wording.flow(flowM3PerS)
           + ", past the "
-          + wording.flow(lastFlowM3PerS)
+          + wording.writtenFlow(lastFlowM3PerS)
           + " where its published curve ends: what it does there is a guess, and it may be noisy and wear. Throttle"
           + " it, or take a pump made for more flow at less head.";
     }

@@ -56,11 +56,10 @@ final class WishDetector implements Detector {
           + "\" gets "
           + wording.flow(flowM3PerS)
           + ", "
-          + wording.share(flowM3PerS / wantM3PerS - 1)
-          + " more than the "
-          + wording.flow(wantM3PerS)
-          + " wished. Close its valve a little, or look at a smaller or slower pump: what is too much"
-          + " costs watts all year.";
+          + wording.share(1 - flowM3PerS / wantM3PerS)
+          + " short of the "
+          + wording.writtenFlow(wantM3PerS)
+          + " wished. A larger pipe, fewer losses, a stronger pump or a narrower crest would help.";
     }
   }
 

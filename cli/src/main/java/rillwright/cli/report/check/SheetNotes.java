@@ -69,7 +69,7 @@ final class SheetNotes {
               + "its sheet ends at "
               + units.writtenFlow(last.flowM3PerS())
               + ", where it still makes "
-              + units.length(last.headM())
+              + units.writtenHead(last.headM())
               + "; beyond, its curve is extended");
     }
   }
@@ -80,9 +80,9 @@ final class SheetNotes {
             + "its head at "
             + units.writtenFlow(row.flowM3PerS())
             + ", "
-            + units.length(row.headM())
+            + units.writtenHead(row.headM())
             + ", is not below the "
-            + units.length(before.headM())
+            + units.writtenHead(before.headM())
             + " at "
             + units.writtenFlow(before.flowM3PerS())
             + "; is that row right? The hump is levelled");
@@ -106,13 +106,13 @@ final class SheetNotes {
         "line \""
             + line.name().value()
             + "\": its pump's sheet asks for "
-            + units.depth(needed.getAsDouble())
+            + units.width(needed.getAsDouble())
             + " of water over its inlet"
             + (most < needed.getAsDouble()
                 ? ", and over the intake of \""
                     + chamber.name().value()
                     + "\" there are "
-                    + units.depth(Math.max(0, most))
+                    + units.width(Math.max(0, most))
                     + " at most: it may draw air; set it deeper"
                 : "; \"solve\" tells how deep it is"));
   }

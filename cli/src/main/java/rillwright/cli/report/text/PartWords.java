@@ -79,13 +79,13 @@ public final class PartWords {
 
   private static String checkValve(CheckValve valve, ShownUnits units) {
     String opens =
-        valve.crackingHeadM() > 0 ? ", opens at " + units.head(valve.crackingHeadM()) : "";
+        valve.crackingHeadM() > 0 ? ", opens at " + units.length(valve.crackingHeadM()) : "";
     return valve.label() + " (K " + units.number(valve.lossCoefficient()) + opens + ")";
   }
 
   private static String skimmer(Skimmer skimmer, ShownUnits units) {
     return "skimmer mouth "
-        + units.depth(skimmer.widthM())
+        + units.width(skimmer.widthM())
         + " wide, sill"
         + at(skimmer.sillM(), units)
         + clogged(skimmer.clogged(), units);

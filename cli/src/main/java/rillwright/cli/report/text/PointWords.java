@@ -76,7 +76,7 @@ public final class PointWords {
     List<String> words =
         new ArrayList<>(
             List.of(
-                "crest at " + units.length(fall.crestM()), units.bore(fall.widthM()) + " wide"));
+                "crest at " + units.length(fall.crestM()), units.width(fall.widthM()) + " wide"));
     wish(words, fall, units);
     words.add("depths \u00b1" + units.share(fall.depthBand()));
     fall.returnsTo().ifPresent(basin -> words.add("returns to \"" + basin.value() + "\""));
@@ -86,7 +86,7 @@ public final class PointWords {
   private static List<String> outlet(Outlet outlet, ShownUnits units) {
     List<String> words = new ArrayList<>(List.of("ends at " + units.length(outlet.elevationM())));
     level(words, "under water of level ", outlet.levelM(), units);
-    outlet.nozzle().ifPresent(n -> words.add("nozzle " + units.bore(n.opening().diameterM())));
+    outlet.nozzle().ifPresent(n -> words.add("nozzle " + units.width(n.opening().diameterM())));
     wish(words, outlet, units);
     return words;
   }

@@ -5,16 +5,12 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Numbers with no more figures than mean something.
- *
- * <p>A number is rounded to a step of 1 or 5 in some decimal place: the widest that moves it by no
- * more than a share of itself. At 2.5 %, what 1,577 gph is known to at best, that is 1,600; 3,648
- * is 3,600; 123 is 125.
+ * Numbers with no more figures than mean something: rounded to so many figures, and never finer
+ * than a step. To three figures 1,577 is 1,580 and 10.74 is 10.7.
  */
 final class Figures {
+  private static final double NEARLY = 1e-9;
   private static final MathContext SURPLUS = new MathContext(15);
-  private static final BigDecimal FIVE = new BigDecimal(5);
-  private static final BigDecimal TWO = new BigDecimal(2);
 
   private Figures() {}
 
@@ -22,28 +18,28 @@ final class Figures {
    * The number rounded, with thousands separators and without trailing zeros.
    *
    * @param number finite
-   * @param share by which rounding may move it at most, greater than 0
-   * @param leastStep the finest step, whatever the share allows; greater than 0
+   * @param figures how many of its figures are told at most, 1 or more
+   * @param leastStep the finest step, whatever the figures allow; greater than 0
    */
-  static String of(double number, double share, String leastStep) {
+  static String of(double number, int figures, String leastStep) {
     if (number == 0) {
       return "0";
     }
     BigDecimal exact = new BigDecimal(number).round(SURPLUS);
-    BigDecimal widest = exact.abs().multiply(BigDecimal.valueOf(share)).multiply(TWO);
-    return grouped(rounded(exact, step(widest).max(new BigDecimal(leastStep))));
+    int firstFigure = exact.precision() - exact.scale() - 1;
+    BigDecimal lastFigure = BigDecimal.ONE.scaleByPowerOfTen(firstFigure - figures + 1);
+    return grouped(rounded(exact, lastFigure.max(new BigDecimal(leastStep))));
+  }
+
+  /** Whether so many figures say all of a number, but for what reckoning loses. */
+  static boolean isShort(double number, int figures) {
+    double rounded = new BigDecimal(number).round(new MathContext(figures)).doubleValue();
+    return Math.abs(rounded - number) <= NEARLY * Math.abs(number);
   }
 
   /** The number rounded to a fixed step. */
   static String ofStep(double number, String step) {
     return grouped(rounded(new BigDecimal(number).round(SURPLUS), new BigDecimal(step)));
-  }
-
-  /** The greatest of …, 0.1, 0.5, 1, 5, 10, … that is not above a limit. */
-  private static BigDecimal step(BigDecimal limit) {
-    BigDecimal one = BigDecimal.ONE.scaleByPowerOfTen(limit.precision() - limit.scale() - 1);
-    BigDecimal five = one.multiply(FIVE);
-    return five.compareTo(limit) <= 0 ? five : one;
   }
 
   private static BigDecimal rounded(BigDecimal exact, BigDecimal step) {

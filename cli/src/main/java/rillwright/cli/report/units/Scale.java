@@ -6,30 +6,40 @@ import rillwright.curves.unit.Unit;
  * How one kind of quantity is shown.
  *
  * @param unit its unit
- * @param share by which rounding may move it at most
+ * @param figures how many figures are told at most
  * @param leastStep the finest step, in that unit
  */
-record Scale(Unit unit, double share, String leastStep) {
-  /** Of what is computed from catalogue losses and a published curve: it is not known better. */
-  static final double COMPUTED = 0.025;
+record Scale(Unit unit, int figures, String leastStep) {
+  /** Of what is computed from catalogue losses and a published curve. */
+  static final int COMPUTED = 3;
 
   /** Of what follows closely from what was measured. */
-  static final double CLOSE = 0.01;
-
-  /** Of what need not be exact. */
-  static final double ROUGHLY = 0.1;
+  static final int CLOSE = 3;
 
   /** Of what somebody wrote down: the rounding is not to be noticed. */
-  static final double WRITTEN = 0.0001;
+  static final int WRITTEN = 6;
+
+  private static final String WRITTEN_STEP = "0.0001";
 
   /** The number without its unit. */
   String number(double si) {
-    return Figures.of(unit.fromSi(si), share, leastStep);
+    return Figures.of(unit.fromSi(si), figures, leastStep);
   }
 
   /** The number with its unit. */
   String with(double si) {
     return number(si) + " " + unit.symbol();
+  }
+
+  /**
+   * A number that somebody wrote down, with its unit: as it is written if it was written in this
+   * unit, else as one that is computed.
+   */
+  String written(double si) {
+    double number = unit.fromSi(si);
+    return Figures.isShort(number, WRITTEN - 1)
+        ? Figures.of(number, WRITTEN, WRITTEN_STEP) + " " + unit.symbol()
+        : with(si);
   }
 
   /** Two numbers with the unit once: "0.7 to 1.1 in". */

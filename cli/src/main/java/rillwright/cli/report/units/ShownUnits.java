@@ -1,14 +1,17 @@
 package rillwright.cli.report.units;
 
 import java.util.List;
+import java.util.Optional;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.finding.Wording;
 
 /**
  * The units in which a project is shown, and how far numbers are rounded.
  *
- * <p>What is computed is rounded by up to 2.5 %, which is less than it is off by; pressures and
- * powers by up to 1 %; what somebody wrote (levels, lengths, wishes) is told as it is written.
+ * <p>One rule: what is computed is rounded to three figures and no finer than 1 gph, 0.1 ft, 0.1 in,
+ * 0.01 ft/s, 0.1 psi, 0.01 m3/h, 0.01 m, 1 mm, 0.01 m/s, 0.1 kPa, 1 W, the same wherever it is told; what
+ * somebody wrote in these units (levels, lengths, wishes, points of data sheets) is told as it is written. Lengths
+ * below 4 ft are told in inches where they are whole quarters of one but no whole feet.
  */
 public final class ShownUnits implements Wording {
   /** Gallons per hour, feet, inches, psi. */
@@ -18,12 +21,13 @@ public final class ShownUnits implements Wording {
           new Scale(Unit.GALLON_PER_HOUR_PER_INCH, Scale.COMPUTED, "1"),
           new Scale(Unit.FOOT, Scale.WRITTEN, "0.01"),
           new Scale(Unit.INCH, Scale.COMPUTED, "0.1"),
-          new Scale(Unit.FOOT, Scale.COMPUTED, "0.01"),
-          new Scale(Unit.FOOT_PER_SECOND, Scale.COMPUTED, "0.1"),
+          new Scale(Unit.FOOT, Scale.COMPUTED, "0.1"),
+          new Scale(Unit.FOOT_PER_SECOND, Scale.COMPUTED, "0.01"),
           new Scale(Unit.PSI, Scale.CLOSE, "0.1"),
           new Scale(Unit.GALLON, Scale.COMPUTED, "1"),
           new Scale(Unit.INCH, Scale.WRITTEN, "0.001"),
-          VisitTools.US);
+          VisitTools.US,
+          Optional.of(new Scale(Unit.INCH, Scale.WRITTEN, "0.01")));
 
   /** Cubic metres per hour, metres, millimetres, kilopascals. */
   public static final ShownUnits METRIC =
@@ -37,7 +41,13 @@ public final class ShownUnits implements Wording {
           new Scale(Unit.KILOPASCAL, Scale.CLOSE, "0.1"),
           new Scale(Unit.LITRE, Scale.COMPUTED, "1"),
           new Scale(Unit.MILLIMETRE, Scale.WRITTEN, "0.1"),
-          VisitTools.METRIC);
+          VisitTools.METRIC,
+          Optional.empty());
+
+  private static final double INCHES_A_FOOT = 12;
+  private static final double QUARTERS = 4;
+  private static final double HUNDREDTHS = 100;
+  private static final double NEARLY = 1e-6;
 
   private static final Scale POWER = new Scale(Unit.WATT, Scale.CLOSE, "1");
 
@@ -51,6 +61,7 @@ public final class ShownUnits implements Wording {
   private final Scale volume;
   private final Scale bore;
   private final VisitTools tools;
+  private final Optional<Scale> shortLength;
 
   private ShownUnits(
       Scale flow,
@@ -62,7 +73,8 @@ public final class ShownUnits implements Wording {
       Scale pressure,
       Scale volume,
       Scale bore,
-      VisitTools tools) {
+      VisitTools tools,
+      Optional<Scale> shortLength) {
     this.flow = flow;
     this.flowPerWidth = flowPerWidth;
     this.length = length;
@@ -73,6 +85,7 @@ public final class ShownUnits implements Wording {
     this.volume = volume;
     this.bore = bore;
     this.tools = tools;
+    this.shortLength = shortLength;
   }
 
   @Override
@@ -80,9 +93,9 @@ public final class ShownUnits implements Wording {
     return flow.with(flowM3PerS);
   }
 
-  /** A flow that somebody wrote down, from m³/s: "1,530 gph". */
+  @Override
   public String writtenFlow(double flowM3PerS) {
-    return new Scale(flow.unit(), Scale.WRITTEN, flow.leastStep()).with(flowM3PerS);
+    return flow.written(flowM3PerS);
   }
 
   /** A flow for each unit of width, from m²/s: "125 gph/in". */
@@ -92,7 +105,37 @@ public final class ShownUnits implements Wording {
 
   @Override
   public String length(double lengthM) {
-    return length.with(lengthM);
+    return shortLength.isPresent() && isThoughtInInches(lengthM)
+        ? shortLength.get().with(lengthM)
+        : length.with(lengthM);
+  }
+
+  private static boolean isThoughtInInches(double lengthM) {
+    double inches = Unit.INCH.fromSi(Math.abs(lengthM));
+    boolean written = isWhole(QUARTERS * inches) && !isWhole(inches / INCHES_A_FOOT);
+    boolean neither = !isWhole(HUNDREDTHS * inches / INCHES_A_FOOT) && inches < 2 * INCHES_A_FOOT;
+    return inches < 4 * INCHES_A_FOOT && (written || neither);
+  }
+
+  private static boolean isWhole(double number) {
+    return Math.abs(number - Math.rint(number)) < NEARLY;
+  }
+
+  /** A level that is computed, from m: "-3.4 in", "0.35 m". */
+  public String level(double levelM) {
+    return shortLength.isPresent() && Math.abs(Unit.FOOT.fromSi(levelM)) < 4
+        ? depth.with(levelM)
+        : length.with(levelM);
+  }
+
+  /** A width or diameter that somebody wrote down, from m: "14.5 in", "356 mm". */
+  public String width(double widthM) {
+    return depth.written(widthM);
+  }
+
+  /** A head that somebody wrote down, from m: "22.5 ft". */
+  public String writtenHead(double headM) {
+    return head.written(headM);
   }
 
   @Override
@@ -161,9 +204,9 @@ public final class ShownUnits implements Wording {
     return Figures.ofStep(100 * share, "1") + " %";
   }
 
-  /** A plain number, such as a loss coefficient or an amount of money: two or three figures. */
+  /** A plain number, such as a loss coefficient or a price: four figures. */
   public String number(double number) {
-    return Figures.of(number, Scale.CLOSE, "0.001");
+    return Figures.of(number, 4, "0.001");
   }
 
   /** A very small number, such as of a roughness: "0.0015". */
@@ -191,9 +234,10 @@ public final class ShownUnits implements Wording {
     return Figures.of(low, Scale.COMPUTED, "0.1") + " to " + seconds(high);
   }
 
-  /** A short distance that need not be exact, from m: "3.5 in", "80 mm". */
+  /** A short distance that need not be exact, from m: "3 in", "80 mm". */
   public String distance(double distanceM) {
-    return new Scale(depth.unit(), Scale.ROUGHLY, depth.leastStep()).with(distanceM);
+    String step = shortLength.isPresent() ? "1" : "10";
+    return new Scale(depth.unit(), 2, step).with(distanceM);
   }
 
   /** A time of minutes to days, from s: "31 minutes", "2.4 hours". */

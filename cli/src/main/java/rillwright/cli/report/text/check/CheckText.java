@@ -95,15 +95,17 @@ public final class CheckText {
           sheet.getKey(),
           Integer.toString(curve.points().size()),
           shutOff(curve, units),
-          units.flow(curve.lastFlowM3PerS()),
+          units.writtenFlow(curve.lastFlowM3PerS()),
           power(curve, units));
     }
     return table;
   }
 
   private static String shutOff(PumpCurve curve, ShownUnits units) {
-    String head = units.head(curve.publishedShutOffHeadM());
-    return curve.points().get(0).flowM3PerS() > 0 ? head + ", extended" : head;
+    double head = curve.publishedShutOffHeadM();
+    return curve.points().get(0).flowM3PerS() > 0
+        ? units.head(head) + ", extended"
+        : units.writtenHead(head);
   }
 
   private static String power(PumpCurve curve, ShownUnits units) {

@@ -36,7 +36,7 @@ final class LevelsTable {
       if (!notes.isEmpty()) {
         String level =
             point.headM().isPresent()
-                ? solved.units().length(point.headM().getAsDouble())
+                ? levels.level(point)
                 : "not known";
         table.row(point.point().name().value(), level, String.join("; ", notes));
       }
@@ -44,6 +44,12 @@ final class LevelsTable {
     if (!table.isEmpty()) {
       page.table(table);
     }
+  }
+
+  /** A held level as it is written, another as it is computed. */
+  private String level(PointState point) {
+    double head = point.headM().orElseThrow();
+    return point.point() instanceof Basin ? units.length(head) : units.level(head);
   }
 
   private List<String> notes(PointState point) {

@@ -49,8 +49,8 @@ final class PumpsTable {
         units.flow(flow),
         units.head(set.headAt(flow)),
         power.isPresent() ? units.power(power.getAsDouble()) : "not given",
-        units.head(set.publishedShutOffHeadM()),
-        range > 0 ? units.share(flow / range) + " of " + units.flow(range) : "stopped",
+        units.writtenHead(set.publishedShutOffHeadM()),
+        range > 0 ? units.share(flow / range) + " of " + units.writtenFlow(range) : "stopped",
         PartWords.of(pump, units));
   }
 }
