@@ -134,6 +134,43 @@ public final class DutyText {
                 + " pipe helps there first.");
   }
 
+  private void power(Duty.Throttled throttled) {
+    DutyRunning takes =
+        DutyRunning.of(
+            throttled.flowM3PerS(), throttled.headM(), answer.network().water(), running);
+    if (takes.waterPowerW() <= 0) {
+      return;
+    }
+    double good = takes.goodWireToWater();
+    double poor = takes.poorWireToWater();
+    page.paragraph(
+        "Flow and head are "
+            + units.power(takes.waterPowerW())
+            + " in the water. Pond pumps turn "
+            + units.share(poor)
+            + " to "
+            + units.share(good)
+            + " of what they draw into that (common practice): expect "
+            + units.powers(takes.powerW(good), takes.powerW(poor))
+            + " from the wire, "
+            + units.amount(takes.energyKwhPerYear(good))
+            + " to "
+            + units.amount(takes.energyKwhPerYear(poor))
+            + " kWh a year"
+            + takes
+                .price()
+                .map(
+                    price ->
+                        ", "
+                            + units.amount(takes.costPerYear(good).getAsDouble())
+                            + " to "
+                            + units.amount(takes.costPerYear(poor).getAsDouble())
+                            + " "
+                            + price.currency())
+                .orElse("")
+            + ".");
+  }
+
   private void choice() {
     page.paragraph(
         "Look for a pump whose curve passes through "
