@@ -26,7 +26,7 @@ final class WishDetector implements Detector {
     public String message(Wording wording) {
       String what =
           flowM3PerS == 0
-              ? "No water reaches \"" + at + "\"; " + wording.flow(wantM3PerS) + " are wished."
+              ? "No water reaches \"" + at + "\"; " + wording.writtenFlow(wantM3PerS) + " are wished."
               : "\""
                   + at
                   + "\" gets "
@@ -34,7 +34,7 @@ final class WishDetector implements Detector {
                   + ", "
                   + wording.share(1 - flowM3PerS / wantM3PerS)
                   + " short of the "
-                  + wording.flow(wantM3PerS)
+                  + wording.writtenFlow(wantM3PerS)
                   + " wished.";
       return runsShort
           ? what + " A larger pipe, fewer losses or a stronger pump would help."
@@ -56,10 +56,11 @@ final class WishDetector implements Detector {
           + "\" gets "
           + wording.flow(flowM3PerS)
           + ", "
-          + wording.share(1 - flowM3PerS / wantM3PerS)
-          + " short of the "
+          + wording.share(flowM3PerS / wantM3PerS - 1)
+          + " more than the "
           + wording.writtenFlow(wantM3PerS)
-          + " wished. A larger pipe, fewer losses, a stronger pump or a narrower crest would help.";
+          + " wished. Close its valve a little, or look at a smaller or slower pump: what is too much"
+          + " costs watts all year.";
     }
   }
 
