@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ExitCode;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -57,9 +57,9 @@ public final class CatalogueCommand implements Callable<Integer> {
       description = "text (default), json (SI), or csv (SI, one section).")
   private String format;
 
-  @Option(names = "--help", usageHelp = true, description = "Shows this and stops.")
+  @Mixin
   @SuppressWarnings("UnusedVariable") // set and read by picocli
-  private boolean help;
+  private StandardOptions standard;
 
   @Override
   public Integer call() {
@@ -73,7 +73,7 @@ public final class CatalogueCommand implements Callable<Integer> {
       default -> throw wrong(PlainText.quoted(format) + " is no format; " + FORMATS + " would do");
     }
     out.flush();
-    return ExitCode.OK;
+    return ExitStatus.DONE;
   }
 
   private Selection selection(Catalogue catalogue) {

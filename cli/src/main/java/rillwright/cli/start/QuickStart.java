@@ -23,6 +23,9 @@ public final class QuickStart {
   /** Commands that compute for seconds: the optimising compiler earns its keep there. */
   private static final Set<String> LONG_COMMANDS = Set.of("weak", "odds", "stream");
 
+  /** What a shell reports of a program that was interrupted: 128 and the signal's number. */
+  private static final int INTERRUPTED = 130;
+
   private static final String ARCHIVE_OPTION = "-XX:SharedArchiveFile=";
 
   private QuickStart() {}
@@ -109,7 +112,7 @@ public final class QuickStart {
     } catch (InterruptedException stopped) {
       process.destroy();
       Thread.currentThread().interrupt();
-      return OptionalInt.of(1);
+      return OptionalInt.of(INTERRUPTED);
     }
   }
 

@@ -41,12 +41,13 @@ final class CurveChecker {
       faults.add(
           last.head().line(),
           last.head().column(),
-          "the last head %s is not below the first, %s in line %d; a pump's head falls as its flow"
-                  .formatted(
-                      Wording.quoted(last.head().text()),
-                      Wording.quoted(first.head().text()),
-                      first.head().line())
-              + " rises");
+          "the last head "
+              + Wording.quoted(last.head().text())
+              + " is not below the first, "
+              + Wording.quoted(first.head().text())
+              + " in line "
+              + first.head().line()
+              + "; a pump's head falls as its flow rises");
     }
     checkPowers(rows);
   }

@@ -37,7 +37,7 @@ final class FactReader {
       if (found.containsKey(key)) {
         note(
             comment,
-            "a second \"# %s\"; the first is in line %d".formatted(key, found.get(key).line()));
+            "a second \"# " + key + "\"; the first is in line " + found.get(key).line());
       } else if (place.isEmpty()) {
         note(comment, "nothing after \"# " + key + ":\"; write it or leave the line out");
       } else {

@@ -71,6 +71,9 @@ final class InlineSheet {
       if (row.areSound() && before >= 0 && flow <= points.get(before).flowM3PerS()) {
         row.fault("flow", "each flow must be greater than the one before");
       }
+      if (!points.isEmpty() && points.get(0).powerW().isPresent() != power.isPresent()) {
+        row.fault("power", "write the power at every point or at none");
+      }
       points.add(new PumpPoint(flow, headM, power));
     }
     return points;

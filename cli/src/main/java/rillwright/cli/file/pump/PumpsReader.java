@@ -71,7 +71,15 @@ public final class PumpsReader {
 
   private Optional<DataSheet> fromFile(Scalar path, String what) {
     try {
-      return Optional.of(source.read(path.text(), densityKgPerM3));
+      DataSheet sheet = source.read(path.text(), densityKgPerM3);
+      if (!sheet.passedOver().isEmpty()) {
+        ledger.note(
+            what
+                + ": only flow, head and power are read from its data sheet; passed over: "
+                + PlainText.quoted(String.join(", ", sheet.passedOver()))
+                + ".");
+      }
+      return Optional.of(sheet);
     } catch (InvalidInput e) {
       for (Fault fault : e.faults()) {
         if (fault.line() == 0) {

@@ -13,6 +13,10 @@ import tools.jackson.dataformat.yaml.YAMLParser;
 
 /** YAML 1.2. */
 final class YamlNotation implements Notation {
+  /** Where the last token began, in characters of the file and in those of Java. */
+  private int lastOffset;
+
+  private int lastIndex;
 
   @Override
   public JsonParser parserOf(SourceText source) {
@@ -59,7 +63,9 @@ final class YamlNotation implements Notation {
     if (offset < 0 || offset >= text.length()) {
       return;
     }
-    switch (text.charAt(text.offsetByCodePoints(0, offset))) {
+    lastIndex = text.offsetByCodePoints(lastIndex, offset - lastOffset);
+    lastOffset = offset;
+    switch (text.charAt(lastIndex)) {
       case '&' ->
           throw new InvalidInput(
               place,

@@ -20,7 +20,7 @@ public final class SheetFaults extends Exception {
         faults.stream()
             .map(
                 fault ->
-                    "%s:%d:%d: %s".formatted(sheet, fault.line(), fault.column(), fault.message()))
+                    sheet + ":" + fault.line() + ":" + fault.column() + ": " + fault.message())
             .collect(Collectors.joining("\n")));
     this.faults = List.copyOf(faults);
   }

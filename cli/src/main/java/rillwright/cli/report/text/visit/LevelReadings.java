@@ -11,7 +11,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
-/** How far the water in chambers stands below the open water that feeds them. */
+/** How far the water in chambers stands below, or above, the open water that feeds them. */
 final class LevelReadings {
   /** Error of a level read with a ruler, m; common practice, no source. */
   private static final double LEVEL_M = 0.003;
@@ -33,10 +33,11 @@ final class LevelReadings {
 
   private static void row(
       TextTable table, ShownUnits units, PointName chamber, PointName basin, double below) {
+    double apart = Math.abs(below);
     table.row(
         chamber.value(),
-        "level below \"" + basin.value() + "\"",
-        units.ruler(below),
-        units.rulerBetween(Math.max(0, below - LEVEL_M), below + LEVEL_M));
+        (below < 0 ? "level above \"" : "level below \"") + basin.value() + "\"",
+        units.ruler(apart),
+        units.rulerBetween(Math.max(0, apart - LEVEL_M), apart + LEVEL_M));
   }
 }
