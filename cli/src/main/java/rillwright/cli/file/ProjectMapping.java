@@ -107,7 +107,7 @@ public final class ProjectMapping {
         new LinesReader(
                 points, new PartReaders(catalogue, head, pumps), new PipeReader(catalogue), ledger)
             .read(root);
-    outlines(root, ledger, points, lines);
+    outlines(root, points, lines);
     List<Stream> streams = new StreamsReader(points, catalogue, ledger).read(root);
     Optional<WaterLoss> loss = EvaporationReader.read(root, water);
     Map<PointName, Double> boxes = BoxesReader.read(root, ledger);
@@ -143,7 +143,7 @@ public final class ProjectMapping {
     return dot > 0 ? name.substring(0, dot) : name;
   }
 
-  private void outlines(Fields root, Ledger ledger, PointTable points, List<PlacedLine> lines) {
+  private void outlines(Fields root, PointTable points, List<PlacedLine> lines) {
     List<String> gauges =
         lines.stream()
             .flatMap(placed -> placed.line().parts().stream())

@@ -109,7 +109,8 @@ final class EverydayWriting {
   /** {@code 5-1/2 ft} for 5½ ft. */
   private static String withoutFractionSigns(String text) {
     StringBuilder ascii = new StringBuilder();
-    for (char character : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char character = text.charAt(i);
       String fraction = FRACTIONS.get(character);
       if (fraction == null) {
         ascii.append(character);
