@@ -143,7 +143,7 @@ public final class ProjectMapping {
     return dot > 0 ? name.substring(0, dot) : name;
   }
 
-  private void outlines(Fields root, PointTable points, List<PlacedLine> lines) {
+  private static void outlines(Fields root, PointTable points, List<PlacedLine> lines) {
     List<String> gauges =
         lines.stream()
             .flatMap(placed -> placed.line().parts().stream())

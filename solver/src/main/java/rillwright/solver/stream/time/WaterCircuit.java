@@ -4,13 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import rillwright.solver.law.minor.VelocityHeadLoss;
-import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.Chamber;
@@ -21,7 +18,6 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
-import rillwright.solver.network.Pump;
 import rillwright.solver.stream.DrainingPipes;
 import rillwright.solver.stream.Homes;
 import rillwright.solver.stream.RunningWater;
@@ -30,44 +26,19 @@ import rillwright.solver.stream.WaterSources;
 
 /** The water of a plan as stores with levels, and the flows between them at every moment. */
 final class WaterCircuit {
-  /** Time in which gravel and filters take up or give off most of their water, s; a guess. */
-  private static final double SOAKING_S = 60;
-
-  /** K of water running back through a stopped pump. */
-  private static final double RUNS_BACK_K = 15;
-
-  private static final double NEARLY_FULL_M = 1e-9;
-  private static final double RAMP_M = 1e-3;
-
   private final List<Store> stores = new ArrayList<>();
   private final List<Double> initial = new ArrayList<>();
   private final Map<PointName, Integer> held = new LinkedHashMap<>();
   private final Map<PointName, StreamWay> ways = new LinkedHashMap<>();
   private final Map<StreamWay, Integer> firstOf = new LinkedHashMap<>();
-  private final List<Gravelly> gravels = new ArrayList<>();
-  private final List<Soaking> filters = new ArrayList<>();
-  private final List<Draining> drains = new ArrayList<>();
+  private final Soaking soaking = new Soaking();
+  private final PipeDrains drains = new PipeDrains();
   private final Network network;
   private final Homes homes;
   private final RunningWater water;
   private final int elsewhere;
   private final List<PipeFlows> running;
   private final List<PipeFlows> stopped;
-
-  /** Gravel under a cell, and the depth of water over it at which it is mostly soaked. */
-  private record Gravelly(int cell, int gravel, double volumeM3, double soakedM) {}
-
-  /** A filter fed from a held water. */
-  private record Soaking(int source, int filter, double volumeM3) {}
-
-  /** Pipes behind a pump without a check valve: a store from which they drain. */
-  private record Draining(
-      DrainingPipes pipes,
-      int store,
-      double emptyM,
-      double fullM,
-      HeldLine filling,
-      HeldLine draining) {}
 
   /** What the pumps do. */
   enum Phase {
@@ -91,7 +62,7 @@ final class WaterCircuit {
     for (StreamState stream : steady.streams()) {
       addWay(stream.stream().from(), StreamWay.of(stream));
     }
-    Network off = off(network);
+    Network off = PipeDrains.off(network);
     this.running = PipeFlows.listOf(network, held.keySet());
     this.stopped = PipeFlows.listOf(off, held.keySet());
     WaterSources sources = new WaterSources(steady.state());
@@ -134,8 +105,7 @@ final class WaterCircuit {
       double gravel = way.links().get(i).gravelM3();
       if (gravel > 0) {
         int store = add(Tank.upright(gravel, 0), 0);
-        gravels.add(
-            new Gravelly(firstOf.get(way) + i, store, gravel, way.links().get(i).soakedM()));
+        soaking.addGravel(firstOf.get(way) + i, store, gravel, way.links().get(i).soakedM());
       }
     }
   }
@@ -148,7 +118,7 @@ final class WaterCircuit {
     Optional<PointName> source =
         held.containsKey(line.from()) ? Optional.of(line.from()) : sources.of(line.from());
     if (holds > 0 && source.isPresent() && water.state().line(line.name()).flowM3PerS() != 0) {
-      filters.add(new Soaking(held.get(source.get()), add(Tank.upright(holds, 0), 0), holds));
+      soaking.addFilter(held.get(source.get()), add(Tank.upright(holds, 0), 0), holds);
     }
   }
 
@@ -166,41 +136,19 @@ final class WaterCircuit {
     BasinShape shape = pipes.shapeAbove(empty);
     double full = shape.rows().get(shape.rows().size() - 1).levelM();
     if (full > empty) {
-      drains.add(
-          new Draining(
-              pipes,
-              add(new Tank(shape), empty),
-              empty,
-              full,
-              new HeldLine(network, line, List.of()),
-              new HeldLine(off, off.line(line.name()), List.of())));
+      int store = add(new Tank(shape), empty);
+      drains.add(pipes, held.get(line.from()), store, empty, full, network, off);
     }
   }
 
-  /** The network with its pumps stopped: shut, or letting water back for want of a check valve. */
-  private static Network off(Network network) {
-    Network off = network;
-    List<Line> back = DrainingPipes.listIn(network).stream().map(DrainingPipes::pumpLine).toList();
-    for (Line line : network.lines()) {
-      List<Part> parts =
-          line.parts().stream().map(part -> stopped(part, line, back.contains(line))).toList();
-      off = off.withLine(line.withParts(parts));
-    }
-    return off;
+  /** Pipes that are still filling at these levels. */
+  Set<Integer> filling(double[] levels, Phase phase) {
+    return drains.filling(levels, phase);
   }
 
-  private static Part stopped(Part part, Line line, boolean letsBack) {
-    if (!(part instanceof Pump pump)) {
-      return part;
-    }
-    PumpSet set = pump.set();
-    Optional<VelocityHeadLoss> back =
-        letsBack
-            ? set.runsBack()
-                .or(() -> line.mainBore().map(bore -> new VelocityHeadLoss(RUNS_BACK_K, bore)))
-            : Optional.empty();
-    return new Pump(
-        pump.model(), new PumpSet(set.curve(), 0, set.count(), set.arrangement(), back));
+  /** How far the nearest of some filling pipes is from full, m; below 0 when full. */
+  double roomM(double[] levels, Set<Integer> filling) {
+    return drains.roomM(levels, filling);
   }
 
   /** Levels before the start. */
@@ -234,27 +182,6 @@ final class WaterCircuit {
     return byName;
   }
 
-  /** Pipes that are still filling at these levels. */
-  Set<Integer> filling(double[] levels, Phase phase) {
-    Set<Integer> filling = new LinkedHashSet<>();
-    for (int i = 0; i < drains.size(); i++) {
-      Draining drain = drains.get(i);
-      if (phase == Phase.RUNNING && levels[drain.store()] < drain.fullM() - NEARLY_FULL_M) {
-        filling.add(i);
-      }
-    }
-    return filling;
-  }
-
-  /** How far the nearest of some filling pipes is from full, m; below 0 when full. */
-  double roomM(double[] levels, Set<Integer> filling) {
-    double room = Double.POSITIVE_INFINITY;
-    for (int i : filling) {
-      room = Math.min(room, drains.get(i).fullM() - levels[drains.get(i).store()]);
-    }
-    return room;
-  }
-
   /** Flow over each fall and out of each outlet, m³/s, what rates come of it besides. */
   Map<PointName, Double> rates(double[] levels, double[] rates, Phase phase, Set<Integer> filling) {
     Arrays.fill(rates, 0);
@@ -262,32 +189,18 @@ final class WaterCircuit {
     held.forEach((name, index) -> levelM.put(name, levels[index]));
     Map<PointName, Double> over = new LinkedHashMap<>();
     for (PipeFlows flows : phase == Phase.RUNNING ? running : stopped) {
-      if (!drainsNow(flows, phase, filling)) {
+      if (!drains.takeOver(flows, phase, filling)) {
         flows.gains(levelM).forEach((name, gain) -> gain(name, gain, rates, over));
       }
     }
-    for (int i = 0; i < drains.size(); i++) {
-      if (phase == Phase.STOPPED || filling.contains(i)) {
-        drain(drains.get(i), levels, rates, phase);
-      }
-    }
+    drains.move(levels, rates, phase, filling);
     boxes(levels, rates, over);
     ways.forEach((fall, way) -> stream(way, levels, rates, homeOf(fall)));
-    soak(levels, rates, phase);
+    soaking.move(levels, rates, phase);
     for (int i = 0; i < rates.length; i++) {
       rates[i] /= stores.get(i).areaM2(levels[i]);
     }
     return over;
-  }
-
-  private boolean drainsNow(PipeFlows flows, Phase phase, Set<Integer> filling) {
-    for (int i = 0; i < drains.size(); i++) {
-      boolean apart = phase == Phase.STOPPED || filling.contains(i);
-      if (apart && flows.contains(drains.get(i).pipes().pumpLine())) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private void gain(PointName name, double gain, double[] net, Map<PointName, Double> over) {
@@ -310,20 +223,6 @@ final class WaterCircuit {
 
   private int homeOf(PointName fall) {
     return homes.of(network.point(fall)).map(held::get).orElse(elsewhere);
-  }
-
-  private void drain(Draining drain, double[] levels, double[] net, Phase phase) {
-    int from = held.get(drain.pipes().pumpLine().from());
-    double front = levels[drain.store()];
-    HeldLine line = phase == Phase.RUNNING ? drain.filling() : drain.draining();
-    double flow = line.flowM3PerS(levels[from], front);
-    if (flow < 0) {
-      flow *= Math.max(0, Math.min(1, (front - drain.emptyM()) / RAMP_M));
-    } else if (phase == Phase.STOPPED) {
-      flow = 0;
-    }
-    net[from] -= flow;
-    net[drain.store()] += flow;
   }
 
   private void boxes(double[] levels, double[] net, Map<PointName, Double> over) {
@@ -375,21 +274,5 @@ final class WaterCircuit {
       }
     }
     return heads;
-  }
-
-  private void soak(double[] levels, double[] net, Phase phase) {
-    for (Gravelly gravel : gravels) {
-      double depth = Math.max(0, levels[gravel.cell()]) / gravel.soakedM();
-      double wet = -Math.expm1(-depth * depth);
-      double flow = gravel.volumeM3() * (wet - levels[gravel.gravel()]) / SOAKING_S;
-      net[gravel.cell()] -= flow;
-      net[gravel.gravel()] += flow;
-    }
-    for (Soaking filter : filters) {
-      double full = phase == Phase.RUNNING ? 1 : 0;
-      double flow = filter.volumeM3() * (full - levels[filter.filter()]) / SOAKING_S;
-      net[filter.source()] -= flow;
-      net[filter.filter()] += flow;
-    }
   }
 }
