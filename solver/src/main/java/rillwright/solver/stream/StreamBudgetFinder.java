@@ -71,14 +71,18 @@ public final class StreamBudgetFinder {
 
   private double runningLevelM(Basin basin, Map<PointName, Double> levels, RunningWater toppedUp) {
     double taken = toppedUp.transitFrom(basin.name()).totalM3();
-    if (basin.shape().isEmpty() || taken == 0) {
+    double fromChambers = toppedUp.leftChambersM3(basin);
+    if (basin.shape().isEmpty() || (taken == 0 && fromChambers == 0)) {
       return basin.levelM();
     }
     BasinShape shape = basin.shape().get();
     double area = shape.areaM2(basin.levelM());
     double low = Math.max(shape.floorM(), basin.levelM() - FARTHER * taken / area - 1);
     return FallingRoot.find(
-        level -> surplusM3(basin, level, levels), low, basin.levelM(), LEVEL_TOLERANCE_M);
+        level -> surplusM3(basin, level, levels),
+        low,
+        basin.levelM() + Math.max(0, fromChambers) / area,
+        LEVEL_TOLERANCE_M);
   }
 
   /** What a basin has given off down to a level, less what of it is in transit then. */

@@ -89,8 +89,9 @@ final class LevelsTable {
   }
 
   private String against(double differenceM) {
-    String sign = differenceM > 0 ? "+" : differenceM < 0 ? "-" : "";
-    return sign + units.depth(Math.abs(differenceM));
+    String depth = units.depth(Math.abs(differenceM));
+    String sign = depth.startsWith("0 ") ? "" : differenceM > 0 ? "+" : "-";
+    return sign + depth;
   }
 
   private String running(LevelBudget basin) {
