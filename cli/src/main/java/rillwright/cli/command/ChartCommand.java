@@ -1,6 +1,7 @@
 package rillwright.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -72,10 +73,10 @@ public final class ChartCommand implements Callable<Integer> {
           OperatingPicture.of(
               read.title(), curves, Shown.of(read), power ? Power.SHOWN : Power.LEFT_OUT);
       picture.write(chart);
-      report = told(chart, picture.path());
+      report = told(chart, picture.path(), project.changes());
     }
     if (format == Format.JSON) {
-      report = ChartJson.of(read.title(), curves);
+      report = ChartJson.of(read.title(), curves, project.changes());
     }
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
@@ -88,8 +89,13 @@ public final class ChartCommand implements Callable<Integer> {
     return project.file().resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ".png");
   }
 
-  private static String told(OperatingChart chart, Path path) {
+  private static String told(OperatingChart chart, Path path, List<String> changes) {
     StringBuilder told = new StringBuilder();
+    changes.forEach(
+        change ->
+            told.append("Changed for this answer: ")
+                .append(PlainText.harmless(change))
+                .append('\n'));
     chart
         .operatingPoints()
         .forEach(point -> told.append(String.join(", ", point.labelLines())).append('\n'));

@@ -54,7 +54,9 @@ public final class CheckCommand implements Callable<Integer> {
     }
     Checked checked = Checked.of(read, Shown.of(read));
     String report =
-        format == Format.JSON ? CheckJson.of(checked) : CheckText.of(checked, Ink.ofTerminal());
+        format == Format.JSON
+            ? CheckJson.of(checked, project.changes())
+            : CheckText.of(checked, project.changes(), Ink.ofTerminal());
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
     return ExitStatus.DONE;

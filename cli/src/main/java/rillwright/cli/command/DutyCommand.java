@@ -62,8 +62,8 @@ public final class DutyCommand implements Callable<Integer> {
             DutyFinder.find(read.network(), place));
     String report =
         format == Format.JSON
-            ? DutyJson.of(answer, read.running())
-            : DutyText.of(answer, read.running(), Ink.ofTerminal());
+            ? DutyJson.of(answer, read.running(), project.changes())
+            : DutyText.of(answer, read.running(), project.changes(), Ink.ofTerminal());
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
     return ExitStatus.DONE;

@@ -69,7 +69,9 @@ public final class SolveCommand implements Callable<Integer> {
         Solved.of(
             read.title(), Shown.of(read), read.running(), SteadyStateFinder.find(read.network()));
     String report =
-        format == Format.JSON ? SolveJson.of(solved) : SolveText.of(solved, Ink.ofTerminal());
+        format == Format.JSON
+            ? SolveJson.of(solved, project.changes())
+            : SolveText.of(solved, project.changes(), Ink.ofTerminal());
     return told(report, solved.missesAWish());
   }
 

@@ -14,8 +14,12 @@ public final class ChartJson {
   private ChartJson() {}
 
   /** The JSON text. */
-  public static String of(String title, Curves curves) {
-    return Json.object(json -> write(json, title, curves));
+  public static String of(String title, Curves curves, List<String> changes) {
+    return Json.object(
+        json -> {
+          write(json, title, curves);
+          ChangedField.write(json, changes);
+        });
   }
 
   private static void write(Json json, String title, Curves curves) {

@@ -1,5 +1,6 @@
 package rillwright.cli.report.json;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.check.Checked;
@@ -27,8 +28,12 @@ public final class CheckJson {
   }
 
   /** The JSON text. */
-  public static String of(Checked checked) {
-    return Json.object(json -> new CheckJson(json, checked).write(checked.project()));
+  public static String of(Checked checked, List<String> changes) {
+    return Json.object(
+        json -> {
+          new CheckJson(json, checked).write(checked.project());
+          ChangedField.write(json, changes);
+        });
   }
 
   private void write(Project project) {

@@ -1,5 +1,6 @@
 package rillwright.cli.report.json;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.file.field.Price;
 import rillwright.cli.file.site.Running;
@@ -12,7 +13,7 @@ public final class DutyJson {
   private DutyJson() {}
 
   /** The JSON text. */
-  public static String of(DutyAnswer answer, Running running) {
+  public static String of(DutyAnswer answer, Running running, List<String> changes) {
     return Json.object(
         json -> {
           write(json, answer);
@@ -27,6 +28,7 @@ public final class DutyJson {
                           throttled.headM(),
                           answer.network().water(),
                           running)));
+          ChangedField.write(json, changes);
         });
   }
 

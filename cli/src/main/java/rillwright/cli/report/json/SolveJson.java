@@ -1,6 +1,7 @@
 package rillwright.cli.report.json;
 
 import rillwright.cli.report.RunningFigures;
+import java.util.List;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.finding.Finding;
@@ -24,8 +25,12 @@ public final class SolveJson {
   }
 
   /** The JSON text. */
-  public static String of(Solved solved) {
-    return Json.object(json -> write(json, solved));
+  public static String of(Solved solved, List<String> changes) {
+    return Json.object(
+        json -> {
+          write(json, solved);
+          ChangedField.write(json, changes);
+        });
   }
 
   /** The members of a solved project. */

@@ -8,6 +8,7 @@ import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import rillwright.cli.report.balance.BalanceAnswer;
 import rillwright.cli.report.balance.BalanceRemark;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
@@ -44,9 +45,7 @@ public final class BalanceText {
 
   private void print() {
     page.title(answer.title());
-    if (!answer.changes().isEmpty()) {
-      page.paragraph("Changed: " + String.join("; ", answer.changes()));
-    }
+    ChangedWords.print(answer.changes(), page);
     page.table(valves());
     page.table(falls());
     page.heading("WHAT TO KNOW");

@@ -1,8 +1,10 @@
 package rillwright.cli.report.text.check;
 
+import java.util.List;
 import java.util.Map;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.check.Checked;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.PointWords;
@@ -21,11 +23,12 @@ public final class CheckText {
   private CheckText() {}
 
   /** The page. */
-  public static String of(Checked checked, Ink ink) {
+  public static String of(Checked checked, List<String> changes, Ink ink) {
     Project project = checked.project();
     ShownUnits units = checked.units();
     Page page = new Page(ink);
     page.title(project.title());
+    ChangedWords.print(changes, page);
     page.paragraph(summary(project, units));
     page.table(points(project.network(), units));
     page.table(lines(project.network(), units));

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import rillwright.cli.report.PumpsAnswer;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.VerdictWords;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Ink.Tone;
 import rillwright.cli.report.text.Page;

@@ -6,6 +6,7 @@ import java.util.Map;
 import rillwright.cli.file.site.Running;
 import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.DutyRunning;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
@@ -34,14 +35,16 @@ public final class DutyText {
   }
 
   /** The page. */
-  public static String of(DutyAnswer answer, Running running, Ink ink) {
+  public static String of(
+      DutyAnswer answer, Running running, List<String> changes, Ink ink) {
     Page page = new Page(ink);
+    page.title(answer.title());
+    ChangedWords.print(changes, page);
     new DutyText(answer, running, page).print();
     return page.toString();
   }
 
   private void print() {
-    page.title(answer.title());
     page.table(dutyTable());
     page.table(fallsTable());
     page.heading("WHAT TO KNOW");

@@ -1,6 +1,8 @@
 package rillwright.cli.report.text.solve;
 
+import java.util.List;
 import rillwright.cli.report.Solved;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.visit.VisitSheet;
@@ -11,9 +13,10 @@ public final class SolveText {
   private SolveText() {}
 
   /** The page. */
-  public static String of(Solved solved, Ink ink) {
+  public static String of(Solved solved, List<String> changes, Ink ink) {
     Page page = new Page(ink);
     page.title(solved.title());
+    ChangedWords.print(changes, page);
     FallsTable.print(solved, page);
     PumpsTable.print(solved, page);
     LevelsTable.print(solved, page);

@@ -3,6 +3,7 @@ package rillwright.cli.report.text.stream;
 import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.report.stream.StreamAnswer;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
@@ -35,9 +36,7 @@ public final class StreamText {
   public static String of(StreamAnswer answer, Ink ink) {
     Page page = new Page(ink);
     page.title(answer.title());
-    if (!answer.changes().isEmpty()) {
-      page.paragraph("Changed: " + String.join("; ", answer.changes()));
-    }
+    ChangedWords.print(answer.changes(), page);
     new StreamText(answer, page).print();
     return page.toString();
   }
