@@ -24,10 +24,9 @@ import rillwright.solver.study.valvesetting.ValveSettings;
 @Command(
     name = "balance",
     description = {
-      "Finds how far to close each adjustable valve so that all falls get the same multiple of"
-          + " their",
-      "wish, the largest that the pump allows: the way to the governing fall stays wide open, the",
-      "others are held back. Tells which valve to set first and how touchy each is."
+      "Finds how far to close each valve so that every fall gets its share.",
+      "All falls then get the same multiple of their wish, the largest that the pump allows: the",
+      "way to the governing fall stays wide open, the others are held back. It tells which valve to set first and how touchy each is."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -36,8 +36,8 @@ import rillwright.solver.trial.RunningTerms;
 @Command(
     name = "pipes",
     description = {
-      "Tries sizes of pipe for a line, or for several together (one trench) or each freely"
-          + " (--each),",
+      "Tells what each pipe size would mean, in flow, watts and money.",
+      "Tries sizes for a line, or for several together (one trench) or each freely (--each),",
       "and ranks them by what pipe, pump and electricity cost over the years. With --from FOLDER"
           + " each",
       "size gets its own cheapest pump of the data sheets there: the joint decision, and the only"

@@ -25,7 +25,8 @@ import rillwright.solver.stream.time.StartAndStop;
 @Command(
     name = "stream",
     description = {
-      "Tells how deep and fast the water runs in each reach, how much of it is on its way home, how",
+      "Tells how the stream runs and what it does to the pond's level.",
+      "It tells how deep and fast the water runs in each reach, how much is on its way home, how",
       "far the pond falls while the stream fills and whether the skimmer still drinks then, how far",
       "it rises when the pump stops, and in how many days evaporation starves the skimmer."
     },

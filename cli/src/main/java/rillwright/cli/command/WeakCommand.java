@@ -40,9 +40,9 @@ import rillwright.solver.study.diagnosis.reading.Reading;
 @Command(
     name = "weak",
     description = {
-      "Finds what explains the readings at a weak fall: which causes, how likely each is, what"
-          + " tells",
-      "them apart, what to read next. The file describes the job as it was built; its sections",
+      "Finds what explains the readings at a weak fall.",
+      "It tells which causes they may have, how likely each is, what tells them apart, and what",
+      "to read next. The file describes the job as it was built; its sections",
       "\"readings\" and \"signs\" say what was read and seen."
     },
     footerHeading = "%nExamples:%n",

@@ -27,7 +27,8 @@ import rillwright.solver.study.diagnosis.trial.TrialJob;
     name = "weak-trial",
     hidden = true,
     description = {
-      "Tries \"weak\" on simulated calls to some jobs: draws a fault, what would be read with its",
+      "Tries \"weak\" on simulated calls to some jobs and tells how good it is.",
+      "For each call it draws a fault, what would be read with its",
       "errors, and tells how often the answer was right, how well its probabilities hold and what",
       "following its advice was worth."
     },

@@ -21,8 +21,8 @@ public final class Choices {
 
   /**
    * What to say after a word that is not known: {@code did you mean "ball"?}, of near names or else
-   * of those that begin with it or have its words; without any {@code it may be ball, gate}; nothing
-   * if nothing is known at all.
+   * of those that begin with it or have its words; without any {@code it may be ball, gate};
+   * nothing if nothing is known at all.
    *
    * @param written what the user wrote
    * @param known what would have been right
@@ -49,6 +49,8 @@ public final class Choices {
    */
   public static String hint(String written, Collection<String> known, String section) {
     String hint = hint(written, known);
-    return hint.endsWith(CUT) ? hint + "; \"rillwright catalogue " + section + "\" tells all" : hint;
+    return hint.endsWith(CUT)
+        ? hint + "; \"rillwright catalogue " + section + "\" tells all"
+        : hint;
   }
 }

@@ -85,7 +85,10 @@ class BalanceCommandTest {
   @Test
   void changesAreShown() {
     String change = "lines.high.pipe.size=2 in";
-    assertTrue(Run.of("balance", PROJECT, "--set", change).out().contains("Changed: " + change));
+    assertTrue(
+        Run.of("balance", PROJECT, "--set", change)
+            .out()
+            .contains("Changed for this answer: " + change));
     assertTrue(
         Run.of("balance", PROJECT, "--set", change, "--format", "json").out().contains(change));
   }

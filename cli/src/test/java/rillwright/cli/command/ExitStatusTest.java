@@ -153,8 +153,7 @@ class ExitStatusTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"lines.supply.pump=to be chosen", "lines.supply.pump.model=to be chosen"})
+  @ValueSource(strings = {"lines.supply.pump=to be chosen", "lines.supply.pump.model=to be chosen"})
   void whatAChangeDidIsToldWithTheChange(String change) {
     String place = "--set \"" + change + "\": ";
     assertSays(Run.of("solve", PROJECT, "--set", change), 2, place + "line \"supply\": its pump");

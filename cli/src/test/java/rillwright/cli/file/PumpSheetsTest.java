@@ -17,8 +17,7 @@ class PumpSheetsTest {
     Files.writeString(
         folder.resolve("p.csv"), "flow [gph],head [ft],colour\n0,10,red\n900,5,red\n");
     Path file =
-        Files.writeString(
-            folder.resolve("pond.yaml"), ProjectText.POINTS + "pumps: {p: p.csv}\n");
+        Files.writeString(folder.resolve("pond.yaml"), ProjectText.POINTS + "pumps: {p: p.csv}\n");
     assertEquals(
         "pump \"p\": only flow, head and power are read from its data sheet; passed over:"
             + " \"colour\".",

@@ -56,7 +56,7 @@ class SectionTest {
   void aPumpMayStandInTheFileWithItsFacts() {
     Project project =
         with(
-            "pumps: {p: {points: [{flow: 0 gph, head: 31 ft, power: 420 W}, {flow: 3000 gph, head: 5 psi}], kind: submersible, price: 389 USD, min submergence: 8 in, variable speed: 40..100 %, solids: 1/2 in}}");
+            "pumps: {p: {points: [{flow: 0 gph, head: 31 ft, power: 420 W}, {flow: 3000 gph, head: 5 psi, power: 500 W}], kind: submersible, price: 389 USD, min submergence: 8 in, variable speed: 40..100 %, solids: 1/2 in}}");
     SheetFacts facts = project.sheets().get("p").facts();
     assertEquals(Optional.of("submersible"), facts.kind());
     assertEquals(389, facts.price().orElseThrow().amount());
@@ -97,7 +97,7 @@ class SectionTest {
         "readings: [{at: fall, bucket: 5 gal}] | 12:12: readings 1: \"time\" is missing; write for example \"time: 6 s\"",
         "readings: [{gauge: G9, pressure: 3 psi}] | 12:20: readings 1: gauge: there is no \"G9\"",
         "evaporation: 5 mm | 12:14: evaporation: \"5 mm\" is a length where a speed belongs (m/s, ft/s, mph, km/h, mm/day, in/day)",
-        "signs: 5 | 12:8: signs: fields or a list belong here, not \"5\""
+        "signs: 5 | 12:8: signs: a list belongs here, not \"5\""
       })
   void sectionsThatAreWrong(String section, String fault) {
     assertEquals("pond.yaml:" + fault, ProjectText.faultsOf(ProjectText.POINTS + section + "\n"));

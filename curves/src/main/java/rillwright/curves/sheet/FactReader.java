@@ -35,9 +35,7 @@ final class FactReader {
     Cell place = new Cell(comment.line(), comment.column() + offset + blanks, value.strip());
     if (FactValues.KEYS.contains(key)) {
       if (found.containsKey(key)) {
-        note(
-            comment,
-            "a second \"# " + key + "\"; the first is in line " + found.get(key).line());
+        note(comment, "a second \"# " + key + "\"; the first is in line " + found.get(key).line());
       } else if (place.isEmpty()) {
         note(comment, "nothing after \"# " + key + ":\"; write it or leave the line out");
       } else {

@@ -26,7 +26,11 @@ final class WishDetector implements Detector {
     public String message(Wording wording) {
       String what =
           flowM3PerS == 0
-              ? "No water reaches \"" + at + "\"; " + wording.writtenFlow(wantM3PerS) + " are wished."
+              ? "No water reaches \""
+                  + at
+                  + "\"; "
+                  + wording.writtenFlow(wantM3PerS)
+                  + " are wished."
               : "\""
                   + at
                   + "\" gets "

@@ -80,7 +80,8 @@ public final class CrestReader {
     Optional<Lip> lip = catalogue.findLip(name);
     if (lip.isEmpty()) {
       fall.fault(
-          "lip", PlainText.quoted(name) + " is not known" + Choices.hint(name, catalogue.lips(), "lips"));
+          "lip",
+          PlainText.quoted(name) + " is not known" + Choices.hint(name, catalogue.lips(), "lips"));
     }
     return lip.or(() -> catalogue.findLip(USUAL_LIP)).orElseThrow();
   }

@@ -34,7 +34,8 @@ final class EverydayWriting {
 
   /** A count in words is itself; so is a share. */
   private static final List<String> COUNTS =
-      List.of("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+      List.of(
+          "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
 
   private static final Map<String, String> SHARES =
       Map.of("half", "50 %", "quarter", "25 %", "none", "0 %", "full", "100 %", "all", "100 %");

@@ -70,8 +70,7 @@ public final class Measure {
   public static final Measure NUMBER = new Measure("a plain number", List.of(new Scale("", 1)), 0);
 
   /** How many pieces. */
-  public static final Measure COUNT =
-      new Measure("a whole number", List.of(new Scale("", 1)), 0);
+  public static final Measure COUNT = new Measure("a whole number", List.of(new Scale("", 1)), 0);
 
   /** Degrees, with or without saying so. */
   public static final Measure ANGLE =

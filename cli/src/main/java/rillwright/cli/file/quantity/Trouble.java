@@ -114,7 +114,7 @@ final class Trouble {
         : measure.words() + ", for example " + (measure == Measure.COUNT ? "2" : "1.5");
   }
 
-  /** {@code  (ft, in, m)}. */
+  /** {@code (ft, in, m)}. */
   private static String in(Measure measure) {
     return " (" + listed(measure) + ")";
   }

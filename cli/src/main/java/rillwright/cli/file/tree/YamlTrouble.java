@@ -71,7 +71,8 @@ final class YamlTrouble {
       }
       if (before.endsWith("\"")) {
         return new InvalidInput(
-            found, "a double quote inside \"...\" ends the text; put the text in single quotes: '...'");
+            found,
+            "a double quote inside \"...\" ends the text; put the text in single quotes: '...'");
       }
     }
     String cannotStart = "that cannot start any token";

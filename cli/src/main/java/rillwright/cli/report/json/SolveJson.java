@@ -1,7 +1,7 @@
 package rillwright.cli.report.json;
 
-import rillwright.cli.report.RunningFigures;
 import java.util.List;
+import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.finding.Finding;

@@ -47,7 +47,13 @@ class ShownUnitsTest {
   // A crew writes and reads these in inches.
   @ParameterizedTest
   @CsvSource({
-    "-40, -40 in", "-5, -5 in", "-20, -20 in", "0.75, 0.75 in", "-5.5, -5.5 in", "36, 3 ft", "-54, -4.5 ft"
+    "-40, -40 in",
+    "-5, -5 in",
+    "-20, -20 in",
+    "0.75, 0.75 in",
+    "-5.5, -5.5 in",
+    "36, 3 ft",
+    "-54, -4.5 ft"
   })
   void shortLengthsAreToldInInches(double inches, String shown) {
     assertEquals(shown, ShownUnits.US.length(Unit.INCH.toSi(inches)));

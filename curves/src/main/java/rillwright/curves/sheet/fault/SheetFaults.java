@@ -19,8 +19,7 @@ public final class SheetFaults extends Exception {
     super(
         faults.stream()
             .map(
-                fault ->
-                    sheet + ":" + fault.line() + ":" + fault.column() + ": " + fault.message())
+                fault -> sheet + ":" + fault.line() + ":" + fault.column() + ": " + fault.message())
             .collect(Collectors.joining("\n")));
     this.faults = List.copyOf(faults);
   }

@@ -35,8 +35,7 @@ public final class DutyText {
   }
 
   /** The page. */
-  public static String of(
-      DutyAnswer answer, Running running, List<String> changes, Ink ink) {
+  public static String of(DutyAnswer answer, Running running, List<String> changes, Ink ink) {
     Page page = new Page(ink);
     page.title(answer.title());
     ChangedWords.print(changes, page);
@@ -130,7 +129,9 @@ public final class DutyText {
     String fall = duty.governing().orElseThrow().value();
     page.paragraph(
         isOneFall()
-            ? "Keep the valves on the way to \"" + fall + "\" wide open; larger pipe asks for less head."
+            ? "Keep the valves on the way to \""
+                + fall
+                + "\" wide open; larger pipe asks for less head."
             : "\""
                 + fall
                 + "\" governs: it asks for the most head. Keep the valves on its way wide open; larger"

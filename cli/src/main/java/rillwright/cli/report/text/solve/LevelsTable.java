@@ -34,10 +34,7 @@ final class LevelsTable {
     for (PointState point : solved.state().points()) {
       List<String> notes = levels.notes(point);
       if (!notes.isEmpty()) {
-        String level =
-            point.headM().isPresent()
-                ? levels.level(point)
-                : "not known";
+        String level = point.headM().isPresent() ? levels.level(point) : "not known";
         table.row(point.point().name().value(), level, String.join("; ", notes));
       }
     }
