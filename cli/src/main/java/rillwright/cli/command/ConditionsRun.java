@@ -10,8 +10,8 @@ import rillwright.cli.file.condition.InCondition;
 import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.conditions.ConditionsAnswer;
+import rillwright.cli.report.conditions.NamedCondition;
 import rillwright.cli.report.conditions.Outcome;
-import rillwright.cli.report.conditions.Outcome.Changed;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -38,11 +38,7 @@ final class ConditionsRun {
 
   private static Outcome outcome(InCondition inCondition) {
     Project project = inCondition.project();
-    String name = inCondition.condition().name();
-    List<Changed> changes =
-        inCondition.condition().changes().stream()
-            .map(change -> new Changed(change.address(), change.value()))
-            .toList();
+    NamedCondition named = StudyConditions.named(inCondition.condition());
     try {
       Solved solved =
           Solved.of(
@@ -50,9 +46,9 @@ final class ConditionsRun {
               Shown.of(project),
               project.running(),
               SteadyStateFinder.find(project.network()));
-      return new Outcome(name, changes, Optional.of(solved), Optional.empty());
+      return new Outcome(named, Optional.of(solved), Optional.empty());
     } catch (NoBalance none) {
-      return new Outcome(name, changes, Optional.empty(), Optional.of(NoBalanceWords.of(none)));
+      return new Outcome(named, Optional.empty(), Optional.of(NoBalanceWords.of(none)));
     }
   }
 }

@@ -76,6 +76,8 @@ public final class PipesCommand implements Callable<Integer> {
 
   @Mixin private CostArguments cost;
 
+  @Mixin private ConditionArguments conditions;
+
   @Mixin private ChartArguments chart;
 
   @Option(
@@ -107,7 +109,8 @@ public final class PipesCommand implements Callable<Integer> {
 
   private PipesAnswer answer(Project read, PumpPlace place) {
     RunningTerms terms = cost.terms(read.running());
-    SizeArguments.Tried tried = sizes.read(read, project.file(), project.changes());
+    StudyConditions judged = StudyConditions.of(conditions, read, project.file(), place);
+    SizeArguments.Tried tried = sizes.read(read, project.file(), project.changes(), judged::states);
     List<Fault> faults = new ArrayList<>();
     List<PumpSetup> setups = new ArrayList<>();
     Offers offers;
@@ -142,7 +145,8 @@ public final class PipesCommand implements Callable<Integer> {
         tried.unpriced(),
         faults,
         offers.otherCurrencies(),
-        effort);
+        effort,
+        judged.told());
   }
 
   private static Pump ownPump(Project read, PumpPlace place) {

@@ -1,6 +1,7 @@
 package rillwright.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -23,6 +24,7 @@ import rillwright.solver.study.duty.DutyFinder;
 import rillwright.solver.study.pumpchoice.PumpChoice;
 import rillwright.solver.study.pumpchoice.PumpChooser;
 import rillwright.solver.trial.RunningTerms;
+import rillwright.solver.trial.SiteState;
 
 /** Which pump of a folder of data sheets does it. */
 @Command(
@@ -39,6 +41,7 @@ import rillwright.solver.trial.RunningTerms;
       "  rillwright pumps pond.yaml --from pumps",
       "  rillwright pumps pond.yaml --from pumps --upto 2 --years 5   also two together",
       "  rillwright pumps pond.yaml --from pumps --chart pumps.png",
+      "  rillwright pumps pond.yaml --from pumps --conditions   what does it in autumn too",
       "  rillwright pumps pond.yaml --from pumps --set \"lines.intake.skimmer.clogged=40 %%\""
     })
 public final class PumpsCommand implements Callable<Integer> {
@@ -60,6 +63,8 @@ public final class PumpsCommand implements Callable<Integer> {
   @Mixin private TogetherArguments together;
 
   @Mixin private CostArguments cost;
+
+  @Mixin private ConditionArguments conditions;
 
   @Mixin private ChartArguments chart;
 
@@ -96,9 +101,15 @@ public final class PumpsCommand implements Callable<Integer> {
   private PumpsAnswer answer(
       Project read, PumpPlace place, RunningTerms terms, SheetFolder sheets, Offers offers) {
     Network network = read.network();
+    StudyConditions judged = StudyConditions.of(conditions, read, project.file(), place);
+    List<SiteState> states = judged.states(read);
     long start = System.nanoTime();
-    PumpChoice choice = PumpChooser.choose(network, place, offers.pumps(), together.upTo(), terms);
-    Effort effort = new Effort(choice.ranked().size(), (System.nanoTime() - start) / NANOSECONDS);
+    PumpChoice choice =
+        PumpChooser.choose(network, states, place, offers.pumps(), together.upTo(), terms);
+    Effort effort =
+        new Effort(
+            (1 + states.size()) * choice.ranked().size(),
+            (System.nanoTime() - start) / NANOSECONDS);
     return new PumpsAnswer(
         new DutyAnswer(
             read.title(), Shown.of(read), network, place, DutyFinder.find(network, place)),
@@ -108,6 +119,7 @@ public final class PumpsCommand implements Callable<Integer> {
         choice,
         sheets.faults(),
         offers.otherCurrencies(),
-        effort);
+        effort,
+        judged.told());
   }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import picocli.CommandLine.Option;
 import rillwright.cli.command.LineSizes.Sized;
 import rillwright.cli.file.Project;
@@ -22,6 +23,7 @@ import rillwright.solver.network.Part;
 import rillwright.solver.network.Run;
 import rillwright.solver.study.pipechoice.PipeOption;
 import rillwright.solver.study.pipechoice.PipeOption.Size;
+import rillwright.solver.trial.SiteState;
 
 /** Which lines a command tries in which sizes. */
 final class SizeArguments {
@@ -56,9 +58,11 @@ final class SizeArguments {
    *
    * @param file the project's
    * @param changes made on the command line
+   * @param states of a project in the conditions that judge it
    * @throws InvalidInput if a line or a size is not known
    */
-  Tried read(Project project, Path file, List<String> changes) {
+  Tried read(
+      Project project, Path file, List<String> changes, Function<Project, List<SiteState>> states) {
     Map<LineName, List<Sized>> known = new LinkedHashMap<>();
     for (String name : new LinkedHashSet<>(lines)) {
       known.put(new LineName(name), sizesOf(new LineSizes(project, name)));
@@ -67,14 +71,15 @@ final class SizeArguments {
     Set<String> unpriced = new LinkedHashSet<>();
     for (Map<LineName, Sized> combination : each ? free(known) : together(known)) {
       List<String> all = new ArrayList<>(changes);
-      combination.values().forEach(sized -> all.addAll(sized.changes()));
-      Network network = ProjectReader.read(file, all).network();
+      combination.values().forEach(size -> all.addAll(size.changes()));
+      Project sized = ProjectReader.read(file, all);
+      Network network = sized.network();
       List<Line> changed = combination.keySet().stream().map(network::line).toList();
       LineMaterial material = LineMaterial.of(changed, project.prices());
       unpriced.addAll(material.unpriced());
       Map<LineName, Size> named = new LinkedHashMap<>();
-      combination.forEach((line, sized) -> named.put(line, sized.size()));
-      options.add(new PipeOption(named, network, material.cost()));
+      combination.forEach((line, size) -> named.put(line, size.size()));
+      options.add(new PipeOption(named, network, states.apply(sized), material.cost()));
     }
     requireEffect(project, options);
     return new Tried(options, List.copyOf(unpriced));

@@ -3,6 +3,7 @@ package rillwright.cli.report;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
+import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.solver.study.pipechoice.PipeChoice;
 import rillwright.solver.trial.RunningTerms;
 
@@ -19,6 +20,7 @@ import rillwright.solver.trial.RunningTerms;
  * @param faults what is wrong with sheets that could not be tried
  * @param otherCurrencies models whose price is in another currency and does not count
  * @param effort of trying them
+ * @param conditions that judge them; empty to judge by the project as it stands
  */
 public record PipesAnswer(
     DutyAnswer duty,
@@ -30,7 +32,8 @@ public record PipesAnswer(
     List<String> unpriced,
     List<Fault> faults,
     List<String> otherCurrencies,
-    Effort effort) {
+    Effort effort,
+    Optional<JudgingConditions> conditions) {
   public PipesAnswer {
     changes = List.copyOf(changes);
     unpriced = List.copyOf(unpriced);

@@ -43,6 +43,49 @@ class PipesCommandTest {
   }
 
   @Test
+  void conditionsOfASizeAreThoseOfSolveWithItInPlace() {
+    JsonNode answer =
+        json(
+            "pipes",
+            PROJECT,
+            "--line",
+            "supply",
+            "--sizes",
+            "50 mm, 75 mm",
+            "--set",
+            STRONGER,
+            "--condition",
+            "five years fouled");
+
+    assertTrue(answer.get("offered").booleanValue());
+    for (JsonNode choice : answer.get("choices")) {
+      String size = choice.get("sizes").get("supply").stringValue();
+      JsonNode solved =
+          json(
+              "solve",
+              PROJECT,
+              "--set",
+              STRONGER,
+              "--set",
+              "lines.supply.pipe.size=" + size,
+              "--condition",
+              "five years fouled");
+      JsonNode points = solved.get("conditions").get(0).get("solve").get("points");
+      assertEquals(
+          points.get("spill box").get("flowM3PerS").doubleValue(),
+          choice
+              .get("conditions")
+              .get("five years fouled")
+              .get("fallsM3PerS")
+              .get("spill box")
+              .doubleValue(),
+          1e-12,
+          size);
+      assertEquals("five years fouled", choice.get("worstCondition").stringValue());
+    }
+  }
+
+  @Test
   void figuresOfASizeAreThoseOfSolveWithItInPlace() {
     JsonNode answer =
         json("pipes", PROJECT, "--line", "supply", "--sizes", "50 mm, 75 mm", "--set", STRONGER);

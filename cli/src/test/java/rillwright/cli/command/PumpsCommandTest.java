@@ -90,6 +90,85 @@ class PumpsCommandTest {
   }
 
   @Test
+  void conditionsAreThoseOfSolveWithThatPumpInPlace() throws IOException {
+    String project =
+        file(
+            Files.readString(Path.of(PROJECT))
+                    .replace("pumps/", EXAMPLE.toAbsolutePath() + "/pumps/")
+                + "\nconditions: {raised: {points: {spill box: {crest: 3.5 m}}}}\n");
+
+    JsonNode answer =
+        json(
+            Run.of(
+                "pumps",
+                project,
+                "--from",
+                EXAMPLE + "/pumps",
+                "--conditions",
+                "--format",
+                "json"));
+
+    assertFalse(answer.get("offered").booleanValue());
+    assertEquals(2, answer.get("conditions").size());
+    for (JsonNode candidate : answer.get("candidates")) {
+      String model = candidate.get("model").stringValue().replace('-', ' ');
+      JsonNode solved =
+          json(
+              Run.of(
+                  "solve",
+                  project,
+                  "--set",
+                  "lines.supply.pump.model=" + model,
+                  "--condition",
+                  "raised",
+                  "--format",
+                  "json"));
+      JsonNode points = solved.get("conditions").get(0).get("solve").get("points");
+      JsonNode raised = candidate.get("conditions").get("raised");
+      assertEquals(
+          points.get("spill box").get("flowM3PerS").doubleValue(),
+          raised.get("fallsM3PerS").get("spill box").doubleValue(),
+          1e-12,
+          model);
+      assertEquals(
+          raised.get("does").booleanValue()
+              && candidate.get("conditions").get("as written").get("does").booleanValue(),
+          candidate.get("does").booleanValue(),
+          model);
+    }
+  }
+
+  @Test
+  void withoutConditionsNothingIsToldOfThem() {
+    JsonNode answer =
+        json(Run.of("pumps", PROJECT, "--from", EXAMPLE + "/pumps", "--format", "json"));
+
+    assertFalse(answer.has("conditions"));
+    assertFalse(answer.has("offered"));
+    assertFalse(answer.get("candidates").get(0).has("conditions"));
+  }
+
+  @Test
+  void conditionThatTakesThePumpAwayIsRefused() throws IOException {
+    String project =
+        file(
+            Files.readString(Path.of(PROJECT))
+                    .replace("pumps/", EXAMPLE.toAbsolutePath() + "/pumps/")
+                + "\nconditions: {bare: {lines: {supply: {parts: [run: 36 m]}}}}\n");
+
+    assertRefused(
+        Run.of("pumps", project, "--from", EXAMPLE + "/pumps", "--conditions"), "bare", "supply");
+  }
+
+  @Test
+  void unknownConditionIsRefusedWithTheOneThatMayBeMeant() {
+    assertRefused(
+        Run.of("pumps", PROJECT, "--from", EXAMPLE + "/pumps", "--condition", "autum"),
+        "there is no condition \"autum\"",
+        "did you mean \"autumn\"");
+  }
+
+  @Test
   void dutyInsideIsThatOfDuty() {
     JsonNode answer =
         json(Run.of("pumps", PROJECT, "--from", EXAMPLE + "/supplier", "--format", "json"));

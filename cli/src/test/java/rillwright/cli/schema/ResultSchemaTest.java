@@ -94,6 +94,27 @@ class ResultSchemaTest {
           .replace("DUTY", DUTY)
           .replace("TRIED", TRIED);
 
+  /** The same pumps, judged in two conditions. */
+  private static final String JUDGED_PUMPS =
+      PUMPS
+          .replace(
+              "\"findings\": []}], \"faults\"",
+              """
+              "findings": [], "worstCondition": "frozen",
+               "conditions": {
+                 "autumn": {"does": true, "fallsM3PerS": {"high fall": 0.002}, "verdict": "does it"},
+                 "frozen": {"does": false, "fallsM3PerS": {}, "verdict": "no balance"}}}],
+               "faults"\
+              """)
+          .replace(
+              "\"notBalanced\": [],",
+              """
+              "notBalanced": [], "offered": false,
+               "conditions": [{"name": "autumn",
+                 "changes": [{"quantity": "lines.intake.skimmer.clogged", "value": "40 %"}]},
+                 {"name": "frozen", "changes": []}],\
+              """);
+
   private static final String CHART =
       """
       {"title": "Otter Bend", "line": "supply",
@@ -242,7 +263,7 @@ class ResultSchemaTest {
   }
 
   static List<String> choices() {
-    return List.of(PUMPS, PIPES);
+    return List.of(PUMPS, PIPES, JUDGED_PUMPS);
   }
 
   @ParameterizedTest(name = "{1}")
@@ -269,6 +290,24 @@ class ResultSchemaTest {
       }
     }
     assertTrue(choices().stream().anyMatch(choice -> choice.contains(right)), right);
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"worstCondition\": \"frozen\", | ",
+        "\"offered\": false, | ",
+        "\"name\": \"autumn\" | \"named\": \"autumn\"",
+        "\"value\": \"40 %\" | \"value\": 40",
+        "\"verdict\": \"no balance\" | \"verdict\": \"\"",
+        "\"does\": false, | ",
+        "\"fallsM3PerS\": {}, | \"fallsM3PerS\": null,"
+      })
+  void brokenConditionsOfChoicesAreRefused(String right, String wrong) {
+    String broken = JUDGED_PUMPS.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
+    assertNotEquals(JUDGED_PUMPS, broken, "the case changes something");
+    assertFalse(SCHEMA.validate(broken, InputFormat.JSON).isEmpty(), broken);
   }
 
   @ParameterizedTest

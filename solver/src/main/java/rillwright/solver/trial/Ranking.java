@@ -9,7 +9,7 @@ import rillwright.solver.balance.NotBalanced;
 import rillwright.solver.steady.NoBalance;
 
 /**
- * Pumps tried in one network and ranked.
+ * Pumps tried at one place and ranked.
  *
  * @param ranked the best first
  * @param leftOut models with which the network has no balanced state
@@ -29,8 +29,8 @@ public record Ranking(List<RatedTrial> ranked, List<String> leftOut) {
    *
    * @throws NoBalance if the network has no balanced state with any of them
    */
-  public static Ranking of(PumpTrials trials, List<PumpSetup> setups, RunningTerms terms) {
-    List<Tried> all = setups.parallelStream().map(setup -> tried(trials, setup, terms)).toList();
+  public static Ranking of(TrialSites sites, List<PumpSetup> setups, RunningTerms terms) {
+    List<Tried> all = setups.parallelStream().map(setup -> tried(sites, setup, terms)).toList();
     List<RatedTrial> ranked = new ArrayList<>();
     Set<String> leftOut = new LinkedHashSet<>();
     Optional<RuntimeException> why = Optional.empty();
@@ -48,14 +48,10 @@ public record Ranking(List<RatedTrial> ranked, List<String> leftOut) {
     return new Ranking(ranked, List.copyOf(leftOut));
   }
 
-  private static Tried tried(PumpTrials trials, PumpSetup setup, RunningTerms terms) {
+  private static Tried tried(TrialSites sites, PumpSetup setup, RunningTerms terms) {
     String model = setup.offer().model();
     try {
-      List<RatedTrial> rated = new ArrayList<>();
-      for (PumpTrial trial : trials.runAtUsefulSpeeds(setup)) {
-        rated.add(RatedTrial.of(trial, terms));
-      }
-      return new Tried(model, rated, Optional.empty());
+      return new Tried(model, sites.runAtUsefulSpeeds(setup, terms), Optional.empty());
     } catch (NoBalance | NotBalanced unbalanced) {
       return new Tried(model, List.of(), Optional.of(unbalanced));
     }

@@ -1,6 +1,8 @@
 package rillwright.solver.trial;
 
 import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -11,21 +13,29 @@ import java.util.OptionalDouble;
  *     known
  * @param costOverYears its price, as far as known, and electricity over the years; empty if power
  *     or the price of electricity is not known
+ * @param conditions the same pump in the conditions by which it is judged; empty to judge it by the
+ *     trial itself
  */
 public record RatedTrial(
-    PumpTrial trial, OptionalDouble energyPerYearKwh, OptionalDouble costOverYears) {
+    PumpTrial trial,
+    OptionalDouble energyPerYearKwh,
+    OptionalDouble costOverYears,
+    List<ConditionTrial> conditions) {
+  public RatedTrial {
+    conditions = List.copyOf(conditions);
+  }
 
   /**
    * Those that do it first, by cost, then energy where no cost is known, then flow; then the
    * others, by the share of its wish that the worst fall gets, the largest first, then by the head
-   * that is missing.
+   * that is missing: of conditions, in the worst of them.
    */
   public static final Comparator<RatedTrial> BEST_FIRST =
       Comparator.comparing((RatedTrial rated) -> !rated.does())
           .thenComparingDouble(rated -> rated.does() ? known(rated.costOverYears) : 0)
           .thenComparingDouble(rated -> rated.does() ? known(rated.energyPerYearKwh) : 0)
-          .thenComparingDouble(rated -> -Math.min(1, rated.trial.verdict().worstShare()))
-          .thenComparingDouble(rated -> known(rated.trial.verdict().missingHeadM()))
+          .thenComparingDouble(rated -> -Math.min(1, rated.worstShare()))
+          .thenComparingDouble(rated -> known(rated.missingHeadM()))
           .thenComparing(rated -> rated.trial.setup().offer().model())
           .thenComparingInt(rated -> rated.trial.setup().count());
 
@@ -33,17 +43,34 @@ public record RatedTrial(
     return value.orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** A trial on terms. */
-  public static RatedTrial of(PumpTrial trial, RunningTerms terms) {
+  /** A trial on terms, judged in conditions. */
+  static RatedTrial of(PumpTrial trial, List<ConditionTrial> conditions, RunningTerms terms) {
     OptionalDouble power = trial.inUse().powerW();
     return new RatedTrial(
         trial,
         terms.energyPerYearKwh(power),
-        terms.costOverYears(power, trial.setup().price().orElse(0)));
+        terms.costOverYears(power, trial.setup().price().orElse(0)),
+        conditions);
   }
 
-  /** Whether it gives the falls their wishes. */
+  /** Whether it gives the falls their wishes: in every condition, where there are any. */
   public boolean does() {
-    return trial.verdict().does();
+    return worst().map(ConditionTrial::does).orElseGet(() -> trial.verdict().does());
+  }
+
+  /** The condition that judges it, the first of equal ones; empty without conditions. */
+  public Optional<ConditionTrial> worst() {
+    return conditions.stream().min(ConditionTrial.WORST_FIRST);
+  }
+
+  private double worstShare() {
+    return worst().map(ConditionTrial::worstShare).orElseGet(() -> trial.verdict().worstShare());
+  }
+
+  private OptionalDouble missingHeadM() {
+    return worst()
+        .map(tried -> tried.trial().map(it -> it.verdict().missingHeadM()))
+        .orElseGet(() -> Optional.of(trial.verdict().missingHeadM()))
+        .orElse(OptionalDouble.empty());
   }
 }

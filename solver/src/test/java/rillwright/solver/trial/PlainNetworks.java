@@ -46,14 +46,37 @@ public final class PlainNetworks {
 
   /** The same with another loss. */
   public static Network oneOutlet(double c) {
+    return oneOutlet(c, 2);
+  }
+
+  /** The same with its outlet at another elevation. */
+  public static Network oneOutlet(double c, double elevationM) {
     return new Network(
         Water.at(20),
         0,
-        List.of(basin(), outlet("top", 2, OptionalDouble.of(0.002))),
+        List.of(basin(), outlet("top", elevationM, OptionalDouble.of(0.002))),
         List.of(line("supply", "pond", "top", new PlannedPump(), quadratic(c))));
   }
 
-  /** The same fed through a chamber that stands 1e4 Q² below the pond, its intake at −0.3 m. */
+  /** The same with a pipe beside it that no line joins to open water: there is no balance. */
+  public static Network withoutBalance() {
+    return new Network(
+        Water.at(20),
+        0,
+        List.of(
+            basin(),
+            outlet("top", 2, OptionalDouble.of(0.002)),
+            new Tee(new PointName("here"), UNKNOWN, 0),
+            new Tee(new PointName("there"), UNKNOWN, 0)),
+        List.of(
+            line("supply", "pond", "top", new PlannedPump(), quadratic(C)),
+            line("astray", "here", "there", quadratic(C))));
+  }
+
+  /**
+   * The same as the first fed through a chamber that stands 1e4 Q² below the pond, its intake at
+   * −0.3 m.
+   */
   static Network withChamber() {
     return new Network(
         Water.at(20),

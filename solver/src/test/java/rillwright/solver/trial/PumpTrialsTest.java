@@ -232,6 +232,7 @@ class PumpTrialsTest {
         RatedTrial.of(
             new PumpTrials(PlainNetworks.oneOutlet(), PlainNetworks.PLACE)
                 .run(new PumpSetup(offer, 2, Arrangement.PARALLEL, 1)),
+            List.of(),
             terms);
 
     assertEquals(500, rated.energyPerYearKwh().orElseThrow(), EXACT);

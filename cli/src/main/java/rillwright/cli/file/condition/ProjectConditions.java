@@ -35,22 +35,37 @@ public record ProjectConditions(List<InCondition> projects, boolean offered) {
     List<Condition> all = new ArrayList<>(List.of(Condition.AS_WRITTEN));
     all.addAll(offered ? OfferedConditions.of(project) : named);
     requireKnown(wanted, all, project);
+    all.removeIf(condition -> !wanted.isEmpty() && !wanted.contains(condition.name()));
+    return new ProjectConditions(projects(all, project, mapping), offered);
+  }
+
+  /**
+   * Another project, such as this one with another size of pipe, in the same conditions.
+   *
+   * @param mapping that makes it
+   * @throws InvalidInput if a condition is wrong there
+   */
+  public List<InCondition> ofAnother(Project project, ProjectMapping mapping) {
+    return projects(projects.stream().map(InCondition::condition).toList(), project, mapping);
+  }
+
+  private static List<InCondition> projects(
+      List<Condition> conditions, Project project, ProjectMapping mapping) {
+    String file = project.places().whole().source();
     List<InCondition> projects = new ArrayList<>();
     FaultList faults = new FaultList(file);
-    for (Condition condition : all) {
-      if (wanted.isEmpty() || wanted.contains(condition.name())) {
-        try {
-          projects.add(
-              condition.changes().isEmpty()
-                  ? new InCondition(condition, project)
-                  : new InCondition(condition, mapping.map(condition.of(project.tree()), file)));
-        } catch (InvalidInput wrong) {
-          wrong.faults().forEach(faults::add);
-        }
+    for (Condition condition : conditions) {
+      try {
+        projects.add(
+            condition.changes().isEmpty()
+                ? new InCondition(condition, project)
+                : new InCondition(condition, mapping.map(condition.of(project.tree()), file)));
+      } catch (InvalidInput wrong) {
+        wrong.faults().forEach(faults::add);
       }
     }
     faults.throwIfAny();
-    return new ProjectConditions(projects, offered);
+    return projects;
   }
 
   private static void requireKnown(List<String> wanted, List<Condition> all, Project project) {

@@ -1,6 +1,5 @@
 package rillwright.cli.report.conditions;
 
-import java.util.List;
 import java.util.Optional;
 import rillwright.cli.report.Solved;
 import rillwright.solver.network.PointName;
@@ -9,24 +8,16 @@ import rillwright.solver.steady.PointState;
 /**
  * What comes of a project in one condition.
  *
- * @param condition its name
- * @param changes to the file that make it
+ * @param named the condition
  * @param solved what flows then; empty if there is no balance
  * @param noBalance why there is none; empty if there is one
  */
-public record Outcome(
-    String condition, List<Changed> changes, Optional<Solved> solved, Optional<String> noBalance) {
-  public Outcome {
-    changes = List.copyOf(changes);
-  }
+public record Outcome(NamedCondition named, Optional<Solved> solved, Optional<String> noBalance) {
 
-  /**
-   * A value that is changed.
-   *
-   * @param quantity as a change addresses it: {@code lines.intake.skimmer.clogged}
-   * @param value what it becomes: {@code 40 %}
-   */
-  public record Changed(String quantity, String value) {}
+  /** The condition's name. */
+  public String condition() {
+    return named.name();
+  }
 
   /** What happens at a point; empty if there is no balance. */
   public Optional<PointState> point(PointName name) {

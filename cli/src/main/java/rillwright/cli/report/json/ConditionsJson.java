@@ -44,19 +44,7 @@ public final class ConditionsJson {
   }
 
   private void outcome(Outcome outcome) {
-    json.words("name", outcome.condition());
-    json.array(
-        "changes",
-        () ->
-            outcome
-                .changes()
-                .forEach(
-                    change ->
-                        json.object(
-                            () -> {
-                              json.words("quantity", change.quantity());
-                              json.words("value", change.value());
-                            })));
+    ConditionFields.write(json, outcome.named());
     json.wordsOrNull("noBalance", outcome.noBalance());
     json.objectOrNull("solve", outcome.solved(), (Solved solved) -> SolveJson.write(json, solved));
   }

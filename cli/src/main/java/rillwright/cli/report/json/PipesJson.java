@@ -43,6 +43,7 @@ public final class PipesJson {
         () -> choice.leastCost().ifPresent(least -> choice.nextSizesUp(least).forEach(this::next)));
     json.array("faults", () -> answer.faults().forEach(fault -> json.words(fault.toString())));
     json.array("notBalanced", () -> choice.leftOut().forEach(json::words));
+    answer.conditions().ifPresent(judging -> ConditionFields.judging(json, judging));
     trials.effort(answer.effort());
   }
 

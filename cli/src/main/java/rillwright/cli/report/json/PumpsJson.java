@@ -31,6 +31,7 @@ public final class PumpsJson {
                         json.object(() -> trials.write(rated, demand, rated.costOverYears()))));
     json.array("faults", () -> answer.faults().forEach(fault -> json.words(fault.toString())));
     json.array("notBalanced", () -> answer.choice().leftOut().forEach(json::words));
+    answer.conditions().ifPresent(judging -> ConditionFields.judging(json, judging));
     trials.effort(answer.effort());
   }
 }

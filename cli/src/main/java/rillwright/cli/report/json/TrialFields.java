@@ -2,12 +2,14 @@ package rillwright.cli.report.json;
 
 import java.util.OptionalDouble;
 import rillwright.cli.report.Effort;
+import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.VerdictWords;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.PointState;
+import rillwright.solver.trial.ConditionTrial;
 import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.PumpTrial;
@@ -41,8 +43,27 @@ final class TrialFields {
     json.number("energyPerYear", rated.energyPerYearKwh());
     json.number("price", trial.setup().price());
     json.number("costOverYears", costOverYears);
-    json.words("verdict", new VerdictWords(units, demand).full(trial));
+    json.words("verdict", new JudgedWords(units, demand, rated).full());
     json.array("findings", () -> trial.findings().forEach(this::finding));
+    rated.worst().ifPresent(worst -> conditions(rated, worst));
+  }
+
+  private void conditions(RatedTrial rated, ConditionTrial worst) {
+    json.words("worstCondition", worst.condition());
+    json.object(
+        "conditions",
+        () -> {
+          for (ConditionTrial tried : rated.conditions()) {
+            json.object(tried.condition(), () -> condition(tried));
+          }
+        });
+  }
+
+  private void condition(ConditionTrial tried) {
+    VerdictWords words = new VerdictWords(units, tried.demand());
+    json.truth("does", tried.does());
+    json.object("fallsM3PerS", () -> tried.trial().ifPresent(this::falls));
+    json.words("verdict", tried.trial().map(words::full).orElse("no balance"));
   }
 
   private void setup(PumpSetup setup) {

@@ -7,10 +7,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.trial.PumpSetup;
-import rillwright.solver.trial.PumpTrials;
 import rillwright.solver.trial.Ranking;
 import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.RunningTerms;
+import rillwright.solver.trial.TrialSites;
 
 /** Finds each option's own cheapest pump and ranks the options. */
 public final class PipeChooser {
@@ -32,24 +32,24 @@ public final class PipeChooser {
     Set<String> leftOut = new TreeSet<>();
     int count = 0;
     for (PipeOption option : options) {
-      PumpTrials trials = new PumpTrials(option.network(), place);
-      Ranking pumps = Ranking.of(trials, setups, terms);
-      count += pumps.ranked().size();
+      TrialSites sites = new TrialSites(option.network(), option.states(), place);
+      Ranking pumps = Ranking.of(sites, setups, terms);
+      count += sites.count() * pumps.ranked().size();
       leftOut.addAll(pumps.leftOut());
-      ranked.add(rate(option, trials, pumps.ranked().get(0), anyPriced));
+      ranked.add(rate(option, sites, pumps.ranked().get(0), anyPriced));
     }
     ranked.sort(RatedPipe.BEST_FIRST);
     return new PipeChoice(ranked, List.copyOf(leftOut), count);
   }
 
   private static RatedPipe rate(
-      PipeOption option, PumpTrials trials, RatedTrial best, boolean anyPriced) {
+      PipeOption option, TrialSites sites, RatedTrial best, boolean anyPriced) {
     OptionalDouble pipe = option.materialCost();
     OptionalDouble pump = best.costOverYears();
     boolean known = pump.isPresent() && (pipe.isPresent() || !anyPriced);
     return new RatedPipe(
         option,
-        trials.demand(),
+        sites.demand(),
         best,
         known ? OptionalDouble.of(pump.getAsDouble() + pipe.orElse(0)) : OptionalDouble.empty());
   }

@@ -2,22 +2,30 @@ package rillwright.solver.study.pipechoice;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.trial.SiteState;
 
 /**
  * Sizes that lines could have, and the network with them.
  *
  * @param sizes by line, in the order in which the lines were named; copied
  * @param network with these sizes
+ * @param states the same in the conditions that judge them; empty to judge by the network itself
  * @param materialCost of the lines' pipe and fittings, in the currency of all prices; empty if not
  *     known
  */
-public record PipeOption(Map<LineName, Size> sizes, Network network, OptionalDouble materialCost) {
+public record PipeOption(
+    Map<LineName, Size> sizes,
+    Network network,
+    List<SiteState> states,
+    OptionalDouble materialCost) {
   public PipeOption {
     sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
+    states = List.copyOf(states);
   }
 
   /**

@@ -6,9 +6,10 @@ import rillwright.solver.network.Network;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.trial.PumpOffer;
 import rillwright.solver.trial.PumpSetup;
-import rillwright.solver.trial.PumpTrials;
 import rillwright.solver.trial.Ranking;
 import rillwright.solver.trial.RunningTerms;
+import rillwright.solver.trial.SiteState;
+import rillwright.solver.trial.TrialSites;
 
 /** Tries every pump of a list in a network and ranks them. */
 public final class PumpChooser {
@@ -17,6 +18,7 @@ public final class PumpChooser {
   /**
    * The pumps tried.
    *
+   * @param states conditions that judge them; empty to judge by the network as it stands
    * @param place where the pump stands; the other pumps are chosen
    * @param offers the list, at least one
    * @param upTo how many of one pump may stand together, 1 or more
@@ -26,12 +28,17 @@ public final class PumpChooser {
    * @throws IllegalArgumentException if nothing is wished
    */
   public static PumpChoice choose(
-      Network network, PumpPlace place, List<PumpOffer> offers, int upTo, RunningTerms terms) {
+      Network network,
+      List<SiteState> states,
+      PumpPlace place,
+      List<PumpOffer> offers,
+      int upTo,
+      RunningTerms terms) {
     List<PumpSetup> setups = new ArrayList<>();
     for (PumpOffer offer : offers) {
       setups.addAll(PumpSetup.listOf(offer, upTo));
     }
-    PumpTrials trials = new PumpTrials(network, place);
-    return new PumpChoice(trials.demand(), Ranking.of(trials, setups, terms));
+    TrialSites sites = new TrialSites(network, states, place);
+    return new PumpChoice(sites.demand(), Ranking.of(sites, setups, terms));
   }
 }

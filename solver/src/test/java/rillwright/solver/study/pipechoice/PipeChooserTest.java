@@ -39,6 +39,7 @@ class PipeChooserTest {
     return new PipeOption(
         Map.of(SUPPLY, new Size(size, boreM)),
         PlainNetworks.oneOutlet(c),
+        List.of(),
         OptionalDouble.of(materialCost));
   }
 
@@ -118,7 +119,10 @@ class PipeChooserTest {
         sizes.put(new LineName("other"), new Size(second + "", second));
         options.add(
             new PipeOption(
-                sizes, PlainNetworks.oneOutlet(), OptionalDouble.of(1000 * (first + second))));
+                sizes,
+                PlainNetworks.oneOutlet(),
+                List.of(),
+                OptionalDouble.of(1000 * (first + second))));
       }
     }
 
@@ -147,7 +151,8 @@ class PipeChooserTest {
                     .withParts(
                         List.of(PlainNetworks.oneOutlet().line(SUPPLY).parts().get(0), run)));
     PipeOption option =
-        new PipeOption(Map.of(SUPPLY, new Size("50", 0.05)), network, OptionalDouble.empty());
+        new PipeOption(
+            Map.of(SUPPLY, new Size("50", 0.05)), network, List.of(), OptionalDouble.empty());
 
     RatedPipe rated = choose(List.of(option), WEAK).ranked().get(0);
 

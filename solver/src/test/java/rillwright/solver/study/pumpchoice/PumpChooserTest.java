@@ -1,13 +1,20 @@
 package rillwright.solver.study.pumpchoice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import rillwright.solver.trial.ConditionTrial;
 import rillwright.solver.trial.PlainNetworks;
 import rillwright.solver.trial.PumpOffer;
+import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.RunningTerms;
+import rillwright.solver.trial.SiteState;
+import rillwright.solver.trial.SpeedBand;
 
 /** Pumps of straight curves; the flows are those of the closed form in {@code PumpTrialsTest}. */
 class PumpChooserTest {
@@ -15,7 +22,7 @@ class PumpChooserTest {
 
   private static PumpChoice choose(int upTo, PumpOffer... offers) {
     return PumpChooser.choose(
-        PlainNetworks.oneOutlet(), PlainNetworks.PLACE, List.of(offers), upTo, TERMS);
+        PlainNetworks.oneOutlet(), List.of(), PlainNetworks.PLACE, List.of(offers), upTo, TERMS);
   }
 
   private static List<String> models(PumpChoice choice) {
@@ -53,6 +60,83 @@ class PumpChooserTest {
     assertEquals(
         List.of("plain", "thrifty"),
         models(choose(1, bought, PlainNetworks.offer("plain", 4, 90))));
+  }
+
+  /**
+   * The outlet half a metre higher takes half a metre off the pump: 4 m at no flow give there what
+   * 3.5 m give as it stands, 1.899 L/s, and 4.1 m what 3.6 m give, 2 L/s: 600 · 0.002 + 0.4 + 2.
+   */
+  private static final List<SiteState> AS_IT_STANDS_AND_RAISED =
+      List.of(
+          new SiteState("as written", PlainNetworks.oneOutlet()),
+          new SiteState("raised", PlainNetworks.oneOutlet(PlainNetworks.C, 2.5)));
+
+  private static PumpChoice chooseInBoth(PumpOffer... offers) {
+    return PumpChooser.choose(
+        PlainNetworks.oneOutlet(),
+        AS_IT_STANDS_AND_RAISED,
+        PlainNetworks.PLACE,
+        List.of(offers),
+        1,
+        TERMS);
+  }
+
+  @Test
+  void pumpThatACrestRaisedInOneConditionDefeatsNoLongerDoesIt() {
+    PumpOffer cheap = PlainNetworks.offer("cheap", 4, 50);
+    PumpOffer stout = PlainNetworks.offer("stout", 4.1, 90);
+    assertEquals(List.of("cheap", "stout"), models(choose(1, cheap, stout)), "without conditions");
+
+    PumpChoice choice = chooseInBoth(cheap, stout);
+
+    assertEquals(List.of("stout", "cheap"), models(choice));
+    RatedTrial first = choice.ranked().get(0);
+    assertTrue(first.does());
+    assertEquals(1, first.worst().orElseThrow().worstShare(), 1e-8);
+    // 90 W · 5000 h · 10 years · 0.2 a kWh, as it stands
+    assertEquals(900, first.costOverYears().orElseThrow(), 1e-9);
+    RatedTrial second = choice.ranked().get(1);
+    assertFalse(second.does());
+    assertTrue(second.trial().verdict().does(), "as it stands it does");
+    ConditionTrial worst = second.worst().orElseThrow();
+    assertEquals("raised", worst.condition());
+    assertEquals(PlainNetworks.flowOf(3.5, PlainNetworks.C) / 0.002, worst.worstShare(), 1e-8);
+    assertTrue(second.conditions().get(0).does());
+  }
+
+  @Test
+  void speedThatIsSetIsTheLeastThatDoesItInEveryCondition() {
+    // n² 6 − n 600 · 0.002 = 2.4 as it stands: 0.7403, and 2.9 raised: n = (1.2 + √(1.44 +
+    // 69.6))/12 = 0.8024, so 81 %. At 75 % raised it gives 3.375 − 450 Q = 2.5 + 1e5 Q²: 1.461 L/s.
+    PumpOffer offer = PlainNetworks.offer("set", 6, 100, Optional.of(new SpeedBand(0.4, 1)));
+
+    List<RatedTrial> ranked = chooseInBoth(offer).ranked();
+
+    assertEquals(List.of(0.81, 1.0), ranked.stream().map(r -> r.trial().setup().speed()).toList());
+    assertTrue(ranked.get(0).does());
+  }
+
+  @Test
+  void conditionWithoutABalanceIsTheWorst() {
+    List<SiteState> states =
+        List.of(
+            new SiteState("low", PlainNetworks.oneOutlet(PlainNetworks.C, 2.5)),
+            new SiteState("astray", PlainNetworks.withoutBalance()));
+
+    RatedTrial rated =
+        PumpChooser.choose(
+                PlainNetworks.oneOutlet(),
+                states,
+                PlainNetworks.PLACE,
+                List.of(PlainNetworks.offer("p", 4.1, 90)),
+                1,
+                TERMS)
+            .ranked()
+            .get(0);
+
+    assertFalse(rated.does());
+    assertEquals("astray", rated.worst().orElseThrow().condition());
+    assertTrue(rated.worst().orElseThrow().trial().isEmpty());
   }
 
   @Test

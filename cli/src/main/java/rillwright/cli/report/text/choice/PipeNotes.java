@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.PipesAnswer;
+import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.SizeWords;
-import rillwright.cli.report.choice.VerdictWords;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.wording.PlainText;
@@ -56,6 +56,7 @@ final class PipeNotes {
     } else {
       none(answer.choice().ranked().get(0));
     }
+    answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
     samePump();
     CostNotes notes = new CostNotes(page, units, answer.currency());
     notes.electricity(answer.terms());
@@ -83,7 +84,7 @@ final class PipeNotes {
             ? ", " + money.amount(cost) + " over " + units.number(answer.terms().years()) + " years"
             : "")
         + ": "
-        + new VerdictWords(units, rated.demand()).full(rated.pump().trial());
+        + new JudgedWords(units, rated.demand(), rated.pump()).full();
   }
 
   /** ", 30 EUR more" where both costs are known. */
@@ -150,7 +151,7 @@ final class PipeNotes {
         "With none of these sizes every fall gets its wish. Nearest is "
             + told(nearest)
             + ". "
-            + new VerdictWords(units, nearest.demand()).change(nearest.pump().trial())
+            + new JudgedWords(units, nearest.demand(), nearest.pump()).change()
             + (answer.pumpsFree() ? "" : " --from FOLDER tries other pumps with each size."));
   }
 

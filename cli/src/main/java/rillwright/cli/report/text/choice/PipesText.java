@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.report.PipesAnswer;
+import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.SizeWords;
-import rillwright.cli.report.choice.VerdictWords;
+import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Ink.Tone;
@@ -68,8 +69,15 @@ public final class PipesText {
       page.paragraph("and " + more + " more; --format json gives them all.");
     }
     page.table(water());
+    answer.conditions().ifPresent(this::conditions);
     page.heading("WHAT TO KNOW");
     PipeNotes.print(answer, page);
+  }
+
+  private void conditions(JudgingConditions judging) {
+    ConditionTables tables = new ConditionTables(judging, units, page);
+    shown.forEach(rated -> tables.row(SizeWords.of(rated.option()), rated.pump()));
+    tables.print();
   }
 
   private TextTable choices() {
@@ -92,7 +100,7 @@ public final class PipesText {
       cells.add(Cell.of(power(trial.inUse().powerW())));
       cells.add(Cell.of(money.amount(rated.option().materialCost())));
       cells.add(Cell.of(money.amount(rated.costOverYears())));
-      String verdict = new VerdictWords(units, rated.demand()).brief(trial);
+      String verdict = new JudgedWords(units, rated.demand(), rated.pump()).brief();
       cells.add(new Cell(verdict, rated.does() ? Tone.GOOD : Tone.WARNING));
       table.row(SizeWords.of(rated.option()), cells);
     }

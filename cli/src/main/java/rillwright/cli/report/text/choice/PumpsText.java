@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.PumpsAnswer;
+import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.SetupWords;
-import rillwright.cli.report.choice.VerdictWords;
+import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Ink.Tone;
@@ -28,7 +29,6 @@ public final class PumpsText {
 
   private final PumpsAnswer answer;
   private final ShownUnits units;
-  private final VerdictWords verdicts;
   private final FallCells falls;
   private final MoneyWords money;
   private final Page page;
@@ -36,7 +36,6 @@ public final class PumpsText {
   private PumpsText(PumpsAnswer answer, Page page) {
     this.answer = answer;
     this.units = answer.duty().units();
-    this.verdicts = new VerdictWords(units, answer.choice().demand());
     this.falls = new FallCells(answer.choice().demand().wishes(), units);
     this.money = new MoneyWords(units, answer.currency());
     this.page = page;
@@ -65,8 +64,21 @@ public final class PumpsText {
       page.table(notDoing(first(others)));
       more(others);
     }
+    answer.conditions().ifPresent(judging -> conditions(judging, does, others));
     page.heading("WHAT TO KNOW");
     notes(does);
+  }
+
+  private void conditions(
+      JudgingConditions judging, List<RatedTrial> does, List<RatedTrial> others) {
+    ConditionTables tables = new ConditionTables(judging, units, page);
+    first(does).forEach(rated -> tables.row(SetupWords.of(rated.trial().setup(), units), rated));
+    first(others).forEach(rated -> tables.row(SetupWords.of(rated.trial().setup(), units), rated));
+    tables.print();
+  }
+
+  private JudgedWords judged(RatedTrial rated) {
+    return new JudgedWords(units, answer.choice().demand(), rated);
   }
 
   private static List<RatedTrial> first(List<RatedTrial> all) {
@@ -120,7 +132,7 @@ public final class PumpsText {
       cells.add(Cell.of(power(trial.inUse().powerW())));
       cells.add(Cell.of(money.energy(rated.energyPerYearKwh())));
       cells.add(Cell.of(money.cost(rated, somePriced(rows))));
-      cells.add(new Cell(verdicts.brief(trial), Tone.GOOD));
+      cells.add(new Cell(judged(rated).brief(), Tone.GOOD));
       table.row(SetupWords.of(trial.setup(), units), cells);
     }
     return table;
@@ -170,8 +182,8 @@ public final class PumpsText {
     for (RatedTrial rated : rows) {
       PumpTrial trial = rated.trial();
       List<Cell> cells = new ArrayList<>(falls.cells(trial));
-      cells.add(new Cell(verdicts.brief(trial), Tone.WARNING));
-      cells.add(Cell.of(verdicts.change(trial)));
+      cells.add(new Cell(judged(rated).brief(), Tone.WARNING));
+      cells.add(Cell.of(judged(rated).change()));
       table.row(SetupWords.of(trial.setup(), units), cells);
     }
     return table;
@@ -186,10 +198,11 @@ public final class PumpsText {
           "First is "
               + SetupWords.of(best.trial().setup(), units)
               + ": "
-              + verdicts.full(best.trial())
+              + judged(best).full()
               + ".");
       best.trial().findings().forEach(finding -> page.marked("! ", finding.message(units)));
     }
+    answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
     PumpNotes.print(answer, does, page);
   }
 }

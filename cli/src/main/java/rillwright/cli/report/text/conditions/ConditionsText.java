@@ -53,11 +53,13 @@ public final class ConditionsText {
       page.table(flows(falls.subList(first, Math.min(falls.size(), first + MOST_COLUMNS))));
     }
     page.table(pumps());
-    page.table(changes());
+    page.table(ChangesText.table(answer.outcomes().stream().map(Outcome::named).toList()));
     page.heading("WHAT TO KNOW");
     verdict();
     warnings();
-    offer();
+    if (answer.offered()) {
+      ChangesText.offer(page);
+    }
   }
 
   private TextTable flows(List<Point> falls) {
@@ -125,18 +127,6 @@ public final class ConditionsText {
     return starved.isEmpty() ? "above the intake" : "starved: " + starved;
   }
 
-  private TextTable changes() {
-    TextTable table = new TextTable("WHAT CHANGES").column("in the file", Side.LEFT);
-    for (Outcome outcome : answer.outcomes()) {
-      String changes =
-          outcome.changes().stream()
-              .map(change -> change.quantity() + " " + change.value())
-              .collect(Collectors.joining("; "));
-      table.row(outcome.condition(), changes.isEmpty() ? "nothing" : changes);
-    }
-    return table;
-  }
-
   private void verdict() {
     for (Point fall : answer.wished()) {
       Outcome worst = answer.worstFor(fall.name());
@@ -169,7 +159,7 @@ public final class ConditionsText {
     List<String> told = new ArrayList<>();
     Optional<Solved> written =
         answer.outcomes().stream()
-            .filter(outcome -> outcome.changes().isEmpty())
+            .filter(outcome -> outcome.named().changes().isEmpty())
             .findFirst()
             .flatMap(Outcome::solved);
     if (written.isPresent() && !written.get().findings().isEmpty()) {
@@ -192,14 +182,5 @@ public final class ConditionsText {
 
   private void warn(Outcome outcome, String message) {
     page.marked("! ", "In \"" + outcome.condition() + "\": " + message);
-  }
-
-  private void offer() {
-    if (answer.offered()) {
-      page.paragraph(
-          "The file names no conditions, so these are offered; their numbers are common practice,"
-              + " no source. Write your own into it, for example \"conditions: {autumn: {lines:"
-              + " {intake: {skimmer: {clogged: 40 %}}}}}\".");
-    }
   }
 }

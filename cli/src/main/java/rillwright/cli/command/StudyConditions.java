@@ -1,0 +1,101 @@
+package rillwright.cli.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.ProjectMapping;
+import rillwright.cli.file.ProjectReader;
+import rillwright.cli.file.condition.Condition;
+import rillwright.cli.file.condition.InCondition;
+import rillwright.cli.file.condition.ProjectConditions;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.report.conditions.JudgingConditions;
+import rillwright.cli.report.conditions.NamedCondition;
+import rillwright.cli.report.conditions.NamedCondition.Changed;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.Network;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.trial.SiteState;
+
+/** The conditions that judge the choices of a study; none if none were asked for. */
+final class StudyConditions {
+  private final Optional<ProjectConditions> conditions;
+  private final ProjectMapping mapping;
+  private final PumpPlace place;
+
+  private StudyConditions(
+      Optional<ProjectConditions> conditions, ProjectMapping mapping, PumpPlace place) {
+    this.conditions = conditions;
+    this.mapping = mapping;
+    this.place = place;
+  }
+
+  /**
+   * The conditions of a project that are asked for.
+   *
+   * @param file of the project
+   * @param place of the pump that the study is about
+   * @throws InvalidInput if a condition is wrong or not there
+   */
+  static StudyConditions of(ConditionArguments asked, Project project, Path file, PumpPlace place) {
+    ProjectMapping mapping = ProjectReader.mappingBeside(file);
+    Optional<ProjectConditions> conditions =
+        asked.areAsked()
+            ? Optional.of(ProjectConditions.of(project, mapping, asked.names()))
+            : Optional.empty();
+    return new StudyConditions(conditions, mapping, place);
+  }
+
+  /**
+   * A project, such as this one with another size of pipe, in each of the conditions.
+   *
+   * @throws InvalidInput if the study can not be made in one of them
+   */
+  List<SiteState> states(Project project) {
+    List<SiteState> states = new ArrayList<>();
+    if (conditions.isPresent()) {
+      for (InCondition state : conditions.get().ofAnother(project, mapping)) {
+        requireFit(state);
+        states.add(new SiteState(state.condition().name(), state.project().network()));
+      }
+    }
+    return states;
+  }
+
+  private void requireFit(InCondition state) {
+    Project project = state.project();
+    Network network = project.network();
+    if (!PumpPlace.listPlanned(network).contains(place)
+        && !PumpPlace.listChosen(network).contains(place)) {
+      throw new InvalidInput(
+          project.places().whole(),
+          "condition "
+              + PlainText.quoted(state.condition().name())
+              + " moves or takes away the pump of line "
+              + PlainText.quoted(place.line().value())
+              + ", which is to be chosen; leave that pump in its place");
+    }
+    Wished.require(project);
+    OtherPumps.requireChosen(project, place);
+  }
+
+  /** How they are told; empty if none were asked for. */
+  Optional<JudgingConditions> told() {
+    return conditions.map(
+        all ->
+            new JudgingConditions(
+                all.offered(),
+                all.projects().stream().map(state -> named(state.condition())).toList()));
+  }
+
+  /** A condition as it is told. */
+  static NamedCondition named(Condition condition) {
+    return new NamedCondition(
+        condition.name(),
+        condition.changes().stream()
+            .map(change -> new Changed(change.address(), change.value()))
+            .toList());
+  }
+}

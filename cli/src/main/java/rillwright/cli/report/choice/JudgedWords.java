@@ -1,0 +1,73 @@
+package rillwright.cli.report.choice;
+
+import java.util.Optional;
+import java.util.Set;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.trial.ConditionTrial;
+import rillwright.solver.trial.Demand;
+import rillwright.solver.trial.PumpTrial;
+import rillwright.solver.trial.RatedTrial;
+import rillwright.solver.trial.Verdict.Kind;
+
+/**
+ * The verdict that counts for a pump: that on the project as it stands or, where conditions judge
+ * it, that in the worst of them, which is named.
+ */
+public final class JudgedWords {
+  /** Verdicts that read the same in all conditions where their kind is the same. */
+  private static final Set<Kind> ALIKE = Set.of(Kind.DOES, Kind.CANNOT_LIFT);
+
+  /** The same for verdicts without figures. */
+  private static final Set<Kind> ALIKE_IN_BRIEF =
+      Set.of(Kind.DOES, Kind.THROTTLED, Kind.CANNOT_LIFT);
+
+  private final VerdictWords words;
+  private final Optional<PumpTrial> trial;
+  private final Optional<ConditionTrial> worst;
+  private final boolean alike;
+
+  /**
+   * Words about a pump.
+   *
+   * @param demand of the project as it stands
+   */
+  public JudgedWords(ShownUnits units, Demand demand, RatedTrial rated) {
+    this.worst = rated.worst();
+    this.alike = rated.conditions().stream().map(JudgedWords::kind).distinct().count() == 1;
+    this.words = new VerdictWords(units, worst.map(ConditionTrial::demand).orElse(demand));
+    this.trial = worst.isPresent() ? worst.get().trial() : Optional.of(rated.trial());
+  }
+
+  private static Optional<Kind> kind(ConditionTrial tried) {
+    return tried.trial().map(trial -> trial.verdict().kind());
+  }
+
+  /** A few words for a cell of a table. */
+  public String brief() {
+    return trial.map(words::brief).orElse("no balance") + where(ALIKE_IN_BRIEF);
+  }
+
+  /** The whole verdict, without a full stop. */
+  public String full() {
+    return trial.map(words::full).orElse("no balance") + where(ALIKE);
+  }
+
+  private String where(Set<Kind> sayable) {
+    if (worst.isEmpty()) {
+      return "";
+    }
+    if (alike && trial.isPresent() && sayable.contains(trial.get().verdict().kind())) {
+      return " in every condition";
+    }
+    String name = PlainText.quoted(worst.get().condition());
+    return worst.get().does() ? ", worst off in " + name : " in " + name;
+  }
+
+  /** What would have to change for a pump that does not do it: a sentence. */
+  public String change() {
+    return trial
+        .map(words::change)
+        .orElse("Nothing can flow then: \"rillwright solve --condition\" tells why.");
+  }
+}

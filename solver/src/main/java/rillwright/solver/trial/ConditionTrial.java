@@ -1,0 +1,37 @@
+package rillwright.solver.trial;
+
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * A pump tried in a condition of the site.
+ *
+ * @param condition its name
+ * @param demand what the wishes ask of the pump then
+ * @param trial what comes of it; empty if there is no balance
+ */
+public record ConditionTrial(String condition, Demand demand, Optional<PumpTrial> trial) {
+  /**
+   * Those without a balance first, then those that do not do it, then by the share of its wish that
+   * the worst fall gets, the smallest first and more than it counting as all of it, then by the
+   * kind of verdict, then by what the worst fall gets.
+   */
+  static final Comparator<ConditionTrial> WORST_FIRST =
+      Comparator.comparing((ConditionTrial tried) -> tried.trial.isPresent())
+          .thenComparing(ConditionTrial::does)
+          .thenComparingDouble(tried -> Math.min(1, tried.worstShare()))
+          .thenComparing(
+              tried -> tried.trial.map(trial -> trial.verdict().kind()),
+              Comparator.comparingInt(kind -> -kind.map(Enum::ordinal).orElse(0)))
+          .thenComparingDouble(ConditionTrial::worstShare);
+
+  /** Whether it gives the falls their wishes then. */
+  public boolean does() {
+    return trial.isPresent() && trial.get().verdict().does();
+  }
+
+  /** The share of its wish that the worst fall gets with the valves as they stand; 0 if none. */
+  public double worstShare() {
+    return trial.map(tried -> tried.verdict().worstShare()).orElse(0.0);
+  }
+}
