@@ -26,6 +26,10 @@ public final class QuickStart {
   /** What a shell reports of a program that was interrupted: 128 and the signal's number. */
   private static final int INTERRUPTED = 130;
 
+  /** What a run of half a second does without: the second compiler, a concurrent collector. */
+  private static final List<String> SHORT_RUN =
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData");
+
   private static final String ARCHIVE_OPTION = "-XX:SharedArchiveFile=";
 
   private QuickStart() {}
@@ -85,7 +89,7 @@ public final class QuickStart {
     command.add("-Xshare:auto");
     command.add("-Xlog:disable");
     if (arguments.length == 0 || !LONG_COMMANDS.contains(arguments[0])) {
-      command.add("-XX:TieredStopAtLevel=1");
+      command.addAll(SHORT_RUN);
     }
     command.add("-jar");
     command.add(jar);

@@ -37,6 +37,8 @@ class QuickStartTest {
             "-Xshare:auto",
             "-Xlog:disable",
             "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
+            "-XX:-UsePerfData",
             "-jar",
             jar,
             "solve",
