@@ -60,7 +60,7 @@ record Offers(List<PumpOffer> pumps, Optional<String> currency, List<String> oth
   }
 
   /** The currency of a project: a file has one. */
-  private static Optional<String> currencyOf(Running running, Prices prices) {
+  static Optional<String> currencyOf(Running running, Prices prices) {
     return running
         .price()
         .or(() -> prices.pipe().values().stream().findFirst())

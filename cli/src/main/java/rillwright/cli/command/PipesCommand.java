@@ -16,16 +16,21 @@ import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.Effort;
+import rillwright.cli.report.GravityAnswer;
 import rillwright.cli.report.PipesAnswer;
+import rillwright.cli.report.json.GravityJson;
 import rillwright.cli.report.json.PipesJson;
+import rillwright.cli.report.picture.GravityPicture;
 import rillwright.cli.report.picture.SizesPicture;
 import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.choice.GravityText;
 import rillwright.cli.report.text.choice.PipesText;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.study.duty.DutyFinder;
+import rillwright.solver.study.pipechoice.GravityChooser;
 import rillwright.solver.study.pipechoice.PipeChoice;
 import rillwright.solver.study.pipechoice.PipeChooser;
 import rillwright.solver.trial.PumpOffer;
@@ -42,7 +47,7 @@ import rillwright.solver.trial.RunningTerms;
           + " each",
       "size gets its own cheapest pump of the data sheets there: the joint decision, and the only"
           + " one",
-      "in which a dearer pipe can pay for itself."
+      "in which a dearer pipe can pay for itself. Where nothing is pumped the sizes are tried alone."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -95,21 +100,52 @@ public final class PipesCommand implements Callable<Integer> {
   public Integer call() {
     Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
-    PumpPlace place = PumpArguments.placeIn(read, pumpLine, "--pump");
     Wished.require(read);
-    OtherPumps.requireChosen(read, place);
-    PipesAnswer answer = answer(read, place);
-    picture.ifPresent(file -> file.write(SizesPicture.of(answer)));
-    String report =
-        format == Format.JSON ? PipesJson.of(answer) : PipesText.of(answer, Ink.ofTerminal());
+    String report = pumps(read) ? pumped(read, picture) : ofItself(read, picture);
     spec.commandLine().getOut().print(report);
     spec.commandLine().getOut().flush();
     return ExitStatus.DONE;
   }
 
+  /** Whether a pump has to do with it: one that there is, or one that is asked for. */
+  private boolean pumps(Project read) {
+    return folder.isPresent()
+        || pumpLine.isPresent()
+        || !PumpPlace.listChosen(read.network()).isEmpty()
+        || !PumpPlace.listPlanned(read.network()).isEmpty();
+  }
+
+  private String pumped(Project read, Optional<PictureFile> picture) {
+    PumpPlace place = PumpArguments.placeIn(read, pumpLine, "--pump", sizes.lines());
+    OtherPumps.requireChosen(read, place);
+    PipesAnswer answer = answer(read, place);
+    picture.ifPresent(file -> file.write(SizesPicture.of(answer)));
+    return format == Format.JSON ? PipesJson.of(answer) : PipesText.of(answer, Ink.ofTerminal());
+  }
+
+  private String ofItself(Project read, Optional<PictureFile> picture) {
+    StudyConditions judged = StudyConditions.of(conditions, read, project.file(), Optional.empty());
+    SizeArguments.Tried tried = sizes.read(read, project.file(), project.changes(), judged::states);
+    GravityAnswer answer =
+        new GravityAnswer(
+            read.title(),
+            Shown.of(read),
+            project.changes(),
+            cost.terms(read.running()).years(),
+            Offers.currencyOf(read.running(), read.prices()),
+            GravityChooser.choose(tried.options()),
+            tried.unpriced(),
+            judged.told());
+    picture.ifPresent(file -> file.write(GravityPicture.of(answer)));
+    return format == Format.JSON
+        ? GravityJson.of(answer)
+        : GravityText.of(answer, Ink.ofTerminal());
+  }
+
   private PipesAnswer answer(Project read, PumpPlace place) {
     RunningTerms terms = cost.terms(read.running());
-    StudyConditions judged = StudyConditions.of(conditions, read, project.file(), place);
+    StudyConditions judged =
+        StudyConditions.of(conditions, read, project.file(), Optional.of(place));
     SizeArguments.Tried tried = sizes.read(read, project.file(), project.changes(), judged::states);
     List<Fault> faults = new ArrayList<>();
     List<PumpSetup> setups = new ArrayList<>();

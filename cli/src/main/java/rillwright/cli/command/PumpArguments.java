@@ -24,15 +24,17 @@ final class PumpArguments {
    * @throws InvalidInput if there is none, or several and none is named
    */
   PumpPlace placeIn(Project project) {
-    return placeIn(project, line, "--line");
+    return placeIn(project, line, "--line", List.of());
   }
 
   /**
    * The same for a line that another option names.
    *
    * @param option its name, for messages
+   * @param about lines that the command is about: of several pumps the only one in them is meant
    */
-  static PumpPlace placeIn(Project project, Optional<String> line, String option) {
+  static PumpPlace placeIn(
+      Project project, Optional<String> line, String option, List<String> about) {
     List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
     List<PumpPlace> chosen = PumpPlace.listChosen(project.network());
     if (line.isPresent()) {
@@ -41,6 +43,11 @@ final class PumpArguments {
     List<PumpPlace> candidates = planned.isEmpty() ? chosen : planned;
     if (candidates.isEmpty()) {
       throw wrong(project, "no line has a pump; write one, for example \"- pump: to be chosen\"");
+    }
+    List<PumpPlace> near =
+        candidates.stream().filter(place -> about.contains(place.line().value())).toList();
+    if (near.size() == 1) {
+      return near.get(0);
     }
     if (candidates.size() > 1) {
       throw wrong(

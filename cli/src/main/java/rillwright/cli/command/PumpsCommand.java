@@ -101,7 +101,8 @@ public final class PumpsCommand implements Callable<Integer> {
   private PumpsAnswer answer(
       Project read, PumpPlace place, RunningTerms terms, SheetFolder sheets, Offers offers) {
     Network network = read.network();
-    StudyConditions judged = StudyConditions.of(conditions, read, project.file(), place);
+    StudyConditions judged =
+        StudyConditions.of(conditions, read, project.file(), Optional.of(place));
     List<SiteState> states = judged.states(read);
     long start = System.nanoTime();
     PumpChoice choice =

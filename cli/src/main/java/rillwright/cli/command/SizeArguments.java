@@ -50,6 +50,11 @@ final class SizeArguments {
   @Option(names = "--each", description = "Lets each line take a size of its own.")
   private boolean each;
 
+  /** Names of the lines, as written. */
+  List<String> lines() {
+    return lines;
+  }
+
   /** What is tried: the options, and what of their material has no price. */
   record Tried(List<PipeOption> options, List<String> unpriced) {}
 

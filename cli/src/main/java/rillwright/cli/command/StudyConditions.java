@@ -23,10 +23,10 @@ import rillwright.solver.trial.SiteState;
 final class StudyConditions {
   private final Optional<ProjectConditions> conditions;
   private final ProjectMapping mapping;
-  private final PumpPlace place;
+  private final Optional<PumpPlace> place;
 
   private StudyConditions(
-      Optional<ProjectConditions> conditions, ProjectMapping mapping, PumpPlace place) {
+      Optional<ProjectConditions> conditions, ProjectMapping mapping, Optional<PumpPlace> place) {
     this.conditions = conditions;
     this.mapping = mapping;
     this.place = place;
@@ -36,10 +36,11 @@ final class StudyConditions {
    * The conditions of a project that are asked for.
    *
    * @param file of the project
-   * @param place of the pump that the study is about
+   * @param place of the pump that the study is about; empty if there is no pump
    * @throws InvalidInput if a condition is wrong or not there
    */
-  static StudyConditions of(ConditionArguments asked, Project project, Path file, PumpPlace place) {
+  static StudyConditions of(
+      ConditionArguments asked, Project project, Path file, Optional<PumpPlace> place) {
     ProjectMapping mapping = ProjectReader.mappingBeside(file);
     Optional<ProjectConditions> conditions =
         asked.areAsked()
@@ -65,6 +66,13 @@ final class StudyConditions {
   }
 
   private void requireFit(InCondition state) {
+    Wished.require(state.project());
+    if (place.isPresent()) {
+      requirePump(state, place.get());
+    }
+  }
+
+  private static void requirePump(InCondition state, PumpPlace place) {
     Project project = state.project();
     Network network = project.network();
     if (!PumpPlace.listPlanned(network).contains(place)
@@ -77,7 +85,6 @@ final class StudyConditions {
               + PlainText.quoted(place.line().value())
               + ", which is to be chosen; leave that pump in its place");
     }
-    Wished.require(project);
     OtherPumps.requireChosen(project, place);
   }
 

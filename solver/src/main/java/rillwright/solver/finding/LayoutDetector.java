@@ -7,14 +7,16 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
-import rillwright.solver.network.Pump;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
 /** What is laid out so that it is more likely a slip in the file than meant. */
 final class LayoutDetector implements Detector {
 
-  /** A fall whose crest does not stand above the water that it falls into. */
+  /**
+   * A fall whose crest does not stand above the water that it falls into. Water that nothing pumps
+   * comes from above and does not go back there, unless the file says so.
+   */
   record CrestNotAboveWater(String at, double belowM) implements Finding {
     @Override
     public String code() {
@@ -49,13 +51,12 @@ final class LayoutDetector implements Detector {
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
-    boolean pumped =
-        state.network().lines().stream()
-            .anyMatch(line -> line.parts().stream().anyMatch(Pump.class::isInstance));
+    boolean pumped = state.network().isPumped();
     for (PointState point : state.points()) {
       if (point.point() instanceof Fall fall) {
         OptionalDouble water = waterBelow(state.network(), fall);
-        if (water.isPresent() && fall.crestM() <= water.getAsDouble()) {
+        boolean comesBack = pumped || fall.returnsTo().isPresent();
+        if (comesBack && water.isPresent() && fall.crestM() <= water.getAsDouble()) {
           findings.add(
               new CrestNotAboveWater(fall.name().value(), water.getAsDouble() - fall.crestM()));
         }

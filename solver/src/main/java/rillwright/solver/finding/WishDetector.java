@@ -14,8 +14,10 @@ final class WishDetector implements Detector {
    * A fall that gets less than its wish.
    *
    * @param runsShort whether nothing is shut or starved, so that more pump or pipe would help
+   * @param pumped whether there is a pump
    */
-  record UnderWish(String at, double flowM3PerS, double wantM3PerS, boolean runsShort)
+  record UnderWish(
+      String at, double flowM3PerS, double wantM3PerS, boolean runsShort, boolean pumped)
       implements Finding {
     @Override
     public String code() {
@@ -41,13 +43,21 @@ final class WishDetector implements Detector {
                   + wording.writtenFlow(wantM3PerS)
                   + " wished.";
       return runsShort
-          ? what + " A larger pipe, fewer losses or a stronger pump would help."
+          ? what
+              + " A larger pipe, fewer losses or "
+              + (pumped ? "a stronger pump" : "more difference in level")
+              + " would help."
           : what;
     }
   }
 
-  /** A fall that gets much more than its wish. */
-  record OverWish(String at, double flowM3PerS, double wantM3PerS) implements Finding {
+  /**
+   * A fall that gets much more than its wish.
+   *
+   * @param pumped whether that costs watts
+   */
+  record OverWish(String at, double flowM3PerS, double wantM3PerS, boolean pumped)
+      implements Finding {
     @Override
     public String code() {
       return "over-wish";
@@ -63,8 +73,10 @@ final class WishDetector implements Detector {
           + wording.share(flowM3PerS / wantM3PerS - 1)
           + " more than the "
           + wording.writtenFlow(wantM3PerS)
-          + " wished. Close its valve a little, or look at a smaller or slower pump: what is too much"
-          + " costs watts all year.";
+          + " wished. Close its valve a little"
+          + (pumped
+              ? ", or look at a smaller or slower pump: what is too much costs watts all year."
+              : ".");
     }
   }
 
@@ -89,9 +101,10 @@ final class WishDetector implements Detector {
       double want = point.point().wantM3PerS().orElse(0);
       double flow = point.outflowM3PerS();
       if (point.isUnderWish()) {
-        findings.add(new UnderWish(name, flow, want, flow > 0 && isFree(state)));
+        findings.add(
+            new UnderWish(name, flow, want, flow > 0 && isFree(state), state.network().isPumped()));
       } else if (want > 0 && flow > (1 + TOO_MUCH_SHARE) * want) {
-        findings.add(new OverWish(name, flow, want));
+        findings.add(new OverWish(name, flow, want, state.network().isPumped()));
       } else if (want == 0 && flow == 0 && point.point().spill().isPresent()) {
         findings.add(new Dry(name));
       }

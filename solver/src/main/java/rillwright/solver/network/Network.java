@@ -92,6 +92,12 @@ public final class Network {
     return line;
   }
 
+  /** Whether any line has a pump that is chosen. */
+  public boolean isPumped() {
+    return lines.values().stream()
+        .anyMatch(line -> line.parts().stream().anyMatch(Pump.class::isInstance));
+  }
+
   /** What a line's parts find around them. */
   public Setting settingOf(Line line) {
     Point start = point(line.from());

@@ -16,9 +16,6 @@ import rillwright.solver.pumping.Wishes;
  * What the wishes of a network ask of the pump at a place; found once for all pumps tried there.
  */
 public final class Demand {
-  /** A fall that gets this share of its wish is just short of it. */
-  public static final double JUST_SHORT_SHARE = 0.95;
-
   private final Wishes wishes;
   private final Optional<HeadNeeded> asTheyStand;
   private final Optional<Governed> throttled;
@@ -31,7 +28,7 @@ public final class Demand {
     this.asTheyStand = whole.asTheyStand();
     this.throttled = whole.throttled();
     this.throttledJustShort =
-        new WishedHead(network, place, wishes.times(JUST_SHORT_SHARE)).throttled();
+        new WishedHead(network, place, wishes.times(Verdict.JUST_SHORT_SHARE)).throttled();
     for (PointName fall : wishes.flowM3PerS().keySet()) {
       lifts.put(fall, lift(network, place, fall));
     }

@@ -13,12 +13,6 @@ import rillwright.solver.trial.Verdict.Kind;
 
 /** Finds the {@link Verdict} on a pump in a network. */
 final class Judge {
-  /** More than this share of a wish is so much that it should be throttled. */
-  private static final double TOO_MUCH_SHARE = 1.25;
-
-  /** Less than this share below a wish is nothing that anyone sees. */
-  private static final double ENOUGH_SHARE = 0.999;
-
   /** Share of a head by which rounding may make it look too small. */
   private static final double ROUNDING = 1e-9;
 
@@ -35,11 +29,11 @@ final class Judge {
     PointName worst = wishes.worstIn(state);
     double least = wishes.shareAt(worst, state);
     boolean starves = state.points().stream().anyMatch(PointState::isStarved);
-    boolean asItStands = wishes.greatestShareIn(state) <= TOO_MUCH_SHARE && !starves;
+    boolean asItStands = wishes.greatestShareIn(state) <= Verdict.TOO_MUCH_SHARE && !starves;
     Kind kind;
-    if (asItStands && least >= ENOUGH_SHARE) {
+    if (asItStands && least >= Verdict.ENOUGH_SHARE) {
       kind = Kind.DOES;
-    } else if (asItStands && least >= Demand.JUST_SHORT_SHARE) {
+    } else if (asItStands && least >= Verdict.JUST_SHORT_SHARE) {
       kind = Kind.JUST_SHORT;
     } else if (reaches(set, demand.throttled())) {
       kind = Kind.THROTTLED;
@@ -62,7 +56,7 @@ final class Judge {
 
   private boolean cannotLift(PumpSet set, PointName worst, double least) {
     OptionalDouble lift = demand.liftM(worst);
-    return least <= 1 - ENOUGH_SHARE
+    return least <= 1 - Verdict.ENOUGH_SHARE
         && lift.isPresent()
         && set.headAt(0) <= lift.getAsDouble() + ROUNDING * Math.abs(lift.getAsDouble());
   }

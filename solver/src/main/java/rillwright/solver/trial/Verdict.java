@@ -22,6 +22,14 @@ public record Verdict(
     boolean starves,
     Optional<RunningPoint> throttled,
     OptionalDouble missingHeadM) {
+  /** More than this share of a wish is so much that it should be throttled. */
+  public static final double TOO_MUCH_SHARE = 1.25;
+
+  /** Less than this share below a wish is nothing that anyone sees. */
+  public static final double ENOUGH_SHARE = 0.999;
+
+  /** A fall that gets this share of its wish is just short of it. */
+  public static final double JUST_SHORT_SHARE = 0.95;
 
   /** A verdict in short, the best first. */
   public enum Kind {

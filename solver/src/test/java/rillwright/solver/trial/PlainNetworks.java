@@ -58,6 +58,15 @@ public final class PlainNetworks {
         List.of(line("supply", "pond", "top", new PlannedPump(), quadratic(c))));
   }
 
+  /** The same without a pump, its outlet 2 m below the pond. */
+  public static Network downhill(double c) {
+    return new Network(
+        Water.at(20),
+        0,
+        List.of(basin(), outlet("top", -2, OptionalDouble.of(0.002))),
+        List.of(line("supply", "pond", "top", quadratic(c))));
+  }
+
   /** The same with a pipe beside it that no line joins to open water: there is no balance. */
   public static Network withoutBalance() {
     return new Network(

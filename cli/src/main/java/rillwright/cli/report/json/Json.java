@@ -88,6 +88,11 @@ public final class Json {
     }
   }
 
+  /** A member that is null. */
+  public void nothing(String name) {
+    generator.writeNullProperty(name);
+  }
+
   /** A member that is true or false. */
   public void truth(String name, boolean value) {
     generator.writeBooleanProperty(name, value);

@@ -3,8 +3,6 @@ package rillwright.cli.report.json;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.PipesAnswer;
-import rillwright.solver.network.LineName;
-import rillwright.solver.study.pipechoice.LineFigures;
 import rillwright.solver.study.pipechoice.Payback;
 import rillwright.solver.study.pipechoice.PipeChoice;
 import rillwright.solver.study.pipechoice.RatedPipe;
@@ -14,12 +12,14 @@ public final class PipesJson {
   private final Json json;
   private final PipesAnswer answer;
   private final TrialFields trials;
+  private final SizesFields sizes;
   private final Optional<RatedPipe> cheapestPipe;
 
   private PipesJson(Json json, PipesAnswer answer) {
     this.json = json;
     this.answer = answer;
     this.trials = new TrialFields(json, answer.duty().units());
+    this.sizes = new SizesFields(json);
     this.cheapestPipe = answer.choice().cheapestPipe();
   }
 
@@ -36,8 +36,8 @@ public final class PipesJson {
     json.number("years", answer.terms().years());
     json.wordsOrNull("currency", answer.currency());
     json.array("choices", () -> choice.ranked().forEach(rated -> json.object(() -> of(rated))));
-    json.objectOrNull("leastCost", choice.leastCost(), this::sizes);
-    json.objectOrNull("runnerUp", choice.runnerUp(), this::sizes);
+    json.objectOrNull("leastCost", choice.leastCost(), sizes::names);
+    json.objectOrNull("runnerUp", choice.runnerUp(), sizes::names);
     json.array(
         "nextSizesUp",
         () -> choice.leastCost().ifPresent(least -> choice.nextSizesUp(least).forEach(this::next)));
@@ -51,7 +51,7 @@ public final class PipesJson {
     RatedPipe least = answer.choice().leastCost().orElseThrow();
     json.object(
         () -> {
-          json.object("sizes", () -> sizes(larger));
+          json.object("sizes", () -> sizes.names(larger));
           json.number(
               "moreFlowM3PerS",
               larger.pump().trial().operating().flowM3PerS()
@@ -74,34 +74,15 @@ public final class PipesJson {
     json.truth("samePump", payback.kind() == Payback.Kind.SAME_PUMP);
   }
 
-  private void sizes(RatedPipe rated) {
-    rated.option().sizes().forEach((line, size) -> json.words(line.value(), size.name()));
-  }
-
   private void of(RatedPipe rated) {
-    json.object("sizes", () -> sizes(rated));
+    json.object("sizes", () -> sizes.names(rated));
     trials.write(rated.pump(), rated.demand(), rated.costOverYears());
     json.number("materialCost", rated.option().materialCost());
-    json.object(
-        "lines",
-        () -> {
-          for (LineName line : rated.option().sizes().keySet()) {
-            json.object(line.value(), () -> figures(rated, line));
-          }
-        });
-    json.number("holdUpM3", rated.holdUpM3());
+    sizes.lines(rated);
     if (cheapestPipe.isPresent() && !cheapestPipe.get().equals(rated)) {
       payback(cheapestPipe.get(), rated);
     } else {
-      json.number("paybackYears", OptionalDouble.empty());
-      json.truth("samePump", false);
+      sizes.noPayback();
     }
-  }
-
-  private void figures(RatedPipe rated, LineName line) {
-    LineFigures figures = rated.figures(line);
-    json.number("velocityMPerS", figures.velocityMPerS());
-    json.number("frictionMPerM", figures.frictionMPerM());
-    json.number("holdUpM3", figures.holdUpM3());
   }
 }

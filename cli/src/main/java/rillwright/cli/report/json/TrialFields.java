@@ -9,6 +9,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.PointState;
+import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.ConditionTrial;
 import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.PumpSetup;
@@ -35,7 +36,7 @@ final class TrialFields {
     PumpTrial trial = rated.trial();
     setup(trial.setup());
     json.truth("does", rated.does());
-    json.object("fallsM3PerS", () -> falls(trial));
+    json.object("fallsM3PerS", () -> falls(json, trial.state()));
     json.object("operating", () -> point(trial.operating()));
     json.objectOrNull("throttled", trial.verdict().throttled(), this::point);
     json.number("shareOfRange", trial.shareOfRange());
@@ -44,7 +45,8 @@ final class TrialFields {
     json.number("price", trial.setup().price());
     json.number("costOverYears", costOverYears);
     json.words("verdict", new JudgedWords(units, demand, rated).full());
-    json.array("findings", () -> trial.findings().forEach(this::finding));
+    json.array(
+        "findings", () -> trial.findings().forEach(finding -> finding(json, finding, units)));
     rated.worst().ifPresent(worst -> conditions(rated, worst));
   }
 
@@ -62,7 +64,7 @@ final class TrialFields {
   private void condition(ConditionTrial tried) {
     VerdictWords words = new VerdictWords(units, tried.demand());
     json.truth("does", tried.does());
-    json.object("fallsM3PerS", () -> tried.trial().ifPresent(this::falls));
+    json.object("fallsM3PerS", () -> tried.trial().ifPresent(trial -> falls(json, trial.state())));
     json.words("verdict", tried.trial().map(words::full).orElse("no balance"));
   }
 
@@ -73,8 +75,9 @@ final class TrialFields {
     json.number("speed", setup.speed());
   }
 
-  private void falls(PumpTrial trial) {
-    for (PointState state : trial.state().points()) {
+  /** What each fall and each point with a wish gets. */
+  static void falls(Json json, SteadyState balanced) {
+    for (PointState state : balanced.points()) {
       Point point = state.point();
       if (point.spill().isPresent() || point.wantM3PerS().isPresent()) {
         json.number(point.name().value(), state.outflowM3PerS());
@@ -89,7 +92,8 @@ final class TrialFields {
     json.number("efficiency", point.efficiency());
   }
 
-  private void finding(Finding finding) {
+  /** One finding, an element of an array. */
+  static void finding(Json json, Finding finding, ShownUnits units) {
     json.object(
         () -> {
           json.words("code", finding.code());

@@ -17,14 +17,18 @@ public record PipeChoice(List<RatedPipe> ranked, List<String> leftOut, int trial
     leftOut = List.copyOf(leftOut);
   }
 
+  private RankedPipes<RatedPipe> ranking() {
+    return new RankedPipes<>(ranked);
+  }
+
   /** The choice with the least cost over the years that meets every wish; empty if none does. */
   public Optional<RatedPipe> leastCost() {
-    return ranked.stream().filter(RatedPipe::does).findFirst();
+    return ranking().leastCost();
   }
 
   /** The one after it. */
   public Optional<RatedPipe> runnerUp() {
-    return ranked.stream().filter(RatedPipe::does).skip(1).findFirst();
+    return ranking().runnerUp();
   }
 
   /** Of those that meet every wish, the one whose pipe costs least; empty if that is not known. */
@@ -36,12 +40,6 @@ public record PipeChoice(List<RatedPipe> ranked, List<String> leftOut, int trial
 
   /** The next sizes up: larger, and none tried lies between; one for each line that is free. */
   public List<RatedPipe> nextSizesUp(RatedPipe from) {
-    List<RatedPipe> larger =
-        ranked.stream().filter(rated -> rated.option().isLargerThan(from.option())).toList();
-    return larger.stream()
-        .filter(
-            rated ->
-                larger.stream().noneMatch(other -> rated.option().isLargerThan(other.option())))
-        .toList();
+    return ranking().nextSizesUp(from);
   }
 }

@@ -36,6 +36,11 @@ public record PipeOption(
    */
   public record Size(String name, double boreM) {}
 
+  /** Inside diameters of all lines together, m. */
+  double sumOfBoresM() {
+    return sizes.values().stream().mapToDouble(Size::boreM).sum();
+  }
+
   /** Whether no line is smaller than in another option and one is larger. */
   boolean isLargerThan(PipeOption other) {
     boolean anyLarger = false;

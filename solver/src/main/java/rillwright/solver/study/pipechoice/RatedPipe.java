@@ -2,7 +2,7 @@ package rillwright.solver.study.pipechoice;
 
 import java.util.Comparator;
 import java.util.OptionalDouble;
-import rillwright.solver.network.LineName;
+import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.RatedTrial;
 
@@ -15,7 +15,8 @@ import rillwright.solver.trial.RatedTrial;
  * @param costOverYears pipe, pump and electricity; empty if something of it is not known
  */
 public record RatedPipe(
-    PipeOption option, Demand demand, RatedTrial pump, OptionalDouble costOverYears) {
+    PipeOption option, Demand demand, RatedTrial pump, OptionalDouble costOverYears)
+    implements SizedPipe {
   /** Costs that differ by less than a cent do not differ. */
   private static final double CENTS = 100;
 
@@ -24,18 +25,20 @@ public record RatedPipe(
       Comparator.comparing((RatedPipe rated) -> !rated.does())
           .thenComparingDouble(
               rated -> rated.does() ? Math.rint(CENTS * known(rated.costOverYears)) : 0)
-          .thenComparingDouble(rated -> rated.does() ? rated.sumOfBoresM() : 0)
+          .thenComparingDouble(rated -> rated.does() ? rated.option.sumOfBoresM() : 0)
           .thenComparing(rated -> rated.pump, RatedTrial.BEST_FIRST);
 
   private static double known(OptionalDouble value) {
     return value.orElse(Double.POSITIVE_INFINITY);
   }
 
-  private double sumOfBoresM() {
-    return option.sizes().values().stream().mapToDouble(PipeOption.Size::boreM).sum();
+  @Override
+  public SteadyState state() {
+    return pump.trial().state();
   }
 
   /** Whether it gives the falls their wishes. */
+  @Override
   public boolean does() {
     return pump.does();
   }
@@ -48,19 +51,5 @@ public record RatedPipe(
   /** Whether two run one and the same pump at one speed. */
   public boolean hasThePumpOf(RatedPipe other) {
     return pump.trial().setup().equals(other.pump.trial().setup());
-  }
-
-  /** What the size of a line means for the water in it. */
-  public LineFigures figures(LineName line) {
-    return LineFigures.of(pump.trial().state().line(line));
-  }
-
-  /** Water in the runs of all lines that were varied, m³. */
-  public double holdUpM3() {
-    double sum = 0;
-    for (LineName line : option.sizes().keySet()) {
-      sum += figures(line).holdUpM3();
-    }
-    return sum;
   }
 }

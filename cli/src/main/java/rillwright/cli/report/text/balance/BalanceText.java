@@ -56,8 +56,10 @@ public final class BalanceText {
     }
     page.marked(
         "- ",
-        "Electricity and water: switch the pump off and unplug it before hands go into water. Do"
-            + " not shut every way while it runs.");
+        settings.state().network().isPumped()
+            ? "Electricity and water: switch the pump off and unplug it before hands go into water."
+                + " Do not shut every way while it runs."
+            : "Water held uphill: keep its overflow free.");
   }
 
   private TextTable valves() {
@@ -164,7 +166,9 @@ public final class BalanceText {
             .map(set -> "\"" + set.place().line().value() + "\"")
             .collect(Collectors.joining(", then "));
     page.paragraph(
-        "Open all of these valves wide, start the pump, then set "
+        "Open all of these valves wide, "
+            + (settings.state().network().isPumped() ? "start the pump" : "let the water run")
+            + ", then set "
             + lines
             + ". Handles are rarely true to a few degrees: time a bucket at each fall and correct."
             + " What one valve holds back goes to the other falls, so go round twice; then mark the"

@@ -1,6 +1,5 @@
 package rillwright.cli.report.text.choice;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +12,6 @@ import rillwright.cli.report.text.TextTable.Cell;
 import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.text.conditions.ChangesText;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.solver.trial.ConditionTrial;
 import rillwright.solver.trial.RatedTrial;
 
 /** What the worst fall gets of its wish with each choice in each condition. */
@@ -26,7 +24,14 @@ final class ConditionTables {
   private final JudgingConditions judging;
   private final ShownUnits units;
   private final Page page;
-  private final Map<String, RatedTrial> rows = new LinkedHashMap<>();
+  private final Map<String, List<Gets>> rows = new LinkedHashMap<>();
+
+  /**
+   * What the worst fall gets in a condition.
+   *
+   * @param balanced whether there is a balance
+   */
+  record Gets(boolean balanced, double share, boolean does) {}
 
   ConditionTables(JudgingConditions judging, ShownUnits units, Page page) {
     this.judging = judging;
@@ -35,7 +40,16 @@ final class ConditionTables {
   }
 
   void row(String name, RatedTrial rated) {
-    rows.put(name, rated);
+    row(
+        name,
+        rated.conditions().stream()
+            .map(it -> new Gets(it.trial().isPresent(), it.worstShare(), it.does()))
+            .toList());
+  }
+
+  /** A row with a cell for each condition, in their order. */
+  void row(String name, List<Gets> gets) {
+    rows.put(name, gets);
   }
 
   void print() {
@@ -70,16 +84,13 @@ final class ConditionTables {
         .subList(first, end)
         .forEach(condition -> table.column(condition.name(), Side.RIGHT));
     rows.forEach(
-        (name, rated) -> {
-          List<Cell> cells = new ArrayList<>();
-          rated.conditions().subList(first, end).forEach(tried -> cells.add(cell(tried)));
-          table.row(name, cells);
-        });
+        (name, gets) ->
+            table.row(name, gets.subList(first, end).stream().map(this::cell).toList()));
     return table;
   }
 
-  private Cell cell(ConditionTrial tried) {
-    String share = tried.trial().isPresent() ? units.share(tried.worstShare()) : "no balance";
+  private Cell cell(Gets tried) {
+    String share = tried.balanced() ? units.share(tried.share()) : "no balance";
     return new Cell(tried.does() ? share : "! " + share, tried.does() ? Tone.GOOD : Tone.WARNING);
   }
 

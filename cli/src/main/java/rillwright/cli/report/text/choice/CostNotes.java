@@ -12,6 +12,10 @@ import rillwright.solver.trial.RunningTerms;
 
 /** What a ranking by cost stands on, and what it had to leave out. */
 final class CostNotes {
+  /** Where no larger size than the best was tried. */
+  static final String LARGEST =
+      "It is the largest size tried; name a larger one to see what that would buy.";
+
   private final Page page;
   private final ShownUnits units;
   private final Optional<String> currency;
@@ -62,6 +66,35 @@ final class CostNotes {
     for (String model : unbalanced) {
       page.marked("! ", "Not tried: with " + PlainText.quoted(model) + " there is no balance.");
     }
+  }
+
+  /**
+   * What the price of a pipe counts, or how to give one.
+   *
+   * @param more to say of it where all have a price
+   */
+  void pipe(List<String> unpriced, String more) {
+    if (unpriced.isEmpty()) {
+      page.paragraph(
+          "\"Per "
+              + units.frictionLength()
+              + "\" is the head lost to friction. \"Pipe\" is the pipe of these lines, with the"
+              + " fittings that have a price; the trench is left out, as it is dug for any size."
+              + more);
+    } else {
+      page.paragraph(
+          "No price is given for "
+              + String.join(", ", unpriced)
+              + ", so cost is told without pipe or not at all; write for example \"prices: {pipe: {"
+              + unpriced.get(0)
+              + ": 4.20 USD/ft}}\".");
+    }
+  }
+
+  static void trench(Page page) {
+    page.paragraph(
+        "Have buried services located before digging, and shore a deep trench; local codes"
+            + " decide.");
   }
 
   void wiring() {

@@ -7,6 +7,7 @@ import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.Wishes;
+import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.PumpTrial;
 
 /** What the wished falls get: a column for each of two, or one for the worst of more. */
@@ -34,17 +35,17 @@ final class FallCells {
   }
 
   List<Cell> cells(PumpTrial trial) {
-    return each()
-        ? wishes.flowM3PerS().keySet().stream().map(fall -> Cell.of(gets(fall, trial))).toList()
-        : List.of(
-            Cell.of(
-                trial.verdict().worst().value() + " " + units.share(trial.verdict().worstShare())));
+    return cells(trial.state(), trial.verdict().worst(), trial.verdict().worstShare());
   }
 
-  private String gets(PointName fall, PumpTrial trial) {
-    double flow = trial.state().point(fall).outflowM3PerS();
-    return flow == 0
-        ? "dry"
-        : units.flow(flow) + " " + units.share(wishes.shareAt(fall, trial.state()));
+  List<Cell> cells(SteadyState state, PointName worst, double worstShare) {
+    return each()
+        ? wishes.flowM3PerS().keySet().stream().map(fall -> Cell.of(gets(fall, state))).toList()
+        : List.of(Cell.of(worst.value() + " " + units.share(worstShare)));
+  }
+
+  private String gets(PointName fall, SteadyState state) {
+    double flow = state.point(fall).outflowM3PerS();
+    return flow == 0 ? "dry" : units.flow(flow) + " " + units.share(wishes.shareAt(fall, state));
   }
 }

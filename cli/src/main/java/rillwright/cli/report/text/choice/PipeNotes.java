@@ -60,7 +60,8 @@ final class PipeNotes {
     samePump();
     CostNotes notes = new CostNotes(page, units, answer.currency());
     notes.electricity(answer.terms());
-    material();
+    notes.pipe(
+        answer.unpriced(), " \"Paid back\" is against the cheapest pipe that meets every wish.");
     boolean anyUnpriced =
         answer.choice().ranked().stream()
             .anyMatch(rated -> rated.does() && rated.pump().trial().setup().price().isEmpty());
@@ -69,9 +70,7 @@ final class PipeNotes {
     }
     notes.otherCurrencies(answer.otherCurrencies());
     notes.notTried(answer.faults(), answer.choice().leftOut());
-    page.paragraph(
-        "Have buried services located before digging, and shore a deep trench; local codes"
-            + " decide.");
+    CostNotes.trench(page);
     notes.effort(answer.effort());
   }
 
@@ -103,7 +102,7 @@ final class PipeNotes {
   private void nextSizes(RatedPipe least) {
     List<RatedPipe> larger = answer.choice().nextSizesUp(least);
     if (larger.isEmpty()) {
-      page.paragraph("It is the largest size tried; name a larger one to see what that would buy.");
+      page.paragraph(CostNotes.LARGEST);
     }
     for (RatedPipe next : larger) {
       page.paragraph(
@@ -170,24 +169,6 @@ final class PipeNotes {
               + " their watts differ, it is by how far above the wish they run, which a valve"
               + " settles with any size. To see what a larger pipe saves, choose the pump anew for"
               + " each size: --from FOLDER.");
-    }
-  }
-
-  private void material() {
-    if (answer.unpriced().isEmpty()) {
-      page.paragraph(
-          "\"Per "
-              + units.frictionLength()
-              + "\" is the head lost to friction. \"Pipe\" is the pipe of these lines, with the"
-              + " fittings that have a price; the trench is left out, as it is dug for any size."
-              + " \"Paid back\" is against the cheapest pipe that meets every wish.");
-    } else {
-      page.paragraph(
-          "No price is given for "
-              + String.join(", ", answer.unpriced())
-              + ", so cost is told without pipe or not at all; write for example \"prices: {pipe: {"
-              + answer.unpriced().get(0)
-              + ": 4.20 USD/ft}}\".");
     }
   }
 }

@@ -31,6 +31,7 @@ public final class PipesText {
   private final FallCells falls;
   private final MoneyWords money;
   private final PaybackWords paybacks;
+  private final WaterCells water;
   private final Page page;
   private final List<RatedPipe> shown;
 
@@ -41,6 +42,7 @@ public final class PipesText {
     this.falls = new FallCells(ranked.get(0).demand().wishes(), units);
     this.money = new MoneyWords(units, answer.currency());
     this.paybacks = new PaybackWords(answer);
+    this.water = new WaterCells(units);
     this.page = page;
     this.shown = ranked.subList(0, Math.min(MOST_ROWS, ranked.size()));
   }
@@ -68,7 +70,7 @@ public final class PipesText {
     if (more > 0) {
       page.paragraph("and " + more + " more; --format json gives them all.");
     }
-    page.table(water());
+    page.table(waters());
     answer.conditions().ifPresent(this::conditions);
     page.heading("WHAT TO KNOW");
     PipeNotes.print(answer, page);
@@ -119,14 +121,10 @@ public final class PipesText {
     return powerW.isPresent() ? units.power(powerW.getAsDouble()) : UNKNOWN;
   }
 
-  private boolean several() {
-    return shown.get(0).option().sizes().size() > 1;
-  }
-
-  private TextTable water() {
+  private TextTable waters() {
     TextTable table =
         new TextTable("WATER")
-            .column(several() ? "fastest" : "speed", Side.RIGHT)
+            .column(WaterCells.speedTitle(shown.get(0)), Side.RIGHT)
             .column("per " + units.frictionLength(), Side.RIGHT)
             .column("pump head", Side.RIGHT)
             .column("a year", Side.RIGHT)
@@ -136,8 +134,8 @@ public final class PipesText {
     for (RatedPipe rated : shown) {
       table.row(
           SizeWords.of(rated.option()),
-          speed(rated),
-          friction(rated),
+          water.speed(rated),
+          water.friction(rated),
           units.head(rated.pump().trial().operating().headM()),
           money.energy(rated.pump().energyPerYearKwh()),
           units.volume(rated.holdUpM3()),
@@ -145,25 +143,5 @@ public final class PipesText {
           FindingCell.of(rated.pump().trial().findings()));
     }
     return table;
-  }
-
-  /** The fastest of the lines. */
-  private String speed(RatedPipe rated) {
-    OptionalDouble fastest =
-        rated.option().sizes().keySet().stream()
-            .map(line -> rated.figures(line).velocityMPerS())
-            .flatMapToDouble(OptionalDouble::stream)
-            .max();
-    return fastest.isPresent() ? units.velocity(fastest.getAsDouble()) : UNKNOWN;
-  }
-
-  /** The most that is lost in any of the lines. */
-  private String friction(RatedPipe rated) {
-    OptionalDouble most =
-        rated.option().sizes().keySet().stream()
-            .map(line -> rated.figures(line).frictionMPerM())
-            .flatMapToDouble(OptionalDouble::stream)
-            .max();
-    return most.isPresent() ? units.frictionOverLength(most.getAsDouble()) : UNKNOWN;
   }
 }

@@ -1,0 +1,69 @@
+package rillwright.cli.report.choice;
+
+import java.util.Optional;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.study.pipechoice.GravityPipe;
+import rillwright.solver.study.pipechoice.GravityPipe.InCondition;
+import rillwright.solver.study.pipechoice.GravityRun;
+
+/** A verdict on sizes of pipe that water runs through of itself. */
+public final class GravityWords {
+  private final ShownUnits units;
+
+  /** Words in units. */
+  public GravityWords(ShownUnits units) {
+    this.units = units;
+  }
+
+  /** A few words for a cell of a table. */
+  public String brief(GravityPipe pipe) {
+    return judged(pipe).map(this::brief).orElse("no balance") + where(pipe);
+  }
+
+  /** The whole verdict, without a full stop. */
+  public String full(GravityPipe pipe) {
+    return judged(pipe).map(this::full).orElse("no balance") + where(pipe);
+  }
+
+  /** The whole verdict on a run, without a full stop. */
+  public String full(InCondition condition) {
+    return condition.run().map(this::full).orElse("no balance");
+  }
+
+  private static Optional<GravityRun> judged(GravityPipe pipe) {
+    Optional<InCondition> worst = pipe.worstCondition();
+    return worst.isPresent() ? worst.get().run() : Optional.of(pipe.run());
+  }
+
+  private static String where(GravityPipe pipe) {
+    return pipe.worstCondition()
+        .map(worst -> (worst.does() ? ", worst off in " : " in ") + PlainText.quoted(worst.name()))
+        .orElse("");
+  }
+
+  private String brief(GravityRun run) {
+    if (!run.does()) {
+      return run.worstShare() > 0 ? "falls short by " + lack(run) : "leaves a fall dry";
+    }
+    String throttled = run.isFarTooMuch() ? " when throttled" : "";
+    return run.isJustShort()
+        ? "does it" + throttled + ", just short by " + lack(run)
+        : "does it" + throttled;
+  }
+
+  private String full(GravityRun run) {
+    String fall = PlainText.quoted(run.worst().value());
+    if (!run.does()) {
+      return run.worstShare() > 0
+          ? "falls short by " + lack(run) + " at " + fall
+          : "leaves " + fall + " dry";
+    }
+    return run.isJustShort() ? brief(run) + " at " + fall : brief(run);
+  }
+
+  private String lack(GravityRun run) {
+    double lack = 1 - run.worstShare();
+    return lack < 0.005 ? "less than 1 %" : units.share(lack);
+  }
+}

@@ -1,0 +1,97 @@
+package rillwright.cli.report.text.choice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.cli.report.GravityAnswer;
+import rillwright.cli.report.choice.GravityWords;
+import rillwright.cli.report.choice.SizeWords;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.PointName;
+import rillwright.solver.study.pipechoice.GravityPipe;
+
+/** What to know about a ranking of sizes where nothing is pumped. */
+final class GravityNotes {
+  private final GravityAnswer answer;
+  private final ShownUnits units;
+  private final GravityWords words;
+  private final MoneyWords money;
+  private final Page page;
+
+  private GravityNotes(GravityAnswer answer, Page page) {
+    this.answer = answer;
+    this.units = answer.units();
+    this.words = new GravityWords(units);
+    this.money = new MoneyWords(units, answer.currency());
+    this.page = page;
+  }
+
+  static void print(GravityAnswer answer, Page page) {
+    new GravityNotes(answer, page).print();
+  }
+
+  private void print() {
+    Optional<GravityPipe> least = answer.choice().leastCost();
+    if (least.isPresent()) {
+      chosen(least.get());
+    } else {
+      GravityPipe nearest = answer.choice().ranked().get(0);
+      page.marked(
+          "! ",
+          "With none of these sizes every fall gets its wish. Nearest is "
+              + told(nearest)
+              + ". More difference in level, a larger pipe, fewer fittings or a pump would do it;"
+              + " where another fall gets more than its wish, throttle that (\"rillwright"
+              + " balance\").");
+    }
+    answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
+    new CostNotes(page, units, answer.currency()).pipe(answer.unpriced(), "");
+    CostNotes.trench(page);
+  }
+
+  private void chosen(GravityPipe least) {
+    boolean priced = least.option().materialCost().isPresent();
+    page.paragraph(
+        (priced
+                ? "Least cost of those that meet every wish: "
+                : "Narrowest of those that meet every wish: ")
+            + told(least)
+            + ".");
+    answer
+        .choice()
+        .runnerUp()
+        .ifPresent(second -> page.paragraph("Runner-up: " + told(second) + "."));
+    List<GravityPipe> larger = answer.choice().nextSizesUp(least);
+    larger.forEach(next -> next(least, next));
+    if (larger.isEmpty()) {
+      page.paragraph(CostNotes.LARGEST);
+    }
+    FindingCell.besideTheVerdict(least.findings())
+        .forEach(finding -> page.marked("! ", finding.message(units)));
+  }
+
+  private void next(GravityPipe least, GravityPipe next) {
+    PointName fall = least.run().worst();
+    String was = units.flow(least.state().point(fall).outflowM3PerS());
+    String is = units.flow(next.state().point(fall).outflowM3PerS());
+    page.paragraph(
+        "The next size up, "
+            + SizeWords.of(next.option())
+            + ", would give "
+            + PlainText.quoted(fall.value())
+            + " "
+            + is
+            + (was.equals(is) ? " as before" : " instead of " + was)
+            + ". Nothing is pumped, so it buys flow and not money.");
+  }
+
+  private String told(GravityPipe pipe) {
+    OptionalDouble cost = pipe.option().materialCost();
+    return SizeWords.of(pipe.option())
+        + (cost.isPresent() ? ", " + money.amount(cost) : "")
+        + ": "
+        + words.full(pipe);
+  }
+}

@@ -1,0 +1,44 @@
+package rillwright.solver.study.pipechoice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.finding.Findings;
+import rillwright.solver.network.Network;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.study.pipechoice.GravityPipe.InCondition;
+import rillwright.solver.trial.SiteState;
+
+/** Balances a network without a pump with each size of pipe, and ranks them. */
+public final class GravityChooser {
+  private GravityChooser() {}
+
+  /**
+   * The options tried.
+   *
+   * @param options at least one; all of one network but for sizes, with a wish
+   * @throws NoBalance if there is no balanced state
+   */
+  public static RankedPipes<GravityPipe> choose(List<PipeOption> options) {
+    return new RankedPipes<>(
+        options.stream().map(GravityChooser::rate).sorted(GravityPipe.BEST_FIRST).toList());
+  }
+
+  private static GravityPipe rate(PipeOption option) {
+    GravityRun run = GravityRun.in(option.network());
+    List<InCondition> conditions = new ArrayList<>();
+    for (SiteState site : option.states()) {
+      conditions.add(new InCondition(site.condition(), runIn(site.network())));
+    }
+    return new GravityPipe(option, run, Findings.of(run.state()), conditions);
+  }
+
+  private static Optional<GravityRun> runIn(Network network) {
+    try {
+      return Optional.of(GravityRun.in(network));
+    } catch (NoBalance | NotBalanced unbalanced) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,81 @@
+package rillwright.solver.study.pipechoice;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * Sizes of pipe in a network without a pump: the difference in level alone drives the water.
+ *
+ * @param option which sizes
+ * @param run what comes of it
+ * @param findings what the crew should know, the valves as they stand
+ * @param conditions the same in the conditions that judge it; empty to judge it by itself
+ */
+public record GravityPipe(
+    PipeOption option, GravityRun run, List<Finding> findings, List<InCondition> conditions)
+    implements SizedPipe {
+  /** Costs that differ by less than a cent do not differ. */
+  private static final double CENTS = 100;
+
+  /**
+   * Those that give every fall its wish first, by the cost of the pipe, of equal ones the narrower;
+   * then the others, by what the worst fall gets.
+   */
+  static final Comparator<GravityPipe> BEST_FIRST =
+      Comparator.comparing((GravityPipe pipe) -> !pipe.does())
+          .thenComparingDouble(pipe -> pipe.does() ? pipe.cents() : 0)
+          .thenComparingDouble(pipe -> pipe.does() ? pipe.option.sumOfBoresM() : 0)
+          .thenComparingDouble(pipe -> -pipe.worstShare())
+          .thenComparingDouble(pipe -> pipe.option.sumOfBoresM());
+
+  public GravityPipe {
+    findings = List.copyOf(findings);
+    conditions = List.copyOf(conditions);
+  }
+
+  /**
+   * What comes of it in a condition.
+   *
+   * @param name of the condition
+   * @param run empty if there is no balance then
+   */
+  public record InCondition(String name, Optional<GravityRun> run) {
+    /** Whether every fall gets its wish then. */
+    public boolean does() {
+      return run.isPresent() && run.get().does();
+    }
+
+    /** The share of its wish that the worst fall gets then. */
+    public double worstShare() {
+      return run.map(GravityRun::worstShare).orElse(0.0);
+    }
+  }
+
+  @Override
+  public SteadyState state() {
+    return run.state();
+  }
+
+  private double cents() {
+    return Math.rint(CENTS * option.materialCost().orElse(Double.POSITIVE_INFINITY));
+  }
+
+  /** Whether every fall gets its wish: in every condition, where there are any. */
+  @Override
+  public boolean does() {
+    return conditions.isEmpty() ? run.does() : conditions.stream().allMatch(InCondition::does);
+  }
+
+  /** The condition in which the worst fall gets least, the first of equal ones. */
+  public Optional<InCondition> worstCondition() {
+    return conditions.stream()
+        .min(Comparator.comparing(InCondition::does).thenComparingDouble(InCondition::worstShare));
+  }
+
+  private double worstShare() {
+    return worstCondition().map(InCondition::worstShare).orElseGet(run::worstShare);
+  }
+}

@@ -1,0 +1,26 @@
+package rillwright.solver.study.pipechoice;
+
+import rillwright.solver.network.LineName;
+import rillwright.solver.steady.SteadyState;
+
+/** Sizes of pipe in a balanced network. */
+public interface SizedPipe {
+  /** Which sizes. */
+  PipeOption option();
+
+  /** What flows where with them, the valves as they stand. */
+  SteadyState state();
+
+  /** Whether every fall gets its wish. */
+  boolean does();
+
+  /** What the size of a line means for the water in it. */
+  default LineFigures figures(LineName line) {
+    return LineFigures.of(state().line(line));
+  }
+
+  /** Water in the runs of all lines that were varied, m³. */
+  default double holdUpM3() {
+    return option().sizes().keySet().stream().mapToDouble(line -> figures(line).holdUpM3()).sum();
+  }
+}

@@ -1,0 +1,112 @@
+package rillwright.solver.study.pipechoice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.study.pipechoice.PipeOption.Size;
+import rillwright.solver.trial.PlainNetworks;
+import rillwright.solver.trial.SiteState;
+
+/**
+ * A pond at 0 m, a loss of c Q² and an outlet 2 m below it: Q = √(2/c) by hand. 2 L/s are wished: c
+ * = 5e5 gives just that.
+ */
+class GravityChooserTest {
+  private static final LineName SUPPLY = new LineName("supply");
+
+  private static PipeOption option(String size, double boreM, double c, double cost) {
+    return option(size, boreM, PlainNetworks.downhill(c), List.of(), OptionalDouble.of(cost));
+  }
+
+  private static PipeOption option(
+      String size, double boreM, Network network, List<SiteState> states, OptionalDouble cost) {
+    return new PipeOption(Map.of(SUPPLY, new Size(size, boreM)), network, states, cost);
+  }
+
+  private static String size(GravityPipe pipe) {
+    return pipe.option().sizes().get(SUPPLY).name();
+  }
+
+  @ParameterizedTest(name = "c = {0}: {1}, just short {2}, far too much {3}")
+  @CsvSource({
+    "5.0e5, true, false, false",
+    "5.2e5, true, true, false",
+    "5.6e5, false, false, false",
+    "3.3e5, true, false, false",
+    "3.1e5, true, false, true",
+  })
+  void flowIsTheClosedFormAndJudgedByTheWish(
+      double c, boolean does, boolean justShort, boolean farTooMuch) {
+    GravityPipe pipe = GravityChooser.choose(List.of(option("any", 0.05, c, 100))).ranked().get(0);
+
+    double flow = Math.sqrt(2 / c);
+    assertEquals(flow, pipe.state().line(SUPPLY).flowM3PerS(), 1e-12);
+    assertEquals(flow / 0.002, pipe.run().worstShare(), 1e-9);
+    assertEquals(does, pipe.does());
+    assertEquals(justShort, pipe.run().isJustShort());
+    assertEquals(farTooMuch, pipe.run().isFarTooMuch());
+  }
+
+  @Test
+  void cheapestThatDoesItComesFirstAndOfTheOthersTheNearest() {
+    RankedPipes<GravityPipe> choice =
+        GravityChooser.choose(
+            List.of(
+                option("tiny", 0.02, 5e6, 50),
+                option("small", 0.03, 1e6, 80),
+                option("large", 0.08, 1e5, 300),
+                option("middle", 0.05, 4e5, 200)));
+
+    assertEquals(
+        List.of("middle", "large", "small", "tiny"),
+        choice.ranked().stream().map(GravityChooserTest::size).toList());
+    GravityPipe least = choice.leastCost().orElseThrow();
+    assertEquals("middle", size(least));
+    assertEquals("large", size(choice.runnerUp().orElseThrow()));
+    assertEquals("large", size(choice.nextSizesUp(least).get(0)));
+  }
+
+  @Test
+  void withoutPricesTheNarrowestThatDoesItComesFirst() {
+    RankedPipes<GravityPipe> choice =
+        GravityChooser.choose(
+            List.of(
+                option(
+                    "large", 0.08, PlainNetworks.downhill(1e5), List.of(), OptionalDouble.empty()),
+                option(
+                    "middle",
+                    0.05,
+                    PlainNetworks.downhill(4e5),
+                    List.of(),
+                    OptionalDouble.empty())));
+
+    assertEquals("middle", size(choice.leastCost().orElseThrow()));
+  }
+
+  @Test
+  void worstConditionJudges() {
+    List<SiteState> states =
+        List.of(
+            new SiteState("clean", PlainNetworks.downhill(4e5)),
+            new SiteState("fouled", PlainNetworks.downhill(8e5)));
+    PipeOption option =
+        option("any", 0.05, PlainNetworks.downhill(4e5), states, OptionalDouble.empty());
+
+    GravityPipe pipe = GravityChooser.choose(List.of(option)).ranked().get(0);
+
+    assertTrue(pipe.run().does());
+    assertFalse(pipe.does());
+    assertEquals("fouled", pipe.worstCondition().orElseThrow().name());
+    assertEquals(
+        Math.sqrt(2 / 8e5) / 0.002, pipe.worstCondition().orElseThrow().worstShare(), 1e-9);
+  }
+}
