@@ -7,9 +7,7 @@ import java.util.concurrent.Callable;
 import java.util.function.ToDoubleFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.Project;
@@ -21,7 +19,6 @@ import rillwright.cli.file.visit.VisitReader;
 import rillwright.cli.report.json.CausesJson;
 import rillwright.cli.report.json.WeakJson;
 import rillwright.cli.report.picture.CausesPicture;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.weak.CausesText;
 import rillwright.cli.report.text.weak.WeakText;
 import rillwright.cli.report.weak.CausesAnswer;
@@ -64,8 +61,6 @@ import rillwright.solver.study.diagnosis.reading.Reading;
       "  signs: [since weeks, better after restart]"
     })
 public final class WeakCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
   @Option(
@@ -92,16 +87,7 @@ public final class WeakCommand implements Callable<Integer> {
 
   @Mixin private ChartArguments chart;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
@@ -114,25 +100,15 @@ public final class WeakCommand implements Callable<Integer> {
         priors
             .map(file -> PriorsReader.read(file, usual))
             .orElseGet(() -> new Priors(usual, SignTable.commonPractice()));
-    String report;
     if (causesOnly) {
-      report = told(new CausesAnswer(read.title(), built, table.causes(), table.signs()));
+      CausesAnswer answer = new CausesAnswer(read.title(), built, table.causes(), table.signs());
+      report.print(() -> CausesJson.of(answer), ink -> CausesText.of(answer, ink));
     } else {
       WeakAnswer answer = answer(read, built, table);
       picture.ifPresent(file -> file.write(CausesPicture.of(answer)));
-      report = told(answer);
+      report.print(() -> WeakJson.of(answer), ink -> WeakText.of(answer, ink));
     }
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
     return ExitStatus.DONE;
-  }
-
-  private String told(CausesAnswer answer) {
-    return format == Format.JSON ? CausesJson.of(answer) : CausesText.of(answer, Ink.ofTerminal());
-  }
-
-  private String told(WeakAnswer answer) {
-    return format == Format.JSON ? WeakJson.of(answer) : WeakText.of(answer, Ink.ofTerminal());
   }
 
   private WeakAnswer answer(Project read, AsBuilt built, Priors table) {
