@@ -7,7 +7,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.balance.BalanceAnswer;
 import rillwright.cli.report.json.BalanceJson;
 import rillwright.cli.report.picture.SharePicture;
@@ -61,7 +60,7 @@ public final class BalanceCommand implements Callable<Integer> {
     Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
     ChosenPumps.require(read);
-    requireWish(read);
+    Wished.require(read, "nothing can be shared out");
     List<ValvePlace> places = valves.placesIn(read);
     ValveSettings settings =
         ValveSettingFinder.find(read.network(), places, wish ? Aim.WISH : Aim.LARGEST_SHARE);
@@ -70,16 +69,5 @@ public final class BalanceCommand implements Callable<Integer> {
     picture.ifPresent(file -> file.write(SharePicture.of(answer)));
     report.print(() -> BalanceJson.of(answer), ink -> BalanceText.of(answer, ink));
     return strict && settings.share() < 1 - NOTICEABLE ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
-  }
-
-  private static void requireWish(Project project) {
-    boolean none =
-        project.network().points().stream().noneMatch(point -> point.wantM3PerS().orElse(0) > 0);
-    if (none) {
-      throw new InvalidInput(
-          project.places().whole(),
-          "no fall or outlet says what it wants, so nothing can be shared out; write for example"
-              + " \"want: 3600 gph\" or \"want: 100 gph/in\" at each fall");
-    }
   }
 }

@@ -1,7 +1,6 @@
 package rillwright.cli.command;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.ToDoubleFunction;
@@ -11,7 +10,6 @@ import picocli.CommandLine.Option;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.visit.PriorsReader;
 import rillwright.cli.file.visit.PriorsReader.Priors;
 import rillwright.cli.file.visit.Visit;
@@ -23,7 +21,6 @@ import rillwright.cli.report.text.weak.CausesText;
 import rillwright.cli.report.text.weak.WeakText;
 import rillwright.cli.report.weak.CausesAnswer;
 import rillwright.cli.report.weak.WeakAnswer;
-import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.cause.SignTable;
@@ -93,7 +90,7 @@ public final class WeakCommand implements Callable<Integer> {
   public Integer call() {
     Project read = project.read();
     final Optional<PictureFile> picture = chart.picture(project.file());
-    requirePumps(read);
+    ChosenPumps.require(read, "; a job that is weak was built with one, so name it here");
     AsBuilt built = AsBuilt.of(read.network());
     CauseTable usual = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
     Priors table =
@@ -133,18 +130,5 @@ public final class WeakCommand implements Callable<Integer> {
         visit,
         diagnosis,
         diagnostician.pairs(diagnosis, signs));
-  }
-
-  private static void requirePumps(Project project) {
-    List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
-    if (!planned.isEmpty()) {
-      PumpPlace place = planned.get(0);
-      throw new InvalidInput(
-          project.places().ofPart(place.line(), place.partIndex()),
-          "line \""
-              + place.line().value()
-              + "\": its pump is still to be chosen; a job that is weak was built with one, so name"
-              + " it here");
-    }
   }
 }
