@@ -7,9 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
@@ -19,7 +17,6 @@ import rillwright.cli.report.Effort;
 import rillwright.cli.report.PipesAnswer;
 import rillwright.cli.report.json.PipesJson;
 import rillwright.cli.report.picture.SizesPicture;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.choice.PipesText;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.network.Part;
@@ -54,8 +51,6 @@ import rillwright.solver.trial.RunningTerms;
 public final class PipesCommand implements Callable<Integer> {
   private static final double NANOSECONDS = 1e9;
 
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
   @Mixin private SizeArguments sizes;
@@ -80,16 +75,7 @@ public final class PipesCommand implements Callable<Integer> {
 
   @Mixin private ChartArguments chart;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
@@ -100,10 +86,7 @@ public final class PipesCommand implements Callable<Integer> {
     OtherPumps.requireChosen(read, place);
     PipesAnswer answer = answer(read, place);
     picture.ifPresent(file -> file.write(SizesPicture.of(answer)));
-    String report =
-        format == Format.JSON ? PipesJson.of(answer) : PipesText.of(answer, Ink.ofTerminal());
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
+    report.print(() -> PipesJson.of(answer), ink -> PipesText.of(answer, ink));
     return ExitStatus.DONE;
   }
 
