@@ -5,15 +5,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.balance.BalanceAnswer;
 import rillwright.cli.report.json.BalanceJson;
 import rillwright.cli.report.picture.SharePicture;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.balance.BalanceText;
 import rillwright.solver.study.valvesetting.ValvePlace;
 import rillwright.solver.study.valvesetting.ValveSettingFinder;
@@ -41,8 +37,6 @@ public final class BalanceCommand implements Callable<Integer> {
   /** A share this little below 1 is the wish. */
   private static final double NOTICEABLE = 0.001;
 
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
   @Mixin private ValveArguments valves;
@@ -55,48 +49,25 @@ public final class BalanceCommand implements Callable<Integer> {
   private boolean wish;
 
   @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Option(
       names = "--strict",
       description = "Ends with exit status 1 if the falls cannot all get their wish.")
   private boolean strict;
 
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
     Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
     ChosenPumps.require(read);
-    requireWish(read);
+    Wished.require(read, "nothing can be shared out");
     List<ValvePlace> places = valves.placesIn(read);
     ValveSettings settings =
         ValveSettingFinder.find(read.network(), places, wish ? Aim.WISH : Aim.LARGEST_SHARE);
     BalanceAnswer answer =
         new BalanceAnswer(read.title(), Shown.of(read), project.changes(), settings);
-    String report =
-        format == Format.JSON ? BalanceJson.of(answer) : BalanceText.of(answer, Ink.ofTerminal());
     picture.ifPresent(file -> file.write(SharePicture.of(answer)));
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
+    report.print(() -> BalanceJson.of(answer), ink -> BalanceText.of(answer, ink));
     return strict && settings.share() < 1 - NOTICEABLE ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
-  }
-
-  private static void requireWish(Project project) {
-    boolean none =
-        project.network().points().stream().noneMatch(point -> point.wantM3PerS().orElse(0) > 0);
-    if (none) {
-      throw new InvalidInput(
-          project.places().whole(),
-          "no fall or outlet says what it wants, so nothing can be shared out; write for example"
-              + " \"want: 3600 gph\" or \"want: 100 gph/in\" at each fall");
-    }
   }
 }

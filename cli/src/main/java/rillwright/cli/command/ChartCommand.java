@@ -6,9 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.ChartJson;
 import rillwright.cli.report.picture.Curves;
@@ -33,8 +31,6 @@ import rillwright.solver.pumping.PumpPlace;
       "  rillwright chart pond.yaml --format json      the points, for a program; a picture with --to"
     })
 public final class ChartCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
   @Mixin private PumpArguments pump;
@@ -48,16 +44,7 @@ public final class ChartCommand implements Callable<Integer> {
   @Option(names = "--power", description = "Draws the watts too.")
   private boolean power;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
@@ -67,20 +54,20 @@ public final class ChartCommand implements Callable<Integer> {
     PumpPlace place = pump.placeIn(read);
     OtherPumps.requireChosen(read, place);
     Curves curves = Curves.at(read.network(), place);
-    String report = "";
-    if (format == Format.TEXT || to.isPresent()) {
-      OperatingChart chart =
-          OperatingPicture.of(
-              read.title(), curves, Shown.of(read), power ? Power.SHOWN : Power.LEFT_OUT);
+    if (report.isJson()) {
+      to.ifPresent(path -> picture.write(chart(read, curves)));
+      report.print(ChartJson.of(read.title(), curves, project.changes()));
+    } else {
+      OperatingChart chart = chart(read, curves);
       picture.write(chart);
-      report = told(chart, picture.path(), project.changes());
+      report.print(told(chart, picture.path(), project.changes()));
     }
-    if (format == Format.JSON) {
-      report = ChartJson.of(read.title(), curves, project.changes());
-    }
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
     return ExitStatus.DONE;
+  }
+
+  private OperatingChart chart(Project read, Curves curves) {
+    return OperatingPicture.of(
+        read.title(), curves, Shown.of(read), power ? Power.SHOWN : Power.LEFT_OUT);
   }
 
   private Path besideTheProject() {

@@ -4,15 +4,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.report.check.Checked;
 import rillwright.cli.report.json.CheckJson;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.check.CheckText;
 
 /** Whether a file is right, and what it says. */
@@ -31,20 +27,9 @@ import rillwright.cli.report.text.check.CheckText;
       "  rillwright check pond.yaml --format json"
     })
 public final class CheckCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // set and read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
@@ -53,12 +38,9 @@ public final class CheckCommand implements Callable<Integer> {
       ProjectConditions.of(read, ProjectReader.mappingBeside(project.file()), List.of());
     }
     Checked checked = Checked.of(read, Shown.of(read));
-    String report =
-        format == Format.JSON
-            ? CheckJson.of(checked, project.changes())
-            : CheckText.of(checked, project.changes(), Ink.ofTerminal());
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
+    report.print(
+        () -> CheckJson.of(checked, project.changes()),
+        ink -> CheckText.of(checked, project.changes(), ink));
     return ExitStatus.DONE;
   }
 }

@@ -3,24 +3,36 @@ package rillwright.cli.command;
 import java.util.List;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.wording.PlainText;
 import rillwright.solver.pumping.PumpPlace;
 
 /** Refuses projects in which a pump is still to be chosen, where that is of no use. */
 final class ChosenPumps {
   private ChosenPumps() {}
 
-  /** Throws unless every pump is chosen. */
+  /** Throws unless every pump is chosen, as it must be for anything to flow. */
   static void require(Project project) {
+    require(
+        project,
+        ", so nothing flows yet; \"rillwright duty\" tells what flow and head it must make, then"
+            + " name one of the section \"pumps\" here");
+  }
+
+  /**
+   * Throws unless every pump is chosen.
+   *
+   * @param remedy what that means and what would be right, behind "its pump is still to be chosen"
+   */
+  static void require(Project project, String remedy) {
     List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
     if (!planned.isEmpty()) {
       PumpPlace place = planned.get(0);
       throw new InvalidInput(
           project.places().ofPart(place.line(), place.partIndex()),
-          "line \""
-              + place.line().value()
-              + "\": its pump is still to be chosen, so nothing flows yet; \"rillwright duty\""
-              + " tells what flow and head it must make, then name one of the section \"pumps\""
-              + " here");
+          "line "
+              + PlainText.quoted(place.line().value())
+              + ": its pump is still to be chosen"
+              + remedy);
     }
   }
 }

@@ -3,13 +3,9 @@ package rillwright.cli.command;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.json.DutyJson;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.duty.DutyText;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.study.duty.DutyFinder;
@@ -30,22 +26,11 @@ import rillwright.solver.study.duty.DutyFinder;
       "  rillwright duty pond.yaml --format json"
     })
 public final class DutyCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
   @Mixin private PumpArguments pump;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
@@ -60,12 +45,9 @@ public final class DutyCommand implements Callable<Integer> {
             read.network(),
             place,
             DutyFinder.find(read.network(), place));
-    String report =
-        format == Format.JSON
-            ? DutyJson.of(answer, read.running(), project.changes())
-            : DutyText.of(answer, read.running(), project.changes(), Ink.ofTerminal());
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
+    report.print(
+        () -> DutyJson.of(answer, read.running(), project.changes()),
+        ink -> DutyText.of(answer, read.running(), project.changes(), ink));
     return ExitStatus.DONE;
   }
 }

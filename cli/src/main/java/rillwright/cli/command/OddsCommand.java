@@ -82,16 +82,7 @@ public final class OddsCommand implements Callable<Integer> {
 
   @Mixin private ChartArguments chart;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // set and read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
@@ -106,10 +97,7 @@ public final class OddsCommand implements Callable<Integer> {
     if (picture.isPresent()) {
       OddsPicture.of(answer).ifPresent(picture.get()::write);
     }
-    String report =
-        format == Format.JSON ? OddsJson.of(answer) : OddsText.of(answer, Ink.ofTerminal());
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
+    report.print(() -> OddsJson.of(answer), ink -> OddsText.of(answer, ink));
     return ExitStatus.DONE;
   }
 

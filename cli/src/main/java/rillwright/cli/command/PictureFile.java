@@ -11,10 +11,7 @@ import java.util.UUID;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.curves.chart.ChartWriter;
-import rillwright.curves.chart.content.CausesChart;
-import rillwright.curves.chart.content.OddsChart;
-import rillwright.curves.chart.content.OperatingChart;
-import rillwright.curves.chart.content.PanelChart;
+import rillwright.curves.chart.content.Chart;
 
 /**
  * A picture to be written: whole or not at all, and never over the project.
@@ -43,20 +40,7 @@ record PictureFile(Path path) {
   }
 
   /** Draws and writes. */
-  void write(OperatingChart chart) {
-    write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
-  }
-
-  /** Draws and writes. */
-  void write(OddsChart chart) {
-    write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
-  }
-
-  void write(PanelChart chart) {
-    write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
-  }
-
-  void write(CausesChart chart) {
+  void write(Chart chart) {
     write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
   }
 

@@ -7,9 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
@@ -22,7 +20,6 @@ import rillwright.cli.report.json.GravityJson;
 import rillwright.cli.report.json.PipesJson;
 import rillwright.cli.report.picture.GravityPicture;
 import rillwright.cli.report.picture.SizesPicture;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.choice.GravityText;
 import rillwright.cli.report.text.choice.PipesText;
 import rillwright.cli.wording.PlainText;
@@ -59,8 +56,6 @@ import rillwright.solver.trial.RunningTerms;
 public final class PipesCommand implements Callable<Integer> {
   private static final double NANOSECONDS = 1e9;
 
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
   @Mixin private SizeArguments sizes;
@@ -85,25 +80,18 @@ public final class PipesCommand implements Callable<Integer> {
 
   @Mixin private ChartArguments chart;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
     Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
     Wished.require(read);
-    String report = pumps(read) ? pumped(read, picture) : ofItself(read, picture);
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
+    if (pumps(read)) {
+      pumped(read, picture);
+    } else {
+      ofItself(read, picture);
+    }
     return ExitStatus.DONE;
   }
 
@@ -115,15 +103,15 @@ public final class PipesCommand implements Callable<Integer> {
         || !PumpPlace.listPlanned(read.network()).isEmpty();
   }
 
-  private String pumped(Project read, Optional<PictureFile> picture) {
+  private void pumped(Project read, Optional<PictureFile> picture) {
     PumpPlace place = PumpArguments.placeIn(read, pumpLine, "--pump", sizes.lines());
     OtherPumps.requireChosen(read, place);
     PipesAnswer answer = answer(read, place);
     picture.ifPresent(file -> file.write(SizesPicture.of(answer)));
-    return format == Format.JSON ? PipesJson.of(answer) : PipesText.of(answer, Ink.ofTerminal());
+    report.print(() -> PipesJson.of(answer), ink -> PipesText.of(answer, ink));
   }
 
-  private String ofItself(Project read, Optional<PictureFile> picture) {
+  private void ofItself(Project read, Optional<PictureFile> picture) {
     StudyConditions judged = StudyConditions.of(conditions, read, project.file(), Optional.empty());
     SizeArguments.Tried tried = sizes.read(read, project.file(), project.changes(), judged::states);
     GravityAnswer answer =
@@ -137,9 +125,7 @@ public final class PipesCommand implements Callable<Integer> {
             tried.unpriced(),
             judged.told());
     picture.ifPresent(file -> file.write(GravityPicture.of(answer)));
-    return format == Format.JSON
-        ? GravityJson.of(answer)
-        : GravityText.of(answer, Ink.ofTerminal());
+    report.print(() -> GravityJson.of(answer), ink -> GravityText.of(answer, ink));
   }
 
   private PipesAnswer answer(Project read, PumpPlace place) {

@@ -6,9 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.report.DutyAnswer;
@@ -16,7 +14,6 @@ import rillwright.cli.report.Effort;
 import rillwright.cli.report.PumpsAnswer;
 import rillwright.cli.report.json.PumpsJson;
 import rillwright.cli.report.picture.CandidatesPicture;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.choice.PumpsText;
 import rillwright.solver.network.Network;
 import rillwright.solver.pumping.PumpPlace;
@@ -47,8 +44,6 @@ import rillwright.solver.trial.SiteState;
 public final class PumpsCommand implements Callable<Integer> {
   private static final double NANOSECONDS = 1e9;
 
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
   @Option(
@@ -68,16 +63,7 @@ public final class PumpsCommand implements Callable<Integer> {
 
   @Mixin private ChartArguments chart;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
@@ -91,10 +77,7 @@ public final class PumpsCommand implements Callable<Integer> {
     Offers offers = Offers.of(sheets, read.running(), read.prices());
     PumpsAnswer answer = answer(read, place, terms, sheets, offers);
     picture.ifPresent(file -> file.write(CandidatesPicture.of(answer)));
-    String report =
-        format == Format.JSON ? PumpsJson.of(answer) : PumpsText.of(answer, Ink.ofTerminal());
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
+    report.print(() -> PumpsJson.of(answer), ink -> PumpsText.of(answer, ink));
     return ExitStatus.DONE;
   }
 

@@ -3,15 +3,12 @@ package rillwright.cli.command;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.conditions.ConditionsAnswer;
 import rillwright.cli.report.json.ConditionsJson;
 import rillwright.cli.report.json.SolveJson;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.conditions.ConditionsText;
 import rillwright.cli.report.text.solve.SolveText;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -35,16 +32,7 @@ import rillwright.solver.steady.SteadyStateFinder;
       "  rillwright solve pond.yaml --format json     for a program, in SI units"
     })
 public final class SolveCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
 
   @Option(
       names = "--strict",
@@ -53,9 +41,7 @@ public final class SolveCommand implements Callable<Integer> {
 
   @Mixin private ConditionArguments conditions;
 
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // set and read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
@@ -68,25 +54,19 @@ public final class SolveCommand implements Callable<Integer> {
     Solved solved =
         Solved.of(
             read.title(), Shown.of(read), read.running(), SteadyStateFinder.find(read.network()));
-    String report =
-        format == Format.JSON
-            ? SolveJson.of(solved, project.changes())
-            : SolveText.of(solved, project.changes(), Ink.ofTerminal());
-    return told(report, solved.missesAWish());
+    report.print(
+        () -> SolveJson.of(solved, project.changes()),
+        ink -> SolveText.of(solved, project.changes(), ink));
+    return status(solved.missesAWish());
   }
 
   private int inConditions(Project read) {
     ConditionsAnswer answer = ConditionsRun.of(read, project.file(), conditions);
-    String report =
-        format == Format.JSON
-            ? ConditionsJson.of(answer)
-            : ConditionsText.of(answer, Ink.ofTerminal());
-    return told(report, answer.missesAWish());
+    report.print(() -> ConditionsJson.of(answer), ink -> ConditionsText.of(answer, ink));
+    return status(answer.missesAWish());
   }
 
-  private int told(String report, boolean missesAWish) {
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
+  private int status(boolean missesAWish) {
     return strict && missesAWish ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
   }
 }

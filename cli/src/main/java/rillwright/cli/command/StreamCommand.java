@@ -4,15 +4,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.json.StreamJson;
 import rillwright.cli.report.picture.LevelsPicture;
 import rillwright.cli.report.stream.StreamAnswer;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.stream.StreamText;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.network.Basin;
@@ -38,8 +35,6 @@ import rillwright.solver.stream.time.StartAndStop;
       "  rillwright stream pond.yaml --format json        for a program, in SI units"
     })
 public final class StreamCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
   @Mixin private ChartArguments chart;
@@ -50,16 +45,7 @@ public final class StreamCommand implements Callable<Integer> {
           "Follows levels and flows from switch-on to rest after switch-off; a picture always does.")
   private boolean times;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
@@ -79,11 +65,8 @@ public final class StreamCommand implements Callable<Integer> {
             project.changes(),
             budget,
             follows ? Optional.of(StartAndStop.of(budget.running())) : Optional.empty());
-    String report =
-        format == Format.JSON ? StreamJson.of(answer) : StreamText.of(answer, Ink.ofTerminal());
     picture.ifPresent(file -> file.write(LevelsPicture.of(answer)));
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
+    report.print(() -> StreamJson.of(answer), ink -> StreamText.of(answer, ink));
     return ExitStatus.DONE;
   }
 

@@ -1,19 +1,15 @@
 package rillwright.cli.command;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.ToDoubleFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.visit.PriorsReader;
 import rillwright.cli.file.visit.PriorsReader.Priors;
 import rillwright.cli.file.visit.Visit;
@@ -21,12 +17,10 @@ import rillwright.cli.file.visit.VisitReader;
 import rillwright.cli.report.json.CausesJson;
 import rillwright.cli.report.json.WeakJson;
 import rillwright.cli.report.picture.CausesPicture;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.weak.CausesText;
 import rillwright.cli.report.text.weak.WeakText;
 import rillwright.cli.report.weak.CausesAnswer;
 import rillwright.cli.report.weak.WeakAnswer;
-import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.cause.SignTable;
@@ -64,8 +58,6 @@ import rillwright.solver.study.diagnosis.reading.Reading;
       "  signs: [since weeks, better after restart]"
     })
 public final class WeakCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @Mixin private ProjectArguments project;
 
   @Option(
@@ -92,47 +84,28 @@ public final class WeakCommand implements Callable<Integer> {
 
   @Mixin private ChartArguments chart;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private ReportArguments report;
 
   @Override
   public Integer call() {
     Project read = project.read();
     final Optional<PictureFile> picture = chart.picture(project.file());
-    requirePumps(read);
+    ChosenPumps.require(read, "; a job that is weak was built with one, so name it here");
     AsBuilt built = AsBuilt.of(read.network());
     CauseTable usual = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
     Priors table =
         priors
             .map(file -> PriorsReader.read(file, usual))
             .orElseGet(() -> new Priors(usual, SignTable.commonPractice()));
-    String report;
     if (causesOnly) {
-      report = told(new CausesAnswer(read.title(), built, table.causes(), table.signs()));
+      CausesAnswer answer = new CausesAnswer(read.title(), built, table.causes(), table.signs());
+      report.print(() -> CausesJson.of(answer), ink -> CausesText.of(answer, ink));
     } else {
       WeakAnswer answer = answer(read, built, table);
       picture.ifPresent(file -> file.write(CausesPicture.of(answer)));
-      report = told(answer);
+      report.print(() -> WeakJson.of(answer), ink -> WeakText.of(answer, ink));
     }
-    spec.commandLine().getOut().print(report);
-    spec.commandLine().getOut().flush();
     return ExitStatus.DONE;
-  }
-
-  private String told(CausesAnswer answer) {
-    return format == Format.JSON ? CausesJson.of(answer) : CausesText.of(answer, Ink.ofTerminal());
-  }
-
-  private String told(WeakAnswer answer) {
-    return format == Format.JSON ? WeakJson.of(answer) : WeakText.of(answer, Ink.ofTerminal());
   }
 
   private WeakAnswer answer(Project read, AsBuilt built, Priors table) {
@@ -157,18 +130,5 @@ public final class WeakCommand implements Callable<Integer> {
         visit,
         diagnosis,
         diagnostician.pairs(diagnosis, signs));
-  }
-
-  private static void requirePumps(Project project) {
-    List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
-    if (!planned.isEmpty()) {
-      PumpPlace place = planned.get(0);
-      throw new InvalidInput(
-          project.places().ofPart(place.line(), place.partIndex()),
-          "line \""
-              + place.line().value()
-              + "\": its pump is still to be chosen; a job that is weak was built with one, so name"
-              + " it here");
-    }
   }
 }

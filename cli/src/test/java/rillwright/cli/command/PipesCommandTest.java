@@ -12,42 +12,20 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
+/** Sizes of pipe, tried in place of the project's. */
 class PipesCommandTest {
-  private static final Path EXAMPLE = Path.of("..", "examples", "long-stream");
-  private static final String PROJECT = EXAMPLE.resolve("stream.yaml").toString();
-  private static final String SUPPLIER = EXAMPLE.resolve("supplier").toString();
   private static final String FALLS = Path.of("..", "examples", "twin-falls", "falls.yaml") + "";
   private static final String STRONGER = "lines.supply.pump.model=dipper 400";
 
   @TempDir private Path folder;
 
-  private static JsonNode json(String... arguments) {
-    String[] all = new String[arguments.length + 2];
-    System.arraycopy(arguments, 0, all, 0, arguments.length);
-    all[arguments.length] = "--format";
-    all[arguments.length + 1] = "json";
-    Run run = Run.of(all);
-    assertEquals("", run.err());
-    assertEquals(0, run.status());
-    return new ObjectMapper().readTree(run.out());
-  }
-
-  private static void assertRefused(Run run, String... words) {
-    assertEquals(2, run.status(), run.out());
-    assertEquals("", run.out());
-    for (String word : words) {
-      assertTrue(run.err().contains(word), run.err());
-    }
-  }
-
   @Test
   void conditionsOfASizeAreThoseOfSolveWithItInPlace() {
     JsonNode answer =
-        json(
+        Run.json(
             "pipes",
-            PROJECT,
+            LongStream.PROJECT,
             "--line",
             "supply",
             "--sizes",
@@ -61,9 +39,9 @@ class PipesCommandTest {
     for (JsonNode choice : answer.get("choices")) {
       String size = choice.get("sizes").get("supply").stringValue();
       JsonNode solved =
-          json(
+          Run.json(
               "solve",
-              PROJECT,
+              LongStream.PROJECT,
               "--set",
               STRONGER,
               "--set",
@@ -88,12 +66,26 @@ class PipesCommandTest {
   @Test
   void figuresOfASizeAreThoseOfSolveWithItInPlace() {
     JsonNode answer =
-        json("pipes", PROJECT, "--line", "supply", "--sizes", "50 mm, 75 mm", "--set", STRONGER);
+        Run.json(
+            "pipes",
+            LongStream.PROJECT,
+            "--line",
+            "supply",
+            "--sizes",
+            "50 mm, 75 mm",
+            "--set",
+            STRONGER);
 
     for (JsonNode choice : answer.get("choices")) {
       String size = choice.get("sizes").get("supply").stringValue();
       JsonNode line =
-          json("solve", PROJECT, "--set", STRONGER, "--set", "lines.supply.pipe.size=" + size)
+          Run.json(
+                  "solve",
+                  LongStream.PROJECT,
+                  "--set",
+                  STRONGER,
+                  "--set",
+                  "lines.supply.pipe.size=" + size)
               .get("lines")
               .get("supply");
       JsonNode pump = line.get("parts").get(1);
@@ -114,9 +106,9 @@ class PipesCommandTest {
   @Test
   void costIsPipeAndElectricityAtThePricesOfTheFile() {
     JsonNode choice =
-        json(
+        Run.json(
                 "pipes",
-                PROJECT,
+                LongStream.PROJECT,
                 "--line",
                 "supply",
                 "--sizes",
@@ -152,8 +144,8 @@ class PipesCommandTest {
                 "(?s)(  supply:.*?parts:\n)", "$1      - fitting: {type: elbow 90, count: 3}\n");
     String file = Files.writeString(folder.resolve("falls.yaml"), text).toString();
 
-    JsonNode with = json("pipes", file, "--line", "supply", "--sizes", "2 in, 3 in");
-    JsonNode without = json("pipes", FALLS, "--line", "supply", "--sizes", "2 in, 3 in");
+    JsonNode with = Run.json("pipes", file, "--line", "supply", "--sizes", "2 in, 3 in");
+    JsonNode without = Run.json("pipes", FALLS, "--line", "supply", "--sizes", "2 in, 3 in");
 
     assertEquals(9.30, cost(with, "2 in") - cost(without, "2 in"), 1e-9);
     assertEquals(0, cost(with, "3 in") - cost(without, "3 in"), 1e-9);
@@ -171,7 +163,15 @@ class PipesCommandTest {
   @Test
   void withOneAndTheSamePumpItSaysThatLargerPipeBuysFlowAndNotMoney() {
     Run run =
-        Run.of("pipes", PROJECT, "--line", "supply", "--sizes", "50 mm, 63 mm", "--set", STRONGER);
+        Run.of(
+            "pipes",
+            LongStream.PROJECT,
+            "--line",
+            "supply",
+            "--sizes",
+            "50 mm, 63 mm",
+            "--set",
+            STRONGER);
 
     assertTrue(run.out().contains("larger pipe buys flow and not money"), run.out());
     assertFalse(run.out().contains("in year"), run.out());
@@ -182,12 +182,26 @@ class PipesCommandTest {
   void jointDecisionGivesEachSizeItsOwnCheapestPump() {
     String sizes = "50 mm, 63 mm, 75 mm, 90 mm";
     JsonNode answer =
-        json("pipes", PROJECT, "--line", "supply", "--sizes", sizes, "--from", SUPPLIER);
+        Run.json(
+            "pipes",
+            LongStream.PROJECT,
+            "--line",
+            "supply",
+            "--sizes",
+            sizes,
+            "--from",
+            LongStream.SUPPLIER);
 
     for (JsonNode choice : answer.get("choices")) {
       String size = choice.get("sizes").get("supply").stringValue();
       JsonNode best =
-          json("pumps", PROJECT, "--from", SUPPLIER, "--set", "lines.supply.pipe.size=" + size)
+          Run.json(
+                  "pumps",
+                  LongStream.PROJECT,
+                  "--from",
+                  LongStream.SUPPLIER,
+                  "--set",
+                  "lines.supply.pipe.size=" + size)
               .get("candidates")
               .get(0);
       for (String figure : List.of("model", "speed", "energyPerYear", "price", "verdict")) {
@@ -210,130 +224,11 @@ class PipesCommandTest {
     String[] free = Arrays.copyOf(lines, lines.length + 1);
     free[lines.length] = "--each";
 
-    assertEquals(2, json(lines).get("choices").size());
-    assertEquals(4, json(free).get("choices").size());
-    for (JsonNode choice : json(lines).get("choices")) {
+    assertEquals(2, Run.json(lines).get("choices").size());
+    assertEquals(4, Run.json(free).get("choices").size());
+    for (JsonNode choice : Run.json(lines).get("choices")) {
       assertEquals(choice.get("sizes").get("supply"), choice.get("sizes").get("high"));
     }
-  }
-
-  @Test
-  void pumpStillToBeChosenNeedsAFolder() throws IOException {
-    String planned =
-        Files.readString(Path.of(PROJECT))
-            .replace("pump: dipper 180", "pump: to be chosen")
-            .replaceAll("(?s)pumps:.*?streams:", "streams:");
-    String file = Files.writeString(folder.resolve("pond.yaml"), planned).toString();
-
-    assertRefused(Run.of("pipes", file, "--line", "supply", "--sizes", "63 mm"), "--from FOLDER");
-    assertEquals(
-        1,
-        json("pipes", file, "--line", "supply", "--sizes", "63 mm", "--from", SUPPLIER)
-            .get("choices")
-            .size());
-  }
-
-  @Test
-  void linesAndSizesThatAreNotThereAreToldWithWhatIs() {
-    assertRefused(
-        Run.of("pipes", PROJECT, "--line", "suply", "--sizes", "63 mm"),
-        "no line is called \"suply\"",
-        "did you mean \"supply\"?");
-    assertRefused(
-        Run.of("pipes", PROJECT, "--line", "supply", "--sizes", "63 mm, 64 mm"),
-        "\"64 mm\" is not a size of PVC-U PN 10");
-    assertRefused(
-        Run.of("pipes", PROJECT, "--line", "supply", "--sizes", ""), "\"\" is not a size");
-    assertRefused(
-        Run.of("pipes", PROJECT, "--line", "intake", "--sizes", "63 mm"), "names no material");
-    assertRefused(Run.of("pipes", PROJECT, "--sizes", "63 mm"), "--line");
-    assertRefused(Run.of("pipes", PROJECT, "--line", "supply"), "--sizes");
-  }
-
-  @Test
-  void runsWithSizesOfTheirOwnAreTold() throws IOException {
-    String text =
-        Files.readString(Path.of(PROJECT))
-            .replace("- run: 36 m", "- run: {length: 36 m, size: 63 mm}")
-            .replaceAll("- (fitting|check valve|valve): \\{k", "- $1: {size: 63 mm, k")
-            .replace("- gauge: {", "- gauge: {size: 63 mm, ")
-            .replaceAll("pumps/", EXAMPLE.toAbsolutePath() + "/pumps/")
-            .replace("entrance: {k: 0.5}", "entrance: {k: 0}\n    exit: {k: 0}");
-    String file = Files.writeString(folder.resolve("pond.yaml"), text).toString();
-
-    Run run = Run.of("pipes", file, "--line", "supply", "--sizes", "63 mm, 75 mm");
-
-    assertRefused(run, "nothing in it changes with the size");
-  }
-
-  /**
-   * A pond at 0 m, a straight pump curve H = 6 − 1000 Q (m, m³/s), 50 m of pipe with Darcy factor
-   * 0.02 and no end losses, an outlet in air at 2 m: 6 − sQ = 2 + cQ², c = f L/(D 2g A²), so Q =
-   * (−s + √(s² + 16c))/2c.
-   */
-  private String textbook(String pipe, String run) throws IOException {
-    String text =
-        """
-        rillwright: 1
-        show: metric
-        points:
-          pond: {kind: basin, level: 0 m}
-          top: {kind: outlet, elevation: 2 m, want: 1 L/s}
-        lines:
-          up:
-            from: pond
-            to: top
-            PIPE
-            exit: {k: 0}
-            parts: [{pump: straight}, {run: RUN}]
-        pumps:
-          straight: {points: [{flow: 0 L/s, head: 6 m}, {flow: 6 L/s, head: 0 m}]}
-        """;
-    return Files.writeString(
-            folder.resolve("book.yaml"), text.replace("PIPE", pipe).replace("RUN", run))
-        .toString();
-  }
-
-  @Test
-  void flowThroughPipeOfAFixedFactorIsTheClosedForm() throws IOException {
-    String file = textbook("pipe: {inside: 40 mm, factor: 0.02}", "50 m");
-
-    JsonNode answer = json("pipes", file, "--line", "up", "--sizes", "32 mm, 50 mm");
-
-    assertEquals(2, answer.get("choices").size());
-    for (JsonNode choice : answer.get("choices")) {
-      double bore = choice.get("sizes").get("up").stringValue().equals("32 mm") ? 0.032 : 0.05;
-      double area = Math.PI / 4 * bore * bore;
-      double c = 0.02 * 50 / bore / (2 * 9.80665 * area * area);
-      double flow = (-1000 + Math.sqrt(1e6 + 16 * c)) / (2 * c);
-      JsonNode line = choice.get("lines").get("up");
-      assertEquals(flow, choice.get("fallsM3PerS").get("top").doubleValue(), 1e-12);
-      assertEquals(6 - 1000 * flow, choice.get("operating").get("headM").doubleValue(), 1e-9);
-      assertEquals(flow / area, line.get("velocityMPerS").doubleValue(), 1e-9);
-      assertEquals(c * flow * flow / 50, line.get("frictionMPerM").doubleValue(), 1e-10);
-      assertEquals(50 * area, choice.get("holdUpM3").doubleValue(), 1e-15);
-      assertTrue(choice.get("costOverYears").isNull(), "no watts, no price");
-    }
-    assertRefused(Run.of("pipes", file, "--line", "up", "--sizes", "2"), "has no unit", "--sizes");
-  }
-
-  @Test
-  void runsThatNameTheirOwnMaterialTakeTheSizes() throws IOException {
-    String file = textbook("", "{length: 50 m, material: flexible PVC, size: 2 in}");
-
-    JsonNode answer = json("pipes", file, "--line", "up", "--sizes", "1-1/2 in, 3 in");
-
-    double narrow = flowOf(answer, "1-1/2 in");
-    assertTrue(narrow < flowOf(answer, "3 in"), answer.toString());
-  }
-
-  private static double flowOf(JsonNode answer, String size) {
-    for (JsonNode choice : answer.get("choices")) {
-      if (choice.get("sizes").get("up").stringValue().equals(size)) {
-        return choice.get("operating").get("flowM3PerS").doubleValue();
-      }
-    }
-    throw new AssertionError(size + " is not among the choices");
   }
 
   @Test
@@ -343,7 +238,7 @@ class PipesCommandTest {
     Run run =
         Run.of(
             "pipes",
-            PROJECT,
+            LongStream.PROJECT,
             "--line",
             "supply",
             "--sizes",

@@ -126,7 +126,7 @@ record Axes(
   }
 
   private static TextBlock words(String text) {
-    return TextBlock.ofLines(List.of(text), Ink.TICK, Double.POSITIVE_INFINITY);
+    return TextBlock.ofLine(text, Ink.TICK);
   }
 
   /** Draws lines, ticks and words around the plot. */
@@ -183,7 +183,7 @@ record Axes(
 
   private static void title(
       Graphics2D g, String text, double x, double y, Anchor anchor, Color color) {
-    TextBlock block = TextBlock.ofLines(List.of(text), Ink.AXIS_TITLE, Double.POSITIVE_INFINITY);
+    TextBlock block = TextBlock.ofLine(text, Ink.AXIS_TITLE);
     Words.write(g, block, x, y, anchor, color);
   }
 

@@ -2,20 +2,14 @@ package rillwright.curves.chart;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.util.List;
 import java.util.stream.Stream;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.CausesChart;
-import rillwright.curves.chart.layout.TextBlock;
 
 /** Paints causes: how likely each is on the left, predictions against readings on the right. */
 final class CausesPainter implements Painting {
-  private static final double MARGIN = 44;
-  private static final double TOP = 34;
   private static final double ABOVE_PLOT = 76;
   private static final double BARS_WIDTH = 560;
   private static final double BETWEEN = 90;
-  private static final int MOST_LINES = 2;
 
   private final CausesChart chart;
 
@@ -48,33 +42,20 @@ final class CausesPainter implements Painting {
 
   @Override
   public void paint(Graphics2D g) {
-    g.setColor(Ink.PAPER);
-    g.fill(new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
-    double wide = WIDTH - 2 * MARGIN;
-    TextBlock title = TextBlock.wrapped(chart.title(), Ink.TITLE, wide, MOST_LINES);
-    TextBlock caption = TextBlock.wrapped(chart.caption(), Ink.CAPTION, wide, MOST_LINES);
-    Words.write(g, title, MARGIN, TOP, Anchor.START, Ink.TEXT);
-    double captionTop = TOP + title.height() + 4;
-    Words.write(g, caption, MARGIN, captionTop, Anchor.START, Ink.SOFT_TEXT);
-    Legend legend = new Legend(wide);
+    Legend legend = new Legend(Sheet.WIDE);
     PredictionStrips.fill(legend, chart);
-    double top = captionTop + caption.height() + ABOVE_PLOT;
-    double legendTop = HEIGHT - MARGIN / 2 - legend.height();
-    double height = legendTop - 30 - top;
-    heading(g, "How likely", MARGIN, top - 50);
-    new ProbabilityBars(chart.causes())
-        .paint(g, new Rectangle2D.Double(MARGIN, top, BARS_WIDTH, height));
-    double left = MARGIN + BARS_WIDTH + BETWEEN;
+    Sheet sheet = Sheet.begin(g, chart, legend);
+    double top = sheet.top() + ABOVE_PLOT;
+    double height = sheet.bottom() - 30 - top;
+    Words.heading(g, "How likely", Sheet.MARGIN, top - 50);
+    Bars.ofCauses(chart.causes())
+        .paint(g, new Rectangle2D.Double(Sheet.MARGIN, top, BARS_WIDTH, height));
+    double left = Sheet.MARGIN + BARS_WIDTH + BETWEEN;
     if (!chart.strips().isEmpty()) {
-      heading(g, "What each would read, and what was read", left, top - 50);
+      Words.heading(g, "What each would read, and what was read", left, top - 50);
       new PredictionStrips(chart.strips())
-          .paint(g, new Rectangle2D.Double(left, top, WIDTH - MARGIN - left, height));
+          .paint(g, new Rectangle2D.Double(left, top, WIDTH - Sheet.MARGIN - left, height));
     }
-    legend.paint(g, MARGIN, legendTop);
-  }
-
-  private static void heading(Graphics2D g, String text, double x, double y) {
-    TextBlock words = TextBlock.ofLines(List.of(text), Ink.AXIS_TITLE, Double.POSITIVE_INFINITY);
-    Words.write(g, words, x, y, Anchor.START, Ink.TEXT);
+    sheet.end(g);
   }
 }

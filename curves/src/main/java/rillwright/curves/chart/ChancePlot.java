@@ -5,7 +5,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.curves.chart.Words.Anchor;
@@ -27,7 +26,8 @@ final class ChancePlot {
   private static final double TICK = 8;
   private static final double PAD = 10;
   private static final double WIDEST_BOX = 420;
-  private static final double WISH_RADIUS = 10;
+  private static final RingMark WISH = new RingMark(10);
+  private static final RingMark WISH_SAMPLE = new RingMark(8);
   private static final double QUANTILE_RADIUS = 7;
 
   /** Beyond these percentiles a sample tells little. */
@@ -75,8 +75,7 @@ final class ChancePlot {
         "19 in 20, 1 in 2 and 1 in 20 have more",
         (g, place) -> quantileMark(g, Legend.middle(place), Pen.panel(0)));
     if (chart.falls().stream().anyMatch(fall -> fall.wish().isPresent())) {
-      legend.add(
-          "wish", (g, place) -> ChartNotes.paintMark(g, Legend.middle(place), WISH_RADIUS - 2));
+      legend.add("wish", (g, place) -> WISH_SAMPLE.draw(g, Legend.middle(place)));
     }
   }
 
@@ -122,31 +121,14 @@ final class ChancePlot {
   private void mark(Graphics2D g, Wish wish, Obstacles obstacles) {
     Point2D at = at(wish);
     WISH_LINE.draw(g, new Line2D.Double(at.getX(), at.getY(), at.getX(), frame.area().getMaxY()));
-    ChartNotes.paintMark(g, at, WISH_RADIUS);
-    double r = WISH_RADIUS + 4;
-    obstacles.add(new Rectangle2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r));
+    WISH.draw(g, at);
+    WISH.addTo(obstacles, at);
   }
 
   private void label(Graphics2D g, Wish wish, LabelPlacer placer) {
-    TextBlock words = TextBlock.ofLines(wish.labelLines(), Ink.LABEL, WIDEST_BOX);
-    placer
-        .near(words.width() + 2 * PAD, words.height() + 2 * PAD, at(wish))
-        .ifPresent(box -> paintBox(g, words, box, at(wish)));
-  }
-
-  private static void paintBox(Graphics2D g, TextBlock words, Rectangle2D box, Point2D point) {
-    g.setColor(Ink.TEXT);
-    g.setStroke(new BasicStroke(1.8f));
-    g.draw(LabelPlacer.leader(box, point));
-    RoundRectangle2D round =
-        new RoundRectangle2D.Double(
-            box.getX(), box.getY(), box.getWidth(), box.getHeight(), 12, 12);
-    g.setColor(Ink.PAPER);
-    g.fill(round);
-    g.setColor(Ink.TEXT);
-    g.draw(round);
-    Words.write(g, words, box.getX() + PAD, box.getY() + PAD, Anchor.START, Ink.TEXT);
-    ChartNotes.paintMark(g, point, WISH_RADIUS);
+    if (Callout.of(wish.labelLines(), WIDEST_BOX, PAD).paint(g, placer, at(wish))) {
+      WISH.draw(g, at(wish));
+    }
   }
 
   private void paintAxes(Graphics2D g) {
@@ -158,27 +140,19 @@ final class ChancePlot {
     flow.ticks()
         .forEach(
             tick -> {
-              TextBlock words = words(flow.label(tick), Ink.TICK);
+              TextBlock words = TextBlock.ofLine(flow.label(tick), Ink.TICK);
               Words.write(g, words, frame.x(tick), area.getMaxY() + TICK, Anchor.MIDDLE, Ink.TEXT);
             });
     PER_CENT
         .ticks()
         .forEach(
             tick -> {
-              TextBlock words = words(PER_CENT.label(tick) + " %", Ink.TICK);
+              TextBlock words = TextBlock.ofLine(PER_CENT.label(tick) + " %", Ink.TICK);
               double top = frame.y(tick) - words.lineHeight() / 2;
               Words.write(g, words, area.getMinX() - TICK, top, Anchor.END, Ink.TEXT);
             });
-    title(g, "Chance of at least this flow", area.getMinX() - LEFT, area.getMinY() - 50);
-    TextBlock across = words("Flow, " + chart.flowUnit().symbol(), Ink.AXIS_TITLE);
+    Words.heading(g, "Chance of at least this flow", area.getMinX() - LEFT, area.getMinY() - 50);
+    TextBlock across = TextBlock.ofLine("Flow, " + chart.flowUnit().symbol(), Ink.AXIS_TITLE);
     Words.write(g, across, area.getCenterX(), area.getMaxY() + 44, Anchor.MIDDLE, Ink.TEXT);
-  }
-
-  private static TextBlock words(String text, java.awt.Font font) {
-    return TextBlock.ofLines(List.of(text), font, Double.POSITIVE_INFINITY);
-  }
-
-  private static void title(Graphics2D g, String text, double x, double y) {
-    Words.write(g, words(text, Ink.AXIS_TITLE), x, y, Anchor.START, Ink.TEXT);
   }
 }

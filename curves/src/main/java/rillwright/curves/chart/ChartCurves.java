@@ -113,9 +113,7 @@ final class ChartCurves {
     }
     chart.power().ifPresent(power -> legend.add(power.name() + " (right axis)", Pen.power()));
     if (chart.operatingPoints().stream().anyMatch(point -> point.labelLines().isEmpty())) {
-      legend.add(
-          "operating point",
-          (g, place) -> ChartNotes.paintMark(g, Legend.middle(place), ChartNotes.OTHER_RADIUS));
+      legend.add("operating point", (g, place) -> ChartNotes.OTHER.draw(g, Legend.middle(place)));
     }
   }
 
@@ -157,7 +155,7 @@ final class ChartCurves {
   private static boolean label(Graphics2D g, LabelPlacer placer, Stroke stroke, TextBlock words) {
     Optional<Rectangle2D> place =
         placer.beside(words.width(), words.height(), stroke.line(), stroke.shares());
-    place.ifPresent(it -> ChartNotes.write(g, words, it, stroke.pen().textColor()));
+    place.ifPresent(it -> Words.writeOnPaper(g, words, it, stroke.pen().textColor()));
     return place.isPresent();
   }
 }

@@ -1,14 +1,10 @@
 package rillwright.curves.chart;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import java.util.Optional;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.FlowMark;
 import rillwright.curves.chart.content.HeadMark;
 import rillwright.curves.chart.content.OperatingChart;
@@ -23,8 +19,8 @@ final class ChartNotes {
   private static final double PAD = 12;
   private static final double WIDEST_BOX = 520;
   private static final double WIDEST_NOTE = 300;
-  private static final double MAIN_RADIUS = 11;
-  static final double OTHER_RADIUS = 7.5;
+  private static final RingMark MAIN = new RingMark(11);
+  static final RingMark OTHER = new RingMark(7.5);
   private static final Pen LIMIT = new Pen(Ink.SOFT_TEXT, 2.4f, List.of(3f, 5f));
   private static final Pen LIFT = new Pen(Ink.AXIS, 2, List.of(2f, 7f));
 
@@ -83,15 +79,13 @@ final class ChartNotes {
     limitLine.ifPresent(obstacles::add);
     liftLine.ifPresent(obstacles::add);
     for (OperatingPoint point : chart.operatingPoints()) {
-      double r = radius(point) + 4;
-      Point2D at = place(point);
-      obstacles.add(new Rectangle2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r));
+      mark(point).addTo(obstacles, place(point));
     }
   }
 
-  private double radius(OperatingPoint point) {
+  private RingMark mark(OperatingPoint point) {
     boolean isMain = chart.operatingPoints().size() == 1 || !point.labelLines().isEmpty();
-    return isMain ? MAIN_RADIUS : OTHER_RADIUS;
+    return isMain ? MAIN : OTHER;
   }
 
   private Point2D place(OperatingPoint point) {
@@ -102,40 +96,11 @@ final class ChartNotes {
   /** Operating points with their numbers. */
   void paintPoints(Graphics2D g, LabelPlacer placer) {
     for (OperatingPoint point : chart.operatingPoints()) {
-      TextBlock words = TextBlock.ofLines(point.labelLines(), Ink.LABEL, WIDEST_BOX);
-      if (!words.lines().isEmpty()) {
-        placer
-            .near(words.width() + 2 * PAD, words.height() + 2 * PAD, place(point))
-            .ifPresent(box -> paintBox(g, words, box, place(point)));
-      }
+      Callout.of(point.labelLines(), WIDEST_BOX, PAD).paint(g, placer, place(point));
     }
     for (OperatingPoint point : chart.operatingPoints()) {
-      paintMark(g, place(point), radius(point));
+      mark(point).draw(g, place(point));
     }
-  }
-
-  private static void paintBox(Graphics2D g, TextBlock words, Rectangle2D box, Point2D point) {
-    g.setColor(Ink.TEXT);
-    g.setStroke(new BasicStroke(1.8f));
-    g.draw(LabelPlacer.leader(box, point));
-    RoundRectangle2D frame =
-        new RoundRectangle2D.Double(
-            box.getX(), box.getY(), box.getWidth(), box.getHeight(), 12, 12);
-    g.setColor(Ink.PAPER);
-    g.fill(frame);
-    g.setColor(Ink.TEXT);
-    g.draw(frame);
-    Words.write(g, words, box.getX() + PAD, box.getY() + PAD, Anchor.START, Ink.TEXT);
-  }
-
-  /** A ring with a point in it, on a white ground that lifts it off the curves. */
-  static void paintMark(Graphics2D g, Point2D at, double r) {
-    g.setColor(Ink.PAPER);
-    g.fill(Mark.DISC.at(at.getX(), at.getY(), r + 3));
-    g.setColor(Ink.BLACK);
-    g.setStroke(new BasicStroke(3.2f));
-    g.draw(Mark.DISC.at(at.getX(), at.getY(), r));
-    g.fill(Mark.DISC.at(at.getX(), at.getY(), 0.45 * r));
   }
 
   /** The words of limit and lift, where there is room. */
@@ -153,16 +118,7 @@ final class ChartNotes {
     if (!words.lines().isEmpty()) {
       placer
           .beside(words.width(), words.height(), line, shares)
-          .ifPresent(place -> write(g, words, place, Ink.SOFT_TEXT));
+          .ifPresent(place -> Words.writeOnPaper(g, words, place, Ink.SOFT_TEXT));
     }
-  }
-
-  /** Words on a white ground, so that grid lines do not run through them. */
-  static void write(Graphics2D g, TextBlock words, Rectangle2D place, Color color) {
-    g.setColor(Ink.PAPER);
-    g.fill(
-        new Rectangle2D.Double(
-            place.getX() - 4, place.getY(), place.getWidth() + 8, place.getHeight()));
-    Words.write(g, words, place.getX(), place.getY(), Anchor.START, color);
   }
 }

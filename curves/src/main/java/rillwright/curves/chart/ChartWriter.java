@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import rillwright.curves.chart.content.CausesChart;
+import rillwright.curves.chart.content.Chart;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.PanelChart;
@@ -17,24 +18,8 @@ public final class ChartWriter {
   private ChartWriter() {}
 
   /** A PNG of 1600 by 1000 pixels. */
-  public static byte[] png(OperatingChart chart) {
-    return png(new ChartPainter(chart));
-  }
-
-  /** A PNG of 1600 by 1000 pixels. */
-  public static byte[] png(OddsChart chart) {
-    return png(new OddsPainter(chart));
-  }
-
-  public static byte[] png(PanelChart chart) {
-    return png(new PanelPainter(chart));
-  }
-
-  public static byte[] png(CausesChart chart) {
-    return png(new CausesPainter(chart));
-  }
-
-  private static byte[] png(Painting painting) {
+  public static byte[] png(Chart chart) {
+    Painting painting = painting(chart);
     BufferedImage image =
         new BufferedImage(Painting.WIDTH, Painting.HEIGHT, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
@@ -58,20 +43,20 @@ public final class ChartWriter {
   }
 
   /** The same picture as SVG, its words as text, with a title and a description in it. */
-  public static byte[] svg(OperatingChart chart) {
-    return SvgFile.of(new ChartPainter(chart));
+  public static byte[] svg(Chart chart) {
+    return SvgFile.of(painting(chart));
   }
 
-  /** The same picture as SVG, its words as text, with a title and a description in it. */
-  public static byte[] svg(OddsChart chart) {
-    return SvgFile.of(new OddsPainter(chart));
-  }
-
-  public static byte[] svg(PanelChart chart) {
-    return SvgFile.of(new PanelPainter(chart));
-  }
-
-  public static byte[] svg(CausesChart chart) {
-    return SvgFile.of(new CausesPainter(chart));
+  private static Painting painting(Chart chart) {
+    if (chart instanceof OperatingChart operating) {
+      return new ChartPainter(operating);
+    } else if (chart instanceof OddsChart odds) {
+      return new OddsPainter(odds);
+    } else if (chart instanceof PanelChart panels) {
+      return new PanelPainter(panels);
+    } else if (chart instanceof CausesChart causes) {
+      return new CausesPainter(causes);
+    }
+    throw new IllegalArgumentException("no painter for " + chart.getClass());
   }
 }

@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.RoundRectangle2D;
-import java.util.List;
 import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.layout.TextBlock;
 
@@ -32,8 +31,7 @@ final class LetterMark {
     g.setColor(Ink.TEXT);
     g.setStroke(new BasicStroke(2.2f));
     g.draw(ring);
-    TextBlock words =
-        TextBlock.ofLines(List.of(letters), Ink.SMALL_LABEL, Double.POSITIVE_INFINITY);
+    TextBlock words = TextBlock.ofLine(letters, Ink.SMALL_LABEL);
     Words.write(
         g, words, at.getX(), at.getY() - words.lineHeight() / 2 + 1, Anchor.MIDDLE, Ink.TEXT);
   }

@@ -4,20 +4,15 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.stream.Stream;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.Panel;
 import rillwright.curves.chart.content.PanelChart;
-import rillwright.curves.chart.layout.TextBlock;
 
 /** Paints plots under one title. */
 final class PanelPainter implements Painting {
-  private static final double MARGIN = 44;
-  private static final double TOP = 34;
   private static final double ABOVE_PLOT = 66;
   private static final double BELOW_PLOT = 92;
   private static final double BELOW_PLOT_UNTITLED = 50;
   private static final double BETWEEN = 46;
-  private static final int MOST_LINES = 2;
 
   private final PanelChart chart;
   private final List<String> names;
@@ -48,26 +43,17 @@ final class PanelPainter implements Painting {
 
   @Override
   public void paint(Graphics2D g) {
-    g.setColor(Ink.PAPER);
-    g.fill(new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
-    double wide = WIDTH - 2 * MARGIN;
-    TextBlock title = TextBlock.wrapped(chart.title(), Ink.TITLE, wide, MOST_LINES);
-    TextBlock caption = TextBlock.wrapped(chart.caption(), Ink.CAPTION, wide, MOST_LINES);
-    Words.write(g, title, MARGIN, TOP, Anchor.START, Ink.TEXT);
-    double captionTop = TOP + title.height() + 4;
-    Words.write(g, caption, MARGIN, captionTop, Anchor.START, Ink.SOFT_TEXT);
-    Legend legend = new Legend(wide);
+    Legend legend = new Legend(Sheet.WIDE);
     names.forEach(name -> legend.add(name, Pen.panel(names.indexOf(name))));
-    double legendTop = HEIGHT - MARGIN / 2 - legend.height();
-    double top = captionTop + caption.height();
-    paintPanels(g, top, legendTop);
-    legend.paint(g, MARGIN, legendTop);
+    Sheet sheet = Sheet.begin(g, chart, legend);
+    paintPanels(g, sheet.top(), sheet.bottom());
+    sheet.end(g);
   }
 
   private void paintPanels(Graphics2D g, double top, double bottom) {
     int columns = Math.min(chart.columns(), chart.panels().size());
     int rows = (chart.panels().size() + columns - 1) / columns;
-    double wide = (WIDTH - 2 * MARGIN - (columns - 1) * BETWEEN) / columns;
+    double wide = (Sheet.WIDE - (columns - 1) * BETWEEN) / columns;
     double high = (bottom - top) / rows;
     List<PanelPlot> plots =
         chart.panels().stream().map(panel -> new PanelPlot(panel, names)).toList();
@@ -76,7 +62,7 @@ final class PanelPainter implements Painting {
     for (int i = 0; i < plots.size(); i++) {
       Panel panel = chart.panels().get(i);
       int row = i / columns;
-      double left = MARGIN + (i - row * columns) * (wide + BETWEEN);
+      double left = Sheet.MARGIN + (i - row * columns) * (wide + BETWEEN);
       double plotTop = top + row * high + ABOVE_PLOT;
       double below = panel.acrossTitle().isEmpty() ? BELOW_PLOT_UNTITLED : BELOW_PLOT;
       double plotLeft = left + before;

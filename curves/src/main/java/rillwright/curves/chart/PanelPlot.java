@@ -20,7 +20,7 @@ import rillwright.curves.chart.layout.TextBlock;
 final class PanelPlot {
   private static final int ACROSS_STEPS = 8;
   private static final int UP_STEPS = 6;
-  private static final double RADIUS = 8;
+  private static final RingMark SPOT = new RingMark(8);
   private static final double WIDEST_LABEL = 480;
   private static final double LAST_PLACE = 0.99;
   private static final double BETWEEN_PLACES = 0.14;
@@ -88,9 +88,8 @@ final class PanelPlot {
     }
     for (Panel.Spot spot : panel.spots()) {
       Point2D at = at(frame, spot);
-      double r = RADIUS + 4;
-      obstacles.add(new Rectangle2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r));
-      ChartNotes.paintMark(g, at, RADIUS);
+      SPOT.addTo(obstacles, at);
+      SPOT.draw(g, at);
     }
     LabelPlacer placer = new LabelPlacer(obstacles);
     label(g, placer, panel.places(), places);
@@ -123,7 +122,7 @@ final class PanelPlot {
             placer
                 .beside(words.width(), words.height(), lines.get(i), ALONG)
                 .orElse(onTheLine(words, lines.get(i), i));
-        ChartNotes.write(g, words, place, Ink.SOFT_TEXT);
+        Words.writeOnPaper(g, words, place, Ink.SOFT_TEXT);
       }
     }
   }

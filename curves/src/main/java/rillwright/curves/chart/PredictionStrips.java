@@ -147,8 +147,7 @@ final class PredictionStrips {
   }
 
   private static void under(Graphics2D g, Mark mark, Scale scale, double y) {
-    TextBlock words =
-        TextBlock.ofLines(List.of(mark.label()), Ink.SMALL_LABEL, Double.POSITIVE_INFINITY);
+    TextBlock words = TextBlock.ofLine(mark.label(), Ink.SMALL_LABEL);
     Words.write(
         g, words, scale.x(mark.value()), y + BAND_HEIGHT / 2 + 2, Anchor.MIDDLE, Ink.SOFT_TEXT);
   }

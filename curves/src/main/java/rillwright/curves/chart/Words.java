@@ -3,6 +3,7 @@ package rillwright.curves.chart;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
 import rillwright.curves.chart.layout.TextBlock;
 
 /** Writes blocks of text as text, and tells the canvas where each line is held. */
@@ -37,6 +38,20 @@ final class Words {
     public boolean isCompatibleValue(Object value) {
       return value instanceof Anchored;
     }
+  }
+
+  /** Writes a heading whose top is at y. */
+  static void heading(Graphics2D g, String text, double x, double y) {
+    write(g, TextBlock.ofLine(text, Ink.AXIS_TITLE), x, y, Anchor.START, Ink.TEXT);
+  }
+
+  /** Writes a block on a white ground, so that grid lines do not run through it. */
+  static void writeOnPaper(Graphics2D g, TextBlock block, Rectangle2D place, Color color) {
+    g.setColor(Ink.PAPER);
+    g.fill(
+        new Rectangle2D.Double(
+            place.getX() - 4, place.getY(), place.getWidth() + 8, place.getHeight()));
+    write(g, block, place.getX(), place.getY(), Anchor.START, color);
   }
 
   /** Writes a block whose first line has its top at y. */

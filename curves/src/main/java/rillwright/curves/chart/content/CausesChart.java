@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param causes the likeliest first; one or more
  * @param strips what was read, in the order of reading; may be empty
  */
-public record CausesChart(String title, String caption, List<CauseBar> causes, List<Strip> strips) {
+public record CausesChart(String title, String caption, List<CauseBar> causes, List<Strip> strips)
+    implements Chart {
   public CausesChart {
     causes = List.copyOf(causes);
     strips = List.copyOf(strips);

@@ -15,7 +15,8 @@ import rillwright.curves.unit.Unit;
  * @param shares what the spread comes from, the largest first; may be empty
  */
 public record OddsChart(
-    String title, String caption, Unit flowUnit, List<ChanceCurve> falls, List<Share> shares) {
+    String title, String caption, Unit flowUnit, List<ChanceCurve> falls, List<Share> shares)
+    implements Chart {
   public OddsChart {
     falls = List.copyOf(falls);
     shares = List.copyOf(shares);

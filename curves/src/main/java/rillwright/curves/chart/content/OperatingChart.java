@@ -30,7 +30,8 @@ public record OperatingChart(
     List<OperatingPoint> operatingPoints,
     Optional<FlowMark> flowLimit,
     Optional<HeadMark> staticLift,
-    Optional<PowerSeries> power) {
+    Optional<PowerSeries> power)
+    implements Chart {
   public OperatingChart {
     systemCurves = List.copyOf(systemCurves);
     pumpCurves = List.copyOf(pumpCurves);

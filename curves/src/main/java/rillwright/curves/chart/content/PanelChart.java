@@ -10,7 +10,8 @@ import java.util.List;
  * @param columns how many plots stand side by side, 1 or more
  * @param panels one or more, row by row
  */
-public record PanelChart(String title, String caption, int columns, List<Panel> panels) {
+public record PanelChart(String title, String caption, int columns, List<Panel> panels)
+    implements Chart {
   public PanelChart {
     panels = List.copyOf(panels);
     if (panels.isEmpty() || columns < 1) {

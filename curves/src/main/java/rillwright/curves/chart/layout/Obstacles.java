@@ -1,6 +1,7 @@
 package rillwright.curves.chart.layout;
 
 import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,11 @@ public final class Obstacles {
   /** Keeps labels off a rectangle. */
   public void add(Rectangle2D block) {
     blocks.add(block);
+  }
+
+  /** Keeps labels off a mark. */
+  public void add(Point2D at, double radius) {
+    add(new Rectangle2D.Double(at.getX() - radius, at.getY() - radius, 2 * radius, 2 * radius));
   }
 
   /** Whether a rectangle stands in the plot with at least a gap around it. */

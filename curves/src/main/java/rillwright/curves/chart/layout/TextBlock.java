@@ -31,6 +31,11 @@ public record TextBlock(List<String> lines, Font font) {
         font);
   }
 
+  /** One line, made harmless, as wide as it is. */
+  public static TextBlock ofLine(String line, Font font) {
+    return ofLines(List.of(line), font, Double.POSITIVE_INFINITY);
+  }
+
   /** A text made harmless and broken between words; what does not fit into the lines is cut. */
   public static TextBlock wrapped(String text, Font font, double maxWidth, int maxLines) {
     List<String> lines = new ArrayList<>();

@@ -1,0 +1,84 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+
+/** Pumps judged in the conditions of the project. */
+class PumpsConditionsTest extends ScratchSupplier {
+  @Test
+  void conditionsAreThoseOfSolveWithThatPumpInPlace() throws IOException {
+    String project =
+        file(
+            Files.readString(Path.of(LongStream.PROJECT))
+                    .replace("pumps/", LongStream.FOLDER.toAbsolutePath() + "/pumps/")
+                + "\nconditions: {raised: {points: {spill box: {crest: 3.5 m}}}}\n");
+
+    JsonNode answer =
+        Run.json("pumps", project, "--from", LongStream.FOLDER + "/pumps", "--conditions");
+
+    assertFalse(answer.get("offered").booleanValue());
+    assertEquals(2, answer.get("conditions").size());
+    for (JsonNode candidate : answer.get("candidates")) {
+      String model = candidate.get("model").stringValue().replace('-', ' ');
+      JsonNode solved =
+          Run.json(
+              "solve",
+              project,
+              "--set",
+              "lines.supply.pump.model=" + model,
+              "--condition",
+              "raised");
+      JsonNode points = solved.get("conditions").get(0).get("solve").get("points");
+      JsonNode raised = candidate.get("conditions").get("raised");
+      assertEquals(
+          points.get("spill box").get("flowM3PerS").doubleValue(),
+          raised.get("fallsM3PerS").get("spill box").doubleValue(),
+          1e-12,
+          model);
+      assertEquals(
+          raised.get("does").booleanValue()
+              && candidate.get("conditions").get("as written").get("does").booleanValue(),
+          candidate.get("does").booleanValue(),
+          model);
+    }
+  }
+
+  @Test
+  void withoutConditionsNothingIsToldOfThem() {
+    JsonNode answer = Run.json("pumps", LongStream.PROJECT, "--from", LongStream.FOLDER + "/pumps");
+
+    assertFalse(answer.has("conditions"));
+    assertFalse(answer.has("offered"));
+    assertFalse(answer.get("candidates").get(0).has("conditions"));
+  }
+
+  @Test
+  void conditionThatTakesThePumpAwayIsRefused() throws IOException {
+    String project =
+        file(
+            Files.readString(Path.of(LongStream.PROJECT))
+                    .replace("pumps/", LongStream.FOLDER.toAbsolutePath() + "/pumps/")
+                + "\nconditions: {bare: {lines: {supply: {parts: [run: 36 m]}}}}\n");
+
+    Run.of("pumps", project, "--from", LongStream.FOLDER + "/pumps", "--conditions")
+        .assertRefused("bare", "supply");
+  }
+
+  @Test
+  void unknownConditionIsRefusedWithTheOneThatMayBeMeant() {
+    Run.of(
+            "pumps",
+            LongStream.PROJECT,
+            "--from",
+            LongStream.FOLDER + "/pumps",
+            "--condition",
+            "autum")
+        .assertRefused("there is no condition \"autum\"", "did you mean \"autumn\"");
+  }
+}

@@ -1,0 +1,83 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** What {@code pumps} cannot work with is told in words. */
+class PumpsRefusedTest extends ScratchSupplier {
+  @Test
+  void emptyFolderAndNoFolderAreTold() throws IOException {
+    Run.of("pumps", LongStream.PROJECT, "--from", list.toString())
+        .assertRefused("no data sheet lies");
+    Run.of("pumps", LongStream.PROJECT, "--from", folder + "/none")
+        .assertRefused("there is no such folder");
+    Run.of("pumps", LongStream.PROJECT, "--from", LongStream.PROJECT)
+        .assertRefused("name the folder");
+    Run.of("pumps", LongStream.PROJECT).assertRefused("--from");
+    sheet("bad.csv", "flow,head\n");
+    Run.of("pumps", LongStream.PROJECT, "--from", list.toString()).assertRefused("bad.csv:1");
+  }
+
+  @Test
+  void noWishAnywhereIsToldWithHowToWriteOne() throws IOException {
+    sheet("one.csv", SHEET);
+    String file =
+        file(
+            Files.readString(Path.of(LongStream.PROJECT))
+                .replace(", want: 9 m3/h", "")
+                .replaceAll("(?s)pumps:.*?streams:", "streams:")
+                .replace("pump: dipper 180", "pump: to be chosen"));
+
+    Run.of("pumps", file, "--from", list.toString()).assertRefused("no fall or outlet", "want:");
+  }
+
+  @Test
+  void unknownLineIsToldWithTheNearest() throws IOException {
+    sheet("one.csv", SHEET);
+
+    Run.of("pumps", LongStream.PROJECT, "--from", list.toString(), "--line", "suply")
+        .assertRefused("did you mean \"supply\"?");
+    Run.of("pumps", LongStream.PROJECT, "--from", list.toString(), "--line", "intake")
+        .assertRefused("has no pump");
+  }
+
+  @Test
+  void severalPumpsNeedALine() throws IOException {
+    sheet("one.csv", SHEET);
+    String line =
+        """
+
+          second:
+            from: pond
+            to: spill box
+            pipe: {material: PVC-U PN 10, size: 75 mm}
+            parts: [{pump: dipper 400}, {run: 30 m}]
+
+        pumps:
+        """;
+    String second =
+        Files.readString(Path.of(LongStream.PROJECT))
+            .replace("\npumps:\n", line)
+            .replace("pumps/dipper", LongStream.FOLDER.toAbsolutePath() + "/pumps/dipper");
+    String file = file(second);
+
+    Run.of("pumps", file, "--from", list.toString()).assertRefused("--line: supply, second");
+    assertEquals(0, Run.of("pumps", file, "--from", list.toString(), "--line", "second").status());
+  }
+
+  @Test
+  void numbersThatMakeNoSenseAreRefused() throws IOException {
+    sheet("one.csv", SHEET);
+    String from = list.toString();
+
+    Run.of("pumps", LongStream.PROJECT, "--from", from, "--upto", "0").assertRefused("--upto is 0");
+    Run.of("pumps", LongStream.PROJECT, "--from", from, "--years", "0")
+        .assertRefused("--years is 0");
+    Run.of("pumps", LongStream.PROJECT, "--from", from, "--chart", "p.gif")
+        .assertRefused(".png or .svg");
+  }
+}

@@ -1,0 +1,47 @@
+package rillwright.cli.schema;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The published schema of what {@code balance} answers. Numbers are invented, for the shape only.
+ */
+class BalanceSchemaTest {
+  private static final String BALANCE =
+      """
+      {"title": "Otter Bend", "changed": ["lines.up.valve.open=50 %"], "share": 0.9,
+       "governing": "high fall",
+       "falls": {"high fall": {"flowM3PerS": 0.0027, "wantM3PerS": 0.003},
+         "notch": {"flowM3PerS": 0.001, "wantM3PerS": null}},
+       "valves": [
+         {"line": "up", "part": "valve", "open": 0.6, "degreesFromOpen": 36, "k": 9.1, "sensitivity": 1e-5},
+         {"line": "side", "part": "valve 2", "open": 0.5, "degreesFromOpen": null, "k": 4.5,
+          "sensitivity": null}],
+       "order": ["up", "side"], "pumpShortM": 0.4, "findings": []}
+      """;
+
+  @ParameterizedTest
+  @ValueSource(strings = {BALANCE})
+  void resultsAreValid(String result) {
+    ResultSchema.assertTakes(result);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"share\": 0.9 | \"share\": -0.9",
+        "\"governing\": \"high fall\", | ",
+        "\"wantM3PerS\": null | \"wishM3PerS\": null",
+        "\"part\": \"valve 2\" | \"part\": \"ball valve\"",
+        "\"open\": 0.6 | \"open\": 60",
+        "\"degreesFromOpen\": 36 | \"degreesFromOpen\": 136",
+        "\"k\": 4.5, | ",
+        "\"order\": [\"up\", \"side\"], | ",
+        "\"pumpShortM\": 0.4 | \"pumpShortM\": -0.4"
+      })
+  void brokenBalanceIsRefused(String right, String wrong) {
+    ResultSchema.assertRefusesBroken(BALANCE, right, wrong);
+  }
+}

@@ -1,0 +1,140 @@
+package rillwright.cli.schema;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The published schema of what {@code duty}, {@code pumps} and {@code pipes} answer. Numbers are
+ * invented, for the shape only.
+ */
+class ChoiceSchemaTest {
+  private static final String DUTY =
+      """
+      {"title": "Otter Bend", "line": "supply",
+       "asTheyStand": {"flowM3PerS": 0.004, "headM": 4.1, "fallsM3PerS": {"high fall": 0.003}},
+       "throttled": {"flowM3PerS": 0.0035, "headM": 3.9}, "governing": "high fall", "findings": []}
+      """;
+
+  private static final String TRIED =
+      """
+      "model": "reed 40", "count": 1, "arranged": "parallel", "speed": 0.8, "does": true,
+       "fallsM3PerS": {"high fall": 0.003},
+       "operating": {"flowM3PerS": 0.003, "headM": 4, "powerW": 200, "efficiency": 0.5},
+       "throttled": null, "shareOfRange": 0.6, "shareOfBestEfficiencyFlow": null,
+       "energyPerYear": 1700, "price": null, "costOverYears": 4000, "verdict": "does it",
+       "findings": []\
+      """;
+
+  private static final String PUMPS =
+      """
+      {"title": "Otter Bend", "changed": [], "duty": DUTY, "years": 10, "currency": "USD",
+       "candidates": [{TRIED}], "faults": ["a.csv:1:1: empty"], "notBalanced": [],
+       "effort": {"solves": 100, "seconds": 0.1, "solvesPerSecond": 1000}}
+      """
+          .replace("DUTY", DUTY)
+          .replace("TRIED", TRIED);
+
+  private static final String PIPES =
+      """
+      {"title": "Otter Bend", "changed": ["a.b=c"], "duty": DUTY, "years": 10, "currency": null,
+       "choices": [{"sizes": {"up": "2 in"}, TRIED, "materialCost": 90,
+         "lines": {"up": {"velocityMPerS": 1.5, "frictionMPerM": null, "holdUpM3": 0.02}},
+         "holdUpM3": 0.02, "paybackYears": 3.5, "samePump": false}],
+       "leastCost": {"up": "2 in"}, "runnerUp": null,
+       "nextSizesUp": [{"sizes": {"up": "3 in"}, "moreFlowM3PerS": 0.001,
+         "moreCostOverYears": null, "paybackYears": null, "samePump": true}],
+       "faults": [], "notBalanced": []}
+      """
+          .replace("DUTY", DUTY)
+          .replace("TRIED", TRIED);
+
+  /** The same pumps, judged in two conditions. */
+  private static final String JUDGED_PUMPS =
+      PUMPS
+          .replace(
+              "\"findings\": []}], \"faults\"",
+              """
+              "findings": [], "worstCondition": "frozen",
+               "conditions": {
+                 "autumn": {"does": true, "fallsM3PerS": {"high fall": 0.002}, "verdict": "does it"},
+                 "frozen": {"does": false, "fallsM3PerS": {}, "verdict": "no balance"}}}],
+               "faults"\
+              """)
+          .replace(
+              "\"notBalanced\": [],",
+              """
+              "notBalanced": [], "offered": false,
+               "conditions": [{"name": "autumn",
+                 "changes": [{"quantity": "lines.intake.skimmer.clogged", "value": "40 %"}]},
+                 {"name": "frozen", "changes": []}],\
+              """);
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        DUTY,
+        "{\"title\": \"\", \"line\": \"up\", \"asTheyStand\": null, \"throttled\": null,"
+            + " \"governing\": null, \"greatestFlowM3PerS\": 0.001, \"findings\": []}"
+      })
+  void resultsAreValid(String result) {
+    ResultSchema.assertTakes(result);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("choices")
+  void choicesAreValid(String result) {
+    ResultSchema.assertTakes(result);
+  }
+
+  static List<String> choices() {
+    return List.of(PUMPS, PIPES, JUDGED_PUMPS);
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"model\": \"reed 40\", | ",
+        "\"count\": 1 | \"count\": 0",
+        "\"arranged\": \"parallel\" | \"arranged\": \"side by side\"",
+        "\"speed\": 0.8 | \"speed\": 0",
+        "\"does\": true | \"does\": \"yes\"",
+        "\"efficiency\": 0.5 | \"effort\": 0.5",
+        "\"energyPerYear\": 1700 | \"energyPerYear\": -1",
+        "\"verdict\": \"does it\" | \"verdict\": \"\"",
+        "\"verdict\": \"does it\", | \"verdict\": \"does it\", \"more\": 1,",
+        "\"findings\": [], \"materialCost\" | \"findings\": [], \"more\": 1, \"materialCost\"",
+        "\"years\": 10 | \"years\": 0"
+      })
+  void brokenChoicesAreRefused(String right, String wrong) {
+    for (String choice : choices()) {
+      String broken = choice.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
+      if (!broken.equals(choice)) {
+        ResultSchema.assertRefuses(broken);
+      }
+    }
+    assertTrue(choices().stream().anyMatch(choice -> choice.contains(right)), right);
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"worstCondition\": \"frozen\", | ",
+        "\"offered\": false, | ",
+        "\"name\": \"autumn\" | \"named\": \"autumn\"",
+        "\"value\": \"40 %\" | \"value\": 40",
+        "\"verdict\": \"no balance\" | \"verdict\": \"\"",
+        "\"does\": false, | ",
+        "\"fallsM3PerS\": {}, | \"fallsM3PerS\": null,"
+      })
+  void brokenConditionsOfChoicesAreRefused(String right, String wrong) {
+    ResultSchema.assertRefusesBroken(JUDGED_PUMPS, right, wrong);
+  }
+}

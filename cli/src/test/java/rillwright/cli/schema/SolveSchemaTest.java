@@ -1,0 +1,105 @@
+package rillwright.cli.schema;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The published schema of what {@code solve} answers. Numbers are invented, for the shape only. */
+class SolveSchemaTest {
+  private static final String SOLVED =
+      """
+      {"title": "Otter Bend", "converged": true, "iterations": 6,
+       "residuals": {"flowM3PerS": 2e-16, "headM": 3e-13},
+       "points": {
+         "pond": {"headM": 0.0, "flowM3PerS": -0.003},
+         "chamber": {"headM": -0.6, "missingHeadM": 0.04},
+         "split": {"headM": 2.9, "pressurePa": 32300.5},
+         "high fall": {"headM": 2.17, "flowM3PerS": 0.003, "crestHeadM": 0.02, "brinkDepthM": 0.009},
+         "notch": {"headM": null, "determined": false, "flowM3PerS": 0, "brinkDepthM": null}},
+       "lines": {
+         "supply": {"flowM3PerS": 0.003, "velocityMPerS": 1.2, "headLossM": -3.5, "open": true,
+           "parts": [
+             {"part": "entrance", "headLossM": 0.04},
+             {"part": "pump", "flowM3PerS": 0.003, "headM": 4.4, "powerW": null},
+             {"part": "gauge", "name": "low tap", "pressurePa": 41000},
+             {"part": "run", "headLossM": 0.5, "reynolds": 61000, "frictionFactor": 0.02}]},
+         "side": {"flowM3PerS": 0, "velocityMPerS": null, "headLossM": null, "determined": false,
+           "open": false, "parts": [
+             {"part": "run", "headLossM": null, "reynolds": 0, "frictionFactor": null},
+             {"part": "gauge", "name": "dry tap", "pressurePa": null}]}},
+       "running": {"powerW": 260, "waterPowerW": 90.5, "wireToWater": 0.348, "hoursPerDay": 24,
+         "daysPerYear": 210, "energyKwhPerYear": 1310, "costPerYear": null, "currency": null,
+         "turnoversPerDay": {"pond": 12.5}},
+       "findings": [{"code": "starved-chamber", "at": "chamber", "message": "The chamber is empty."}]}
+      """;
+
+  private static final String CONDITIONS =
+      """
+      {"title": "Otter Bend", "offered": false, "allWishesMet": true,
+       "worst": {"high fall": {"condition": "autumn", "wantM3PerS": 0.002, "shareOfWish": 1.1, "met": true}},
+       "conditions": [
+         {"name": "as written", "changes": [], "noBalance": null, "solve":
+      """
+          + SOLVED
+          + """
+             },
+             {"name": "autumn", "changes": [{"quantity": "lines.intake.skimmer.clogged", "value": "40 %"}],
+              "noBalance": "no balance: nothing comes in", "solve": null}]}
+          """;
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        SOLVED,
+        CONDITIONS,
+        "{\"title\": \"Otter Bend\", \"points\": {}, \"lines\": {}, \"pumps\": {}, \"notes\": [],"
+            + " \"findings\": []}"
+      })
+  void resultsAreValid(String result) {
+    ResultSchema.assertTakes(result);
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"converged\": true | \"converged\": false",
+        "\"iterations\": 6 | \"iterations\": 6.5",
+        "\"residuals\": {\"flowM3PerS\": 2e-16, | \"residuals\": {",
+        "\"headM\": 0.0, \"flowM3PerS\": -0.003 | \"flowM3PerS\": -0.003",
+        "\"headM\": null, \"determined\": false | \"headM\": null",
+        "\"headM\": 2.9, | \"headM\": 2.9, \"determined\": false,",
+        "\"missingHeadM\": 0.04 | \"missingHeadM\": -0.04",
+        "\"crestHeadM\": 0.02 | \"crestHeadM\": \"0.02 m\"",
+        "\"velocityMPerS\": 1.2 | \"velocityMPerS\": -1.2",
+        "\"flowM3PerS\": 0, \"velocityMPerS\": null | \"flowM3PerS\": 0.1, \"velocityMPerS\": null",
+        "\"headLossM\": null, \"determined\": false | \"headLossM\": null",
+        "\"open\": true, | ",
+        "\"part\": \"entrance\" | \"part\": \"beginning\"",
+        "\"headM\": 4.4, \"powerW\": null | \"headM\": 4.4",
+        "\"name\": \"low tap\", | ",
+        "\"reynolds\": 61000, | ",
+        "\"frictionFactor\": 0.02 | \"frictionFactor\": 0",
+        "\"wireToWater\": 0.348, | ",
+        "\"hoursPerDay\": 24 | \"hoursPerDay\": 25",
+        "\"code\": \"starved-chamber\" | \"code\": \"Starved chamber\"",
+        "\"message\": \"The chamber is empty.\" | \"message\": \"\""
+      })
+  void brokenSolutionIsRefused(String right, String wrong) {
+    ResultSchema.assertRefusesBroken(SOLVED, right, wrong);
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"offered\": false | \"offered\": \"no\"",
+        "\"met\": true | \"met\": null",
+        "\"quantity\": \"lines.intake.skimmer.clogged\" | \"what\": \"the skimmer\"",
+        "\"converged\": true | \"converged\": false",
+        ", \"solve\": null | "
+      })
+  void brokenConditionsAreRefused(String right, String wrong) {
+    ResultSchema.assertRefusesBroken(CONDITIONS, right, wrong);
+  }
+}

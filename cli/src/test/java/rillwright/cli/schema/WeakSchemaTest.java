@@ -1,0 +1,66 @@
+package rillwright.cli.schema;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The published schema of what {@code weak} answers. Numbers are invented, for the shape only. */
+class WeakSchemaTest {
+  private static final String WEAK =
+      """
+      {"causes": [{"cause": "pump worn", "at": "supply", "part": 1, "probability": 0.7, "size": 0.6,
+         "sizeUnit": "1", "predicted": [0.002, null]},
+        {"cause": "none of these", "at": null, "part": null, "probability": 0.3, "size": null,
+         "sizeUnit": null, "predicted": [null, null]}],
+       "firstGroup": [{"cause": "pump worn", "at": "supply", "part": 1}],
+       "toldApartBy": null,
+       "next": [{"reading": {"gauge": "low tap", "pressure": null, "within": "1.7 kPa",
+           "when": "valve shut", "valve": "supply"}, "bits": 0.4,
+         "predicted": [{"cause": "pump worn", "at": "supply", "part": 1, "value": 38000}]}]}
+      """;
+
+  private static final String WEAK_CAUSES =
+      """
+      {"causes": [{"cause": "pump worn", "at": "supply", "part": 1, "quantity": "heads",
+         "from": 0.4, "to": 0.98, "log": false, "prior": 1}],
+       "signs": {"sudden": {"pump worn": 0.4}}}
+      """;
+
+  @ParameterizedTest
+  @ValueSource(strings = {WEAK, WEAK_CAUSES})
+  void resultsAreValid(String result) {
+    ResultSchema.assertTakes(result);
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"cause\": \"pump worn\" | \"cause\": \"pump tired\"",
+        "\"probability\": 0.7 | \"probability\": 1.7",
+        "\"part\": 1 | \"part\": 0",
+        "\"sizeUnit\": \"1\" | \"sizeUnit\": \"ft\"",
+        "\"pressure\": null | \"pressure\": 3",
+        "\"bits\": 0.4, | ",
+        "\"toldApartBy\": null, | ",
+        "\"valve\": \"supply\" | \"tap\": \"supply\"",
+        "\"when\": \"valve shut\" | \"when\": \"running\"",
+        "\"gauge\": \"low tap\", | "
+      })
+  void brokenWeakAnswerIsRefused(String right, String wrong) {
+    ResultSchema.assertRefusesBroken(WEAK, right, wrong);
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"prior\": 1 | \"prior\": -1",
+        "\"log\": false, | ",
+        "\"sudden\" | \"suddenly\"",
+        "{\"pump worn\": 0.4} | {\"pump worn\": 0}"
+      })
+  void brokenListOfCausesIsRefused(String right, String wrong) {
+    ResultSchema.assertRefusesBroken(WEAK_CAUSES, right, wrong);
+  }
+}

@@ -1,0 +1,29 @@
+package rillwright.curves.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
+import rillwright.curves.chart.layout.Obstacles;
+
+/**
+ * A ring with a point in it, on a white ground that lifts it off the curves.
+ *
+ * @param radius of the ring
+ */
+record RingMark(double radius) {
+  private static final double CLEAR = 4;
+
+  void draw(Graphics2D g, Point2D at) {
+    g.setColor(Ink.PAPER);
+    g.fill(Mark.DISC.at(at.getX(), at.getY(), radius + 3));
+    g.setColor(Ink.BLACK);
+    g.setStroke(new BasicStroke(3.2f));
+    g.draw(Mark.DISC.at(at.getX(), at.getY(), radius));
+    g.fill(Mark.DISC.at(at.getX(), at.getY(), 0.45 * radius));
+  }
+
+  /** Keeps labels off it. */
+  void addTo(Obstacles obstacles, Point2D at) {
+    obstacles.add(at, radius + CLEAR);
+  }
+}

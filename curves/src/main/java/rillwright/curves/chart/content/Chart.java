@@ -1,0 +1,10 @@
+package rillwright.curves.chart.content;
+
+/** What a picture shows. */
+public sealed interface Chart permits OperatingChart, OddsChart, PanelChart, CausesChart {
+  /** One line, shown as plain text. */
+  String title();
+
+  /** A sentence below it; may be empty. */
+  String caption();
+}
