@@ -40,6 +40,7 @@ class StreamCommandTest {
         "bed: {stone: 60 mm} | bed: coble | did you mean \"cobble\"",
         "width: 0.60 m, bank: 0, | width: 0 m, bank: 0, | is a vee and needs banks",
         "rate: 6 mm/day | rate: 6 mm/day, air: 20 C, humidity: 50 %, wind: 5 mph | either a rate",
+        "length: 8 m, drop: 0.32 m | length: 0.3 m, drop: 0.32 m | which is a step",
         "box area: 0.15 m2 | box area: 0 m2 | box area"
       })
   void badGeometryIsAnsweredClearly(String from, String to, String words) throws IOException {
@@ -47,6 +48,44 @@ class StreamCommandTest {
     assertEquals(2, run.status(), run.out());
     assertTrue(run.err().contains(words), run.err());
     assertTrue(run.err().contains("stream.yaml:"), run.err());
+  }
+
+  @Test
+  void twoStreamsCannotBeginAtOneFall() throws IOException {
+    Run run =
+        Run.of(
+            "stream",
+            changed(
+                "streams:",
+                "streams:\n  other: {from: spill box, to: pond, reaches: [{step: {height: 1 m,"
+                    + " width: 1 m}}]}"));
+
+    assertEquals(2, run.status(), run.out());
+    assertTrue(run.err().contains("begins there too"), run.err());
+  }
+
+  @Test
+  void streamInWhichNothingRunsIsTold() {
+    Run run = Run.of("stream", DRY, "--set", "lines.supply.pump.speed=20 %");
+
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.out().contains("stays dry"), run.out());
+  }
+
+  @Test
+  void fileWithoutAStreamIsTold() {
+    Run run = Run.of("stream", FOLDER.resolveSibling("twin-falls/falls.yaml").toString());
+
+    assertTrue(run.out().contains("describes no stream"), run.out());
+    assertFalse(run.out().contains("Nothing that would stop"), run.out());
+  }
+
+  @Test
+  void timesAreATable() {
+    String told = Run.of("stream", DRY, "--times").out();
+
+    assertTrue(told.contains("START AND STOP"), told);
+    assertTrue(told.matches("(?s).*off, 5 min +-0\\.03 m.*"), told);
   }
 
   @Test

@@ -44,7 +44,7 @@ final class CausesPainter implements Painting {
   public void paint(Graphics2D g) {
     Legend legend = new Legend(Sheet.WIDE);
     PredictionStrips.fill(legend, chart);
-    Sheet sheet = Sheet.begin(g, chart, legend);
+    Sheet sheet = Sheet.begin(g, chart, legend, height());
     double top = sheet.top() + ABOVE_PLOT;
     double height = sheet.bottom() - 30 - top;
     Words.heading(g, "How likely", Sheet.MARGIN, top - 50);

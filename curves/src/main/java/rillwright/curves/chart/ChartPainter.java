@@ -26,7 +26,7 @@ final class ChartPainter implements Painting {
   public void paint(Graphics2D g) {
     Legend legend = new Legend(Sheet.WIDE);
     ChartCurves.fill(legend, chart);
-    Sheet sheet = Sheet.begin(g, chart, legend);
+    Sheet sheet = Sheet.begin(g, chart, legend, height());
     Axes axes = Axes.of(chart);
     double plotTop = sheet.top() + ABOVE_PLOT;
     double plotLeft = Sheet.MARGIN + axes.leftWidth();

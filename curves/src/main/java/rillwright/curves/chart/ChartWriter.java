@@ -17,11 +17,11 @@ import rillwright.curves.chart.content.PanelChart;
 public final class ChartWriter {
   private ChartWriter() {}
 
-  /** A PNG of 1600 by 1000 pixels. */
+  /** A PNG of 1600 by 1000 pixels, higher where plots stand in more than two rows. */
   public static byte[] png(Chart chart) {
     Painting painting = painting(chart);
     BufferedImage image =
-        new BufferedImage(Painting.WIDTH, Painting.HEIGHT, BufferedImage.TYPE_INT_RGB);
+        new BufferedImage(Painting.WIDTH, painting.height(), BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(

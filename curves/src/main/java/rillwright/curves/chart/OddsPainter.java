@@ -36,7 +36,7 @@ final class OddsPainter implements Painting {
     boolean hasBars = !chart.shares().isEmpty();
     Legend legend = new Legend(Sheet.WIDE);
     ChancePlot.fill(legend, chart);
-    Sheet sheet = Sheet.begin(g, chart, legend);
+    Sheet sheet = Sheet.begin(g, chart, legend, height());
     double plotTop = sheet.top() + ABOVE_PLOT;
     double bottom = sheet.bottom() - BELOW_PLOT;
     double right = WIDTH - Sheet.MARGIN - (hasBars ? BARS_WIDTH + BETWEEN : 0);

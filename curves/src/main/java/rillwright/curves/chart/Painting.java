@@ -7,8 +7,13 @@ interface Painting {
   /** Width of the paper. */
   int WIDTH = 1600;
 
-  /** Height of the paper. */
+  /** Height of the paper, unless more is needed. */
   int HEIGHT = 1000;
+
+  /** Height of its paper. */
+  default int height() {
+    return HEIGHT;
+  }
 
   void paint(Graphics2D g);
 

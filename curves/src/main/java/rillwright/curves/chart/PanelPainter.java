@@ -14,6 +14,9 @@ final class PanelPainter implements Painting {
   private static final double BELOW_PLOT_UNTITLED = 50;
   private static final double BETWEEN = 46;
 
+  /** More than two rows of plots need more paper, so much for each. */
+  private static final int MORE_PAPER = 400;
+
   private final PanelChart chart;
   private final List<String> names;
 
@@ -42,19 +45,31 @@ final class PanelPainter implements Painting {
   }
 
   @Override
+  public int height() {
+    return HEIGHT + MORE_PAPER * Math.max(0, rows() - 2);
+  }
+
+  private int columns() {
+    return Math.min(chart.columns(), chart.panels().size());
+  }
+
+  private int rows() {
+    return (chart.panels().size() + columns() - 1) / columns();
+  }
+
+  @Override
   public void paint(Graphics2D g) {
     Legend legend = new Legend(Sheet.WIDE);
     names.forEach(name -> legend.add(name, Pen.panel(names.indexOf(name))));
-    Sheet sheet = Sheet.begin(g, chart, legend);
+    Sheet sheet = Sheet.begin(g, chart, legend, height());
     paintPanels(g, sheet.top(), sheet.bottom());
     sheet.end(g);
   }
 
   private void paintPanels(Graphics2D g, double top, double bottom) {
-    int columns = Math.min(chart.columns(), chart.panels().size());
-    int rows = (chart.panels().size() + columns - 1) / columns;
+    int columns = columns();
     double wide = (Sheet.WIDE - (columns - 1) * BETWEEN) / columns;
-    double high = (bottom - top) / rows;
+    double high = (bottom - top) / rows();
     List<PanelPlot> plots =
         chart.panels().stream().map(panel -> new PanelPlot(panel, names)).toList();
     double before = plots.stream().mapToDouble(plot -> plot.axes().leftWidth()).max().orElse(0);

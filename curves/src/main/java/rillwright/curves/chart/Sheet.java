@@ -24,16 +24,15 @@ record Sheet(Legend legend, double top, double bottom) {
   private static final int MOST_LINES = 2;
 
   /** Clears the paper and writes the head. */
-  static Sheet begin(Graphics2D g, Chart chart, Legend legend) {
+  static Sheet begin(Graphics2D g, Chart chart, Legend legend, int height) {
     g.setColor(Ink.PAPER);
-    g.fill(new Rectangle2D.Double(0, 0, Painting.WIDTH, Painting.HEIGHT));
+    g.fill(new Rectangle2D.Double(0, 0, Painting.WIDTH, height));
     TextBlock title = TextBlock.wrapped(chart.title(), Ink.TITLE, WIDE, MOST_LINES);
     TextBlock caption = TextBlock.wrapped(chart.caption(), Ink.CAPTION, WIDE, MOST_LINES);
     Words.write(g, title, MARGIN, TITLE_TOP, Anchor.START, Ink.TEXT);
     double captionTop = TITLE_TOP + title.height() + BELOW_TITLE;
     Words.write(g, caption, MARGIN, captionTop, Anchor.START, Ink.SOFT_TEXT);
-    return new Sheet(
-        legend, captionTop + caption.height(), Painting.HEIGHT - MARGIN / 2 - legend.height());
+    return new Sheet(legend, captionTop + caption.height(), height - MARGIN / 2 - legend.height());
   }
 
   /** Draws the legend, over whatever stands in the room. */

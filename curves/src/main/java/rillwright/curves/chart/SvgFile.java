@@ -29,8 +29,8 @@ final class SvgFile {
     painting.paint(canvas);
     Element root = canvas.picture();
     root.setAttribute("width", Integer.toString(Painting.WIDTH));
-    root.setAttribute("height", Integer.toString(Painting.HEIGHT));
-    root.setAttribute("viewBox", "0 0 " + Painting.WIDTH + " " + Painting.HEIGHT);
+    root.setAttribute("height", Integer.toString(painting.height()));
+    root.setAttribute("viewBox", "0 0 " + Painting.WIDTH + " " + painting.height());
     root.setAttribute("font-family", "sans-serif");
     root.setAttribute("role", "img");
     root.setAttribute("aria-labelledby", "title description");

@@ -115,7 +115,7 @@ final class ChamberDetector implements Detector {
       findings.add(
           new DrySkimmer(line.name().value(), line.from().value(), skimmer.sillM() - level));
     }
-    double top = skimmer.sillM() + skimmer.heightM().orElse(Double.POSITIVE_INFINITY);
+    double top = skimmer.mouthTopM().orElse(Double.POSITIVE_INFINITY);
     if (level > top) {
       findings.add(new DrownedSkimmer(line.name().value(), line.from().value(), level - top));
     }

@@ -1,5 +1,6 @@
 package rillwright.solver.network;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -74,5 +75,16 @@ public record BasinShape(List<Row> rows) {
   /** Level of the floor, m; negative infinity where it is not known. */
   public double floorM() {
     return rows.size() == 1 ? Double.NEGATIVE_INFINITY : rows.get(0).levelM();
+  }
+
+  /** Levels of its shelves, m, from the top down. */
+  public List<Double> shelvesM() {
+    List<Double> shelves = new ArrayList<>();
+    for (int i = rows.size() - 1; i > 0; i--) {
+      if (rows.get(i).levelM() == rows.get(i - 1).levelM()) {
+        shelves.add(rows.get(i).levelM());
+      }
+    }
+    return shelves;
   }
 }

@@ -92,6 +92,16 @@ public final class Network {
     return line;
   }
 
+  /** The skimmers that draw from a basin, in the order of the network. */
+  public List<Skimmer> skimmersOf(PointName basin) {
+    return lines.values().stream()
+        .filter(line -> line.from().equals(basin))
+        .flatMap(line -> line.parts().stream())
+        .filter(Skimmer.class::isInstance)
+        .map(Skimmer.class::cast)
+        .toList();
+  }
+
   /** Whether any line has a pump that is chosen. */
   public boolean isPumped() {
     return lines.values().stream()

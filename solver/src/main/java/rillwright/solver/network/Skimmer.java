@@ -51,6 +51,11 @@ public record Skimmer(
     return new Skimmer(widthM, heightM, sillM, dischargeCoefficient, share);
   }
 
+  /** Level of the upper edge of its mouth, m; empty if its height is not known. */
+  public OptionalDouble mouthTopM() {
+    return heightM.isPresent() ? OptionalDouble.of(sillM + heightM.getAsDouble()) : heightM;
+  }
+
   /** Level of the open water at which it passes just a flow, m, however low it stands behind. */
   public double levelToPassM(double flowM3PerS) {
     if (flowM3PerS <= 0) {

@@ -15,6 +15,8 @@ import rillwright.solver.network.Basin;
  * @param daysToStarve days until evaporation and splash have brought it there; empty if that is not
  *     known
  * @param lossMPerDay by how much its level falls in a day by evaporation and splash, m
+ * @param overflowM level at which it runs over, m: what the file says, else the top of its lowest
+ *     skimmer's mouth (common practice, no source); empty without either
  * @param runsOverM3 water that runs over at such a stop, m³
  */
 public record LevelBudget(
@@ -25,6 +27,7 @@ public record LevelBudget(
     OptionalDouble starveLevelM,
     OptionalDouble daysToStarve,
     OptionalDouble lossMPerDay,
+    OptionalDouble overflowM,
     double runsOverM3) {
 
   /** Level at rest, m. */

@@ -7,9 +7,9 @@ import java.util.function.Function;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Wording;
 import rillwright.solver.network.Basin;
-import rillwright.solver.network.Line;
-import rillwright.solver.network.Part;
+import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.Skimmer;
+import rillwright.solver.network.TerracedPond;
 import rillwright.solver.steady.PointState;
 
 /** What there is to know about a basin's levels. */
@@ -48,11 +48,42 @@ final class LevelFindings {
                   + "\" is not in the file, so its levels cannot be told; write for example \"area:"
                   + " 200 ft2\".");
     }
+    atRest();
     starving();
     stopping();
     mouths();
     grade();
+    shelves();
     return findings;
+  }
+
+  /** Marks under which the water at rest cannot stay. */
+  private void atRest() {
+    Basin basin = budget.basin();
+    double rest = budget.restLevelM();
+    double edge = basin.linerEdgeM().orElse(Double.POSITIVE_INFINITY);
+    double overflow = basin.overflowM().orElse(Double.POSITIVE_INFINITY);
+    if (rest > edge) {
+      standsAbove("rest-above-liner-edge", "its liner's edge", rest - edge, "seeps away");
+    } else if (rest > overflow) {
+      standsAbove("rest-above-overflow", "its overflow", rest - overflow, "runs over");
+    }
+  }
+
+  private void standsAbove(String code, String mark, double aboveM, String does) {
+    add(
+        code,
+        words ->
+            "At rest \""
+                + name
+                + "\" would stand "
+                + words.depth(aboveM)
+                + " above "
+                + mark
+                + ": what stands above it "
+                + does
+                + " before the pump ever runs. See the sign, and that all levels are measured from"
+                + " one mark.");
   }
 
   private void starving() {
@@ -89,7 +120,7 @@ final class LevelFindings {
     }
     double stopped = budget.stoppedLevelM().getAsDouble();
     double edge = basin.linerEdgeM().orElse(Double.POSITIVE_INFINITY);
-    if (stopped > edge) {
+    if (stopped > edge && budget.restLevelM() <= edge) {
       add(
           "over-liner-edge",
           words ->
@@ -99,14 +130,14 @@ final class LevelFindings {
                   + words.depth(stopped - edge)
                   + " above its liner's edge and runs away into the ground, if it was topped up while"
                   + " running. Raise the edge, widen the pond, or top up with the pump off.");
-    } else if (budget.runsOverM3() > 0) {
+    } else if (budget.runsOverM3() > 0 && budget.restLevelM() <= budget.overflowM().getAsDouble()) {
       add(
           "runs-over-at-stop",
           words ->
               "When the pump stops, \""
                   + name
                   + "\" would rise to "
-                  + words.depth(stopped - basin.overflowM().getAsDouble())
+                  + words.depth(stopped - budget.overflowM().getAsDouble())
                   + " above its overflow, if it was topped up while running; what stands above it runs"
                   + " away at each stop and must be filled up again. Top up with the pump off, or"
                   + " lead the overflow somewhere safe.");
@@ -114,20 +145,14 @@ final class LevelFindings {
   }
 
   private void mouths() {
-    for (Line line : running.state().network().lines()) {
-      for (Part part : line.parts()) {
-        if (line.from().equals(budget.basin().name())
-            && part instanceof Skimmer skimmer
-            && skimmer.heightM().isPresent()) {
-          mouth(skimmer, skimmer.sillM() + skimmer.heightM().getAsDouble());
-        }
-      }
+    for (Skimmer skimmer : running.state().network().skimmersOf(budget.basin().name())) {
+      skimmer.mouthTopM().ifPresent(top -> mouth(skimmer, top));
     }
   }
 
   private void mouth(Skimmer skimmer, double topM) {
     double rest = budget.restLevelM();
-    double overflow = budget.basin().overflowM().orElse(topM);
+    double overflow = budget.overflowM().orElse(topM);
     double stopped = budget.stoppedLevelM().orElse(rest);
     if (rest > topM - BELOW_MOUTH_TOP_M + NOTICEABLE_M) {
       add(
@@ -136,10 +161,11 @@ final class LevelFindings {
               "At rest \""
                   + name
                   + "\" stands "
-                  + words.depth(topM - rest)
-                  + " below the top of the skimmer's mouth; "
+                  + words.depth(Math.abs(topM - rest))
+                  + (rest > topM ? " above" : " below")
+                  + " the top of the skimmer's mouth; "
                   + words.depth(BELOW_MOUTH_TOP_M)
-                  + " or more is common practice, so that the mouth skims.");
+                  + " or more below is common practice, so that the mouth skims.");
     } else if (Math.min(stopped, overflow) > topM + NOTICEABLE_M) {
       add(
           "mouth-drowned-at-stop",
@@ -172,10 +198,34 @@ final class LevelFindings {
               "At rest \""
                   + name
                   + "\" stands "
-                  + words.depth(room)
-                  + " below the ground; "
+                  + words.depth(Math.abs(room))
+                  + (room < 0 ? " above" : " below")
+                  + " the ground; "
                   + words.depth(BELOW_GRADE_M)
-                  + " or more is common practice.");
+                  + " or more below is common practice.");
+    }
+  }
+
+  /** Shelves that lie too far under water, or under each other, to stand on. */
+  private void shelves() {
+    double above = budget.restLevelM();
+    for (double shelf : budget.basin().shape().map(BasinShape::shelvesM).orElse(List.of())) {
+      double step = above - shelf;
+      if (step > TerracedPond.USUAL_STEP_M + NOTICEABLE_M) {
+        add(
+            "deep-shelf",
+            words ->
+                "A shelf of \""
+                    + name
+                    + "\" lies "
+                    + words.depth(step)
+                    + " below what is above it; steps of "
+                    + words.depth(TerracedPond.USUAL_STEP_M)
+                    + " at most are common practice: a bank that stands, and a way out of the"
+                    + " water.");
+        return;
+      }
+      above = Math.min(above, shelf);
     }
   }
 

@@ -108,6 +108,7 @@ public final class StreamBudgetFinder {
     }
     double firstFill = running.transitFrom(basin.name()).totalM3() + standing;
     OptionalDouble starve = starveLevelM(basin, running);
+    OptionalDouble overflow = plan.overflowM(basin);
     if (basin.shape().isEmpty()) {
       return new LevelBudget(
           basin,
@@ -117,14 +118,15 @@ public final class StreamBudgetFinder {
           starve,
           OptionalDouble.empty(),
           OptionalDouble.empty(),
+          overflow,
           0);
     }
     BasinShape shape = basin.shape().get();
     double comesBack =
         toppedUp.transitFrom(basin.name()).totalM3() - toppedUp.leftChambersM3(basin);
     double stopped = levelOfM(shape, shape.volumeM3(basin.levelM()) + comesBack, basin);
-    double overflow = basin.overflowM().orElse(Double.POSITIVE_INFINITY);
-    double runsOver = stopped > overflow ? shape.volumeM3(stopped) - shape.volumeM3(overflow) : 0;
+    double brim = overflow.orElse(Double.POSITIVE_INFINITY);
+    double runsOver = stopped > brim ? shape.volumeM3(stopped) - shape.volumeM3(brim) : 0;
     Optional<WaterLoss> loss = plan.loss().filter(l -> l.depthMPerS() > 0);
     double beside = running.wetAreaM2(basin.name());
     return new LevelBudget(
@@ -145,6 +147,7 @@ public final class StreamBudgetFinder {
                     * (shape.areaM2(level) + beside)
                     / shape.areaM2(level))
             : OptionalDouble.empty(),
+        overflow,
         runsOver);
   }
 

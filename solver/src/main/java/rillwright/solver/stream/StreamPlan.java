@@ -3,6 +3,8 @@ package rillwright.solver.stream;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 
@@ -22,5 +24,17 @@ public record StreamPlan(
   public StreamPlan {
     streams = List.copyOf(streams);
     boxAreaM2 = Map.copyOf(boxAreaM2);
+  }
+
+  /**
+   * The level at which a basin runs over, m: what it says, else the top of its lowest skimmer's
+   * mouth (common practice, no source); empty without either.
+   */
+  public OptionalDouble overflowM(Basin basin) {
+    return basin.overflowM().isPresent()
+        ? basin.overflowM()
+        : network.skimmersOf(basin.name()).stream()
+            .flatMapToDouble(skimmer -> skimmer.mouthTopM().stream())
+            .min();
   }
 }

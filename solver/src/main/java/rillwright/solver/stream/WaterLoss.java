@@ -4,9 +4,10 @@ package rillwright.solver.stream;
  * Water lost from all wet surface.
  *
  * @param evaporationMPerS depth that evaporates in a second, m/s, 0 or more
+ * @param byWeather whether that was reckoned from the weather and the temperature of the water
  * @param splash lost by splash, as a share of what evaporates, 0 or more
  */
-public record WaterLoss(double evaporationMPerS, double splash) {
+public record WaterLoss(double evaporationMPerS, boolean byWeather, double splash) {
   public WaterLoss {
     if (!(evaporationMPerS >= 0 && splash >= 0)) {
       throw new IllegalArgumentException("evaporation and splash must be 0 or more");

@@ -81,7 +81,22 @@ public final class Slope {
   }
 
   public Slope loss(double evaporationMPerS, double splash) {
-    loss = Optional.of(new WaterLoss(evaporationMPerS, splash));
+    loss = Optional.of(new WaterLoss(evaporationMPerS, false, splash));
+    return this;
+  }
+
+  public Slope dampWeather() {
+    loss = Optional.of(new WaterLoss(0, true, 0));
+    return this;
+  }
+
+  public Slope overflow(double levelM) {
+    overflowM = OptionalDouble.of(levelM);
+    return this;
+  }
+
+  public Slope withoutOverflow() {
+    overflowM = UNKNOWN;
     return this;
   }
 

@@ -10,9 +10,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.BasinShape;
+import rillwright.solver.network.TerracedPond;
 
 class StreamBudgetTest {
   private static final double DAY_S = 86400;
+  private static final TerracedPond.Shelf SHELF = new TerracedPond.Shelf(0.5, 0.3);
 
   private static List<String> codes(StreamBudget budget) {
     return budget.findings().stream().map(Finding::code).toList();
@@ -126,6 +128,47 @@ class StreamBudgetTest {
     List<String> codes = codes(budget);
     assertTrue(codes.contains("drops-do-not-add-up"), () -> "" + codes);
     assertTrue(codes.contains("level-reach"), () -> "" + codes);
+  }
+
+  @Test
+  void waterThatStandsAboveItsMarksAtRestIsTold() {
+    assertTrue(
+        codes(StreamBudgetFinder.find(new Slope().overflow(-0.02).plan()))
+            .contains("rest-above-overflow"));
+    assertFalse(codes(StreamBudgetFinder.find(new Slope().plan())).contains("rest-above-overflow"));
+  }
+
+  @Test
+  void reachSteeperThanOneInFiveTumbles() {
+    StreamBudget budget =
+        StreamBudgetFinder.find(new Slope().items(Slope.reach(3, 0.9), new Step(1.1, 0.5)).plan());
+
+    assertTrue(codes(budget).contains("tumbling-reach"), () -> "" + codes(budget));
+  }
+
+  @Test
+  void shelfFartherDownThanEighteenInchesIsTold() {
+    Slope deep = new Slope().shape(new TerracedPond(4, 3, 1, List.of(SHELF)).shape(0.05));
+    Slope usual = new Slope().shape(new TerracedPond(4, 3, 1, List.of(SHELF)).shape(0));
+
+    assertFalse(codes(StreamBudgetFinder.find(deep.plan())).contains("deep-shelf"));
+    assertTrue(codes(StreamBudgetFinder.find(usual.plan())).contains("deep-shelf"));
+  }
+
+  @Test
+  void overflowThatIsNotToldIsAsHighAsTheMouthsTop() {
+    LevelBudget pond =
+        StreamBudgetFinder.find(new Slope().withoutOverflow().plan()).basins().get(0);
+
+    // the mouth is 0.17 m high over a sill at −0.12 m
+    assertEquals(0.05, pond.overflowM().orElseThrow(), 1e-12);
+  }
+
+  @Test
+  void weatherInWhichNothingEvaporatesIsTold() {
+    StreamBudget budget = StreamBudgetFinder.find(new Slope().dampWeather().plan());
+
+    assertTrue(codes(budget).contains("no-evaporation"), () -> "" + codes(budget));
   }
 
   @Test

@@ -23,7 +23,7 @@ public final class EvaporationReader {
     Optional<Node> section = root.findNode("evaporation");
     if (section.isPresent() && section.get() instanceof Scalar) {
       double rate = root.findOr("evaporation", Measure.SPEED, Range.NOT_NEGATIVE, 0);
-      return Optional.of(new WaterLoss(rate, 0));
+      return Optional.of(new WaterLoss(rate, false, 0));
     }
     return root.findFields("evaporation", List.of("rate", "splash", "air", "humidity", "wind"))
         .map(fields -> loss(fields, water));
@@ -38,7 +38,8 @@ public final class EvaporationReader {
     }
     double splash = fields.findOr("splash", Measure.SHARE, SPLASH, 0);
     if (!byWeather) {
-      return new WaterLoss(fields.findOr("rate", Measure.SPEED, Range.NOT_NEGATIVE, 0), splash);
+      return new WaterLoss(
+          fields.findOr("rate", Measure.SPEED, Range.NOT_NEGATIVE, 0), false, splash);
     }
     double air = fields.require("air", Measure.TEMPERATURE, AIR, "80 F");
     double humidity = fields.require("humidity", Measure.SHARE, Range.SHARE, "50 %");
@@ -46,6 +47,7 @@ public final class EvaporationReader {
     return new WaterLoss(
         OpenWaterEvaporation.rateMPerS(
             OpenWaterEvaporation.SMALL_WATER, water.vapourPressurePa(), air, humidity, wind),
+        true,
         splash);
   }
 }

@@ -80,6 +80,10 @@ final class StreamItemReader {
     if (nothing && reach.areSound()) {
       reach.fault("width", "a bed without width is a vee and needs banks, for example \"bank: 3\"");
     }
+    if (reach.areSound() && drop >= length) {
+      reach.fault(
+          "drop", "it falls as much as it is long, which is a step: write {step: {height, width}}");
+    }
     Bedding bedding = bedding(reach);
     return new Reach(
         length,

@@ -35,8 +35,10 @@ public final class StreamsReader {
     for (Entry entry : root.findMap("streams").map(MapNode::entries).orElse(List.of())) {
       String what = "stream " + PlainText.quoted(entry.key());
       if (entry.value() instanceof MapNode map) {
-        streams.add(
-            stream(entry.key(), Fields.of(map, what, ledger, List.of("from", "to", "reaches"))));
+        Fields fields = Fields.of(map, what, ledger, List.of("from", "to", "reaches"));
+        Stream read = stream(entry.key(), fields);
+        requireOwnFall(fields, read, streams);
+        streams.add(read);
       } else {
         ledger.fault(
             entry.value().place(),
@@ -44,6 +46,19 @@ public final class StreamsReader {
       }
     }
     return streams;
+  }
+
+  private static void requireOwnFall(Fields fields, Stream stream, List<Stream> before) {
+    for (Stream other : before) {
+      if (fields.areSound() && other.from().equals(stream.from())) {
+        fields.fault(
+            "from",
+            "stream "
+                + PlainText.quoted(other.name())
+                + " begins there too, and the water of a fall goes one way; for two ways home write"
+                + " two falls");
+      }
+    }
   }
 
   private Stream stream(String name, Fields stream) {

@@ -80,6 +80,7 @@ public final class StreamJson {
           json.number("daysToStarve", budget.daysToStarve());
           json.number("starveLevelM", budget.starveLevelM());
           json.number("lossMPerDay", budget.lossMPerDay());
+          json.number("overflowM", budget.overflowM());
           json.number("runsOverM3", budget.runsOverM3());
         });
   }
@@ -87,6 +88,7 @@ public final class StreamJson {
   private void course(TimeCourse course) {
     json.number("stopsAtS", course.stopsAtS());
     json.number("firstWaterHomeS", course.firstWaterHomeS());
+    json.number("ranOverM3", course.ranOverM3());
     json.number("volumeM3", course.volumeM3());
     json.number("volumeErrorM3", course.volumeErrorM3());
     json.array("moments", () -> course.moments().forEach(m -> json.object(() -> moment(m))));

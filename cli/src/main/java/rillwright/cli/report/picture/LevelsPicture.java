@@ -10,8 +10,6 @@ import rillwright.curves.chart.content.Panel;
 import rillwright.curves.chart.content.PanelChart;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.network.Basin;
-import rillwright.solver.network.Line;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.stream.LevelBudget;
@@ -21,7 +19,7 @@ import rillwright.solver.stream.time.TimeCourse.Moment;
 /** The picture of levels and flows from switch-on to rest after switch-off. */
 public final class LevelsPicture {
   /** Lines farther from the water than this, in its own range, would make the picture small. */
-  private static final double FAR = 2.5;
+  private static final double FAR = 8;
 
   private static final double SECONDS_PER_MINUTE = 60;
 
@@ -58,17 +56,9 @@ public final class LevelsPicture {
     panels.add(
         new Panel(
             "", "Level, " + depth.symbol(), levels, levelMarks(levels), List.of(stop), List.of()));
-    List<Panel.Curve> flows = curves(LevelsPicture::flows, flow);
-    if (!flows.isEmpty()) {
-      panels.add(
-          new Panel(
-              "Time since the start, minutes",
-              "Flow, " + flow.symbol(),
-              flows,
-              List.of(),
-              List.of(new Panel.Mark(stop.at(), "")),
-              List.of()));
-    }
+    below(
+        panels, "Pools, above their crests, " + depth.symbol(), curves(m -> m.poolHeadM(), depth));
+    below(panels, "Flow, " + flow.symbol(), curves(LevelsPicture::flows, flow));
     String changed =
         answer.changes().isEmpty() ? "" : " Changed: " + String.join("; ", answer.changes()) + ".";
     return new PanelChart(
@@ -77,6 +67,21 @@ public final class LevelsPicture {
             + changed,
         1,
         panels);
+  }
+
+  /** Another panel below; the time stands under the last. */
+  private void below(List<Panel> panels, String title, List<Panel.Curve> curves) {
+    if (!curves.isEmpty()) {
+      Panel.Mark stop = new Panel.Mark(course.stopsAtS() / SECONDS_PER_MINUTE, "");
+      panels.add(
+          new Panel(
+              title.startsWith("Flow") ? "Time since the start, minutes" : "",
+              title,
+              curves,
+              List.of(),
+              List.of(stop),
+              List.of()));
+    }
   }
 
   private static Map<String, Double> flows(Moment moment) {
@@ -123,14 +128,10 @@ public final class LevelsPicture {
     for (LevelBudget budget : answer.budget().basins()) {
       Basin basin = budget.basin();
       String of = answer.budget().basins().size() > 1 ? " of " + basin.name().value() : "";
-      for (Line line : answer.budget().running().state().network().lines()) {
-        for (Part part : line.parts()) {
-          if (part instanceof Skimmer skimmer && line.from().equals(basin.name())) {
-            mark(marks, skimmer.sillM(), "skimmer's sill" + of);
-          }
-        }
+      for (Skimmer skimmer : answer.budget().running().state().network().skimmersOf(basin.name())) {
+        mark(marks, skimmer.sillM(), "skimmer's sill" + of);
       }
-      basin.overflowM().ifPresent(level -> mark(marks, level, "overflow" + of));
+      budget.overflowM().ifPresent(level -> mark(marks, level, "overflow" + of));
       basin.gradeM().ifPresent(level -> mark(marks, level, "ground" + of));
       basin.linerEdgeM().ifPresent(level -> mark(marks, level, "liner's edge" + of));
     }

@@ -244,8 +244,9 @@ public final class ShownUnits implements Wording {
   /** A time of minutes to days, from s: "31 minutes", "2.4 hours". */
   public String duration(double seconds) {
     double hours = Unit.HOUR.fromSi(seconds);
+    String minutes = Figures.of(Unit.MINUTE.fromSi(seconds), Scale.COMPUTED, "1");
     return hours < 2
-        ? Figures.of(Unit.MINUTE.fromSi(seconds), Scale.COMPUTED, "1") + " minutes"
+        ? minutes + (minutes.equals("1") ? " minute" : " minutes")
         : Figures.of(hours, Scale.COMPUTED, "0.1") + " hours";
   }
 

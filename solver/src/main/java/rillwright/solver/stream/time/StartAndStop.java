@@ -67,7 +67,8 @@ public final class StartAndStop {
     final double stops = time;
     sample(time, levels, Phase.STOPPED);
     follow(Phase.STOPPED);
-    return new TimeCourse(moments, stops, firstWater(), volumeAtRest, worstVolumeError);
+    return new TimeCourse(
+        moments, stops, firstWater(), circuit.ranOverM3(levels), volumeAtRest, worstVolumeError);
   }
 
   /** Integrates until all levels are at rest. */

@@ -33,6 +33,7 @@ final class WaterCircuit {
   private final Map<StreamWay, Integer> firstOf = new LinkedHashMap<>();
   private final Soaking soaking = new Soaking();
   private final PipeDrains drains = new PipeDrains();
+  private final Brims brims;
   private final Network network;
   private final Homes homes;
   private final RunningWater water;
@@ -55,6 +56,7 @@ final class WaterCircuit {
     this.water = steady;
     this.network = steady.plan().network();
     this.homes = new Homes(steady.plan());
+    this.brims = new Brims(add(Tank.upright(1, 0), 0));
     for (Point point : network.points()) {
       addHeld(point);
     }
@@ -79,10 +81,14 @@ final class WaterCircuit {
   private void addHeld(Point point) {
     if (point instanceof Basin basin) {
       BasinShape shape = basin.shape().orElseThrow();
-      held.put(basin.name(), add(new Tank(shape), basin.levelM()));
+      int store = add(new Tank(shape), basin.levelM());
+      held.put(basin.name(), store);
+      water.plan().overflowM(basin).ifPresent(brim -> brims.add(store, brim));
     } else if (point instanceof Chamber chamber && chamber.areaM2().isPresent()) {
       Tank tank = Tank.upright(chamber.areaM2().getAsDouble(), chamber.floorM());
-      held.put(chamber.name(), add(tank, atRestM(chamber)));
+      int store = add(tank, atRestM(chamber));
+      held.put(chamber.name(), store);
+      chamber.topM().ifPresent(top -> brims.add(store, top));
     } else if (point instanceof Fall fall && water.plan().boxAreaM2().containsKey(fall.name())) {
       Tank tank = Tank.upright(water.plan().boxAreaM2().get(fall.name()), fall.crestM());
       held.put(fall.name(), add(tank, fall.crestM()));
@@ -170,6 +176,11 @@ final class WaterCircuit {
     return sum;
   }
 
+  /** Water that ran over from ponds and chambers so far, m³. */
+  double ranOverM3(double[] levels) {
+    return stores.get(brims.gathered()).volumeM3(levels[brims.gathered()]);
+  }
+
   /** Levels of basins and chambers. */
   Map<PointName, Double> levelsM(double[] levels) {
     Map<PointName, Double> byName = new LinkedHashMap<>();
@@ -197,6 +208,7 @@ final class WaterCircuit {
     boxes(levels, rates, over);
     ways.forEach((fall, way) -> stream(way, levels, rates, homeOf(fall)));
     soaking.move(levels, rates, phase);
+    brims.move(levels, rates);
     for (int i = 0; i < rates.length; i++) {
       rates[i] /= stores.get(i).areaM2(levels[i]);
     }

@@ -58,6 +58,32 @@ class StartAndStopTest {
   }
 
   /**
+   * The pond stands 20 mm above its overflow: that runs away, and in the end the pond and its
+   * chamber hold just so much less. No water is lost by it: what ran over is counted.
+   */
+  @Test
+  void whatStandsAboveTheOverflowRunsAwayAndIsCounted() {
+    StreamBudget budget = StreamBudgetFinder.find(new Slope().overflow(-0.02).plan());
+    TimeCourse course = StartAndStop.of(budget.running());
+
+    double pond = course.last().levelM().get(Slope.POND);
+    double chamber = course.last().levelM().get(Slope.CHAMBER);
+    assertTrue(course.ranOverM3() > 0.1, () -> "" + course.ranOverM3());
+    assertTrue(pond < -0.015, () -> "" + pond);
+    assertTrue(
+        Slope.POND_AREA_M2 * -pond - 0.3 * chamber >= course.ranOverM3() - 1e-9,
+        () -> pond + " " + chamber + " " + course.ranOverM3());
+    assertTrue(course.volumeErrorM3() <= 1e-9 * course.volumeM3());
+  }
+
+  @Test
+  void nothingRunsOverBelowTheBrim() {
+    TimeCourse course = StartAndStop.of(StreamBudgetFinder.find(new Slope().plan()).running());
+
+    assertEquals(0, course.ranOverM3());
+  }
+
+  /**
    * Closed form of a tank with upright walls that drains over a weir, A dh/dt = −C b h^1.5: h =
    * (h₀^−½ + C b t / 2A)^−2. So the box behind the fall drains when the pump stops.
    */

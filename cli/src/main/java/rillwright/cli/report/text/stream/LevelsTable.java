@@ -8,8 +8,6 @@ import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Basin;
-import rillwright.solver.network.Line;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.stream.LevelBudget;
 import rillwright.solver.stream.StreamBudget;
@@ -44,7 +42,7 @@ final class LevelsTable {
     row(table, "running", basin.runningLevelM(), rest, running(basin));
     row(table, "starves at", basin.starveLevelM(), rest, starving(basin));
     row(table, "after a stop", basin.stoppedLevelM(), rest, stopped(basin));
-    marks(basin).forEach(mark -> row(table, mark.name(), mark.levelM(), rest, ""));
+    marks(basin).forEach(mark -> row(table, mark.name(), mark.levelM(), rest, mark.words()));
     page.table(table);
     if (basin.firstFillM3() > 0) {
       page.paragraph(
@@ -56,25 +54,19 @@ final class LevelsTable {
     }
   }
 
-  private record Mark(String name, OptionalDouble levelM) {}
+  private record Mark(String name, OptionalDouble levelM, String words) {}
 
   private List<Mark> marks(LevelBudget budgetOfBasin) {
     Basin basin = budgetOfBasin.basin();
     List<Mark> marks = new ArrayList<>();
-    for (Line line : budget.running().state().network().lines()) {
-      for (Part part : line.parts()) {
-        if (part instanceof Skimmer skimmer && line.from().equals(basin.name())) {
-          marks.add(new Mark("skimmer's sill", OptionalDouble.of(skimmer.sillM())));
-          if (skimmer.heightM().isPresent()) {
-            double top = skimmer.sillM() + skimmer.heightM().getAsDouble();
-            marks.add(new Mark("its mouth's top", OptionalDouble.of(top)));
-          }
-        }
-      }
+    for (Skimmer skimmer : budget.running().state().network().skimmersOf(basin.name())) {
+      marks.add(new Mark("skimmer's sill", OptionalDouble.of(skimmer.sillM()), ""));
+      marks.add(new Mark("its mouth's top", skimmer.mouthTopM(), ""));
     }
-    marks.add(new Mark("overflow", basin.overflowM()));
-    marks.add(new Mark("ground", basin.gradeM()));
-    marks.add(new Mark("liner's edge", basin.linerEdgeM()));
+    String taken = basin.overflowM().isPresent() ? "" : "taken: as high as the mouth's top";
+    marks.add(new Mark("overflow", budgetOfBasin.overflowM(), taken));
+    marks.add(new Mark("ground", basin.gradeM(), ""));
+    marks.add(new Mark("liner's edge", basin.linerEdgeM(), ""));
     return marks;
   }
 
@@ -85,7 +77,7 @@ final class LevelsTable {
   }
 
   private String level(double levelM) {
-    return units.length(levelM);
+    return units.level(levelM);
   }
 
   private String against(double differenceM) {

@@ -38,10 +38,10 @@ final class ReachesTable {
       number++;
       table.row(
           number + " " + words(item),
-          item.item().dropM() > 0 ? units.head(item.item().dropM()) : NONE,
+          item.item().dropM() > 0 ? units.depth(item.item().dropM()) : NONE,
           item.depthM() > 0 ? units.depth(item.depthM()) : "dry",
           told(item.velocityMPerS(), units::velocity),
-          told(item.surfaceWidthM(), units::length),
+          told(item.surfaceWidthM(), units::depth),
           told(item.froude(), froude -> String.format(Locale.ROOT, "%.2f", froude)),
           told(item.criticalDepthM(), units::depth),
           item.volumeM3() + item.gravelM3() > 0
@@ -55,8 +55,8 @@ final class ReachesTable {
             + state.stream().from().value()
             + "\" to \""
             + state.stream().to().value()
-            + "\". A Froude number above 1 is a chute. A pool holds what stands above its crest, a"
-            + " step only passes it on.");
+            + "\". A Froude number above 1 is a chute. What a piece holds is with the water in its gravel;"
+            + " a pool holds what stands above its crest, a step only passes it on.");
   }
 
   private String words(ItemState item) {

@@ -14,11 +14,13 @@ import rillwright.solver.stream.RunningWater;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamState;
 import rillwright.solver.stream.Transit;
+import rillwright.solver.stream.WaterLoss;
 import rillwright.solver.stream.time.TimeCourse;
 
 /** Streams and levels for people. */
 public final class StreamText {
   private static final double BILLIONTH = 1e-9;
+  private static final double SECONDS_PER_DAY = 86400;
 
   private final StreamBudget budget;
   private final ShownUnits units;
@@ -47,12 +49,19 @@ public final class StreamText {
     }
     transit();
     LevelsTable.print(budget, units, page);
+    budget.running().plan().loss().ifPresent(this::evaporation);
     course.ifPresent(this::times);
     page.heading("WHAT TO KNOW");
     for (Finding finding : budget.findings()) {
       page.marked("! ", finding.message(units));
     }
-    if (budget.findings().isEmpty()) {
+    if (budget.running().streams().isEmpty()) {
+      page.marked(
+          "- ",
+          "The file describes no stream, so what is on its way home in one is not reckoned; write for"
+              + " example \"streams: {main: {from: upper fall, to: pond, reaches: [{step: {height:"
+              + " 1 ft, width: 2 ft}}]}}\".");
+    } else if (budget.findings().isEmpty()) {
       page.paragraph("Nothing that would stop the job.");
     }
     page.marked(
@@ -62,8 +71,20 @@ public final class StreamText {
             + " decide.");
   }
 
+  private void evaporation(WaterLoss loss) {
+    page.paragraph(
+        "Evaporation takes "
+            + units.depth(loss.evaporationMPerS() * SECONDS_PER_DAY)
+            + " a day off all open water, the stream's too"
+            + (loss.byWeather()
+                ? ", by the weather that the file gives and the temperature of its water"
+                : "")
+            + (loss.splash() > 0 ? "; splash takes " + units.share(loss.splash()) + " more" : "")
+            + ".");
+  }
+
   private void times(TimeCourse followed) {
-    page.heading("START AND STOP");
+    new TimesTable(followed, units).print(page);
     String first =
         followed.firstWaterHomeS().isPresent()
             ? "The first water comes home "
@@ -79,7 +100,10 @@ public final class StreamText {
             + " after the stop (slower than 1 mm an hour). Summed up from the levels, no water is lost or"
             + " made on the way: "
             + kept(followed)
-            + ".");
+            + "."
+            + (followed.ranOverM3() > 0
+                ? " On the way " + units.volume(followed.ranOverM3()) + " ran over."
+                : ""));
   }
 
   private static String kept(TimeCourse followed) {

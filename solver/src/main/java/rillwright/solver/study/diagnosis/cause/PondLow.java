@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.network.Basin;
-import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
@@ -54,14 +53,6 @@ record PondLow() implements CauseKind {
   }
 
   private static OptionalDouble lowestSillM(Network network, Basin basin) {
-    OptionalDouble lowest = OptionalDouble.empty();
-    for (Line line : network.lines()) {
-      for (var part : line.parts()) {
-        if (part instanceof Skimmer skimmer && line.from().equals(basin.name())) {
-          lowest = OptionalDouble.of(Math.min(skimmer.sillM(), lowest.orElse(skimmer.sillM())));
-        }
-      }
-    }
-    return lowest;
+    return network.skimmersOf(basin.name()).stream().mapToDouble(Skimmer::sillM).min();
   }
 }

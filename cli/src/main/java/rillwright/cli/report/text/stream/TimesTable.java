@@ -1,0 +1,107 @@
+package rillwright.cli.report.text.stream;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Cell;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.network.PointName;
+import rillwright.solver.stream.time.TimeCourse;
+import rillwright.solver.stream.time.TimeCourse.Moment;
+
+/** Levels and flows from switch-on to rest after switch-off, at times that grow apart. */
+final class TimesTable {
+  private static final double SECONDS_PER_MINUTE = 60;
+
+  /** Minutes after switch-on and after switch-off. */
+  private static final int[] MINUTES = {1, 2, 5, 10, 20, 45, 90, 180};
+
+  private final TimeCourse course;
+  private final ShownUnits units;
+
+  TimesTable(TimeCourse course, ShownUnits units) {
+    this.course = course;
+    this.units = units;
+  }
+
+  void print(Page page) {
+    Moment start = course.moments().get(0);
+    TextTable table = new TextTable("START AND STOP");
+    for (PointName point : start.levelM().keySet()) {
+      table.column(point.value(), Side.RIGHT);
+    }
+    for (PointName fall : start.flowM3PerS().keySet()) {
+      table.column("over " + fall.value(), Side.RIGHT);
+    }
+    for (String stream : start.homeM3PerS().keySet()) {
+      table.column("home by " + stream, Side.RIGHT);
+    }
+    for (Moment moment : told()) {
+      table.row(when(moment), cells(moment, start));
+    }
+    page.table(table);
+  }
+
+  private Set<Moment> told() {
+    Set<Moment> told = new LinkedHashSet<>();
+    told.add(course.moments().get(0));
+    for (int minutes : MINUTES) {
+      double time = minutes * SECONDS_PER_MINUTE;
+      if (time < course.stopsAtS()) {
+        told.add(first(time));
+      }
+    }
+    told.add(course.steady());
+    for (int minutes : MINUTES) {
+      double time = course.stopsAtS() + minutes * SECONDS_PER_MINUTE;
+      if (time < course.last().timeS()) {
+        told.add(first(time));
+      }
+    }
+    told.add(course.last());
+    return told;
+  }
+
+  private Moment first(double timeS) {
+    return course.moments().stream()
+        .filter(moment -> moment.timeS() >= timeS)
+        .findFirst()
+        .orElseGet(course::last);
+  }
+
+  private String when(Moment moment) {
+    double since = moment.pumping() ? moment.timeS() : moment.timeS() - course.stopsAtS();
+    if (since == 0) {
+      return "pump on";
+    }
+    String minutes = String.format(Locale.ROOT, "%.0f min", since / SECONDS_PER_MINUTE);
+    if (moment.equals(course.steady())) {
+      return minutes + ", steady";
+    }
+    return moment.pumping() ? minutes : "off, " + minutes;
+  }
+
+  private List<Cell> cells(Moment moment, Moment start) {
+    List<Cell> cells = new ArrayList<>();
+    for (PointName point : start.levelM().keySet()) {
+      cells.add(Cell.of(units.level(moment.levelM().get(point))));
+    }
+    for (PointName fall : start.flowM3PerS().keySet()) {
+      cells.add(Cell.of(flow(moment.flowM3PerS().getOrDefault(fall, 0.0))));
+    }
+    for (String stream : start.homeM3PerS().keySet()) {
+      cells.add(Cell.of(flow(moment.homeM3PerS().getOrDefault(stream, 0.0))));
+    }
+    return cells;
+  }
+
+  private String flow(double flowM3PerS) {
+    String told = units.flow(Math.max(0, flowM3PerS));
+    return told.startsWith("0 ") ? "-" : told;
+  }
+}
