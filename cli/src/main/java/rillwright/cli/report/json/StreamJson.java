@@ -28,7 +28,7 @@ public final class StreamJson {
   private void write(StreamAnswer answer) {
     StreamBudget budget = answer.budget();
     json.words("title", answer.title());
-    json.array("changed", () -> answer.changes().forEach(json::words));
+    ChangedField.write(json, answer.changes());
     json.object("streams", () -> budget.running().streams().forEach(this::stream));
     json.object("transit", () -> transit(budget.running().transit()));
     json.object("basins", () -> budget.basins().forEach(this::basin));
