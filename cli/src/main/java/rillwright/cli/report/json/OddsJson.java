@@ -30,6 +30,7 @@ public final class OddsJson {
 
   private void write() {
     json.words("title", answer.title());
+    ChangedField.writeIfAny(json, answer.changes());
     json.whole("samples", odds.plan().samples());
     json.whole("seed", odds.plan().seed());
     json.object(
