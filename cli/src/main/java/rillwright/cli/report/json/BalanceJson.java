@@ -66,11 +66,6 @@ public final class BalanceJson {
   }
 
   private static void remark(Json json, BalanceRemark remark) {
-    json.object(
-        () -> {
-          json.words("code", remark.code());
-          json.words("at", remark.at());
-          json.words("message", remark.message());
-        });
+    FindingFields.write(json, remark.code(), remark.at(), remark.message());
   }
 }

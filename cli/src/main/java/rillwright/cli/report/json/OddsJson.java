@@ -47,8 +47,7 @@ public final class OddsJson {
           json.whole("notFound", odds.tally().notFound());
           json.whole("contradictory", odds.tally().contradictory());
         });
-    json.array(
-        "findings", () -> Remarks.of(answer).forEach(remark -> json.object(() -> remark(remark))));
+    json.array("findings", () -> Remarks.of(answer).forEach(remark -> remark(remark)));
   }
 
   private void fall(FallOdds fall) {
@@ -80,8 +79,6 @@ public final class OddsJson {
   }
 
   private void remark(Remark remark) {
-    json.words("code", remark.code());
-    json.words("at", remark.at());
-    json.words("message", remark.message());
+    FindingFields.write(json, remark.code(), remark.at(), remark.message());
   }
 }

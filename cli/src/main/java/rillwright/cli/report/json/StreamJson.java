@@ -2,8 +2,6 @@ package rillwright.cli.report.json;
 
 import java.util.Map;
 import rillwright.cli.report.stream.StreamAnswer;
-import rillwright.cli.report.units.ShownUnits;
-import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.LevelBudget;
@@ -33,7 +31,7 @@ public final class StreamJson {
     json.object("transit", () -> transit(budget.running().transit()));
     json.object("basins", () -> budget.basins().forEach(this::basin));
     json.objectOrNull("course", answer.course(), this::course);
-    json.array("findings", () -> budget.findings().forEach(f -> finding(f, answer.units())));
+    FindingFields.write(json, budget.findings(), answer.units());
   }
 
   private void stream(StreamState state) {
@@ -103,14 +101,5 @@ public final class StreamJson {
 
   private void points(String name, Map<PointName, Double> values) {
     json.object(name, () -> values.forEach((point, value) -> json.number(point.value(), value)));
-  }
-
-  private void finding(Finding finding, ShownUnits units) {
-    json.object(
-        () -> {
-          json.words("code", finding.code());
-          json.words("at", finding.at());
-          json.words("message", finding.message(units));
-        });
   }
 }
