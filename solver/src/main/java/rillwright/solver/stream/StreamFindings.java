@@ -2,10 +2,7 @@ package rillwright.solver.stream;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.Function;
 import rillwright.solver.finding.Finding;
-import rillwright.solver.finding.Wording;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
 import rillwright.solver.steady.PointState;
@@ -16,12 +13,6 @@ final class StreamFindings {
   private static final double MISSING_SHARE = 0.01;
 
   private static final double MISSING_M = 0.01;
-
-  /** Shallower water wets stones and looks like no stream; common practice, no source. */
-  private static final double SHALLOW_M = 0.015;
-
-  /** Room that a liner should stand above the water in a reach; common practice, no source. */
-  private static final double LINER_ROOM_M = 0.075;
 
   private static final double LOST_SHARE = 0.01;
 
@@ -47,7 +38,8 @@ final class StreamFindings {
       for (ItemState item : stream.items()) {
         number++;
         if (item.item() instanceof Reach reach && item.flowM3PerS() > 0) {
-          reach(stream.stream().name(), number, reach, item);
+          String name = "Reach " + number + " of \"" + stream.stream().name() + "\"";
+          findings.addAll(new ReachFindings(stream.stream().name(), name, reach, item).list());
         }
       }
     }
@@ -141,74 +133,5 @@ final class StreamFindings {
                       + (off < 0 ? " are missing." : " too much.")
                       + " Measure again; a stream that is too flat backs up."));
     }
-  }
-
-  private void reach(String stream, int number, Reach reach, ItemState item) {
-    String what = "Reach " + number + " of \"" + stream + "\"";
-    double depth = item.depthM();
-    if (reach.dropM() == 0) {
-      add(
-          "level-reach",
-          stream,
-          words ->
-              what
-                  + " is level: water backs up in it until it runs off at its end, about "
-                  + words.depth(depth)
-                  + " deep. Give it a fall, or call it a pool.");
-    } else if (item.froude().orElse(0) > 1) {
-      double froude = item.froude().getAsDouble();
-      add(
-          "steeper-than-critical",
-          stream,
-          words ->
-              what
-                  + " is steeper than critical (Froude number "
-                  + String.format(Locale.ROOT, "%.1f", froude)
-                  + "): a shallow fast chute that splashes and holds no water. Make it flatter and"
-                  + " take the height in a drop, or line it with larger stone.");
-    }
-    double edge = reach.linerEdgeM().orElse(Double.POSITIVE_INFINITY);
-    double most = reach.depthM(item.flowM3PerS(), reach.band().most());
-    if (most > edge) {
-      boolean surely = depth > edge;
-      add(
-          "over-liner-edge",
-          stream,
-          words ->
-              what
-                  + (surely ? " runs over" : " may run over")
-                  + " its liner's edge: about "
-                  + words.depth(depth)
-                  + " of water, perhaps "
-                  + words.depth(most)
-                  + ", and the edge stands "
-                  + words.depth(edge)
-                  + " above the bed. Widen it, raise the edge or send less.");
-    } else if (edge - depth < LINER_ROOM_M) {
-      add(
-          "little-freeboard",
-          stream,
-          words ->
-              what
-                  + ": the liner's edge stands only "
-                  + words.depth(edge - depth)
-                  + " above the water; "
-                  + words.depth(LINER_ROOM_M)
-                  + " or more is common practice.");
-    }
-    if (depth < SHALLOW_M) {
-      add(
-          "too-shallow",
-          stream,
-          words ->
-              what
-                  + " runs only about "
-                  + words.depth(depth)
-                  + " deep: wet stones rather than a stream. Make it narrower or send more.");
-    }
-  }
-
-  private void add(String code, String at, Function<Wording, String> told) {
-    findings.add(new StreamFinding(code, at, told));
   }
 }
