@@ -12,6 +12,7 @@ import rillwright.cli.report.json.ChartJson;
 import rillwright.cli.report.picture.Curves;
 import rillwright.cli.report.picture.OperatingPicture;
 import rillwright.cli.report.picture.OperatingPicture.Power;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.wording.PlainText;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.solver.pumping.PumpPlace;
@@ -79,10 +80,7 @@ public final class ChartCommand implements Callable<Integer> {
   private static String told(OperatingChart chart, Path path, List<String> changes) {
     StringBuilder told = new StringBuilder();
     changes.forEach(
-        change ->
-            told.append("Changed for this answer: ")
-                .append(PlainText.harmless(change))
-                .append('\n'));
+        change -> told.append(PlainText.harmless(ChangedWords.of(change))).append('\n'));
     chart
         .operatingPoints()
         .forEach(point -> told.append(String.join(", ", point.labelLines())).append('\n'));

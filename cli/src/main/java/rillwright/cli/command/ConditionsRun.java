@@ -1,6 +1,5 @@
 package rillwright.cli.command;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,18 +21,24 @@ final class ConditionsRun {
   /**
    * What comes of a project in the conditions asked for.
    *
-   * @param file of the project
+   * @param arguments that the project was read from
    */
-  static ConditionsAnswer of(Project project, Path file, ConditionArguments asked) {
+  static ConditionsAnswer of(
+      Project project, ProjectArguments arguments, ConditionArguments asked) {
     ProjectConditions conditions =
-        ProjectConditions.of(project, ProjectReader.mappingBeside(file), asked.names());
+        ProjectConditions.of(project, ProjectReader.mappingBeside(arguments.file()), asked.names());
     List<Outcome> outcomes = new ArrayList<>();
     for (InCondition inCondition : conditions.projects()) {
       ChosenPumps.require(inCondition.project());
       outcomes.add(outcome(inCondition));
     }
     return new ConditionsAnswer(
-        project.title(), Shown.of(project), project.network(), conditions.offered(), outcomes);
+        project.title(),
+        Shown.of(project),
+        arguments.changes(),
+        project.network(),
+        conditions.offered(),
+        outcomes);
   }
 
   private static Outcome outcome(InCondition inCondition) {

@@ -10,8 +10,6 @@ import rillwright.solver.trial.RunningTerms;
 
 /** Over how many years cost is counted. */
 final class CostArguments {
-  private static final double WHOLE_DAY_H = 24;
-  private static final double WHOLE_YEAR_DAYS = 365;
   private static final double MOST_YEARS = 100;
 
   @Spec(Spec.Target.MIXEE)
@@ -29,12 +27,10 @@ final class CostArguments {
       throw new ParameterException(
           spec.commandLine(), "--years is " + years + "; it must be above 0 and 100 at most");
     }
-    double hours =
-        running.hoursPerDay().orElse(WHOLE_DAY_H) * running.daysPerYear().orElse(WHOLE_YEAR_DAYS);
     OptionalDouble price =
         running.price().isPresent()
             ? OptionalDouble.of(running.price().get().amount())
             : OptionalDouble.empty();
-    return new RunningTerms(hours, price, years);
+    return new RunningTerms(running.hoursAYear(), price, years);
   }
 }

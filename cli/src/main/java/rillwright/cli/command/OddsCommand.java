@@ -141,6 +141,7 @@ public final class OddsCommand implements Callable<Integer> {
     return new OddsAnswer(
         read.title(),
         Shown.of(read),
+        project.changes(),
         read.network(),
         unknowns(quantities.inTheNetwork()),
         unknowns(quantities.elsewhere()),

@@ -61,7 +61,7 @@ public final class SolveCommand implements Callable<Integer> {
   }
 
   private int inConditions(Project read) {
-    ConditionsAnswer answer = ConditionsRun.of(read, project.file(), conditions);
+    ConditionsAnswer answer = ConditionsRun.of(read, project, conditions);
     report.print(() -> ConditionsJson.of(answer), ink -> ConditionsText.of(answer, ink));
     return status(answer.missesAWish());
   }

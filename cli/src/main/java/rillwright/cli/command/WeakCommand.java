@@ -98,7 +98,8 @@ public final class WeakCommand implements Callable<Integer> {
             .map(file -> PriorsReader.read(file, usual))
             .orElseGet(() -> new Priors(usual, SignTable.commonPractice()));
     if (causesOnly) {
-      CausesAnswer answer = new CausesAnswer(read.title(), built, table.causes(), table.signs());
+      CausesAnswer answer =
+          new CausesAnswer(read.title(), project.changes(), built, table.causes(), table.signs());
       report.print(() -> CausesJson.of(answer), ink -> CausesText.of(answer, ink));
     } else {
       WeakAnswer answer = answer(read, built, table);

@@ -1,8 +1,6 @@
 package rillwright.cli.report;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.file.field.Price;
 import rillwright.cli.file.site.Running;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.water.Water;
@@ -11,16 +9,11 @@ import rillwright.solver.water.Water;
  * What a duty will take to run, whatever pump makes it: between a good and a poor one.
  *
  * @param waterPowerW that flow and head are, W
- * @param hoursPerYear that the pump runs
- * @param price of a kilowatt-hour, where the file says one
+ * @param running how long the pump runs and what electricity costs
  */
-public record DutyRunning(double waterPowerW, double hoursPerYear, Optional<Price> price) {
+public record DutyRunning(double waterPowerW, Running running) {
   /** A duty of less than this is one for a tiny pump, W in the water. */
   private static final double TINY_W = 30;
-
-  private static final double WHOLE_DAY_H = 24;
-  private static final double WHOLE_YEAR_DAYS = 365;
-  private static final double WATTS_PER_KILOWATT = 1000;
 
   /**
    * Of a flow at a head.
@@ -30,10 +23,7 @@ public record DutyRunning(double waterPowerW, double hoursPerYear, Optional<Pric
    */
   public static DutyRunning of(double flowM3PerS, double headM, Water water, Running running) {
     double weight = water.densityKgPerM3() * Gravity.STANDARD_M_PER_S2;
-    return new DutyRunning(
-        Math.max(0, weight * flowM3PerS * headM),
-        running.hoursPerDay().orElse(WHOLE_DAY_H) * running.daysPerYear().orElse(WHOLE_YEAR_DAYS),
-        running.price());
+    return new DutyRunning(Math.max(0, weight * flowM3PerS * headM), running);
   }
 
   /**
@@ -59,13 +49,11 @@ public record DutyRunning(double waterPowerW, double hoursPerYear, Optional<Pric
 
   /** Energy of a year, kWh, at a wire-to-water efficiency above 0. */
   public double energyKwhPerYear(double wireToWater) {
-    return powerW(wireToWater) / WATTS_PER_KILOWATT * hoursPerYear;
+    return running.energyKwhPerYear(powerW(wireToWater));
   }
 
   /** Electricity of a year at a wire-to-water efficiency above 0; empty without a price. */
   public OptionalDouble costPerYear(double wireToWater) {
-    return price.isPresent()
-        ? OptionalDouble.of(energyKwhPerYear(wireToWater) * price.get().amount())
-        : OptionalDouble.empty();
+    return running.costPerYear(powerW(wireToWater));
   }
 }

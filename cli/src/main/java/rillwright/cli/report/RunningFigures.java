@@ -2,9 +2,7 @@ package rillwright.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.file.field.Price;
 import rillwright.cli.file.site.Running;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.network.Basin;
@@ -21,24 +19,15 @@ import rillwright.solver.steady.SteadyState;
  * @param pumps how many places have a pump
  * @param powerW drawn from the wire by all of them, W; empty if the sheet of one gives none
  * @param waterPowerW that becomes flow and head, W
- * @param hoursPerDay that they run: what the file says, else all day
- * @param daysPerYear likewise, else all year
- * @param taken whether the file leaves hours or days open
- * @param price of a kilowatt-hour, where the file says one
+ * @param running how long they run and what electricity costs
  * @param turnovers of the basins that feed pumps and whose volume is known
  */
 public record RunningFigures(
     int pumps,
     OptionalDouble powerW,
     double waterPowerW,
-    double hoursPerDay,
-    double daysPerYear,
-    boolean taken,
-    Optional<Price> price,
+    Running running,
     List<Turnover> turnovers) {
-  private static final double WHOLE_DAY_H = 24;
-  private static final double WHOLE_YEAR_DAYS = 365;
-  private static final double WATTS_PER_KILOWATT = 1000;
   private static final double SECONDS_PER_HOUR = 3600;
 
   public RunningFigures {
@@ -72,16 +61,12 @@ public record RunningFigures(
         }
       }
     }
-    double hours = running.hoursPerDay().orElse(WHOLE_DAY_H);
     return new RunningFigures(
         pumps,
         known ? OptionalDouble.of(power) : OptionalDouble.empty(),
         waterPower,
-        hours,
-        running.daysPerYear().orElse(WHOLE_YEAR_DAYS),
-        running.hoursPerDay().isEmpty() || running.daysPerYear().isEmpty(),
-        running.price(),
-        turnovers(state, hours));
+        running,
+        turnovers(state, running.hoursADay()));
   }
 
   private static List<Turnover> turnovers(SteadyState state, double hoursPerDay) {
@@ -103,15 +88,13 @@ public record RunningFigures(
   /** Energy of a year, kWh; empty if the power is not known. */
   public OptionalDouble energyKwhPerYear() {
     return powerW.isPresent()
-        ? OptionalDouble.of(powerW.getAsDouble() / WATTS_PER_KILOWATT * hoursPerDay * daysPerYear)
+        ? OptionalDouble.of(running.energyKwhPerYear(powerW.getAsDouble()))
         : powerW;
   }
 
   /** Electricity of a year, in the currency of the price; empty if power or price is not known. */
   public OptionalDouble costPerYear() {
-    return powerW.isPresent() && price.isPresent()
-        ? OptionalDouble.of(energyKwhPerYear().getAsDouble() * price.get().amount())
-        : OptionalDouble.empty();
+    return powerW.isPresent() ? running.costPerYear(powerW.getAsDouble()) : powerW;
   }
 
   /** What part of the power becomes flow and head, 0 to 1; empty if nothing runs or is known. */

@@ -21,7 +21,7 @@ class StreamSchemaTest {
        "transit": {"streams": 0, "gravel": 0, "pools": 0.02, "boxes": 0, "filters": 0, "pipes": 0},
        "basins": {"pond": {"restLevelM": 0, "runningLevelM": -0.01, "stoppedLevelM": 0.01,
          "firstFillM3": 0.4, "daysToStarve": 3, "starveLevelM": -0.05, "lossMPerDay": null,
-         "runsOverM3": 0}},
+         "overflowM": 0.02, "runsOverM3": 0}},
        "course": null, "findings": []}
       """;
 

@@ -3,6 +3,7 @@ package rillwright.solver.pumping;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -42,6 +43,16 @@ public record Wishes(Map<PointName, Double> flowM3PerS) {
     return flowM3PerS.isEmpty();
   }
 
+  /** The falls and outlets with a wish. */
+  public Set<PointName> falls() {
+    return flowM3PerS.keySet();
+  }
+
+  /** The wish of a fall, m³/s. */
+  public double at(PointName fall) {
+    return flowM3PerS.get(fall);
+  }
+
   /** All wishes together, m³/s. */
   public double sumM3PerS() {
     return flowM3PerS.values().stream().mapToDouble(Double::doubleValue).sum();
@@ -49,17 +60,27 @@ public record Wishes(Map<PointName, Double> flowM3PerS) {
 
   /** What a fall gets, as a share of its wish. */
   public double shareAt(PointName fall, SteadyState state) {
-    return state.point(fall).outflowM3PerS() / flowM3PerS.get(fall);
+    return state.point(fall).outflowM3PerS() / at(fall);
   }
 
   /**
-   * The fall that gets the least share of its wish.
+   * The fall that gets the least share of its wish, the first of several.
    *
    * @throws IllegalStateException if nothing is wished
    */
   public PointName worstIn(SteadyState state) {
+    return worstIn(state, falls());
+  }
+
+  /**
+   * The one of some falls that gets the least share of its wish, the first of several.
+   *
+   * @param among names of falls with a wish
+   * @throws IllegalStateException if there are none
+   */
+  public PointName worstIn(SteadyState state, Set<PointName> among) {
     PointName worst = null;
-    for (PointName fall : flowM3PerS.keySet()) {
+    for (PointName fall : among) {
       if (worst == null || shareAt(fall, state) < shareAt(worst, state)) {
         worst = fall;
       }

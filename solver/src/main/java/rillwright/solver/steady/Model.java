@@ -1,26 +1,14 @@
 package rillwright.solver.steady;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
-import rillwright.solver.balance.Balance;
-import rillwright.solver.balance.BalanceProblem;
-import rillwright.solver.balance.BalanceProblem.Link;
-import rillwright.solver.balance.BalanceProblem.Node;
-import rillwright.solver.balance.Balancer;
 import rillwright.solver.law.HeadLaw;
-import rillwright.solver.law.NoLoss;
-import rillwright.solver.law.OneWayLaw;
-import rillwright.solver.law.OneWayLaw.Direction;
 import rillwright.solver.network.Line;
-import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
-import rillwright.solver.network.Spill;
 import rillwright.solver.network.topology.DrawCheck;
 import rillwright.solver.network.topology.NetworkGraph;
 import rillwright.solver.network.topology.UnmetDraw;
@@ -97,57 +85,21 @@ final class Model {
   /** The balance with these chambers starved; empty map for none. */
   Solved balance(Map<PointName, Starved> starved) {
     Map<PointName, Double> draws = draws();
-    Map<PointName, Integer> nodeOf = new LinkedHashMap<>();
-    Map<PointName, Integer> intakeNodeOf = new LinkedHashMap<>();
-    List<Node> nodes = new ArrayList<>();
+    Numbering numbering = new Numbering();
     for (Point point : network.points()) {
       double draw = draws.getOrDefault(point.name(), 0.0);
       double comesIn =
           starved.containsKey(point.name()) ? starved.get(point.name()).inflowM3PerS() : 0;
-      nodeOf.put(point.name(), nodes.size());
-      nodes.add(
-          point.heldHeadM().isPresent()
-              ? Node.held(point.heldHeadM().getAsDouble())
-              : Node.free(draw - comesIn));
+      numbering.addPoint(point, draw - comesIn);
     }
-    starved.forEach(
-        (chamber, state) -> {
-          intakeNodeOf.put(chamber, nodes.size());
-          nodes.add(Node.held(state.intakeM()));
-        });
-    List<Link> links = new ArrayList<>();
-    Map<LineName, List<Integer>> linksOf = new LinkedHashMap<>();
-    laws.forEach(
-        (line, law) -> {
-          int first = links.size();
-          int from = nodeOf.get(line.from());
-          int to = nodeOf.get(line.to());
-          int intakeAtFrom = intakeNodeOf.getOrDefault(line.from(), from);
-          int intakeAtTo = intakeNodeOf.getOrDefault(line.to(), to);
-          if (intakeAtFrom == from && intakeAtTo == to) {
-            links.add(new Link(from, to, law));
-          } else {
-            links.add(new Link(from, intakeAtTo, new OneWayLaw(law, Direction.FORWARD)));
-            links.add(new Link(intakeAtFrom, to, new OneWayLaw(law, Direction.BACKWARD)));
-          }
-          linksOf.put(line.name(), IntStream.range(first, links.size()).boxed().toList());
-        });
-    Map<PointName, Integer> surplusOf = new LinkedHashMap<>();
-    intakeNodeOf.forEach(
-        (chamber, intake) -> {
-          surplusOf.put(chamber, links.size());
-          links.add(new Link(nodeOf.get(chamber), intake, NoLoss.forwardOnly()));
-        });
-    Map<PointName, Integer> spillOf = new LinkedHashMap<>();
+    starved.forEach((chamber, state) -> numbering.addIntake(chamber, state.intakeM()));
+    laws.forEach(numbering::addLine);
+    starved.keySet().forEach(numbering::addSurplus);
     for (Point point : network.points()) {
       if (point.spill().isPresent() && !imposed.outflowM3PerS().containsKey(point.name())) {
-        Spill spill = point.spill().get();
-        spillOf.put(point.name(), links.size());
-        links.add(new Link(nodeOf.get(point.name()), nodes.size(), spill.law()));
-        nodes.add(Node.held(spill.levelM()));
+        numbering.addSpill(point.name(), point.spill().get());
       }
     }
-    Balance balance = Balancer.balance(new BalanceProblem(nodes, links));
-    return new Solved(balance, nodeOf, linksOf, spillOf, surplusOf);
+    return numbering.balance();
   }
 }

@@ -99,14 +99,7 @@ public final class StreamBudgetFinder {
 
   private LevelBudget budget(
       Basin basin, double level, RunningWater running, RunningWater toppedUp) {
-    double standing = 0;
-    WaterSources sources = new WaterSources(running.state());
-    for (StreamState stream : running.streams()) {
-      boolean fromHere =
-          sources.of(stream.stream().from()).filter(basin.name()::equals).isPresent();
-      standing += fromHere ? stream.standingM3() : 0;
-    }
-    double firstFill = running.transitFrom(basin.name()).totalM3() + standing;
+    double firstFill = running.transitFrom(basin.name()).totalM3() + standingM3(basin, running);
     OptionalDouble starve = starveLevelM(basin, running);
     OptionalDouble overflow = plan.overflowM(basin);
     if (basin.shape().isEmpty()) {
@@ -127,7 +120,6 @@ public final class StreamBudgetFinder {
     double stopped = levelOfM(shape, shape.volumeM3(basin.levelM()) + comesBack, basin);
     double brim = overflow.orElse(Double.POSITIVE_INFINITY);
     double runsOver = stopped > brim ? shape.volumeM3(stopped) - shape.volumeM3(brim) : 0;
-    Optional<WaterLoss> loss = plan.loss().filter(l -> l.depthMPerS() > 0);
     double beside = running.wetAreaM2(basin.name());
     return new LevelBudget(
         basin,
@@ -135,20 +127,46 @@ public final class StreamBudgetFinder {
         OptionalDouble.of(stopped),
         firstFill,
         starve,
-        loss.isPresent() && starve.isPresent()
-            ? OptionalDouble.of(
-                secondsToFall(shape, beside, loss.get(), level, starve.getAsDouble())
-                    / SECONDS_PER_DAY)
-            : OptionalDouble.empty(),
-        loss.isPresent()
-            ? OptionalDouble.of(
-                loss.get().depthMPerS()
-                    * SECONDS_PER_DAY
-                    * (shape.areaM2(level) + beside)
-                    / shape.areaM2(level))
-            : OptionalDouble.empty(),
+        daysToFall(shape, beside, level, starve),
+        lossMPerDay(shape, beside, level),
         overflow,
         runsOver);
+  }
+
+  /** What the pools and beds that are filled from a basin hold below their crests, m³. */
+  private static double standingM3(Basin basin, RunningWater running) {
+    WaterSources sources = new WaterSources(running.state());
+    double standing = 0;
+    for (StreamState stream : running.streams()) {
+      boolean fromHere =
+          sources.of(stream.stream().from()).filter(basin.name()::equals).isPresent();
+      standing += fromHere ? stream.standingM3() : 0;
+    }
+    return standing;
+  }
+
+  private Optional<WaterLoss> loss() {
+    return plan.loss().filter(loss -> loss.depthMPerS() > 0);
+  }
+
+  private OptionalDouble daysToFall(
+      BasinShape shape, double besideM2, double fromM, OptionalDouble toM) {
+    Optional<WaterLoss> loss = loss();
+    return loss.isPresent() && toM.isPresent()
+        ? OptionalDouble.of(
+            secondsToFall(shape, besideM2, loss.get(), fromM, toM.getAsDouble()) / SECONDS_PER_DAY)
+        : OptionalDouble.empty();
+  }
+
+  private OptionalDouble lossMPerDay(BasinShape shape, double besideM2, double levelM) {
+    Optional<WaterLoss> loss = loss();
+    return loss.isPresent()
+        ? OptionalDouble.of(
+            loss.get().depthMPerS()
+                * SECONDS_PER_DAY
+                * (shape.areaM2(levelM) + besideM2)
+                / shape.areaM2(levelM))
+        : OptionalDouble.empty();
   }
 
   private static double levelOfM(BasinShape shape, double volumeM3, Basin basin) {

@@ -1,6 +1,7 @@
 package rillwright.cli.file.outline;
 
 import java.util.List;
+import java.util.Optional;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.point.PointTable;
 import rillwright.cli.file.quantity.Measure;
@@ -10,27 +11,6 @@ import rillwright.cli.wording.PlainText;
 
 /** Checks the section {@code readings}. */
 public final class ReadingOutline {
-  private static final List<String> FIELDS =
-      List.of(
-          "at",
-          "gauge",
-          "pump",
-          "flow",
-          "bucket",
-          "time",
-          "crest head",
-          "brink",
-          "pressure",
-          "level",
-          "power",
-          "within",
-          "when",
-          "valve");
-  private static final List<String> PLACES = List.of("at", "gauge", "pump");
-  private static final List<String> READ =
-      List.of("flow", "bucket", "crest head", "brink", "pressure", "level", "power");
-  private static final List<String> STATES = List.of("running", "valve shut", "pump off");
-
   private final PointTable points;
   private final List<String> lines;
   private final List<String> gauges;
@@ -49,24 +29,19 @@ public final class ReadingOutline {
 
   /** Notes what is wrong with the readings of a project. */
   public void check(Fields root) {
-    root.listRows("readings", FIELDS).forEach(this::reading);
+    root.listRows("readings", ReadingForm.ALL).forEach(this::reading);
   }
 
   private void reading(Fields reading) {
-    if (PLACES.stream().filter(reading::has).count() != 1) {
-      reading.fault("say where it was read: either \"at\" a point, or a gauge, or a pump");
-    }
+    ReadingForm.sayWhere(reading);
     if (reading.has("at")) {
       PointNames.require(reading, "at", points);
     }
     known(reading, "gauge", gauges);
     known(reading, "pump", lines);
     known(reading, "valve", lines);
-    reading.findWord("when", STATES);
-    List<String> read = READ.stream().filter(reading::has).toList();
-    if (read.size() != 1) {
-      reading.fault("say what was read: one of " + Choices.listed(READ));
-    }
+    reading.findWord("when", ReadingForm.STATES);
+    Optional<String> read = ReadingForm.whatWasRead(reading);
     reading.find("flow", Measure.FLOW, Range.NOT_NEGATIVE);
     reading.find("bucket", Measure.VOLUME, Range.POSITIVE);
     if (reading.has("bucket")) {
@@ -77,9 +52,9 @@ public final class ReadingOutline {
     reading.find("pressure", Measure.PRESSURE, Range.ANY);
     reading.find("level", Measure.LENGTH, Range.ANY);
     reading.find("power", Measure.POWER, Range.NOT_NEGATIVE);
-    if (read.size() == 1) {
-      reading.find("within", Measure.either(measureOf(read.get(0)), Measure.SHARE), Range.POSITIVE);
-    }
+    read.ifPresent(
+        what ->
+            reading.find("within", Measure.either(measureOf(what), Measure.SHARE), Range.POSITIVE));
   }
 
   private static Measure measureOf(String read) {

@@ -12,4 +12,40 @@ import rillwright.cli.file.field.Price;
  * @param daysPerYear 0 to 366
  */
 public record Running(
-    Optional<Price> price, OptionalDouble hoursPerDay, OptionalDouble daysPerYear) {}
+    Optional<Price> price, OptionalDouble hoursPerDay, OptionalDouble daysPerYear) {
+  private static final double WHOLE_DAY_H = 24;
+  private static final double WHOLE_YEAR_DAYS = 365;
+  private static final double WATTS_PER_KILOWATT = 1000;
+
+  /** Hours a day: what the file says, else all day. */
+  public double hoursADay() {
+    return hoursPerDay.orElse(WHOLE_DAY_H);
+  }
+
+  /** Days a year: what the file says, else all year. */
+  public double daysAYear() {
+    return daysPerYear.orElse(WHOLE_YEAR_DAYS);
+  }
+
+  /** Hours a year, taken where the file does not say. */
+  public double hoursAYear() {
+    return hoursADay() * daysAYear();
+  }
+
+  /** Whether the file leaves hours or days open. */
+  public boolean leavesTimesOpen() {
+    return hoursPerDay.isEmpty() || daysPerYear.isEmpty();
+  }
+
+  /** Energy of a year at a power, W, in kWh. */
+  public double energyKwhPerYear(double powerW) {
+    return powerW / WATTS_PER_KILOWATT * hoursADay() * daysAYear();
+  }
+
+  /** Electricity of a year at a power, W, in the currency of the price; empty without a price. */
+  public OptionalDouble costPerYear(double powerW) {
+    return price.isPresent()
+        ? OptionalDouble.of(energyKwhPerYear(powerW) * price.get().amount())
+        : OptionalDouble.empty();
+  }
+}

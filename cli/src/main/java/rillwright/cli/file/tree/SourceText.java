@@ -1,13 +1,10 @@
 package rillwright.cli.file.tree;
 
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CoderResult;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.curves.sheet.text.Utf8Text;
 
 /**
  * The text of a project file.
@@ -36,20 +33,15 @@ public record SourceText(String name, String text) {
    * @throws InvalidInput if they are none or not a text in UTF-8
    */
   public static SourceText of(String name, byte[] content) {
-    if (startsWith(content, 0xFE, 0xFF) || startsWith(content, 0xFF, 0xFE)) {
+    if (Utf8Text.isUtf16(content)) {
       throw wrong(name, "the file is saved as UTF-16; save it as UTF-8");
     }
-    int start = startsWith(content, 0xEF, 0xBB, 0xBF) ? 3 : 0;
-    for (int i = start; i < content.length; i++) {
-      if (content[i] == 0) {
-        throw wrong(name, "the file is not a text; a project is written in YAML or JSON");
-      }
+    if (Utf8Text.hasZero(content)) {
+      throw wrong(name, "the file is not a text; a project is written in YAML or JSON");
     }
-    ByteBuffer bytes = ByteBuffer.wrap(content, start, content.length - start);
-    CharBuffer decoded = CharBuffer.allocate(bytes.remaining());
-    CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(bytes, decoded, true);
-    SourceText text = new SourceText(name, decoded.flip().toString());
-    if (result.isError()) {
+    Utf8Text decoded = Utf8Text.of(content);
+    SourceText text = new SourceText(name, decoded.text());
+    if (!decoded.isWhole()) {
       throw new InvalidInput(
           text.placeAt(Integer.MAX_VALUE), "a character here is not UTF-8; save the file as UTF-8");
     }
@@ -57,18 +49,6 @@ public record SourceText(String name, String text) {
       throw wrong(name, "the file is empty");
     }
     return text;
-  }
-
-  private static boolean startsWith(byte[] content, int... start) {
-    if (content.length < start.length) {
-      return false;
-    }
-    for (int i = 0; i < start.length; i++) {
-      if ((content[i] & 0xFF) != start[i]) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /**

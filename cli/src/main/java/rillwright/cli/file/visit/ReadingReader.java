@@ -1,12 +1,11 @@
 package rillwright.cli.file.visit;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.outline.ReadingForm;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
-import rillwright.cli.wording.Choices;
 import rillwright.solver.network.Network;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
@@ -15,29 +14,6 @@ import rillwright.solver.study.diagnosis.reading.When;
 
 /** Reads one reading. */
 final class ReadingReader {
-  static final List<String> FIELDS =
-      List.of(
-          "at",
-          "gauge",
-          "pump",
-          "flow",
-          "bucket",
-          "time",
-          "crest head",
-          "brink",
-          "pressure",
-          "level",
-          "power",
-          "within",
-          "when",
-          "valve");
-
-  private static final List<String> READ =
-      List.of("flow", "bucket", "crest head", "brink", "pressure", "level", "power");
-  private static final String RUNNING = "running";
-  private static final String VALVE_SHUT = "valve shut";
-  private static final String PUMP_OFF = "pump off";
-
   private final ReadingPlace places;
 
   ReadingReader(Network network) {
@@ -46,35 +22,30 @@ final class ReadingReader {
 
   /** A reading; empty, with the faults noted, if it is wrong. */
   Optional<Reading> read(Fields fields) {
-    List<String> read = READ.stream().filter(fields::has).toList();
-    if (read.size() != 1) {
-      fields.fault("say what was read: one of " + Choices.listed(READ));
-      return Optional.empty();
-    }
-    if (List.of("at", "gauge", "pump").stream().filter(fields::has).count() != 1) {
-      fields.fault("say where it was read: either \"at\" a point, or a gauge, or a pump");
+    Optional<String> read = ReadingForm.whatWasRead(fields);
+    if (read.isEmpty() || !ReadingForm.sayWhere(fields)) {
       return Optional.empty();
     }
     Optional<When> when = when(fields);
     if (when.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Reading> reading = reading(fields, read.get(0), when.get());
+    Optional<Reading> reading = reading(fields, read.get(), when.get());
     return fields.areSound() ? reading : Optional.empty();
   }
 
   private Optional<When> when(Fields fields) {
     String word =
         fields.has("when")
-            ? fields.findWord("when", List.of(RUNNING, VALVE_SHUT, PUMP_OFF)).orElse("")
-            : RUNNING;
-    if (fields.has("valve") && !word.equals(VALVE_SHUT)) {
+            ? fields.findWord("when", ReadingForm.STATES).orElse("")
+            : ReadingForm.RUNNING;
+    if (fields.has("valve") && !word.equals(ReadingForm.VALVE_SHUT)) {
       fields.fault("valve", "a valve is named only with \"when: valve shut\"");
     }
     return switch (word) {
-      case RUNNING -> Optional.of(new When.Running());
-      case PUMP_OFF -> Optional.of(new When.PumpOff());
-      case VALVE_SHUT -> places.valve(fields).map(When.ValveShut::new);
+      case ReadingForm.RUNNING -> Optional.of(new When.Running());
+      case ReadingForm.PUMP_OFF -> Optional.of(new When.PumpOff());
+      case ReadingForm.VALVE_SHUT -> places.valve(fields).map(When.ValveShut::new);
       default -> Optional.empty();
     };
   }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.outline.ReadingForm;
 import rillwright.cli.file.outline.SignsReader;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.SourceText;
@@ -51,7 +52,7 @@ public final class VisitReader {
     Fields root = Fields.of(tree, "", ledger, sections);
     ReadingReader reader = new ReadingReader(job.network());
     List<PlacedReading> placed = new ArrayList<>();
-    for (Fields fields : root.listRows("readings", ReadingReader.FIELDS)) {
+    for (Fields fields : root.listRows("readings", ReadingForm.ALL)) {
       reader
           .read(fields)
           .ifPresent(

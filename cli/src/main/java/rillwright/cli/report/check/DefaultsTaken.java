@@ -75,7 +75,7 @@ final class DefaultsTaken {
 
   private void running() {
     Running running = project.running();
-    if (running.hoursPerDay().isEmpty() || running.daysPerYear().isEmpty()) {
+    if (running.leavesTimesOpen()) {
       notes.add(
           "where \"running\" does not say otherwise, costs are those of 24 hours a day on 365 days a"
               + " year");

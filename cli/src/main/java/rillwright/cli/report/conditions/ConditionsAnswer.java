@@ -14,13 +14,20 @@ import rillwright.solver.network.PointName;
  *
  * @param title of the job, as written
  * @param units to show it in
+ * @param changes made on the command line, as written
  * @param network as written: it names the falls and their wishes
  * @param offered whether the conditions are offered, because the file names none
  * @param outcomes one for each condition, at least one
  */
 public record ConditionsAnswer(
-    String title, ShownUnits units, Network network, boolean offered, List<Outcome> outcomes) {
+    String title,
+    ShownUnits units,
+    List<String> changes,
+    Network network,
+    boolean offered,
+    List<Outcome> outcomes) {
   public ConditionsAnswer {
+    changes = List.copyOf(changes);
     outcomes = List.copyOf(outcomes);
   }
 

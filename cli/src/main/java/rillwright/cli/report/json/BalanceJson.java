@@ -20,7 +20,7 @@ public final class BalanceJson {
   private static void write(Json json, BalanceAnswer answer) {
     ValveSettings settings = answer.settings();
     json.words("title", answer.title());
-    json.array("changed", () -> answer.changes().forEach(json::words));
+    ChangedField.write(json, answer.changes());
     json.number("share", settings.share());
     json.words("governing", settings.governing().value());
     json.object("falls", () -> settings.state().points().forEach(point -> fall(json, point)));
@@ -66,11 +66,6 @@ public final class BalanceJson {
   }
 
   private static void remark(Json json, BalanceRemark remark) {
-    json.object(
-        () -> {
-          json.words("code", remark.code());
-          json.words("at", remark.at());
-          json.words("message", remark.message());
-        });
+    FindingFields.write(json, remark.code(), remark.at(), remark.message());
   }
 }

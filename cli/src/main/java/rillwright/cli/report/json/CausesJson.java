@@ -17,6 +17,7 @@ public final class CausesJson {
         answer.causes().causes().stream().map(cause -> cause.id().cause()).distinct().toList();
     return Json.object(
         json -> {
+          ChangedField.writeIfAny(json, answer.changes());
           json.array("causes", () -> answer.causes().causes().forEach(cause -> cause(json, cause)));
           json.object(
               "signs",

@@ -9,4 +9,11 @@ final class ChangedField {
   static void write(Json json, List<String> changes) {
     json.array("changed", () -> changes.forEach(json::words));
   }
+
+  /** The same, left out where nothing was changed. */
+  static void writeIfAny(Json json, List<String> changes) {
+    if (!changes.isEmpty()) {
+      write(json, changes);
+    }
+  }
 }

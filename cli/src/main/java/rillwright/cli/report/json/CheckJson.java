@@ -91,13 +91,10 @@ public final class CheckJson {
   }
 
   private void planned(PumpPlace place) {
-    json.object(
-        () -> {
-          json.words("code", "pump-to-be-chosen");
-          json.words("at", place.line().value());
-          json.words(
-              "message",
-              "Its pump is still to be chosen; \"rillwright duty\" tells what it must make.");
-        });
+    FindingFields.write(
+        json,
+        "pump-to-be-chosen",
+        place.line().value(),
+        "Its pump is still to be chosen; \"rillwright duty\" tells what it must make.");
   }
 }

@@ -23,6 +23,7 @@ public final class ConditionsJson {
 
   private void write() {
     json.words("title", answer.title());
+    ChangedField.writeIfAny(json, answer.changes());
     json.truth("offered", answer.offered());
     json.truth("allWishesMet", !answer.missesAWish());
     json.object("worst", () -> answer.wished().forEach(fall -> worst(fall.name(), fall)));

@@ -42,7 +42,7 @@ public final class DutyJson {
     json.number("greatestEnergyKwhPerYear", takes.energyKwhPerYear(poor));
     json.number("leastCostPerYear", takes.costPerYear(good));
     json.number("greatestCostPerYear", takes.costPerYear(poor));
-    json.wordsOrNull("currency", takes.price().map(Price::currency));
+    json.wordsOrNull("currency", takes.running().price().map(Price::currency));
   }
 
   /** The members of a duty. */

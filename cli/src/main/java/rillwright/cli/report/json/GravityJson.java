@@ -79,9 +79,7 @@ public final class GravityJson {
     json.nothing("price");
     json.number("costOverYears", pipe.option().materialCost());
     json.words("verdict", words.full(pipe));
-    json.array(
-        "findings",
-        () -> pipe.findings().forEach(it -> TrialFields.finding(json, it, answer.units())));
+    FindingFields.write(json, pipe.findings(), answer.units());
     pipe.worstCondition().ifPresent(worst -> conditions(pipe, worst));
     json.number("materialCost", pipe.option().materialCost());
     sizes.lines(pipe);

@@ -30,6 +30,7 @@ public final class OddsJson {
 
   private void write() {
     json.words("title", answer.title());
+    ChangedField.writeIfAny(json, answer.changes());
     json.whole("samples", odds.plan().samples());
     json.whole("seed", odds.plan().seed());
     json.object(
@@ -46,8 +47,7 @@ public final class OddsJson {
           json.whole("notFound", odds.tally().notFound());
           json.whole("contradictory", odds.tally().contradictory());
         });
-    json.array(
-        "findings", () -> Remarks.of(answer).forEach(remark -> json.object(() -> remark(remark))));
+    json.array("findings", () -> Remarks.of(answer).forEach(remark -> remark(remark)));
   }
 
   private void fall(FallOdds fall) {
@@ -79,8 +79,6 @@ public final class OddsJson {
   }
 
   private void remark(Remark remark) {
-    json.words("code", remark.code());
-    json.words("at", remark.at());
-    json.words("message", remark.message());
+    FindingFields.write(json, remark.code(), remark.at(), remark.message());
   }
 }

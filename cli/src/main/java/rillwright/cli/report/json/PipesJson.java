@@ -31,7 +31,7 @@ public final class PipesJson {
   private void write() {
     PipeChoice choice = answer.choice();
     json.words("title", answer.duty().title());
-    json.array("changed", () -> answer.changes().forEach(json::words));
+    ChangedField.write(json, answer.changes());
     json.object("duty", () -> DutyJson.write(json, answer.duty()));
     json.number("years", answer.terms().years());
     json.wordsOrNull("currency", answer.currency());

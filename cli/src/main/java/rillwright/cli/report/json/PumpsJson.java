@@ -16,7 +16,7 @@ public final class PumpsJson {
     TrialFields trials = new TrialFields(json, answer.duty().units());
     Demand demand = answer.choice().demand();
     json.words("title", answer.duty().title());
-    json.array("changed", () -> answer.changes().forEach(json::words));
+    ChangedField.write(json, answer.changes());
     json.object("duty", () -> DutyJson.write(json, answer.duty()));
     json.number("years", answer.terms().years());
     json.wordsOrNull("currency", answer.currency());

@@ -21,11 +21,11 @@ final class RunningFields {
     json.number("powerW", figures.powerW());
     json.number("waterPowerW", figures.waterPowerW());
     json.number("wireToWater", figures.wireToWater());
-    json.number("hoursPerDay", figures.hoursPerDay());
-    json.number("daysPerYear", figures.daysPerYear());
+    json.number("hoursPerDay", figures.running().hoursADay());
+    json.number("daysPerYear", figures.running().daysAYear());
     json.number("energyKwhPerYear", figures.energyKwhPerYear());
     json.number("costPerYear", figures.costPerYear());
-    json.wordsOrNull("currency", figures.price().map(Price::currency));
+    json.wordsOrNull("currency", figures.running().price().map(Price::currency));
     json.object(
         "turnoversPerDay",
         () -> {

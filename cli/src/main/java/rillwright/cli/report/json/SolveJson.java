@@ -3,8 +3,6 @@ package rillwright.cli.report.json;
 import java.util.List;
 import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.units.ShownUnits;
-import rillwright.solver.finding.Finding;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
 import rillwright.solver.steady.PointState;
@@ -63,7 +61,7 @@ public final class SolveJson {
           }
         });
     new RunningFields(json).write(RunningFigures.of(solved.state(), solved.running()));
-    json.array("findings", () -> solved.findings().forEach(f -> finding(f, solved.units())));
+    FindingFields.write(json, solved.findings(), solved.units());
   }
 
   private void line(LineState line) {
@@ -88,15 +86,6 @@ public final class SolveJson {
         () -> {
           json.words("part", name);
           json.number("headLossM", headLossM);
-        });
-  }
-
-  private void finding(Finding finding, ShownUnits units) {
-    json.object(
-        () -> {
-          json.words("code", finding.code());
-          json.words("at", finding.at());
-          json.words("message", finding.message(units));
         });
   }
 }

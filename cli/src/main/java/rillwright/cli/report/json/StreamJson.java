@@ -2,8 +2,6 @@ package rillwright.cli.report.json;
 
 import java.util.Map;
 import rillwright.cli.report.stream.StreamAnswer;
-import rillwright.cli.report.units.ShownUnits;
-import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.LevelBudget;
@@ -28,12 +26,12 @@ public final class StreamJson {
   private void write(StreamAnswer answer) {
     StreamBudget budget = answer.budget();
     json.words("title", answer.title());
-    json.array("changed", () -> answer.changes().forEach(json::words));
+    ChangedField.write(json, answer.changes());
     json.object("streams", () -> budget.running().streams().forEach(this::stream));
     json.object("transit", () -> transit(budget.running().transit()));
     json.object("basins", () -> budget.basins().forEach(this::basin));
     json.objectOrNull("course", answer.course(), this::course);
-    json.array("findings", () -> budget.findings().forEach(f -> finding(f, answer.units())));
+    FindingFields.write(json, budget.findings(), answer.units());
   }
 
   private void stream(StreamState state) {
@@ -105,14 +103,5 @@ public final class StreamJson {
 
   private void points(String name, Map<PointName, Double> values) {
     json.object(name, () -> values.forEach((point, value) -> json.number(point.value(), value)));
-  }
-
-  private void finding(Finding finding, ShownUnits units) {
-    json.object(
-        () -> {
-          json.words("code", finding.code());
-          json.words("at", finding.at());
-          json.words("message", finding.message(units));
-        });
   }
 }

@@ -6,7 +6,6 @@ import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.VerdictWords;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.solver.finding.Finding;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
@@ -45,8 +44,7 @@ final class TrialFields {
     json.number("price", trial.setup().price());
     json.number("costOverYears", costOverYears);
     json.words("verdict", new JudgedWords(units, demand, rated).full());
-    json.array(
-        "findings", () -> trial.findings().forEach(finding -> finding(json, finding, units)));
+    FindingFields.write(json, trial.findings(), units);
     rated.worst().ifPresent(worst -> conditions(rated, worst));
   }
 
@@ -90,16 +88,6 @@ final class TrialFields {
     json.number("headM", point.headM());
     json.number("powerW", point.powerW());
     json.number("efficiency", point.efficiency());
-  }
-
-  /** One finding, an element of an array. */
-  static void finding(Json json, Finding finding, ShownUnits units) {
-    json.object(
-        () -> {
-          json.words("code", finding.code());
-          json.words("at", finding.at());
-          json.words("message", finding.message(units));
-        });
   }
 
   /** What trying took, where it is worth telling. */

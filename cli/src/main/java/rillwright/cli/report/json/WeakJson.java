@@ -22,10 +22,12 @@ public final class WeakJson {
 
   /** The JSON text. */
   public static String of(WeakAnswer answer) {
-    return Json.object(json -> new WeakJson(json).write(answer.diagnosis()));
+    return Json.object(json -> new WeakJson(json).write(answer));
   }
 
-  private void write(Diagnosis diagnosis) {
+  private void write(WeakAnswer answer) {
+    Diagnosis diagnosis = answer.diagnosis();
+    ChangedField.writeIfAny(json, answer.changes());
     json.array("causes", () -> diagnosis.causes().forEach(this::cause));
     json.array(
         "firstGroup",

@@ -13,6 +13,7 @@ import rillwright.solver.study.uncertainty.Odds;
  *
  * @param title of the job, as written
  * @param units to show it in
+ * @param changes made on the command line, as written
  * @param network with the middle of every quantity
  * @param unknowns what is not known exactly, in the order of the odds' drivers
  * @param idle what is not known exactly and has no say in what flows
@@ -22,12 +23,14 @@ import rillwright.solver.study.uncertainty.Odds;
 public record OddsAnswer(
     String title,
     ShownUnits units,
+    List<String> changes,
     Network network,
     List<Unknown> unknowns,
     List<Unknown> idle,
     Odds odds,
     Optional<String> contradiction) {
   public OddsAnswer {
+    changes = List.copyOf(changes);
     unknowns = List.copyOf(unknowns);
     idle = List.copyOf(idle);
   }

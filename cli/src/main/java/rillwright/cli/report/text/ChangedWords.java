@@ -6,11 +6,16 @@ import java.util.List;
 public final class ChangedWords {
   private ChangedWords() {}
 
+  /** A change in a sentence of its own, as written. */
+  public static String of(String change) {
+    return "Changed for this answer: " + change;
+  }
+
   /** Tells the changes, if there are any. */
   public static void print(List<String> changes, Page page) {
     if (!changes.isEmpty()) {
       page.blank();
-      changes.forEach(change -> page.marked("! ", "Changed for this answer: " + change));
+      changes.forEach(change -> page.marked("! ", of(change)));
     }
   }
 }

@@ -1,9 +1,5 @@
 package rillwright.curves.sheet.text;
 
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CoderResult;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.curves.sheet.fault.FaultList;
@@ -31,23 +27,20 @@ public final class SheetText {
           1, 1, "the sheet is larger than 1 MB; a pump's data sheet is a page of text in a CSV");
       return List.of();
     }
-    if (startsWith(content, 0xFE, 0xFF) || startsWith(content, 0xFF, 0xFE)) {
+    if (Utf8Text.isUtf16(content)) {
       faults.add(1, 1, "the sheet is saved as UTF-16; save it as CSV in UTF-8");
       return List.of();
     }
-    if (new String(content, StandardCharsets.ISO_8859_1).indexOf('\0') >= 0) {
+    if (Utf8Text.hasZero(content)) {
       faults.add(1, 1, NOT_A_TEXT);
       return List.of();
     }
-    int start = startsWith(content, 0xEF, 0xBB, 0xBF) ? 3 : 0;
-    ByteBuffer bytes = ByteBuffer.wrap(content, start, content.length - start);
-    CharBuffer text = CharBuffer.allocate(bytes.remaining());
-    CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(bytes, text, true);
-    List<SheetLine> lines = split(text.flip().toString());
+    Utf8Text text = Utf8Text.of(content);
+    List<SheetLine> lines = split(text.text());
     if (!areLinesOfText(lines, faults)) {
       return List.of();
     }
-    if (result.isError()) {
+    if (!text.isWhole()) {
       SheetLine last = lines.get(lines.size() - 1);
       faults.add(
           last.number(),
@@ -56,18 +49,6 @@ public final class SheetText {
       return List.of();
     }
     return lines;
-  }
-
-  private static boolean startsWith(byte[] content, int... start) {
-    if (content.length < start.length) {
-      return false;
-    }
-    for (int i = 0; i < start.length; i++) {
-      if ((content[i] & 0xFF) != start[i]) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static List<SheetLine> split(String text) {

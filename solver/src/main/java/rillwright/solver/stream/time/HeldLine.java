@@ -68,34 +68,40 @@ final class HeldLine {
         / HARDLY_ANY_M;
   }
 
-  /** The flow at which a law takes a head, its bounds kept: Newton's method between brackets. */
+  /** The flow at which a law takes a head, its bounds kept. */
   static double flowAt(HeadLaw law, double headM) {
-    double least = law.leastFlow();
+    double still = Math.max(law.leastFlow(), Math.min(law.greatestFlow(), 0));
+    return headM >= law.headLossAt(still)
+        ? flowUpFrom(still, law, headM)
+        : flowDownFrom(still, law, headM);
+  }
+
+  private static double flowUpFrom(double still, HeadLaw law, double headM) {
     double greatest = law.greatestFlow();
-    double low;
-    double high;
-    double still = Math.max(least, Math.min(greatest, 0));
-    if (headM >= law.headLossAt(still)) {
-      low = still;
-      high = Math.min(greatest, FIRST_FLOW_M3_PER_S);
-      while (high < greatest && law.headLossAt(high) < headM) {
-        low = high;
-        high = Math.min(greatest, 2 * high);
-      }
-      if (law.headLossAt(high) <= headM) {
-        return high;
-      }
-    } else {
-      high = still;
-      low = Math.max(least, -FIRST_FLOW_M3_PER_S);
-      while (low > least && law.headLossAt(low) > headM) {
-        high = low;
-        low = Math.max(least, 2 * low);
-      }
-      if (law.headLossAt(low) >= headM) {
-        return low;
-      }
+    double low = still;
+    double high = Math.min(greatest, FIRST_FLOW_M3_PER_S);
+    while (high < greatest && law.headLossAt(high) < headM) {
+      low = high;
+      high = Math.min(greatest, 2 * high);
     }
+    return law.headLossAt(high) <= headM ? high : flowBetween(low, high, law, headM);
+  }
+
+  private static double flowDownFrom(double still, HeadLaw law, double headM) {
+    double least = law.leastFlow();
+    double high = still;
+    double low = Math.max(least, -FIRST_FLOW_M3_PER_S);
+    while (low > least && law.headLossAt(low) > headM) {
+      high = low;
+      low = Math.max(least, 2 * low);
+    }
+    return law.headLossAt(low) >= headM ? low : flowBetween(low, high, law, headM);
+  }
+
+  /** Newton's method between brackets. */
+  private static double flowBetween(double least, double greatest, HeadLaw law, double headM) {
+    double low = least;
+    double high = greatest;
     double flow = (low + high) / 2;
     for (int step = 0; step < MOST_STEPS && high - low > 1e-16 * Math.max(-low, high); step++) {
       double error = law.headLossAt(flow) - headM;

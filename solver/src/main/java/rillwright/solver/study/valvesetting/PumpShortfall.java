@@ -12,6 +12,7 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
+import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.NoBalance;
 
 /** The head that the pumps lack for every fall to get its wish. */
@@ -58,7 +59,7 @@ final class PumpShortfall {
   private double lack(PointName fall, List<Throttle> others, double liftM) {
     try {
       Throttling throttling = new Throttling(lifted(liftM), wishes);
-      return 1 - wishes.share(throttling.at(1, others).state(), fall);
+      return 1 - wishes.shareAt(fall, throttling.at(1, others).state());
     } catch (NoBalance drawsGoShort) {
       return 1;
     }

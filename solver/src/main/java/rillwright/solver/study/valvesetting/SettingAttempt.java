@@ -13,6 +13,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
+import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.valvesetting.SetValve.Role;
@@ -113,9 +114,10 @@ final class SettingAttempt {
       set = loss.getKey().withLoss(set, closed ? wide.closedTo(loss.getValue()) : wide);
     }
     SteadyState state = SteadyStateFinder.find(set);
-    double share = wishes.share(state, wishes.poorest(state, wishes.falls()));
+    double share = wishes.shareAt(wishes.worstIn(state), state);
     Set<PointName> favoured = new LinkedHashSet<>(wishes.falls());
-    favoured.removeIf(fall -> wishes.share(state, fall) <= share + NOTICEABLE * Math.max(1, share));
+    favoured.removeIf(
+        fall -> wishes.shareAt(fall, state) <= share + NOTICEABLE * Math.max(1, share));
     List<SetValve> valves = new ArrayList<>();
     for (ValvePlace place : places) {
       valves.add(
@@ -155,10 +157,9 @@ final class SettingAttempt {
     closed.sort(
         Comparator.comparingDouble(
             (ValvePlace place) ->
-                -wishes.share(
-                    wide,
-                    wishes.poorest(
-                        wide, new WaterWays(wide).reached(place.line(), wishes.falls())))));
+                -wishes.shareAt(
+                    wishes.worstIn(wide, new WaterWays(wide).reached(place.line(), wishes.falls())),
+                    wide)));
     Set<LineName> order = new LinkedHashSet<>();
     coarse.forEach(place -> order.add(place.line()));
     closed.forEach(place -> order.add(place.line()));

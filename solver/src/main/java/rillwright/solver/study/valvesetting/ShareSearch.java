@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 
@@ -39,11 +40,11 @@ final class ShareSearch {
   Largest find() {
     SteadyState open = throttling.wideOpen();
     List<PointName> poorestFirst = new ArrayList<>(wishes.falls());
-    poorestFirst.sort(Comparator.comparingDouble(fall -> wishes.share(open, fall)));
-    double best = wishes.share(open, poorestFirst.get(poorestFirst.size() - 1));
+    poorestFirst.sort(Comparator.comparingDouble(fall -> wishes.shareAt(fall, open)));
+    double best = wishes.shareAt(poorestFirst.get(poorestFirst.size() - 1), open);
     PointName governing = poorestFirst.get(0);
     for (PointName candidate : poorestFirst) {
-      double least = Math.max(0, wishes.share(open, candidate));
+      double least = Math.max(0, wishes.shareAt(candidate, open));
       if (least < best && surplus(candidate, best) < 0) {
         best = FallingRoot.find(share -> surplus(candidate, share), least, best, TOLERANCE);
         governing = candidate;
@@ -59,7 +60,7 @@ final class ShareSearch {
 
   private double surplus(PointName fall, double share) {
     try {
-      return wishes.share(throttling.at(share, without(fall)).state(), fall) - share;
+      return wishes.shareAt(fall, throttling.at(share, without(fall)).state()) - share;
     } catch (NoBalance drawsGoShort) {
       return 1; // so little is let through that a draw goes short: the share is far too small
     }

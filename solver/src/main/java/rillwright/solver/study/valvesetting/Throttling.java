@@ -15,6 +15,7 @@ import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
+import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -120,7 +121,7 @@ final class Throttling {
   }
 
   private double poorestShare(SteadyState state, Throttle throttle) {
-    return wishes.share(state, wishes.poorest(state, throttle.falls()));
+    return wishes.shareAt(wishes.worstIn(state, throttle.falls()), state);
   }
 
   private boolean holdsBack(SteadyState state, Throttle throttle, Map<ValvePlace, Double> limits) {
@@ -130,8 +131,8 @@ final class Throttling {
 
   /** What each valve of a throttle should let through more, m³/s, if its falls share as they do. */
   private double correction(SteadyState state, Throttle throttle, double share) {
-    PointName poorest = wishes.poorest(state, throttle.falls());
-    double lacks = share * wishes.of(poorest) - state.point(poorest).outflowM3PerS();
+    PointName poorest = wishes.worstIn(state, throttle.falls());
+    double lacks = share * wishes.at(poorest) - state.point(poorest).outflowM3PerS();
     double gets = state.point(poorest).outflowM3PerS();
     double all = throttle.falls().stream().mapToDouble(f -> state.point(f).outflowM3PerS()).sum();
     double partOfAll = gets > 0 ? gets / all : 1;

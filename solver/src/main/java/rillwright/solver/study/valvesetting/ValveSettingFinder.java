@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Valve;
+import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.SteadyStateFinder;
 
 /** Finds {@link ValveSettings}. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
+import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -48,7 +49,7 @@ public record ValveSweep(SetValve valve, List<Step> steps) {
       try {
         SteadyState state = SteadyStateFinder.find(set.place().withLoss(network, loss));
         Map<PointName, Double> shares = new LinkedHashMap<>();
-        wishes.falls().forEach(fall -> shares.put(fall, wishes.share(state, fall)));
+        wishes.falls().forEach(fall -> shares.put(fall, wishes.shareAt(fall, state)));
         steps.add(new Step(loss, shares));
       } catch (NoBalance drawsGoShort) {
         break;

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.valvesetting.SetValve.Role;
@@ -81,7 +82,7 @@ class RandomGardensTest {
         other = valve.place().withLoss(other, valve.valve().loss().closedTo(k));
       }
       SteadyState state = SteadyStateFinder.find(other);
-      double worst = wishes.share(state, wishes.poorest(state, wishes.falls()));
+      double worst = wishes.shareAt(wishes.worstIn(state), state);
       assertTrue(worst <= settings.share() * (1 + 1e-9), () -> worst + ", seed " + seed);
     }
   }

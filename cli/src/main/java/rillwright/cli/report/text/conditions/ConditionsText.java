@@ -8,6 +8,7 @@ import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.conditions.ConditionsAnswer;
 import rillwright.cli.report.conditions.Outcome;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Ink.Tone;
 import rillwright.cli.report.text.Page;
@@ -48,6 +49,7 @@ public final class ConditionsText {
 
   private void print() {
     page.title(answer.title());
+    ChangedWords.print(answer.changes(), page);
     List<Point> falls = answer.falls();
     for (int first = 0; first < falls.size(); first += MOST_COLUMNS) {
       page.table(flows(falls.subList(first, Math.min(falls.size(), first + MOST_COLUMNS))));

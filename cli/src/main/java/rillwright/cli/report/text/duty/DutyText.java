@@ -162,6 +162,7 @@ public final class DutyText {
             + units.amount(takes.energyKwhPerYear(poor))
             + " kWh a year"
             + takes
+                .running()
                 .price()
                 .map(
                     price ->

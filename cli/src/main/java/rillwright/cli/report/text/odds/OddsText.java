@@ -10,6 +10,7 @@ import rillwright.cli.report.odds.OddsAnswer;
 import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
 import rillwright.cli.report.odds.Remark;
 import rillwright.cli.report.odds.Remarks;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
@@ -52,6 +53,7 @@ public final class OddsText {
 
   private void print() {
     page.title(answer.title());
+    ChangedWords.print(answer.changes(), page);
     SamplingPlan plan = odds.plan();
     page.paragraph(
         String.format(

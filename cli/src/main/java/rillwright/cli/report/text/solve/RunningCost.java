@@ -46,11 +46,13 @@ final class RunningCost {
     page.paragraph(
         units.power(power)
             + ", "
-            + units.number(figures.hoursPerDay())
+            + units.number(figures.running().hoursADay())
             + " hours a day on "
-            + units.number(figures.daysPerYear())
+            + units.number(figures.running().daysAYear())
             + " days a year"
-            + (figures.taken() ? " (taken where the file says nothing under \"running\")" : "")
+            + (figures.running().leavesTimesOpen()
+                ? " (taken where the file says nothing under \"running\")"
+                : "")
             + ": about "
             + units.amount(figures.energyKwhPerYear().getAsDouble())
             + " kWh a year"
@@ -65,10 +67,10 @@ final class RunningCost {
   }
 
   private String money() {
-    if (figures.price().isEmpty()) {
+    if (figures.running().price().isEmpty()) {
       return "";
     }
-    Price price = figures.price().get();
+    Price price = figures.running().price().get();
     return ", "
         + units.amount(figures.costPerYear().getAsDouble())
         + " "

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
@@ -23,6 +24,7 @@ public final class CausesText {
   public static String of(CausesAnswer answer, Ink ink) {
     Page page = new Page(ink);
     page.title(answer.title());
+    ChangedWords.print(answer.changes(), page);
     page.blank();
     page.paragraph(
         "How likely each cause is before anything is read, given that somebody called because a"

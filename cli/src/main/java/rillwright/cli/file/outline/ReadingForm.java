@@ -1,0 +1,64 @@
+package rillwright.cli.file.outline;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.wording.Choices;
+
+/** The fields that a reading may have, and which of them it must. */
+public final class ReadingForm {
+  /** All of them. */
+  public static final List<String> ALL =
+      List.of(
+          "at",
+          "gauge",
+          "pump",
+          "flow",
+          "bucket",
+          "time",
+          "crest head",
+          "brink",
+          "pressure",
+          "level",
+          "power",
+          "within",
+          "when",
+          "valve");
+
+  /** The state of a job while nothing is said of it. */
+  public static final String RUNNING = "running";
+
+  /** The state of a job with a valve shut. */
+  public static final String VALVE_SHUT = "valve shut";
+
+  /** The state of a job with its pumps off. */
+  public static final String PUMP_OFF = "pump off";
+
+  /** All states in which something may be read. */
+  public static final List<String> STATES = List.of(RUNNING, VALVE_SHUT, PUMP_OFF);
+
+  private static final List<String> PLACES = List.of("at", "gauge", "pump");
+  private static final List<String> READ =
+      List.of("flow", "bucket", "crest head", "brink", "pressure", "level", "power");
+
+  private ReadingForm() {}
+
+  /** Whether a reading says where it was read; a fault if it does not, or more than once. */
+  public static boolean sayWhere(Fields reading) {
+    boolean once = PLACES.stream().filter(reading::has).count() == 1;
+    if (!once) {
+      reading.fault("say where it was read: either \"at\" a point, or a gauge, or a pump");
+    }
+    return once;
+  }
+
+  /** The field that says what was read; empty, with a fault, if there is none or several. */
+  public static Optional<String> whatWasRead(Fields reading) {
+    List<String> read = READ.stream().filter(reading::has).toList();
+    if (read.size() != 1) {
+      reading.fault("say what was read: one of " + Choices.listed(READ));
+      return Optional.empty();
+    }
+    return Optional.of(read.get(0));
+  }
+}

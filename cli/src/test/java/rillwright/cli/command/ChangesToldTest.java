@@ -1,0 +1,127 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rillwright.cli.Main;
+import rillwright.cli.schema.PublishedSchema;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+
+/** Nobody takes an answer for the file's that is the answer to a change: every command tells it. */
+class ChangesToldTest {
+  private static final Path EXAMPLES = Path.of("..", "examples");
+  private static final String SMALL = EXAMPLES.resolve("small-pond/pond.yaml").toString();
+  private static final String UNCERTAIN = EXAMPLES.resolve("old-falls/falls.yaml").toString();
+  private static final String WEAK = EXAMPLES.resolve("weak-fall/fall.yaml").toString();
+  private static final String VALVES = EXAMPLES.resolve("twin-falls/ball-valves.yaml").toString();
+  private static final String CHANGE = "title=Otter Bend";
+
+  private static final Schema RESULT =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+          .getSchema(PublishedSchema.RESULT.text(), InputFormat.JSON);
+
+  @TempDir private Path folder;
+
+  static List<List<String>> commands() {
+    return List.of(
+        List.of("check", SMALL),
+        List.of("solve", SMALL),
+        List.of("solve", SMALL, "--conditions"),
+        List.of("solve", UNCERTAIN, "--condition", "autumn"),
+        List.of("duty", SMALL),
+        List.of("chart", SMALL),
+        List.of("pumps", LongStream.PROJECT, "--from", LongStream.SUPPLIER),
+        List.of("pipes", LongStream.PROJECT, "--line", "supply", "--sizes", "75 mm"),
+        List.of("odds", UNCERTAIN, "--samples", "100"),
+        List.of("balance", VALVES),
+        List.of("weak", WEAK),
+        List.of("weak", WEAK, "--causes"),
+        List.of("stream", LongStream.PROJECT));
+  }
+
+  private String[] with(List<String> command, String... more) {
+    boolean draws = command.get(0).equals("chart");
+    return Stream.of(
+            command.stream(),
+            draws ? Stream.of("--to", folder.resolve("c.svg").toString()) : Stream.<String>of(),
+            Stream.of(more))
+        .flatMap(words -> words)
+        .toArray(String[]::new);
+  }
+
+  @Test
+  void everyCommandThatTakesAChangeIsTriedHere() {
+    Set<String> taking =
+        Main.commandLine().getSubcommands().entrySet().stream()
+            .filter(entry -> entry.getValue().getCommandSpec().findOption("--set") != null)
+            .map(Map.Entry::getKey)
+            .collect(Collectors.toCollection(TreeSet::new));
+
+    assertEquals(
+        taking,
+        commands().stream()
+            .map(command -> command.get(0))
+            .collect(Collectors.toCollection(TreeSet::new)));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("commands")
+  void changeIsToldInText(List<String> command) {
+    Run run = Run.of(with(command, "--set", CHANGE));
+
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.out().contains("Changed for this answer: " + CHANGE + "\n"), run.out());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("commands")
+  void changeIsToldInJson(List<String> command) {
+    Run run = Run.of(with(command, "--set", CHANGE, "--format", "json"));
+
+    assertEquals(0, run.status(), run.err());
+    JsonNode changed = new ObjectMapper().readTree(run.out()).path("changed");
+    assertEquals(1, changed.size(), run.out());
+    assertEquals(CHANGE, changed.get(0).stringValue());
+    assertEquals(List.of(), RESULT.validate(run.out(), InputFormat.JSON));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("commands")
+  void nothingIsToldWhereNothingWasChanged(List<String> command) {
+    Run text = Run.of(with(command));
+    Run json = Run.of(with(command, "--format", "json"));
+
+    assertEquals(0, text.status(), text.err());
+    assertFalse(text.out().contains("Changed for this answer"), text.out());
+    assertEquals(0, new ObjectMapper().readTree(json.out()).path("changed").size());
+  }
+
+  @Test
+  void causesThatTellAChangeAreReadBack() throws IOException {
+    Run told = Run.of("weak", WEAK, "--causes", "--set", CHANGE, "--format", "json");
+    Path priors = Files.writeString(folder.resolve("priors.json"), told.out());
+
+    Run back = Run.of("weak", WEAK, "--priors", priors.toString());
+
+    assertEquals(Run.of("weak", WEAK), back);
+  }
+}

@@ -1,0 +1,88 @@
+package rillwright.solver.steady;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import rillwright.solver.balance.BalanceProblem;
+import rillwright.solver.balance.BalanceProblem.Link;
+import rillwright.solver.balance.BalanceProblem.Node;
+import rillwright.solver.balance.Balancer;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.NoLoss;
+import rillwright.solver.law.OneWayLaw;
+import rillwright.solver.law.OneWayLaw.Direction;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Spill;
+
+/**
+ * Gives numbers to what takes part in a balance: points first, then the intakes of starved
+ * chambers, then lines, then ways out.
+ */
+final class Numbering {
+  private final List<Node> nodes = new ArrayList<>();
+  private final List<Link> links = new ArrayList<>();
+  private final Map<PointName, Integer> nodeOf = new LinkedHashMap<>();
+  private final Map<PointName, Integer> intakeNodeOf = new LinkedHashMap<>();
+  private final Map<LineName, List<Integer>> linksOf = new LinkedHashMap<>();
+  private final Map<PointName, Integer> surplusOf = new LinkedHashMap<>();
+  private final Map<PointName, Integer> spillOf = new LinkedHashMap<>();
+
+  /**
+   * The node of a point.
+   *
+   * @param drawM3PerS taken out there unless its head is held, m³/s
+   */
+  void addPoint(Point point, double drawM3PerS) {
+    nodeOf.put(point.name(), nodes.size());
+    nodes.add(
+        point.heldHeadM().isPresent()
+            ? Node.held(point.heldHeadM().getAsDouble())
+            : Node.free(drawM3PerS));
+  }
+
+  /** The node that water running into a starved chamber sees, held at its intake. */
+  void addIntake(PointName chamber, double intakeM) {
+    intakeNodeOf.put(chamber, nodes.size());
+    nodes.add(Node.held(intakeM));
+  }
+
+  /** The link of a line; two, one for each direction, where a starved chamber is at an end. */
+  void addLine(Line line, HeadLaw law) {
+    int first = links.size();
+    int from = nodeOf.get(line.from());
+    int to = nodeOf.get(line.to());
+    int intakeAtFrom = intakeNodeOf.getOrDefault(line.from(), from);
+    int intakeAtTo = intakeNodeOf.getOrDefault(line.to(), to);
+    if (intakeAtFrom == from && intakeAtTo == to) {
+      links.add(new Link(from, to, law));
+    } else {
+      links.add(new Link(from, intakeAtTo, new OneWayLaw(law, Direction.FORWARD)));
+      links.add(new Link(intakeAtFrom, to, new OneWayLaw(law, Direction.BACKWARD)));
+    }
+    linksOf.put(line.name(), IntStream.range(first, links.size()).boxed().toList());
+  }
+
+  /** The link by which what comes into a starved chamber and is not drawn goes to its intake. */
+  void addSurplus(PointName chamber) {
+    surplusOf.put(chamber, links.size());
+    links.add(new Link(nodeOf.get(chamber), intakeNodeOf.get(chamber), NoLoss.forwardOnly()));
+  }
+
+  /** The link of a way out of the network, and the held node outside. */
+  void addSpill(PointName point, Spill spill) {
+    spillOf.put(point, links.size());
+    links.add(new Link(nodeOf.get(point), nodes.size(), spill.law()));
+    nodes.add(Node.held(spill.levelM()));
+  }
+
+  /** Balances it. */
+  Solved balance() {
+    return new Solved(
+        Balancer.balance(new BalanceProblem(nodes, links)), nodeOf, linksOf, spillOf, surplusOf);
+  }
+}
