@@ -12,14 +12,15 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** The published schema of results, put to the test. */
-final class ResultSchema {
+public final class ResultSchema {
   private static final Schema SCHEMA =
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
           .getSchema(PublishedSchema.RESULT.text(), InputFormat.JSON);
 
   private ResultSchema() {}
 
-  static void assertTakes(String result) {
+  /** It takes a result. */
+  public static void assertTakes(String result) {
     assertEquals(List.of(), SCHEMA.validate(result, InputFormat.JSON));
   }
 
