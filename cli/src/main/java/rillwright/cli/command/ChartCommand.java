@@ -63,12 +63,15 @@ public final class ChartCommand implements Callable<Integer> {
   public Integer call() {
     Project read = project.read();
     PictureFile picture = new PictureFile(to.orElseGet(this::besideTheProject));
-    picture.check(project.file());
+    boolean draws = format == Format.TEXT || to.isPresent();
+    if (draws) {
+      picture.check(project.inputs(read));
+    }
     PumpPlace place = pump.placeIn(read);
     OtherPumps.requireChosen(read, place);
     Curves curves = Curves.at(read.network(), place);
     String report = "";
-    if (format == Format.TEXT || to.isPresent()) {
+    if (draws) {
       OperatingChart chart =
           OperatingPicture.of(
               read.title(), curves, Shown.of(read), power ? Power.SHOWN : Power.LEFT_OUT);

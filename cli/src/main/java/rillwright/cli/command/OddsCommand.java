@@ -97,8 +97,8 @@ public final class OddsCommand implements Callable<Integer> {
   public Integer call() {
     requireBetween("--samples", samples, LEAST_SAMPLES, MOST_SAMPLES);
     requireBetween("--threads", threads, 1, MOST_THREADS);
-    Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
+    final Optional<PictureFile> picture = chart.picture(project.inputs(read));
     ChosenPumps.require(read);
     UncertainQuantities quantities = new UncertainQuantities(read);
     requireUnknown(read, quantities);
