@@ -27,7 +27,7 @@ final class BasinReader implements PointReader {
 
   @Override
   public Point read(PointName name, Fields fields) {
-    double level = fields.require("level", Measure.LENGTH, Range.ANY, "0 ft");
+    double level = fields.require("level", Measure.SMALL_LENGTH, Range.ANY, "0 ft");
     if (fields.has("area") && fields.has("shape")) {
       fields.fault("shape", "give either an area or a shape, not both");
     }
@@ -35,9 +35,9 @@ final class BasinReader implements PointReader {
         name,
         level,
         shape(fields, level),
-        fields.find("overflow", Measure.LENGTH, Range.ANY),
-        fields.find("grade", Measure.LENGTH, Range.ANY),
-        fields.find("liner edge", Measure.LENGTH, Range.ANY));
+        fields.find("overflow", Measure.SMALL_LENGTH, Range.ANY),
+        fields.find("grade", Measure.SMALL_LENGTH, Range.ANY),
+        fields.find("liner edge", Measure.SMALL_LENGTH, Range.ANY));
   }
 
   private static Optional<BasinShape> shape(Fields fields, double level) {
@@ -47,7 +47,7 @@ final class BasinReader implements PointReader {
     }
     List<BasinShape.Row> rows = new ArrayList<>();
     for (Fields row : fields.listRows("shape", List.of("level", "area"))) {
-      double rowLevel = row.require("level", Measure.LENGTH, Range.ANY, "-36 in");
+      double rowLevel = row.require("level", Measure.SMALL_LENGTH, Range.ANY, "-36 in");
       double rowArea = row.require("area", Measure.AREA, Range.NOT_NEGATIVE, "90 ft2");
       int before = rows.size() - 1;
       if (row.areSound() && before >= 0 && rowLevel < rows.get(before).levelM()) {
