@@ -209,6 +209,13 @@ class QuantityReaderTest {
         "length | 10 yd | 30 ft",
         "length | 2.5 yards | 7.5 ft",
         "length | 3-4 in | 3 in .. 4 in",
+        "length | 38 ft - 44 ft | 38 ft .. 44 ft",
+        "length | 38 ft – 44 ft | 38 ft .. 44 ft",
+        "length | 38 ft to 44 ft | 38 ft .. 44 ft",
+        "length | 6 in to 1 ft 2 in | 6 in .. 1 ft 2 in",
+        "length | -6 in to -5 in | -6 in .. -5 in",
+        "number | 0.03 to 0.06 | 0.03 .. 0.06",
+        "share | 0 % - 40 % | 0 % .. 40 %",
         "share | half | 50 %",
         "share | 45 degrees | 50 %",
         "share | 45° | 50 %",
@@ -287,9 +294,21 @@ class QuantityReaderTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "60 ft ± 5", "60 ± 5 ft", "60 ft ± 0 ft", "60 ft ±", "± 5 ft", "60 ft ± 5 gph",
-        "1 .. 2 ft", "2 ft .. 1 ft", "1 ft .. 1 ft", "1 ft ..", ".. 1 ft", "1 ft ... 2 ft",
-        "-1 ft .. 2 ft", "60 ft ± 1e30 ft"
+        "60 ft ± -5 ft",
+        "60 ft ± 5",
+        "60 ± 5 ft",
+        "60 ft ± 0 ft",
+        "60 ft ±",
+        "± 5 ft",
+        "60 ft ± 5 gph",
+        "1 .. 2 ft",
+        "2 ft .. 1 ft",
+        "1 ft .. 1 ft",
+        "1 ft ..",
+        ".. 1 ft",
+        "1 ft ... 2 ft",
+        "-1 ft .. 2 ft",
+        "60 ft ± 1e30 ft"
       })
   void refusesHalfARangeOrTolerance(String text) {
     assertThrows(
