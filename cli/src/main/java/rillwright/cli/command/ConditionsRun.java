@@ -8,6 +8,7 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.InCondition;
 import rillwright.cli.file.condition.ProjectConditions;
+import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.conditions.ConditionsAnswer;
 import rillwright.cli.report.conditions.NamedCondition;
@@ -29,11 +30,19 @@ final class ConditionsRun {
         ProjectConditions.of(project, ProjectReader.mappingBeside(file), asked.names());
     List<Outcome> outcomes = new ArrayList<>();
     for (InCondition inCondition : conditions.projects()) {
-      ChosenPumps.require(inCondition.project());
+      requireChosen(inCondition);
       outcomes.add(outcome(inCondition));
     }
     return new ConditionsAnswer(
         project.title(), Shown.of(project), project.network(), conditions.offered(), outcomes);
+  }
+
+  private static void requireChosen(InCondition inCondition) {
+    try {
+      ChosenPumps.require(inCondition.project());
+    } catch (InvalidInput wrong) {
+      throw inCondition.condition().tell(wrong);
+    }
   }
 
   private static Outcome outcome(InCondition inCondition) {

@@ -137,5 +137,6 @@ class ChangesTest {
     InvalidInput told =
         assertThrows(InvalidInput.class, () -> Changes.applyAll(tree(PROJECT), changes));
     assertEquals(3, told.faults().get(0).line());
+    assertEquals(5, told.faults().get(0).column());
   }
 }
