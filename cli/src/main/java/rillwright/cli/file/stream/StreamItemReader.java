@@ -64,11 +64,24 @@ final class StreamItemReader {
       ledger.fault(item.place(), what + ": fields belong here, not " + item.words());
       return Optional.empty();
     }
-    if (map.find("step").isPresent()) {
-      return Fields.of(map, what, ledger, List.of("step")).findFields("step", STEP).map(this::step);
+    boolean isStep = map.find("step").isPresent();
+    boolean isPool = map.find("pool").isPresent();
+    boolean isReach = map.keys().stream().anyMatch(REACH::contains);
+    if (isStep ? isPool || isReach : isPool && isReach) {
+      ledger.fault(
+          map.place(),
+          what + ": a row says one thing: a step, a pool or a reach; give each a row of its own");
+      return Optional.empty();
     }
-    if (map.find("pool").isPresent()) {
-      return Fields.of(map, what, ledger, List.of("pool")).findFields("pool", POOL).map(this::pool);
+    if (isStep) {
+      return Fields.of(map, what, ledger, List.of("step"))
+          .findFields("step", STEP, "{height: 1.4 ft, width: 30 in}")
+          .map(this::step);
+    }
+    if (isPool) {
+      return Fields.of(map, what, ledger, List.of("pool"))
+          .findFields("pool", POOL, "{area: 18 ft2, depth: 14 in, crest width: 24 in}")
+          .map(this::pool);
     }
     return Optional.of(reach(Fields.of(map, what, ledger, REACH)));
   }
@@ -108,7 +121,7 @@ final class StreamItemReader {
 
   private static Gravel gravel(Fields reach) {
     return reach
-        .findFields("gravel", List.of("depth", "voids", "drains"))
+        .findFields("gravel", List.of("depth", "voids", "drains"), "{depth: 3 in}")
         .map(
             gravel ->
                 new Gravel(
@@ -161,13 +174,13 @@ final class StreamItemReader {
           "bed",
           PlainText.quoted(name)
               + " is not in the catalogue"
-              + Choices.hint(name, catalogue.beds()));
+              + Choices.hint(name, catalogue.beds(), "beds"));
     }
     return bed.map(Bedding::of);
   }
 
   private static Bedding given(Fields given) {
-    if (given.has("stone") == given.has("n")) {
+    if (given.has("stone") == given.has("n") && given.areSound()) {
       given.fault("give either the size of its stones or its n");
     }
     if (given.has("stone")) {
