@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import rillwright.cli.file.field.Price;
 import rillwright.cli.file.site.Running;
 import rillwright.solver.law.Gravity;
-import rillwright.solver.water.Water;
+import rillwright.solver.network.Network;
 
 /**
  * What a duty will take to run, whatever pump makes it: between a good and a poor one.
@@ -13,8 +13,10 @@ import rillwright.solver.water.Water;
  * @param waterPowerW that flow and head are, W
  * @param hoursPerYear that the pump runs
  * @param price of a kilowatt-hour, where the file says one
+ * @param turnover of the basin that feeds the pump, where there is one whose volume is known
  */
-public record DutyRunning(double waterPowerW, double hoursPerYear, Optional<Price> price) {
+public record DutyRunning(
+    double waterPowerW, double hoursPerYear, Optional<Price> price, Optional<Turnover> turnover) {
   /** A duty of less than this is one for a tiny pump, W in the water. */
   private static final double TINY_W = 30;
 
@@ -22,18 +24,25 @@ public record DutyRunning(double waterPowerW, double hoursPerYear, Optional<Pric
   private static final double WHOLE_YEAR_DAYS = 365;
   private static final double WATTS_PER_KILOWATT = 1000;
 
-  /**
-   * Of a flow at a head.
-   *
-   * @param flowM3PerS m³/s
-   * @param headM m
-   */
-  public static DutyRunning of(double flowM3PerS, double headM, Water water, Running running) {
-    double weight = water.densityKgPerM3() * Gravity.STANDARD_M_PER_S2;
+  /** Of a duty with the other falls throttled; empty if that is out of reach. */
+  public static Optional<DutyRunning> of(DutyAnswer answer, Running running) {
+    return answer
+        .duty()
+        .throttled()
+        .map(duty -> of(duty.flowM3PerS(), duty.headM(), answer, running));
+  }
+
+  private static DutyRunning of(
+      double flowM3PerS, double headM, DutyAnswer answer, Running running) {
+    Network network = answer.network();
+    double weight = network.water().densityKgPerM3() * Gravity.STANDARD_M_PER_S2;
+    double hours = running.hoursPerDay().orElse(WHOLE_DAY_H);
     return new DutyRunning(
         Math.max(0, weight * flowM3PerS * headM),
-        running.hoursPerDay().orElse(WHOLE_DAY_H) * running.daysPerYear().orElse(WHOLE_YEAR_DAYS),
-        running.price());
+        hours * running.daysPerYear().orElse(WHOLE_YEAR_DAYS),
+        running.price(),
+        PumpSource.of(network, answer.place())
+            .flatMap(basin -> Turnover.of(basin, flowM3PerS, hours)));
   }
 
   /**

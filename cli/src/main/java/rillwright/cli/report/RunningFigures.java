@@ -8,7 +8,6 @@ import rillwright.cli.file.field.Price;
 import rillwright.cli.file.site.Running;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.network.Basin;
-import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
@@ -23,7 +22,8 @@ import rillwright.solver.steady.SteadyState;
  * @param waterPowerW that becomes flow and head, W
  * @param hoursPerDay that they run: what the file says, else all day
  * @param daysPerYear likewise, else all year
- * @param taken whether the file leaves hours or days open
+ * @param hoursTaken whether the file leaves the hours open
+ * @param daysTaken whether the file leaves the days open
  * @param price of a kilowatt-hour, where the file says one
  * @param turnovers of the basins that feed pumps and whose volume is known
  */
@@ -33,26 +33,17 @@ public record RunningFigures(
     double waterPowerW,
     double hoursPerDay,
     double daysPerYear,
-    boolean taken,
+    boolean hoursTaken,
+    boolean daysTaken,
     Optional<Price> price,
     List<Turnover> turnovers) {
   private static final double WHOLE_DAY_H = 24;
   private static final double WHOLE_YEAR_DAYS = 365;
   private static final double WATTS_PER_KILOWATT = 1000;
-  private static final double SECONDS_PER_HOUR = 3600;
 
   public RunningFigures {
     turnovers = List.copyOf(turnovers);
   }
-
-  /**
-   * How often the water of a basin is pumped round.
-   *
-   * @param volumeM3 of the basin, m³
-   * @param perDay times a day
-   * @param onceInS once in so many seconds of running
-   */
-  public record Turnover(PointName basin, double volumeM3, double perDay, double onceInS) {}
 
   /** The figures of a state. */
   public static RunningFigures of(SteadyState state, Running running) {
@@ -79,7 +70,8 @@ public record RunningFigures(
         waterPower,
         hours,
         running.daysPerYear().orElse(WHOLE_YEAR_DAYS),
-        running.hoursPerDay().isEmpty() || running.daysPerYear().isEmpty(),
+        running.hoursPerDay().isEmpty(),
+        running.daysPerYear().isEmpty(),
         running.price(),
         turnovers(state, hours));
   }
@@ -87,14 +79,8 @@ public record RunningFigures(
   private static List<Turnover> turnovers(SteadyState state, double hoursPerDay) {
     List<Turnover> turnovers = new ArrayList<>();
     for (PointState point : state.points()) {
-      double drawn = -point.outflowM3PerS();
-      double volume =
-          point.point() instanceof Basin basin && basin.shape().isPresent()
-              ? basin.shape().get().volumeM3(basin.levelM())
-              : 0;
-      if (drawn > 0 && volume > 0) {
-        double perDay = drawn * SECONDS_PER_HOUR * hoursPerDay / volume;
-        turnovers.add(new Turnover(point.point().name(), volume, perDay, volume / drawn));
+      if (point.point() instanceof Basin basin) {
+        Turnover.of(basin, -point.outflowM3PerS(), hoursPerDay).ifPresent(turnovers::add);
       }
     }
     return turnovers;
