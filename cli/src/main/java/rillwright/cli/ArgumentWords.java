@@ -115,6 +115,11 @@ final class ArgumentWords {
 
   private static String notConverted(ParameterException wrong, TypeConversionException no) {
     Class<?> type = wrong.getArgSpec().type();
+    if (type == boolean.class) {
+      return "nothing belongs behind it, not "
+          + PlainText.quoted(wrong.getValue())
+          + "; write it alone";
+    }
     if (type == int.class || type == long.class) {
       return PlainText.quoted(wrong.getValue()) + " is not a whole number";
     }

@@ -8,10 +8,16 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rillwright.cli.schema.PublishedSchema;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** What the README shows works as it is written there. */
 class ReadmeTest {
@@ -47,5 +53,29 @@ class ReadmeTest {
       count++;
     }
     assertTrue(count > 5, count + " links");
+  }
+
+  @Test
+  void itNamesEveryFieldOfAProject() throws IOException {
+    String readme = Files.readString(README);
+    Set<String> fields = new TreeSet<>();
+    addFields(JsonMapper.shared().readTree(PublishedSchema.PROJECT.text()), fields);
+    List<String> missing =
+        fields.stream()
+            .filter(
+                field ->
+                    !Pattern.compile("(?<![a-z])" + Pattern.quote(field) + "(?![a-z])")
+                        .matcher(readme)
+                        .find())
+            .toList();
+    assertTrue(fields.size() > 80, fields.size() + " fields");
+    assertEquals(List.of(), missing);
+  }
+
+  private static void addFields(JsonNode schema, Set<String> fields) {
+    if (schema.has("properties")) {
+      fields.addAll(schema.get("properties").propertyNames());
+    }
+    schema.forEach(below -> addFields(below, fields));
   }
 }

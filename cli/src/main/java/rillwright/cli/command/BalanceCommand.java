@@ -57,8 +57,8 @@ public final class BalanceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
+    final Optional<PictureFile> picture = chart.picture(project.inputs(read));
     ChosenPumps.require(read);
     Wished.require(read, "nothing can be shared out");
     List<ValvePlace> places = valves.placesIn(read);

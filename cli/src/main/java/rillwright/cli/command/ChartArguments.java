@@ -12,10 +12,14 @@ final class ChartArguments {
       description = "Draws a picture too, a file that ends in .png or .svg.")
   private Optional<Path> path = Optional.empty();
 
-  /** The picture that is asked for, its name checked. */
-  Optional<PictureFile> picture(Path projectFile) {
+  /**
+   * The picture that is asked for, its name and folder checked.
+   *
+   * @param inputs what it must not be written over
+   */
+  Optional<PictureFile> picture(InputFiles inputs) {
     Optional<PictureFile> picture = path.map(PictureFile::new);
-    picture.ifPresent(file -> file.check(projectFile));
+    picture.ifPresent(file -> file.check(inputs));
     return picture;
   }
 }

@@ -51,7 +51,10 @@ public final class ChartCommand implements Callable<Integer> {
   public Integer call() {
     Project read = project.read();
     PictureFile picture = new PictureFile(to.orElseGet(this::besideTheProject));
-    picture.check(project.file());
+    boolean draws = !report.isJson() || to.isPresent();
+    if (draws) {
+      picture.check(project.inputs(read));
+    }
     PumpPlace place = pump.placeIn(read);
     OtherPumps.requireChosen(read, place);
     Curves curves = Curves.at(read.network(), place);

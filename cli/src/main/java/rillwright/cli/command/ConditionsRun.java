@@ -7,6 +7,7 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.InCondition;
 import rillwright.cli.file.condition.ProjectConditions;
+import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.conditions.ConditionsAnswer;
 import rillwright.cli.report.conditions.NamedCondition;
@@ -29,7 +30,7 @@ final class ConditionsRun {
         ProjectConditions.of(project, ProjectReader.mappingBeside(arguments.file()), asked.names());
     List<Outcome> outcomes = new ArrayList<>();
     for (InCondition inCondition : conditions.projects()) {
-      ChosenPumps.require(inCondition.project());
+      requireChosen(inCondition);
       outcomes.add(outcome(inCondition));
     }
     return new ConditionsAnswer(
@@ -39,6 +40,14 @@ final class ConditionsRun {
         project.network(),
         conditions.offered(),
         outcomes);
+  }
+
+  private static void requireChosen(InCondition inCondition) {
+    try {
+      ChosenPumps.require(inCondition.project());
+    } catch (InvalidInput wrong) {
+      throw inCondition.condition().tell(wrong);
+    }
   }
 
   private static Outcome outcome(InCondition inCondition) {

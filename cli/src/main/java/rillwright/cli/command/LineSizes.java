@@ -119,7 +119,7 @@ final class LineSizes {
 
   private static double length(String written, Place place) {
     try {
-      return QuantityReader.read(written, Measure.LENGTH, Limits.BORE).middle();
+      return QuantityReader.read(written, Measure.SMALL_LENGTH, Limits.BORE).middle();
     } catch (NotAQuantity e) {
       throw new InvalidInput(place, "an inside diameter: " + e.getMessage());
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,6 +56,9 @@ public final class OddsCommand implements Callable<Integer> {
   private static final int MOST_SAMPLES = 1_000_000;
   private static final int MOST_THREADS = 256;
   private static final double NANOSECONDS = 1e9;
+  private static final String EXAMPLES =
+      "for example \"run: 38 ft ± 4 ft\" (or \"38 ft +- 4 ft\"), \"roughness: 0.002 mm .. 0.02"
+          + " mm\", \"clogged: 0 % .. 40 %\"";
 
   @Spec private CommandSpec spec;
 
@@ -88,8 +92,8 @@ public final class OddsCommand implements Callable<Integer> {
   public Integer call() {
     requireBetween("--samples", samples, LEAST_SAMPLES, MOST_SAMPLES);
     requireBetween("--threads", threads, 1, MOST_THREADS);
-    Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
+    final Optional<PictureFile> picture = chart.picture(project.inputs(read));
     ChosenPumps.require(read);
     UncertainQuantities quantities = new UncertainQuantities(read);
     requireUnknown(read, quantities);
@@ -117,13 +121,29 @@ public final class OddsCommand implements Callable<Integer> {
           project.places().whole(), "there is no fall or outlet, so there is no flow to bet on");
     }
     if (quantities.inTheNetwork().isEmpty()) {
-      throw new InvalidInput(
+      throw nothingToBetOn(project, quantities.elsewhere());
+    }
+  }
+
+  private static InvalidInput nothingToBetOn(Project project, List<Named> elsewhere) {
+    if (elsewhere.isEmpty()) {
+      return new InvalidInput(
           project.places().whole(),
           "everything in the network is known exactly here, so there are no odds to tell; write"
-              + " what you are not sure of as a tolerance or a range, for example \"run: 38 ft ± 4"
-              + " ft\" (or \"38 ft +- 4 ft\"), \"roughness: 0.002 mm .. 0.02 mm\", \"clogged: 0 %"
-              + " .. 40 %\"");
+              + " what you are not sure of as a tolerance or a range, "
+              + EXAMPLES);
     }
+    String named =
+        elsewhere.stream()
+            .map(range -> range.address() + " (" + range.quantity().written().text() + ")")
+            .collect(Collectors.joining(", "));
+    return new InvalidInput(
+        elsewhere.get(0).quantity().written().place(),
+        "odds tells the chances of flows and does not vary "
+            + named
+            + ": that does not change what the falls get; write a tolerance or a range in points,"
+            + " lines, pumps or water, "
+            + EXAMPLES);
   }
 
   private OddsAnswer answer(Project read, UncertainQuantities quantities) {

@@ -5,7 +5,6 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.UUID;
 import rillwright.cli.file.fault.InvalidInput;
@@ -14,7 +13,7 @@ import rillwright.curves.chart.ChartWriter;
 import rillwright.curves.chart.content.Chart;
 
 /**
- * A picture to be written: whole or not at all, and never over the project.
+ * A picture to be written: whole or not at all, and never over a file that is read.
  *
  * @param path where; its ending says PNG or SVG
  */
@@ -22,17 +21,25 @@ record PictureFile(Path path) {
   private static final String PNG = ".png";
   private static final String SVG = ".svg";
 
-  /** Refuses a name that is no picture's, or the project's own. */
-  void check(Path project) {
+  /**
+   * Refuses a name that is no picture's or an input's, and a folder that takes no picture.
+   *
+   * @param inputs what it must not be written over
+   */
+  void check(InputFiles inputs) {
     if (!hasEnding(PNG) && !hasEnding(SVG)) {
       throw wrong("a picture's name ends in .png or .svg");
     }
     if (Files.isDirectory(path)) {
       throw wrong("this is a folder; a picture needs a name of its own");
     }
-    if (path.toAbsolutePath().normalize().equals(project.toAbsolutePath().normalize())) {
-      throw wrong("this is the project file; a picture needs a name of its own");
-    }
+    inputs
+        .find(path)
+        .ifPresent(
+            what -> {
+              throw wrong("this is " + what + "; a picture needs a name of its own");
+            });
+    withNewFile(unfinished -> {});
   }
 
   private boolean hasEnding(String ending) {
@@ -45,12 +52,25 @@ record PictureFile(Path path) {
   }
 
   private void write(byte[] picture) {
+    withNewFile(
+        unfinished -> {
+          Files.write(unfinished, picture);
+          Files.move(unfinished, path, StandardCopyOption.REPLACE_EXISTING);
+        });
+  }
+
+  /** What is done with a new file beside the picture. */
+  private interface Writing {
+    void to(Path unfinished) throws IOException;
+  }
+
+  private void withNewFile(Writing writing) {
     Path folder = path.toAbsolutePath().normalize().getParent();
     try {
       Path unfinished = folder.resolve("." + path.getFileName() + "." + UUID.randomUUID());
       try {
-        Files.write(unfinished, picture, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        Files.move(unfinished, path, StandardCopyOption.REPLACE_EXISTING);
+        Files.createFile(unfinished);
+        writing.to(unfinished);
       } finally {
         Files.deleteIfExists(unfinished);
       }

@@ -84,8 +84,8 @@ public final class PipesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
+    final Optional<PictureFile> picture = chart.picture(inputs(read));
     Wished.require(read);
     if (pumps(read)) {
       pumped(read, picture);
@@ -93,6 +93,11 @@ public final class PipesCommand implements Callable<Integer> {
       ofItself(read, picture);
     }
     return ExitStatus.DONE;
+  }
+
+  private InputFiles inputs(Project read) {
+    InputFiles inputs = project.inputs(read);
+    return folder.map(inputs::andSheetsOf).orElse(inputs);
   }
 
   /** Whether a pump has to do with it: one that there is, or one that is asked for. */

@@ -34,6 +34,11 @@ final class ProjectArguments {
     return file;
   }
 
+  /** What is read for it: the project file and the data sheets that it names. */
+  InputFiles inputs(Project read) {
+    return InputFiles.of(file, read);
+  }
+
   /** What was changed on the command line, as written. */
   List<String> changes() {
     return List.copyOf(changes);

@@ -67,8 +67,8 @@ public final class PumpsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
+    final Optional<PictureFile> picture = chart.picture(project.inputs(read).andSheetsOf(folder));
     PumpPlace place = pump.placeIn(read);
     Wished.require(read);
     OtherPumps.requireChosen(read, place);

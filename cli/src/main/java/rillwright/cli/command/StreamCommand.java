@@ -49,8 +49,8 @@ public final class StreamCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
+    final Optional<PictureFile> picture = chart.picture(project.inputs(read));
     ChosenPumps.require(read);
     requireWater(read);
     boolean follows = times || picture.isPresent();

@@ -58,7 +58,11 @@ final class StudyConditions {
     List<SiteState> states = new ArrayList<>();
     if (conditions.isPresent()) {
       for (InCondition state : conditions.get().ofAnother(project, mapping)) {
-        requireFit(state);
+        try {
+          requireFit(state);
+        } catch (InvalidInput wrong) {
+          throw state.condition().tell(wrong);
+        }
         states.add(new SiteState(state.condition().name(), state.project().network()));
       }
     }
@@ -79,9 +83,7 @@ final class StudyConditions {
         && !PumpPlace.listChosen(network).contains(place)) {
       throw new InvalidInput(
           project.places().whole(),
-          "condition "
-              + PlainText.quoted(state.condition().name())
-              + " moves or takes away the pump of line "
+          "it moves or takes away the pump of line "
               + PlainText.quoted(place.line().value())
               + ", which is to be chosen; leave that pump in its place");
     }

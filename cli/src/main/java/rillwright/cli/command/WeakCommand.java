@@ -89,7 +89,12 @@ public final class WeakCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Project read = project.read();
-    final Optional<PictureFile> picture = chart.picture(project.file());
+    final Optional<PictureFile> picture =
+        chart.picture(
+            project
+                .inputs(read)
+                .and(readings, "the file of readings")
+                .and(priors, "the file of priors"));
     ChosenPumps.require(read, "; a job that is weak was built with one, so name it here");
     AsBuilt built = AsBuilt.of(read.network());
     CauseTable usual = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));

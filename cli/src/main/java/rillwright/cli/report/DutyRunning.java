@@ -1,29 +1,39 @@
 package rillwright.cli.report;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.file.site.Running;
 import rillwright.solver.law.Gravity;
-import rillwright.solver.water.Water;
+import rillwright.solver.network.Network;
 
 /**
  * What a duty will take to run, whatever pump makes it: between a good and a poor one.
  *
  * @param waterPowerW that flow and head are, W
  * @param running how long the pump runs and what electricity costs
+ * @param turnover of the basin that feeds the pump, where there is one whose volume is known
  */
-public record DutyRunning(double waterPowerW, Running running) {
+public record DutyRunning(double waterPowerW, Running running, Optional<Turnover> turnover) {
   /** A duty of less than this is one for a tiny pump, W in the water. */
   private static final double TINY_W = 30;
 
-  /**
-   * Of a flow at a head.
-   *
-   * @param flowM3PerS m³/s
-   * @param headM m
-   */
-  public static DutyRunning of(double flowM3PerS, double headM, Water water, Running running) {
-    double weight = water.densityKgPerM3() * Gravity.STANDARD_M_PER_S2;
-    return new DutyRunning(Math.max(0, weight * flowM3PerS * headM), running);
+  /** Of a duty with the other falls throttled; empty if that is out of reach. */
+  public static Optional<DutyRunning> of(DutyAnswer answer, Running running) {
+    return answer
+        .duty()
+        .throttled()
+        .map(duty -> of(duty.flowM3PerS(), duty.headM(), answer, running));
+  }
+
+  private static DutyRunning of(
+      double flowM3PerS, double headM, DutyAnswer answer, Running running) {
+    Network network = answer.network();
+    double weight = network.water().densityKgPerM3() * Gravity.STANDARD_M_PER_S2;
+    return new DutyRunning(
+        Math.max(0, weight * flowM3PerS * headM),
+        running,
+        PumpSource.of(network, answer.place())
+            .flatMap(basin -> Turnover.of(basin, flowM3PerS, running.hoursADay())));
   }
 
   /**

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import rillwright.cli.file.site.Running;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.network.Basin;
-import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
@@ -33,15 +32,6 @@ public record RunningFigures(
   public RunningFigures {
     turnovers = List.copyOf(turnovers);
   }
-
-  /**
-   * How often the water of a basin is pumped round.
-   *
-   * @param volumeM3 of the basin, m³
-   * @param perDay times a day
-   * @param onceInS once in so many seconds of running
-   */
-  public record Turnover(PointName basin, double volumeM3, double perDay, double onceInS) {}
 
   /** The figures of a state. */
   public static RunningFigures of(SteadyState state, Running running) {
@@ -72,14 +62,8 @@ public record RunningFigures(
   private static List<Turnover> turnovers(SteadyState state, double hoursPerDay) {
     List<Turnover> turnovers = new ArrayList<>();
     for (PointState point : state.points()) {
-      double drawn = -point.outflowM3PerS();
-      double volume =
-          point.point() instanceof Basin basin && basin.shape().isPresent()
-              ? basin.shape().get().volumeM3(basin.levelM())
-              : 0;
-      if (drawn > 0 && volume > 0) {
-        double perDay = drawn * SECONDS_PER_HOUR * hoursPerDay / volume;
-        turnovers.add(new Turnover(point.point().name(), volume, perDay, volume / drawn));
+      if (point.point() instanceof Basin basin) {
+        Turnover.of(basin, -point.outflowM3PerS(), hoursPerDay).ifPresent(turnovers::add);
       }
     }
     return turnovers;

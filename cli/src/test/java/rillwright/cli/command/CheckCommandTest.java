@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.cli.Main;
 
 /** What {@code check} tells of pump sheets and sections; all data here is invented. */
 class CheckCommandTest {
@@ -116,5 +117,57 @@ class CheckCommandTest {
     assertTrue(
         notes.contains("section \"readings\" is read; used by \"rillwright weak\" alone"), notes);
     assertFalse(notes.contains("section \"signs\""), notes);
+  }
+
+  @Test
+  void everyCommandThatUsesConditionsIsNamed() throws IOException {
+    String notes =
+        notesWith(
+            "flow [gph],head [ft]\n0,24\n3000,3\n",
+            "conditions: {low: {points: {pond: {level: -1 in}}}}\n");
+    String note =
+        notes.replaceAll(".*the section \"conditions\" is read; used by (.*?) alone.*", "$1");
+    Main.commandLine()
+        .getSubcommands()
+        .forEach(
+            (name, command) ->
+                assertEquals(
+                    command.getCommandSpec().optionsMap().containsKey("--conditions"),
+                    note.contains(name + "\""),
+                    name + " in " + note));
+  }
+
+  @Test
+  void whatIsTakenInAStreamIsTold() throws IOException {
+    String notes =
+        notesWith(
+            "flow [gph],head [ft]\n0,24\n3000,3\n",
+            """
+            evaporation: {air: 80 F, humidity: 50 %, wind: 5 mph}
+            streams:
+              main:
+                from: fall
+                to: pond
+                reaches:
+                  - {length: 9 ft, drop: 1 ft, width: 2 ft, bed: cobble, gravel: {depth: 3 in}}
+                  - {step: {height: 1 ft, width: 2 ft}}
+                  - {length: 9 ft, drop: 1 ft, width: 2 ft, bank: 1, bed: cobble, gravel: {depth: 3 in, voids: 30 %, drains: 10 %}}
+                  - {pool: {area: 9 ft2, depth: 9 in, crest width: 2 ft}}
+                  - {length: 9 ft, drop: 1 ft, width: 2 ft, bank: 1, bed: {n: 0.04}}
+            """);
+    for (String note :
+        new String[] {
+          // the size of cobble in the catalogue, 90 mm
+          "reaches 1, 3: the bed \"cobble\" is reckoned by the size of its stones (Ferguson), D84 3.54 in -",
+          "reach 5: the bed is reckoned by Manning's n of 0.04 -",
+          "stream \"main\": reach 1: the banks are taken as walls;",
+          "reach 1: of the gravel 38 % is taken as voids (common practice, no source);",
+          "reach 1: of the water in the gravel 50 % is taken to drain when the pump stops",
+          "reach 4: the pool's crest is taken as stone;",
+          "taken off the pond and the wet surface of the streams alike: 0.",
+          "in a day by the weather, with the water as warm as \"water\" says; nothing is taken for splash"
+        }) {
+      assertTrue(notes.contains(note), note + " in " + notes);
+    }
   }
 }

@@ -57,6 +57,18 @@ class ExitStatusTest {
   }
 
   @Test
+  void isTwoForAnEmptyName() {
+    assertSays(Run.of("balance", ""), 2, "\"\": the name of a file is empty; name one");
+    assertSays(Run.of("chart", PROJECT, "--to", ""), 2, "\"\": a picture's name ends in .png");
+  }
+
+  @Test
+  void isTwoForSomethingBehindASwitch() {
+    assertSays(Run.of("solve", "--help=3"), 2, "--help: nothing belongs behind it, not \"3\"");
+    assertSays(Run.of("solve", PROJECT, "--strict=3"), 2, "--strict: nothing belongs behind it");
+  }
+
+  @Test
   void isTwoForAWrongFileWithThePlaceOfTheFault() throws IOException {
     String file = file(Files.readString(Path.of(PROJECT)).replace("12 ft", "12 fet"));
     assertSays(Run.of("solve", file), 2, "pond.yaml:40:14: ", "12 fet", "ft");

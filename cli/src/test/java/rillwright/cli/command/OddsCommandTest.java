@@ -47,6 +47,39 @@ class OddsCommandTest {
   }
 
   @Test
+  void rangesThatDoNotChangeFlowsAreNamed() throws IOException {
+    String text =
+        """
+        points:
+          pond: {kind: basin, level: 0 m, area: 20 m2}
+          tank: {kind: basin, level: 1 m, area: 20 m2}
+          spout: {kind: outlet, elevation: 0 m}
+        lines:
+          pipe: {from: tank, to: spout, parts: [loss: {flow: 10 L/s, head: 1 m, exponent: 2}]}
+        streams:
+          home:
+            from: spout
+            to: pond
+            reaches:
+              - {length: 12 ft ± 3 ft, drop: 1 ft, width: 24 in, bed: {n: 0.03 .. 0.06}}
+        evaporation: {rate: 0.1 in/day .. 0.4 in/day}
+        """;
+    Path project = file(text);
+    Run run = Run.of("odds", project.toString());
+    assertEquals(2, run.status());
+    assertTrue(
+        run.err()
+            .startsWith(
+                project
+                    + ":12:18: odds tells the chances of flows and does not vary"
+                    + " streams.home.reaches.1.length (12 ft ± 3 ft), streams.home.reaches.1.bed.n"
+                    + " (0.03 .. 0.06), evaporation.rate (0.1 in/day .. 0.4 in/day): that does not"
+                    + " change what the falls get; write a tolerance or a range in points, lines,"
+                    + " pumps or water, for example"),
+        run.err());
+  }
+
+  @Test
   void oddsOfAnUncertainLevelAreThoseOfTheClosedForm() throws IOException {
     JsonNode odds = json("odds", file(TANK).toString(), "--format", "json");
 

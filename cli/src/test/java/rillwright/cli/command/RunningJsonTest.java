@@ -1,6 +1,7 @@
 package rillwright.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -85,5 +86,61 @@ class RunningJsonTest {
         1e-2);
     assertEquals(
         water / 0.45 / 1000 * 12 * 200 * 0.25, running.get("leastCostPerYear").doubleValue(), 1e-2);
+  }
+
+  @Test
+  void dutyTellsTurnoversOfTheOnlyBasinThatFeedsThePump() throws IOException {
+    JsonNode turnovers = json("duty", withPower()).get("running").get("turnoversPerDay");
+    // 7.2 m3/h for 12 hours out of 10 m3
+    assertEquals(8.64, turnovers.get("pond").doubleValue(), 1e-4);
+
+    String byChamber =
+        withPower()
+            .replace("up: {from: pond", "up: {from: chamber")
+            .replace("  spout:", "  chamber: {kind: chamber, floor: -1 m}\n  spout:")
+            .replace(
+                "lines:\n",
+                "lines:\n  way: {from: pond, to: chamber, parts: [loss: {flow: 2 L/s, head: 1 mm, exponent: 2}]}\n");
+    JsonNode same = json("duty", byChamber).get("running").get("turnoversPerDay");
+    assertEquals(8.64, same.get("pond").doubleValue(), 1e-4);
+
+    String byTwo =
+        byChamber
+            .replace("  spout:", "  tank: {kind: basin, level: 0 m}\n  spout:")
+            .replace(
+                "lines:\n",
+                "lines:\n  side: {from: tank, to: chamber, parts: [loss: {flow: 2 L/s, head: 1 mm, exponent: 2}]}\n");
+    assertTrue(json("duty", byTwo).get("running").get("turnoversPerDay").isEmpty());
+  }
+
+  private String text(String command, String text) throws IOException {
+    Path file = Files.writeString(folder.resolve("p.yaml"), text);
+    Run run = Run.of(command, file.toString());
+    assertEquals(0, run.status(), run.err());
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void dutyTellsTurnoversInWords() throws IOException {
+    String page = text("duty", withPower() + "show: metric\n");
+    String sentence =
+        "10,000 L of \"pond\" turn over 8.64 times a day, once in 83 minutes of running.";
+    assertTrue(page.contains("At that flow: The " + sentence), page);
+    assertTrue(text("solve", withPower() + "show: metric\n").contains("The " + sentence));
+  }
+
+  @Test
+  void whatIsTakenOfHoursAndDaysIsToldExactly() throws IOException {
+    String written = withPower();
+    String taken = "taken where the file says nothing under \"running\"";
+    assertFalse(text("solve", written).contains(taken));
+    String noDays = text("solve", written.replace(", days: 200 days/year", ""));
+    assertTrue(noDays.contains("on 365 days a year (the days " + taken + ")"), noDays);
+    String noHours = text("solve", written.replace(", hours: 12 h/day", ""));
+    assertTrue(noHours.contains("on 200 days a year (the hours " + taken + ")"), noHours);
+    String neither = text("solve", written.replaceAll("running: .*", ""));
+    assertTrue(neither.contains("on 365 days a year (" + taken + ")"), neither);
+    String never = text("solve", written.replace("12 h/day, days: 200 days/year", "0 h/day"));
+    assertTrue(never.contains("0 hours a day on 365 days a year (the days " + taken), never);
   }
 }

@@ -13,7 +13,7 @@ class FaultMessageTest {
       delimiter = '|',
       value = {
         "{kind: basin} | 3:6: point \"p\": \"level\" is missing; write for example \"level: 0 ft\"",
-        "{kind: basin, level: 0} | 3:27: point \"p\": level: \"0\" has no unit; write for example \"0 ft\" (ft, in, m, cm, mm)",
+        "{kind: basin, level: 0} | 3:27: point \"p\": level: \"0\" has no unit; write \"0 in\" or \"0 mm\" (in, mm, cm, ft, m)",
         "{kind: basin, level: 0 ft, levle: 0 ft} | 3:33: point \"p\": there is no field \"levle\"; did you mean \"level\"?",
         "{kind: basin, level: 0 ft, area: 5 m2, shape: []} | 3:52: point \"p\": shape: give either an area or a shape, not both",
         "{kind: basin, level: -2 m, shape: [{level: -1 m, area: 3 m2}]} | 3:27: point \"p\": level: the water stands below the lowest row of the basin's shape",

@@ -110,6 +110,7 @@ class ProjectSchemaTest {
         "price: 389 EUR | price: 389 | /pumps/heron",
         "bed: cobble | bed: cobbles | /streams/brook/reaches/3/bed",
         "bed: {n: 0.04} | bed: {n: 0.04, stone: 60 mm} | /streams/brook/reaches/4/bed",
+        "bed: {n: 0.04} | bed: {n: 4} | /streams/brook/reaches/4/bed",
         "depth: 35 cm, crest width | crest width | /streams/brook/reaches/2/pool",
         "flow: 2.9 m3/h, within | within | /readings/0",
         "bucket: 10 L, time: 12.4 s | bucket: 10 L | /readings/1",

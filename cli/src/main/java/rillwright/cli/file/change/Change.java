@@ -1,6 +1,7 @@
 package rillwright.cli.file.change;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.tree.Entry;
@@ -12,10 +13,22 @@ import rillwright.cli.file.tree.Scalar;
 public final class Change {
   private final Address address;
   private final Node value;
+  private final List<Place> places;
 
-  Change(Address address, Node value) {
+  /**
+   * A change.
+   *
+   * @param places where each step of the address is written
+   */
+  private Change(Address address, Node value, List<Place> places) {
     this.address = address;
     this.value = value;
+    this.places = List.copyOf(places);
+  }
+
+  /** A change that is written as a whole where its value is. */
+  Change(Address address, Node value) {
+    this(address, value, Collections.nCopies(address.steps().size(), value.place()));
   }
 
   /**
@@ -33,20 +46,27 @@ public final class Change {
   /** The changes that nested maps name, in their order. */
   public static List<Change> listIn(MapNode changes) {
     List<Change> found = new ArrayList<>();
-    collect(changes, List.of(), found);
+    collect(changes, List.of(), List.of(), found);
     return found;
   }
 
-  private static void collect(MapNode changes, List<String> above, List<Change> found) {
+  private static void collect(
+      MapNode changes, List<String> above, List<Place> placesAbove, List<Change> found) {
     for (Entry entry : changes.entries()) {
-      List<String> steps = new ArrayList<>(above);
-      steps.add(entry.key());
+      List<String> steps = longer(above, entry.key());
+      List<Place> places = longer(placesAbove, entry.keyPlace());
       if (entry.value() instanceof MapNode below) {
-        collect(below, steps, found);
+        collect(below, steps, places, found);
       } else {
-        found.add(new Change(new Address(steps), entry.value()));
+        found.add(new Change(new Address(steps), entry.value(), places));
       }
     }
+  }
+
+  private static <T> List<T> longer(List<T> list, T last) {
+    List<T> longer = new ArrayList<>(list);
+    longer.add(last);
+    return longer;
   }
 
   /**
@@ -55,7 +75,7 @@ public final class Change {
    * @throws rillwright.cli.file.fault.InvalidInput if nothing has the address
    */
   public MapNode in(MapNode tree) {
-    return new Placement(address, value).in(tree);
+    return new Placement(address, value, places).in(tree);
   }
 
   /** Which value: {@code lines.intake.skimmer.clogged}. */

@@ -1,5 +1,7 @@
 package rillwright.cli.file.change;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.tree.MapNode;
@@ -10,6 +12,8 @@ import rillwright.cli.file.tree.Scalar;
  * kind in a line as {@code valve 2}.
  */
 public final class Changes {
+  private static final Pattern FIELDS = Pattern.compile("\\{\\s*([^:,{}]+):\\s*([^:,{}]+)[,}].*");
+
   private Changes() {}
 
   /**
@@ -21,8 +25,29 @@ public final class Changes {
   public static MapNode apply(MapNode tree, String change) {
     Place place = Place.whole("--set \"" + change + "\"");
     Address.Assignment assignment = Address.parse(change, place);
+    requireOneValue(assignment, place);
     Scalar value = new Scalar(assignment.value(), Scalar.Form.TEXT, place);
     return new Change(assignment.address(), value).in(tree);
+  }
+
+  private static void requireOneValue(Address.Assignment assignment, Place place) {
+    String value = assignment.value();
+    if (value.startsWith("[") && value.endsWith("]")) {
+      throw new InvalidInput(
+          place, "a list is set in the file; a change sets one value: 40 %, ball, 3 in");
+    }
+    Matcher fields = FIELDS.matcher(value);
+    if (fields.matches()) {
+      throw new InvalidInput(
+          place,
+          "a change sets one value, not several fields; write for example \""
+              + assignment.address().text()
+              + "."
+              + fields.group(1).strip()
+              + "="
+              + fields.group(2).strip()
+              + "\"");
+    }
   }
 
   /**

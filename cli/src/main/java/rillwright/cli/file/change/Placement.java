@@ -20,8 +20,9 @@ import rillwright.cli.wording.PlainText;
  *
  * @param address where
  * @param value what
+ * @param places where each step of the address is written
  */
-record Placement(Address address, Node value) {
+record Placement(Address address, Node value, List<Place> places) {
   static final String LINES = "lines";
   static final String PARTS = "parts";
 
@@ -44,8 +45,9 @@ record Placement(Address address, Node value) {
     return depth > 0 && step(0).equals(section);
   }
 
-  private InvalidInput wrong(String message) {
-    return new InvalidInput(value.place(), message);
+  /** What is wrong with a step of the address. */
+  private InvalidInput wrong(int index, String message) {
+    return new InvalidInput(places.get(index), message);
   }
 
   private MapNode inMap(MapNode map, int index) {
@@ -56,6 +58,7 @@ record Placement(Address address, Node value) {
     Optional<Entry> there = map.find(name);
     if (there.isEmpty() && index == 1 && NAMED.contains(step(0))) {
       throw wrong(
+          index,
           "there is no "
               + PlainText.quoted(name)
               + " in the section "
@@ -63,7 +66,7 @@ record Placement(Address address, Node value) {
               + Choices.hint(name, map.keys()));
     }
     Node before = there.map(Entry::value).orElse(nothing());
-    Place keyPlace = there.map(Entry::keyPlace).orElse(value.place());
+    Place keyPlace = there.map(Entry::keyPlace).orElse(places.get(index));
     return map.with(new Entry(name, keyPlace, changed(before, index, Optional.empty())));
   }
 
@@ -97,6 +100,7 @@ record Placement(Address address, Node value) {
       return inMap(new MapNode(List.of(bare), scalar.place()), index + 1);
     }
     throw wrong(
+        index + 1,
         PlainText.quoted(step(index))
             + " is "
             + before.words()
@@ -142,6 +146,7 @@ record Placement(Address address, Node value) {
     List<String> choices = new ArrayList<>(kinds.stream().distinct().toList());
     choices.addAll(LinesReader.fields());
     return wrong(
+        index,
         "line "
             + PlainText.quoted(step(1))
             + " has no "

@@ -2,7 +2,10 @@ package rillwright.cli.file.condition;
 
 import java.util.List;
 import rillwright.cli.file.change.Change;
+import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.wording.PlainText;
 
 /**
  * A state of the site in which a project is looked at.
@@ -16,6 +19,18 @@ public record Condition(String name, List<Change> changes) {
 
   public Condition {
     changes = List.copyOf(changes);
+  }
+
+  /** What is wrong with a project in this condition, told with its name. */
+  public InvalidInput tell(InvalidInput wrong) {
+    if (changes.isEmpty()) {
+      return wrong;
+    }
+    String beginning = "condition " + PlainText.quoted(name) + ": ";
+    return new InvalidInput(
+        wrong.faults().stream()
+            .map(it -> new Fault(it.file(), it.line(), it.column(), beginning + it.message()))
+            .toList());
   }
 
   /**

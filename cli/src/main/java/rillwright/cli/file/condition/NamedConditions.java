@@ -27,6 +27,13 @@ final class NamedConditions {
     List<Condition> conditions = new ArrayList<>();
     if (section.get().value() instanceof MapNode named) {
       for (Entry entry : named.entries()) {
+        if (entry.key().equals(Condition.AS_WRITTEN.name())) {
+          faults.add(
+              entry.keyPlace(),
+              "condition \""
+                  + entry.key()
+                  + "\": so the file without changes is called; give the condition another name");
+        }
         if (entry.value() instanceof MapNode changes) {
           conditions.add(new Condition(entry.key(), Change.listIn(changes)));
         } else {

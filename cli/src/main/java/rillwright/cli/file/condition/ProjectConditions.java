@@ -61,7 +61,7 @@ public record ProjectConditions(List<InCondition> projects, boolean offered) {
                 ? new InCondition(condition, project)
                 : new InCondition(condition, mapping.map(condition.of(project.tree()), file)));
       } catch (InvalidInput wrong) {
-        wrong.faults().forEach(faults::add);
+        condition.tell(wrong).faults().forEach(faults::add);
       }
     }
     faults.throwIfAny();

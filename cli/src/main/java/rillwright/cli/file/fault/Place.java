@@ -19,9 +19,10 @@ public record Place(String source, int line, int column) {
     return line == 0;
   }
 
-  /** {@code pond.yaml:14:22}, or the source alone. */
+  /** {@code pond.yaml:14:22}, or the source alone, an empty name in quotes. */
   @Override
   public String toString() {
-    return isWhole() ? source : source + ":" + line + ":" + column;
+    String shown = source.isEmpty() ? "\"\"" : source;
+    return isWhole() ? shown : shown + ":" + line + ":" + column;
   }
 }

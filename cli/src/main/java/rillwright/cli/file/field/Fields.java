@@ -1,6 +1,5 @@
 package rillwright.cli.file.field;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +9,6 @@ import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Quantity;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.Entry;
-import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
@@ -253,43 +251,38 @@ public final class Fields {
     return findScalar(field, "a price").flatMap(scalar -> valueOf(field, scalar).price(units));
   }
 
+  private Nesting nesting(String field) {
+    return new Nesting(nameOf(field), findNode(field), ledger);
+  }
+
   /** The fields below a field; empty if it is not there or, with the fault noted, no map. */
   public Optional<Fields> findFields(String field, Collection<String> fieldsBelow) {
     return findMap(field).map(below -> Fields.of(below, nameOf(field), ledger, fieldsBelow));
   }
 
+  /**
+   * The fields below a field; empty if it is not there or, with the fault noted, no map.
+   *
+   * @param example what could be written: {@code {depth: 3 in}}
+   */
+  public Optional<Fields> findFields(String field, Collection<String> fieldsBelow, String example) {
+    return nesting(field)
+        .map(", for example \"" + field + ": " + example + "\"")
+        .map(below -> Fields.of(below, nameOf(field), ledger, fieldsBelow));
+  }
+
   /** The map below a field; empty if it is not there or, with the fault noted, no map. */
   public Optional<MapNode> findMap(String field) {
-    Optional<Node> node = findNode(field);
-    if (node.isPresent() && !(node.get() instanceof MapNode)) {
-      faultAt(node.get(), field, "fields belong here, not " + node.get().words());
-    }
-    return node.filter(MapNode.class::isInstance).map(MapNode.class::cast);
+    return nesting(field).map("");
   }
 
   /** The items of a list; none if the field is not there or, with the fault noted, no list. */
   public List<Node> listItems(String field) {
-    Optional<Node> node = findNode(field);
-    if (node.isPresent() && !(node.get() instanceof ListNode)) {
-      faultAt(node.get(), field, "a list belongs here, not " + node.get().words());
-    }
-    return node.map(n -> n instanceof ListNode list ? list.items() : List.<Node>of())
-        .orElse(List.of());
+    return nesting(field).items();
   }
 
   /** The rows of a list of maps; other items are faults. */
   public List<Fields> listRows(String field, Collection<String> fieldsBelow) {
-    List<Fields> rows = new ArrayList<>();
-    int number = 0;
-    for (Node item : listItems(field)) {
-      number++;
-      String name = nameOf(field) + " " + number;
-      if (item instanceof MapNode row) {
-        rows.add(Fields.of(row, name, ledger, fieldsBelow));
-      } else {
-        ledger.fault(item.place(), name + ": fields belong here, not " + item.words());
-      }
-    }
-    return rows;
+    return nesting(field).rows(fieldsBelow);
   }
 }

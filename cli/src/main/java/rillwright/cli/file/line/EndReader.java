@@ -35,7 +35,9 @@ final class EndReader {
     Fields end = given.get();
     double k = end.require("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT, "0.5");
     Optional<Bore> own =
-        end.find("inside", Measure.LENGTH, Limits.BORE).stream().mapToObj(Bore::new).findFirst();
+        end.find("inside", Measure.SMALL_LENGTH, Limits.BORE).stream()
+            .mapToObj(Bore::new)
+            .findFirst();
     boolean atTee = point.filter(there -> there.kind().equals("tee")).isPresent();
     if (k != 0 && atTee) {
       end.fault(

@@ -47,10 +47,10 @@ public final class ReadingOutline {
     if (reading.has("bucket")) {
       reading.require("time", Measure.TIME, Range.POSITIVE, "6 s");
     }
-    reading.find("crest head", Measure.LENGTH, Range.NOT_NEGATIVE);
-    reading.find("brink", Measure.LENGTH, Range.NOT_NEGATIVE);
+    reading.find("crest head", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE);
+    reading.find("brink", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE);
     reading.find("pressure", Measure.PRESSURE, Range.ANY);
-    reading.find("level", Measure.LENGTH, Range.ANY);
+    reading.find("level", Measure.SMALL_LENGTH, Range.ANY);
     reading.find("power", Measure.POWER, Range.NOT_NEGATIVE);
     read.ifPresent(
         what ->
@@ -63,7 +63,7 @@ public final class ReadingOutline {
       case "bucket" -> Measure.either(Measure.VOLUME, Measure.TIME);
       case "pressure" -> Measure.PRESSURE;
       case "power" -> Measure.POWER;
-      default -> Measure.LENGTH;
+      default -> Measure.SMALL_LENGTH;
     };
   }
 

@@ -77,7 +77,7 @@ public final class PipeReader {
     if (fields.has("size") && fields.has("inside")) {
       fields.fault("inside", "give either a size or an inside diameter, not both");
     }
-    OptionalDouble inside = fields.find("inside", Measure.LENGTH, Limits.BORE);
+    OptionalDouble inside = fields.find("inside", Measure.SMALL_LENGTH, Limits.BORE);
     Optional<String> size = fields.findText("size");
     if (inside.isPresent()) {
       String label = fields.findText("inside").map(text -> text + " inside").orElse("");
@@ -123,7 +123,7 @@ public final class PipeReader {
   private static Optional<Friction> explicitFriction(Fields fields) {
     List<Friction> found = new ArrayList<>();
     fields
-        .find("roughness", Measure.LENGTH, ROUGHNESS)
+        .find("roughness", Measure.FINE_LENGTH, ROUGHNESS)
         .ifPresent(roughness -> found.add(new Friction.Roughness(roughness)));
     fields
         .find("hazen c", Measure.NUMBER, HAZEN_C)

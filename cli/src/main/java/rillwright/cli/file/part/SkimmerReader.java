@@ -33,9 +33,9 @@ final class SkimmerReader implements PartReader {
     }
     double usual = fields.isYes("door", true) ? Skimmer.WITH_DOOR : Skimmer.WITHOUT_DOOR;
     return new Skimmer(
-        fields.require("width", Measure.LENGTH, Range.POSITIVE, "12 in"),
-        fields.find("height", Measure.LENGTH, Range.POSITIVE),
-        fields.require("sill", Measure.LENGTH, Range.ANY, "-5 in"),
+        fields.require("width", Measure.SMALL_LENGTH, Range.POSITIVE, "12 in"),
+        fields.find("height", Measure.SMALL_LENGTH, Range.POSITIVE),
+        fields.require("sill", Measure.SMALL_LENGTH, Range.ANY, "-5 in"),
         fields.findOr("discharge coefficient", Measure.NUMBER, Limits.DISCHARGE_COEFFICIENT, usual),
         fields.findOr("clogged", Measure.SHARE, Range.SHARE, 0));
   }

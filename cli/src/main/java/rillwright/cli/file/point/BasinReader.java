@@ -23,13 +23,13 @@ final class BasinReader implements PointReader {
 
   @Override
   public Point read(PointName name, Fields fields) {
-    double level = fields.require("level", Measure.LENGTH, Range.ANY, "0 ft");
+    double level = fields.require("level", Measure.SMALL_LENGTH, Range.ANY, "0 ft");
     return new Basin(
         name,
         level,
         new BasinShapeReader(fields, level).read(),
-        fields.find("overflow", Measure.LENGTH, Range.ANY),
-        fields.find("grade", Measure.LENGTH, Range.ANY),
-        fields.find("liner edge", Measure.LENGTH, Range.ANY));
+        fields.find("overflow", Measure.SMALL_LENGTH, Range.ANY),
+        fields.find("grade", Measure.SMALL_LENGTH, Range.ANY),
+        fields.find("liner edge", Measure.SMALL_LENGTH, Range.ANY));
   }
 }

@@ -24,9 +24,9 @@ final class ChamberReader implements PointReader {
 
   @Override
   public Point read(PointName name, Fields fields) {
-    double floor = fields.require("floor", Measure.LENGTH, Range.ANY, "-36 in");
-    double intake = fields.findOr("intake", Measure.LENGTH, Range.ANY, floor);
-    OptionalDouble top = fields.find("top", Measure.LENGTH, Range.ANY);
+    double floor = fields.require("floor", Measure.SMALL_LENGTH, Range.ANY, "-36 in");
+    double intake = fields.findOr("intake", Measure.SMALL_LENGTH, Range.ANY, floor);
+    OptionalDouble top = fields.find("top", Measure.SMALL_LENGTH, Range.ANY);
     OptionalDouble area = fields.find("area", Measure.AREA, Range.POSITIVE);
     if (fields.areSound()) {
       if (intake < floor) {

@@ -72,7 +72,7 @@ public final class CrestReader {
   }
 
   private static double width(Fields fall, String widthField, Range range) {
-    return fall.require(widthField, Measure.LENGTH, range, "30 in");
+    return fall.require(widthField, Measure.SMALL_LENGTH, range, "30 in");
   }
 
   private Lip lip(Fields fall) {
@@ -108,7 +108,7 @@ public final class CrestReader {
 
   private static Crest notch(Fields fall, String widthField, Fields weir) {
     double angle = weir.require("angle", Measure.ANGLE, ANGLE, "90");
-    double widthM = fall.findOr(widthField, Measure.LENGTH, Range.POSITIVE, 0);
+    double widthM = fall.findOr(widthField, Measure.SMALL_LENGTH, Range.POSITIVE, 0);
     return new Crest(widthM, new VNotchWeir(angle), MADE_LIP_BAND);
   }
 
@@ -132,8 +132,8 @@ public final class CrestReader {
   }
 
   private static Crest thinPlate(double widthM, Fields weir) {
-    double height = weir.require("height", Measure.LENGTH, Range.POSITIVE, "8 in");
-    double channel = weir.findOr("channel width", Measure.LENGTH, Range.POSITIVE, widthM);
+    double height = weir.require("height", Measure.SMALL_LENGTH, Range.POSITIVE, "8 in");
+    double channel = weir.findOr("channel width", Measure.SMALL_LENGTH, Range.POSITIVE, widthM);
     if (channel < widthM) {
       if (weir.areSound()) {
         weir.fault("channel width", "the channel must be at least as wide as the weir in it");

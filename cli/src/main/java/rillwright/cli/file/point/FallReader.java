@@ -63,7 +63,9 @@ final class FallReader implements PointReader {
     if (wish.isPresent() && wish.get() instanceof MapNode) {
       return fields
           .findFields("want", List.of("crest head"))
-          .map(want -> want.require("crest head", Measure.LENGTH, Range.NOT_NEGATIVE, "0.6 in"))
+          .map(
+              want ->
+                  want.require("crest head", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE, "0.6 in"))
           .map(headM -> OptionalDouble.of(crest.weir().flowAt(headM)))
           .orElse(OptionalDouble.empty());
     }

@@ -49,7 +49,7 @@ final class OutletReader implements PointReader {
   }
 
   private Nozzle nozzle(Fields nozzle) {
-    double diameter = nozzle.require("diameter", Measure.LENGTH, Limits.BORE, "10 mm");
+    double diameter = nozzle.require("diameter", Measure.SMALL_LENGTH, Limits.BORE, "10 mm");
     double coefficient =
         nozzle.require(
             "discharge coefficient", Measure.NUMBER, Limits.DISCHARGE_COEFFICIENT, "0.97");

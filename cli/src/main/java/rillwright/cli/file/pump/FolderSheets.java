@@ -2,6 +2,7 @@ package rillwright.cli.file.pump;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
@@ -32,10 +33,17 @@ public record FolderSheets(Path folder) implements SheetSource {
   }
 
   private Path resolve(String path) {
+    return find(path)
+        .orElseThrow(
+            () -> new InvalidInput(Place.whole(path), "this cannot be the path of a file"));
+  }
+
+  /** Where a sheet is looked for; empty if that cannot be a path. */
+  public Optional<Path> find(String path) {
     try {
-      return folder.resolve(path.strip());
+      return Optional.of(folder.resolve(path.strip()));
     } catch (InvalidPathException e) {
-      throw new InvalidInput(Place.whole(path), "this cannot be the path of a file");
+      return Optional.empty();
     }
   }
 }

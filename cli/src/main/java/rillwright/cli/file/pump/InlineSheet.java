@@ -86,9 +86,9 @@ final class InlineSheet {
             .findPrice("price", List.of())
             .map(price -> new Price(price.amount(), price.currency())),
         fields.findText("kind"),
-        fields.find("min submergence", Measure.LENGTH, Range.NOT_NEGATIVE),
+        fields.find("min submergence", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE),
         speeds(fields),
-        fields.find("solids", Measure.LENGTH, Range.NOT_NEGATIVE),
+        fields.find("solids", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE),
         fields.findText("remarks").stream().toList());
   }
 

@@ -55,7 +55,12 @@ public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
     return new SheetFolder(sheets, faults);
   }
 
-  private static List<Path> list(Path folder) {
+  /**
+   * The data sheets that lie in a folder, in alphabetical order.
+   *
+   * @throws InvalidInput if it is no folder or holds no data sheet
+   */
+  public static List<Path> list(Path folder) {
     Place place = Place.whole(folder.toString());
     if (!Files.exists(folder)) {
       throw new InvalidInput(place, "there is no such folder");

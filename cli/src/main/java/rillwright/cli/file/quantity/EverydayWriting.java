@@ -23,6 +23,8 @@ final class EverydayWriting {
               + "\\s*(?:''|\"|\u2033|\u201d|in\\.?|inch|inches)?$");
   private static final Pattern RANGE =
       Pattern.compile("^(\\d[\\d./]*)\\s*(?:-|\u2013|to)\\s*(\\d[\\d./]*)\\s*(\\D+)$");
+  private static final Pattern FROM_TO =
+      Pattern.compile("^(.*[\\p{L}\\d%\u00b0])\\s+(?:-|\u2013|to)\\s+(\\S.*)$");
   private static final Pattern DATE = Pattern.compile("^\\d{4}-\\d{1,2}-\\d{1,2}$");
   private static final Pattern NUMBER_AND_WORD =
       Pattern.compile("^([-+\u2212]?\\d*\\.?\\d+)\\s*(\\p{L}+\\.?|\u00b0)$");
@@ -103,6 +105,10 @@ final class EverydayWriting {
     if (range.matches()) {
       String unit = " " + range.group(3).strip();
       return Optional.of(range.group(1) + unit + " .. " + range.group(2) + unit);
+    }
+    Matcher fromTo = FROM_TO.matcher(text);
+    if (fromTo.matches()) {
+      return Optional.of(fromTo.group(1) + " .. " + fromTo.group(2));
     }
     return Optional.empty();
   }

@@ -13,6 +13,12 @@ public final class Measure {
   /** m. */
   public static final Measure LENGTH = of(Dimension.LENGTH);
 
+  /** m, of things that are inches or millimetres rather than feet or metres. */
+  public static final Measure SMALL_LENGTH = lengths(List.of("in", "mm", "cm", "ft", "m"), 2);
+
+  /** m, of things that are fractions of a millimetre. */
+  public static final Measure FINE_LENGTH = lengths(List.of("mm", "in", "cm", "ft", "m"), 1);
+
   /** m³/s. */
   public static final Measure FLOW = of(Dimension.FLOW);
 
@@ -67,21 +73,36 @@ public final class Measure {
           "days in a year", List.of(new Scale("days/year", 1), new Scale("day/year", 1)), 1);
 
   /** A number without a unit. */
-  public static final Measure NUMBER = new Measure("a plain number", List.of(new Scale("", 1)), 0);
+  public static final Measure NUMBER = plain("a plain number", "1.5", "");
 
   /** How many pieces. */
-  public static final Measure COUNT = new Measure("a whole number", List.of(new Scale("", 1)), 0);
+  public static final Measure COUNT = plain("a whole number", "2", "");
+
+  /** Run over rise of a bank: horizontal to vertical. */
+  public static final Measure BANK =
+      plain(
+          "a plain number",
+          "1.5",
+          "a bank is run over rise: 0 is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up");
+
+  /** Manning's n, s/m^⅓. */
+  public static final Measure MANNING_N =
+      plain("a plain number", "0.04", "Manning's n is a number such as 0.04");
 
   /** Degrees, with or without saying so. */
   public static final Measure ANGLE =
       new Measure(
           "an angle in degrees",
           List.of(new Scale("", 1), new Scale("deg", 1), new Scale("°", 1)),
-          2);
+          2,
+          List.of("90"),
+          "");
 
   private final String words;
   private final List<Scale> scales;
   private final int offered;
+  private final List<String> examples;
+  private final String meaning;
 
   /**
    * A measure.
@@ -89,11 +110,36 @@ public final class Measure {
    * @param words "a length"
    * @param scales its units; an empty symbol allows a bare number
    * @param offered how many of them, from the first, to offer in messages
+   * @param examples units in which to show what could be written; of plain numbers, numbers
+   * @param meaning of a plain number, where people write it in other ways; empty if clear
    */
-  private Measure(String words, List<Scale> scales, int offered) {
+  private Measure(
+      String words, List<Scale> scales, int offered, List<String> examples, String meaning) {
     this.words = words;
     this.scales = scales;
     this.offered = offered;
+    this.examples = examples;
+    this.meaning = meaning;
+  }
+
+  private Measure(String words, List<Scale> scales, int offered) {
+    this(words, scales, offered, List.of(scales.get(0).symbol()), "");
+  }
+
+  private static Measure plain(String words, String example, String meaning) {
+    return new Measure(words, List.of(new Scale("", 1)), 0, List.of(example), meaning);
+  }
+
+  /**
+   * Lengths in another order of their units.
+   *
+   * @param symbols all of them
+   * @param shown how many of them to show as examples
+   */
+  private static Measure lengths(List<String> symbols, int shown) {
+    List<Scale> scales = symbols.stream().map(symbol -> LENGTH.find(symbol).orElseThrow()).toList();
+    return new Measure(
+        LENGTH.words, scales, scales.size(), symbols.subList(0, shown), LENGTH.meaning);
   }
 
   private static Measure of(Dimension dimension) {
@@ -167,6 +213,16 @@ public final class Measure {
   /** The units to offer in messages, the usual one first. */
   List<String> symbols() {
     return scales.stream().limit(offered).map(Scale::symbol).filter(s -> !s.isEmpty()).toList();
+  }
+
+  /** Units in which to show what could be written; of plain numbers, numbers. */
+  List<String> examples() {
+    return examples;
+  }
+
+  /** What a plain number means, where people write it in other ways; empty if that is clear. */
+  String meaning() {
+    return meaning;
   }
 
   /** What a symbol measures when it is not one of these: "a flow". */

@@ -12,6 +12,9 @@ import rillwright.cli.wording.PlainText;
 public final class QuantityReader {
   private static final int LONGEST = 200;
 
+  /** Two values this near to each other, as a share, are one. */
+  private static final double SAME = 1e-12;
+
   /** Longer symbols before those that they begin with. */
   private static final List<String> LENGTH_SYMBOLS = List.of("ft", "in", "mm", "cm", "m");
 
@@ -51,6 +54,10 @@ public final class QuantityReader {
   }
 
   private Quantity read() throws NotAQuantity {
+    Optional<String> trouble = RangeTrouble.ofForm(text);
+    if (trouble.isPresent()) {
+      throw new NotAQuantity(trouble.get());
+    }
     for (String sign : List.of("±", "+-")) {
       int at = text.indexOf(sign);
       if (at >= 0) {
@@ -66,10 +73,17 @@ public final class QuantityReader {
 
   private Quantity tolerance(String middleText, String widthText) throws NotAQuantity {
     double middle = valid(middleText.strip());
-    double width = Math.abs(new Magnitude(widthText.strip(), measure).difference());
-    if (!(width > 0) || width > Range.LARGEST) {
-      throw new NotAQuantity(
-          PlainText.quoted(text) + ": what stands after \"±\" must be greater than 0");
+    Optional<String> share =
+        RangeTrouble.share(text, middleText.strip(), widthText.strip(), measure);
+    if (share.isPresent()) {
+      throw new NotAQuantity(share.get());
+    }
+    double width = new Magnitude(widthText.strip(), measure).difference();
+    if (!(width > 0)) {
+      throw new NotAQuantity(RangeTrouble.notAbove0(text));
+    }
+    if (width > Range.LARGEST) {
+      throw new NotAQuantity(PlainText.quoted(widthText.strip()) + " is too large to be real");
     }
     return new Quantity(middle, new Quantity.Normal(width));
   }
@@ -78,8 +92,8 @@ public final class QuantityReader {
     double least = valid(leastText.strip());
     double greatest = valid(greatestText.strip());
     if (!(least < greatest)) {
-      throw new NotAQuantity(
-          PlainText.quoted(text) + " is a range from high to low; write the smaller value first");
+      boolean isOneValue = least - greatest <= SAME * Math.abs(greatest);
+      throw new NotAQuantity(RangeTrouble.notRising(text, leastText.strip(), isOneValue));
     }
     return new Quantity(least + (greatest - least) / 2, new Quantity.Even(least, greatest));
   }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import rillwright.cli.wording.Choices;
 import rillwright.cli.wording.PlainText;
 
@@ -53,9 +54,7 @@ final class Trouble {
     }
     Optional<String> words = Measure.wordsOf(symbol);
     if (!measure.needsUnit() && !Character.isDigit(symbol.charAt(0))) {
-      return words.isPresent()
-          ? quoted + " has a unit where a plain number belongs; write \"" + number + "\""
-          : quoted + " is not a number; write \"" + number + "\" alone";
+      return quoted + notPlain(number, symbol, words.isPresent(), measure);
     }
     Optional<String> usual = UnitSpelling.usual(symbol, measure.symbols());
     if (words.isPresent() && usual.isPresent()) {
@@ -65,6 +64,22 @@ final class Trouble {
       return quoted + " is " + words.get() + " where " + measure.words() + " belongs" + in(measure);
     }
     return unknownUnit(quoted, symbol, measure);
+  }
+
+  /** The number is offered alone only where what stands behind it does not change its worth. */
+  private static String notPlain(String number, String symbol, boolean isUnit, Measure measure) {
+    String wrong = isUnit ? " has a unit where a plain number belongs" : " is not a number";
+    if (!measure.meaning().isEmpty()) {
+      return wrong + "; " + measure.meaning();
+    }
+    if (symbol.equals("%") || !symbol.chars().allMatch(Trouble::isOfAWord)) {
+      return wrong + "; write " + wanted(measure);
+    }
+    return wrong + "; write \"" + number + "\"" + (isUnit ? "" : " alone");
+  }
+
+  private static boolean isOfAWord(int character) {
+    return Character.isLetter(character) || character == ' ' || character == '.';
   }
 
   private static Optional<String> misreadNumber(String text, String symbol) {
@@ -111,7 +126,7 @@ final class Trouble {
   private static String wanted(Measure measure) {
     return measure.needsUnit()
         ? "a number with its unit" + in(measure)
-        : measure.words() + ", for example " + (measure == Measure.COUNT ? "2" : "1.5");
+        : measure.words() + ", for example " + measure.examples().get(0);
   }
 
   /** {@code (ft, in, m)}. */
@@ -119,16 +134,19 @@ final class Trouble {
     return " (" + listed(measure) + ")";
   }
 
-  /** {@code for example "38 ft" (ft, in, m)}. */
+  /** {@code for example "38 ft" (ft, in, m)}, {@code "3 in" or "3 mm" (in, mm, cm)}. */
   private static String example(String number, Measure measure) {
     List<String> symbols = measure.symbols();
     if (symbols.isEmpty() || !measure.needsUnit()) {
       return wanted(measure);
     }
-    String first = symbols.get(0);
-    String shown = first.equals("%") ? inPercent(number) : number;
+    String shown = symbols.get(0).equals("%") ? inPercent(number) : number;
+    String examples =
+        measure.examples().stream()
+            .map(symbol -> "\"" + shown + " " + symbol + "\"")
+            .collect(Collectors.joining(" or "));
     String units = symbols.size() == 1 ? "" : " (" + listed(measure) + ")";
-    return "for example \"" + shown + " " + first + "\"" + units;
+    return (measure.examples().size() == 1 ? "for example " : "") + examples + units;
   }
 
   /** A bare 0.6 in percent is most likely meant as 60 %. */

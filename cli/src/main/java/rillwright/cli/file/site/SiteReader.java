@@ -38,7 +38,8 @@ public final class SiteReader {
   /** The water: by temperature, or by density and viscosity, or at 20 °C. */
   public Water water() {
     Optional<Fields> fields =
-        root.findFields("water", List.of("temperature", "density", "viscosity"));
+        root.findFields(
+            "water", List.of("temperature", "density", "viscosity"), "{temperature: 62 F}");
     if (fields.isEmpty()) {
       return Water.at(Water.USUAL_TEMPERATURE_C);
     }
@@ -61,14 +62,14 @@ public final class SiteReader {
 
   /** Height of the site above sea level, m; 0 unless the file says otherwise. */
   public double elevationM() {
-    return root.findFields("site", List.of("elevation"))
+    return root.findFields("site", List.of("elevation"), "{elevation: 420 ft}")
         .map(site -> site.findOr("elevation", Measure.LENGTH, ELEVATION, 0))
         .orElse(0.0);
   }
 
   /** How long the pumps run and what that costs. */
   public Running running() {
-    return root.findFields("running", List.of("price", "hours", "days"))
+    return root.findFields("running", List.of("price", "hours", "days"), "{price: 0.17 USD/kWh}")
         .map(
             running ->
                 new Running(

@@ -7,6 +7,7 @@ import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
+import rillwright.curves.unit.Unit;
 import rillwright.solver.stream.OpenWaterEvaporation;
 import rillwright.solver.stream.WaterLoss;
 import rillwright.solver.water.Water;
@@ -14,7 +15,8 @@ import rillwright.solver.water.Water;
 /** Reads the section {@code evaporation}. */
 public final class EvaporationReader {
   private static final Range AIR = Range.between(-20, 60, "must be -4 F to 140 F (-20 C to 60 C)");
-  private static final Range SPLASH = Range.between(0, 10, "must be 0 % to 1000 %");
+  private static final Range RATE =
+      Range.between(0, Unit.MILLIMETRE_PER_DAY.toSi(50), "must be 0 to 50 mm/day (1.9 in/day)");
 
   private EvaporationReader() {}
 
@@ -22,7 +24,7 @@ public final class EvaporationReader {
   public static Optional<WaterLoss> read(Fields root, Water water) {
     Optional<Node> section = root.findNode("evaporation");
     if (section.isPresent() && section.get() instanceof Scalar) {
-      double rate = root.findOr("evaporation", Measure.SPEED, Range.NOT_NEGATIVE, 0);
+      double rate = root.findOr("evaporation", Measure.SPEED, RATE, 0);
       return Optional.of(new WaterLoss(rate, false, 0));
     }
     return root.findFields("evaporation", List.of("rate", "splash", "air", "humidity", "wind"))
@@ -36,10 +38,9 @@ public final class EvaporationReader {
           "give either a rate, for example \"rate: 6 mm/day\", or the weather: air, humidity and"
               + " wind");
     }
-    double splash = fields.findOr("splash", Measure.SHARE, SPLASH, 0);
+    double splash = fields.findOr("splash", Measure.SHARE, Range.SHARE, 0);
     if (!byWeather) {
-      return new WaterLoss(
-          fields.findOr("rate", Measure.SPEED, Range.NOT_NEGATIVE, 0), false, splash);
+      return new WaterLoss(fields.findOr("rate", Measure.SPEED, RATE, 0), false, splash);
     }
     double air = fields.require("air", Measure.TEMPERATURE, AIR, "80 F");
     double humidity = fields.require("humidity", Measure.SHARE, Range.SHARE, "50 %");

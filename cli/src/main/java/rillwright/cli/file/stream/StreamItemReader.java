@@ -33,6 +33,21 @@ final class StreamItemReader {
   private static final List<String> STEP = List.of("height", "width", "lip", "weir");
   private static final List<String> POOL = List.of("area", "depth", "crest width", "lip", "weir");
 
+  private static final Range BANK =
+      Range.between(0, 20, "must be 0 to 20: run over rise, 0 a wall, 1 is 45 degrees");
+
+  private static final Range MANNING_N =
+      Range.between(
+          0.005,
+          0.5,
+          "must be 0.005 to 0.5; usual are 0.012 for bare liner, 0.03 for a clean bed, 0.04 for"
+              + " gravel and cobbles, 0.05 with large boulders");
+
+  private static final Range STONE = Range.between(0.001, 1, "must be 1 mm to 1 m");
+
+  private static final Range VOIDS =
+      new Range(0, false, Math.nextDown(1.0), "must be above 0 % and below 100 %");
+
   private final Catalogue catalogue;
   private final Ledger ledger;
   private final CrestReader crests;
@@ -49,11 +64,24 @@ final class StreamItemReader {
       ledger.fault(item.place(), what + ": fields belong here, not " + item.words());
       return Optional.empty();
     }
-    if (map.find("step").isPresent()) {
-      return Fields.of(map, what, ledger, List.of("step")).findFields("step", STEP).map(this::step);
+    boolean isStep = map.find("step").isPresent();
+    boolean isPool = map.find("pool").isPresent();
+    boolean isReach = map.keys().stream().anyMatch(REACH::contains);
+    if (isStep ? isPool || isReach : isPool && isReach) {
+      ledger.fault(
+          map.place(),
+          what + ": a row says one thing: a step, a pool or a reach; give each a row of its own");
+      return Optional.empty();
     }
-    if (map.find("pool").isPresent()) {
-      return Fields.of(map, what, ledger, List.of("pool")).findFields("pool", POOL).map(this::pool);
+    if (isStep) {
+      return Fields.of(map, what, ledger, List.of("step"))
+          .findFields("step", STEP, "{height: 1.4 ft, width: 30 in}")
+          .map(this::step);
+    }
+    if (isPool) {
+      return Fields.of(map, what, ledger, List.of("pool"))
+          .findFields("pool", POOL, "{area: 18 ft2, depth: 14 in, crest width: 24 in}")
+          .map(this::pool);
     }
     return Optional.of(reach(Fields.of(map, what, ledger, REACH)));
   }
@@ -66,7 +94,7 @@ final class StreamItemReader {
 
   private StreamItem pool(Fields pool) {
     double area = pool.require("area", Measure.AREA, Range.POSITIVE, "18 ft2");
-    double depth = pool.require("depth", Measure.LENGTH, Range.POSITIVE, "14 in");
+    double depth = pool.require("depth", Measure.SMALL_LENGTH, Range.POSITIVE, "14 in");
     Crest crest = crests.read(pool, "crest width");
     return new Pool(area, depth, crest.weir(), crest.depthBand());
   }
@@ -74,8 +102,8 @@ final class StreamItemReader {
   private StreamItem reach(Fields reach) {
     double length = reach.require("length", Measure.LENGTH, Range.POSITIVE, "44 ft");
     double drop = reach.require("drop", Measure.LENGTH, Range.NOT_NEGATIVE, "2.3 ft");
-    double width = reach.require("width", Measure.LENGTH, Range.NOT_NEGATIVE, "24 in");
-    double bank = reach.findOr("bank", Measure.NUMBER, Range.NOT_NEGATIVE, 0);
+    double width = reach.require("width", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE, "24 in");
+    double bank = reach.findOr("bank", Measure.BANK, BANK, 0);
     boolean nothing = width + bank == 0;
     if (nothing && reach.areSound()) {
       reach.fault("width", "a bed without width is a vee and needs banks, for example \"bank: 3\"");
@@ -92,17 +120,17 @@ final class StreamItemReader {
         bedding.law(),
         bedding.band(),
         gravel(reach),
-        reach.find("liner edge", Measure.LENGTH, Range.NOT_NEGATIVE));
+        reach.find("liner edge", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE));
   }
 
   private static Gravel gravel(Fields reach) {
     return reach
-        .findFields("gravel", List.of("depth", "voids", "drains"))
+        .findFields("gravel", List.of("depth", "voids", "drains"), "{depth: 3 in}")
         .map(
             gravel ->
                 new Gravel(
-                    gravel.require("depth", Measure.LENGTH, Range.NOT_NEGATIVE, "3 in"),
-                    gravel.findOr("voids", Measure.SHARE, Range.SHARE, Gravel.USUAL_VOIDS),
+                    gravel.require("depth", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE, "3 in"),
+                    gravel.findOr("voids", Measure.SHARE, VOIDS, Gravel.USUAL_VOIDS),
                     gravel.findOr("drains", Measure.SHARE, Range.SHARE, Gravel.USUALLY_DRAINS)))
         .orElse(Gravel.NONE);
   }
@@ -150,18 +178,18 @@ final class StreamItemReader {
           "bed",
           PlainText.quoted(name)
               + " is not in the catalogue"
-              + Choices.hint(name, catalogue.beds()));
+              + Choices.hint(name, catalogue.beds(), "beds"));
     }
     return bed.map(Bedding::of);
   }
 
   private static Bedding given(Fields given) {
-    if (given.has("stone") == given.has("n")) {
+    if (given.has("stone") == given.has("n") && given.areSound()) {
       given.fault("give either the size of its stones or its n");
     }
     if (given.has("stone")) {
-      return Bedding.stones(given.findOr("stone", Measure.LENGTH, Range.POSITIVE, 1));
+      return Bedding.stones(given.findOr("stone", Measure.SMALL_LENGTH, STONE, 1));
     }
-    return Bedding.roughness(given.findOr("n", Measure.NUMBER, Range.POSITIVE, 1));
+    return Bedding.roughness(given.findOr("n", Measure.MANNING_N, MANNING_N, 1));
   }
 }

@@ -23,6 +23,9 @@ public final class FileBytes {
    */
   public static byte[] read(Path file) {
     String name = file.toString();
+    if (name.isEmpty()) {
+      throw wrong(name, "the name of a file is empty; name one, for example pond.yaml");
+    }
     if (Files.isDirectory(file)) {
       throw wrong(name, "this is a folder; name a file in it");
     }

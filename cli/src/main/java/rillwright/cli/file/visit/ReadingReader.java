@@ -56,12 +56,19 @@ final class ReadingReader {
           reading(fields, places.flow(fields, when), read, Measure.FLOW, Range.NOT_NEGATIVE);
       case "bucket" -> places.flow(fields, when).map(flow -> bucket(fields, flow));
       case "crest head" ->
-          reading(fields, places.crestHead(fields, when), read, Measure.LENGTH, Range.NOT_NEGATIVE);
+          reading(
+              fields,
+              places.crestHead(fields, when),
+              read,
+              Measure.SMALL_LENGTH,
+              Range.NOT_NEGATIVE);
       case "brink" ->
-          reading(fields, places.brink(fields, when), read, Measure.LENGTH, Range.NOT_NEGATIVE);
+          reading(
+              fields, places.brink(fields, when), read, Measure.SMALL_LENGTH, Range.NOT_NEGATIVE);
       case "pressure" ->
           reading(fields, places.pressure(fields, when), read, Measure.PRESSURE, Range.ANY);
-      case "level" -> reading(fields, places.level(fields, when), read, Measure.LENGTH, Range.ANY);
+      case "level" ->
+          reading(fields, places.level(fields, when), read, Measure.SMALL_LENGTH, Range.ANY);
       default ->
           reading(fields, places.power(fields, when), read, Measure.POWER, Range.NOT_NEGATIVE);
     };

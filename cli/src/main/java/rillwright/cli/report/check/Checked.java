@@ -22,6 +22,7 @@ public record Checked(Project project, ShownUnits units, List<String> notes) {
     List<String> notes = new ArrayList<>(project.notes());
     notes.addAll(SheetNotes.in(project, units));
     notes.addAll(DefaultsTaken.in(project));
+    notes.addAll(StreamNotes.in(project, units));
     notes.addAll(SectionNotes.in(project.tree()));
     return new Checked(project, units, notes);
   }

@@ -29,7 +29,7 @@ final class SectionNotes {
     uses.put("evaporation", "\"rillwright stream\"");
     uses.put("readings", "\"rillwright weak\"");
     uses.put("signs", "\"rillwright weak\"");
-    uses.put("conditions", "\"rillwright solve --conditions\"");
+    uses.put("conditions", "\"--conditions\" of \"rillwright solve\", \"pumps\" and \"pipes\"");
     return uses;
   }
 }

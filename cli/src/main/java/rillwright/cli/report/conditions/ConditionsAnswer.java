@@ -8,6 +8,7 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.Outlet;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
+import rillwright.solver.steady.PointState;
 
 /**
  * A project in several conditions.
@@ -48,6 +49,26 @@ public record ConditionsAnswer(
     return outcomes.stream()
         .min(Comparator.comparingDouble(outcome -> outcome.shareOfWish(fall)))
         .orElseThrow();
+  }
+
+  /** The one of some outcomes in which the falls get least; the first of several. */
+  Outcome worstOf(List<Outcome> some) {
+    return some.stream()
+        .min(
+            Comparator.comparingDouble(this::leastShareOfWish)
+                .thenComparingDouble(this::flowM3PerS))
+        .orElseThrow();
+  }
+
+  private double leastShareOfWish(Outcome outcome) {
+    return wished().stream().mapToDouble(fall -> outcome.shareOfWish(fall.name())).min().orElse(0);
+  }
+
+  private double flowM3PerS(Outcome outcome) {
+    return falls().stream()
+        .flatMap(fall -> outcome.point(fall.name()).stream())
+        .mapToDouble(PointState::outflowM3PerS)
+        .sum();
   }
 
   /** Whether a fall gets less than its wish in any of the conditions. */

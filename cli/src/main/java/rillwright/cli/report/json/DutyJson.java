@@ -19,15 +19,8 @@ public final class DutyJson {
           write(json, answer);
           json.objectOrNull(
               "running",
-              answer.duty().throttled(),
-              throttled ->
-                  running(
-                      json,
-                      DutyRunning.of(
-                          throttled.flowM3PerS(),
-                          throttled.headM(),
-                          answer.network().water(),
-                          running)));
+              DutyRunning.of(answer, running),
+              (DutyRunning takes) -> running(json, takes));
           ChangedField.write(json, changes);
         });
   }
@@ -43,6 +36,12 @@ public final class DutyJson {
     json.number("leastCostPerYear", takes.costPerYear(good));
     json.number("greatestCostPerYear", takes.costPerYear(poor));
     json.wordsOrNull("currency", takes.running().price().map(Price::currency));
+    json.object(
+        "turnoversPerDay",
+        () ->
+            takes
+                .turnover()
+                .ifPresent(turnover -> json.number(turnover.basin().value(), turnover.perDay())));
   }
 
   /** The members of a duty. */

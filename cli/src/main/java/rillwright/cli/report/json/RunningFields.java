@@ -2,7 +2,7 @@ package rillwright.cli.report.json;
 
 import rillwright.cli.file.field.Price;
 import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.RunningFigures.Turnover;
+import rillwright.cli.report.Turnover;
 
 /** What running takes, for programs. */
 final class RunningFields {

@@ -112,6 +112,11 @@ class ChangesTest {
             + " lines.intake.skimmer.clogged",
         "=3 ft | a name is missing in the address; write for example"
             + " lines.intake.skimmer.clogged",
+        "signs=[sudden] | a list is set in the file; a change sets one value: 40 %, ball, 3 in",
+        "evaporation={rate: 5 mm/day} | a change sets one value, not several fields; write for"
+            + " example \"evaporation.rate=5 mm/day\"",
+        "water={temperature: 5 C, density: 1 kg/m3} | a change sets one value, not several fields;"
+            + " write for example \"water.temperature=5 C\"",
         "lines.\"a=3 | the quote in this change is not closed"
       })
   void whatCannotBeChangedIsTold(String change, String message) {
@@ -137,5 +142,6 @@ class ChangesTest {
     InvalidInput told =
         assertThrows(InvalidInput.class, () -> Changes.applyAll(tree(PROJECT), changes));
     assertEquals(3, told.faults().get(0).line());
+    assertEquals(5, told.faults().get(0).column());
   }
 }

@@ -17,6 +17,10 @@ class QuantityReaderTest {
   private static final Map<String, Measure> MEASURES =
       Map.ofEntries(
           Map.entry("length", Measure.LENGTH),
+          Map.entry("small", Measure.SMALL_LENGTH),
+          Map.entry("fine", Measure.FINE_LENGTH),
+          Map.entry("bank", Measure.BANK),
+          Map.entry("n", Measure.MANNING_N),
           Map.entry("flow", Measure.FLOW),
           Map.entry("flow per width", Measure.FLOW_PER_WIDTH),
           Map.entry("wish", Measure.either(Measure.FLOW, Measure.FLOW_PER_WIDTH)),
@@ -159,11 +163,22 @@ class QuantityReaderTest {
         "length | about 3 in | \"about 3 in\" is not a quantity; write a number with its unit (ft, in, m, cm, mm)",
         "length | '' | a value is missing here; write a number with its unit (ft, in, m, cm, mm)",
         "number | 0.5 m | \"0.5 m\" has a unit where a plain number belongs; write \"0.5\"",
-        "number | 60 % | \"60 %\" has a unit where a plain number belongs; write \"60\"",
+        "number | 5 pieces | \"5 pieces\" is not a number; write \"5\" alone",
+        "number | 60 % | \"60 %\" has a unit where a plain number belongs; write a plain number, for example 1.5",
+        "number | 1:1.5 | \"1:1.5\" is not a number; write a plain number, for example 1.5",
+        "angle | right | \"right\" is not a number; write an angle in degrees, for example 90",
+        "bank | 45 deg | \"45 deg\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
+        "bank | 45° | \"45°\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
+        "bank | 1:1.5 | \"1:1.5\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
+        "bank | 50 % | \"50 %\" has a unit where a plain number belongs; a bank is run over rise: 0 is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
+        "n | 4 % | \"4 %\" has a unit where a plain number belongs; Manning's n is a number such as 0.04",
+        "n | rough | \"rough\" is not a number; write a plain number, for example 0.04",
+        "small | 60 | \"60\" has no unit; write \"60 in\" or \"60 mm\" (in, mm, cm, ft, m)",
+        "fine | 0.02 | \"0.02\" has no unit; write for example \"0.02 mm\" (mm, in, cm, ft, m)",
         "number | two | \"two\" is written \"2\" here",
         "number | 1,5 | \"1,5\" has a decimal comma; write it with a point: \"1.5\"",
         "number | 1_000 | \"1_000\" has a mark between thousands; write \"1000\"",
-        "number | 0x10 | \"0x10\" is not a number; write \"0\" alone",
+        "number | 0x10 | \"0x10\" is not a number; write a plain number, for example 1.5",
         "days | 210 days | \"210 days\" is written \"210 days/year\" here",
         "temperature | 62 K | \"62 K\": \"K\" is not a unit that is known; it may be F, C"
       })
@@ -194,6 +209,13 @@ class QuantityReaderTest {
         "length | 10 yd | 30 ft",
         "length | 2.5 yards | 7.5 ft",
         "length | 3-4 in | 3 in .. 4 in",
+        "length | 38 ft - 44 ft | 38 ft .. 44 ft",
+        "length | 38 ft – 44 ft | 38 ft .. 44 ft",
+        "length | 38 ft to 44 ft | 38 ft .. 44 ft",
+        "length | 6 in to 1 ft 2 in | 6 in .. 1 ft 2 in",
+        "length | -6 in to -5 in | -6 in .. -5 in",
+        "number | 0.03 to 0.06 | 0.03 .. 0.06",
+        "share | 0 % - 40 % | 0 % .. 40 %",
         "share | half | 50 %",
         "share | 45 degrees | 50 %",
         "share | 45° | 50 %",
@@ -272,9 +294,21 @@ class QuantityReaderTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "60 ft ± 5", "60 ± 5 ft", "60 ft ± 0 ft", "60 ft ±", "± 5 ft", "60 ft ± 5 gph",
-        "1 .. 2 ft", "2 ft .. 1 ft", "1 ft .. 1 ft", "1 ft ..", ".. 1 ft", "1 ft ... 2 ft",
-        "-1 ft .. 2 ft", "60 ft ± 1e30 ft"
+        "60 ft ± -5 ft",
+        "60 ft ± 5",
+        "60 ± 5 ft",
+        "60 ft ± 0 ft",
+        "60 ft ±",
+        "± 5 ft",
+        "60 ft ± 5 gph",
+        "1 .. 2 ft",
+        "2 ft .. 1 ft",
+        "1 ft .. 1 ft",
+        "1 ft ..",
+        ".. 1 ft",
+        "1 ft ... 2 ft",
+        "-1 ft .. 2 ft",
+        "60 ft ± 1e30 ft"
       })
   void refusesHalfARangeOrTolerance(String text) {
     assertThrows(

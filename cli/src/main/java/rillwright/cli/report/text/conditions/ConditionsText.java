@@ -2,12 +2,11 @@ package rillwright.cli.report.text.conditions;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.conditions.ConditionsAnswer;
 import rillwright.cli.report.conditions.Outcome;
+import rillwright.cli.report.conditions.SharedFinding;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Ink.Tone;
@@ -16,7 +15,6 @@ import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Cell;
 import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.solver.finding.Finding;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.PointState;
 
@@ -112,21 +110,12 @@ public final class ConditionsText {
             running.wireToWater().isPresent()
                 ? units.share(running.wireToWater().getAsDouble())
                 : NONE,
-            chambers(solved));
+            ChamberWords.of(solved));
       } else {
         table.row(outcome.condition(), NONE, NONE, NONE, NONE);
       }
     }
     return table;
-  }
-
-  private String chambers(Solved solved) {
-    String starved =
-        solved.state().points().stream()
-            .filter(PointState::isStarved)
-            .map(state -> state.point().name().value())
-            .collect(Collectors.joining(", "));
-    return starved.isEmpty() ? "above the intake" : "starved: " + starved;
   }
 
   private void verdict() {
@@ -158,31 +147,34 @@ public final class ConditionsText {
 
   /** Why there is no balance, and what is found in a condition that is not found as written. */
   private void warnings() {
-    List<String> told = new ArrayList<>();
-    Optional<Solved> written =
-        answer.outcomes().stream()
-            .filter(outcome -> outcome.named().changes().isEmpty())
-            .findFirst()
-            .flatMap(Outcome::solved);
-    if (written.isPresent() && !written.get().findings().isEmpty()) {
-      written.get().findings().forEach(finding -> told.add(finding.code() + finding.at()));
+    List<SharedFinding> findings = SharedFinding.listOf(answer);
+    if (findings.stream().anyMatch(SharedFinding::holdsAsWritten)) {
       page.paragraph(
           "What \"rillwright solve\" tells of the file as written is not told again here.");
     }
     for (Outcome outcome : answer.outcomes()) {
-      outcome.noBalance().ifPresent(why -> warn(outcome, why));
-      List<Finding> findings = outcome.solved().map(Solved::findings).orElse(List.of());
-      for (Finding finding : findings) {
-        if (!TOLD_ALREADY.contains(finding.code())
-            && !told.contains(finding.code() + finding.at())) {
-          told.add(finding.code() + finding.at());
-          warn(outcome, finding.message(units));
-        }
+      outcome
+          .noBalance()
+          .ifPresent(why -> page.marked("! ", "In \"" + outcome.condition() + "\": " + why));
+    }
+    for (SharedFinding found : findings) {
+      if (!TOLD_ALREADY.contains(found.finding().code()) && !found.holdsAsWritten()) {
+        page.marked("! ", "In " + found.conditions() + figuresOf(found) + message(found));
       }
     }
   }
 
-  private void warn(Outcome outcome, String message) {
-    page.marked("! ", "In \"" + outcome.condition() + "\": " + message);
+  private String message(SharedFinding found) {
+    return found.finding().message(units);
+  }
+
+  /** Of which of several conditions the figures are, where they are not those of all. */
+  private String figuresOf(SharedFinding found) {
+    boolean alike =
+        found.outcomes().stream()
+            .flatMap(outcome -> outcome.solved().orElseThrow().findings().stream())
+            .filter(found::isThatOf)
+            .allMatch(finding -> finding.message(units).equals(message(found)));
+    return alike ? ": " : " (figures of \"" + found.worst().condition() + "\"): ";
   }
 }

@@ -52,7 +52,9 @@ public final class DutyText {
     }
     if (duty.throttled().isPresent() && duty.asTheyStand().isPresent()) {
       governing();
-      power(duty.throttled().get());
+      DutyRunning takes = DutyRunning.of(answer, running).orElseThrow();
+      power(takes);
+      turnover(takes);
       choice();
     }
   }
@@ -138,10 +140,13 @@ public final class DutyText {
                 + " pipe helps there first.");
   }
 
-  private void power(Duty.Throttled throttled) {
-    DutyRunning takes =
-        DutyRunning.of(
-            throttled.flowM3PerS(), throttled.headM(), answer.network().water(), running);
+  private void turnover(DutyRunning takes) {
+    takes
+        .turnover()
+        .ifPresent(turnover -> page.paragraph("At that flow: " + turnover.sentence(units)));
+  }
+
+  private void power(DutyRunning takes) {
     if (takes.waterPowerW() <= 0) {
       return;
     }

@@ -2,8 +2,8 @@ package rillwright.cli.report.text.solve;
 
 import rillwright.cli.file.field.Price;
 import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.RunningFigures.Turnover;
 import rillwright.cli.report.Solved;
+import rillwright.cli.report.Turnover;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.units.ShownUnits;
 
@@ -27,7 +27,7 @@ final class RunningCost {
     page.heading("RUNNING");
     cost.energy();
     for (Turnover turnover : cost.figures.turnovers()) {
-      cost.turnover(turnover);
+      page.paragraph(turnover.sentence(cost.units));
     }
   }
 
@@ -50,9 +50,7 @@ final class RunningCost {
             + " hours a day on "
             + units.number(figures.running().daysAYear())
             + " days a year"
-            + (figures.running().leavesTimesOpen()
-                ? " (taken where the file says nothing under \"running\")"
-                : "")
+            + taken()
             + ": about "
             + units.amount(figures.energyKwhPerYear().getAsDouble())
             + " kWh a year"
@@ -64,6 +62,18 @@ final class RunningCost {
               + units.share(figures.wireToWater().getAsDouble())
               + " becomes flow and head (wire to water).");
     }
+  }
+
+  /** Which of hours and days the file does not say. */
+  private String taken() {
+    if (!figures.running().hoursPerDay().isEmpty() && !figures.running().daysPerYear().isEmpty()) {
+      return "";
+    }
+    boolean both =
+        figures.running().hoursPerDay().isEmpty() && figures.running().daysPerYear().isEmpty();
+    return " ("
+        + (both ? "" : figures.running().daysPerYear().isEmpty() ? "the days " : "the hours ")
+        + "taken where the file says nothing under \"running\")";
   }
 
   private String money() {
@@ -81,18 +91,5 @@ final class RunningCost {
         + price.currency()
         + "/"
         + price.per();
-  }
-
-  private void turnover(Turnover turnover) {
-    page.paragraph(
-        "The "
-            + units.volume(turnover.volumeM3())
-            + " of \""
-            + turnover.basin().value()
-            + "\" turn over "
-            + units.amount(turnover.perDay())
-            + " times a day, once in "
-            + units.duration(turnover.onceInS())
-            + " of running.");
   }
 }

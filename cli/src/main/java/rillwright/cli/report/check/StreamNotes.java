@@ -1,0 +1,147 @@
+package rillwright.cli.report.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.ListNode;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.law.channel.BedLaw;
+import rillwright.solver.law.channel.Manning;
+import rillwright.solver.law.channel.StoneBed;
+import rillwright.solver.stream.Gravel;
+import rillwright.solver.stream.Pool;
+import rillwright.solver.stream.Reach;
+import rillwright.solver.stream.Stream;
+import rillwright.solver.stream.StreamItem;
+import rillwright.solver.stream.WaterLoss;
+
+/** By what the beds of streams are reckoned, and what was taken where a stream is silent. */
+final class StreamNotes {
+  private static final double SECONDS_PER_DAY = 86400;
+
+  private final Project project;
+  private final ShownUnits units;
+  private final List<String> notes = new ArrayList<>();
+
+  private StreamNotes(Project project, ShownUnits units) {
+    this.project = project;
+    this.units = units;
+  }
+
+  /** Sentences; none without streams and evaporation. */
+  static List<String> in(Project project, ShownUnits units) {
+    StreamNotes found = new StreamNotes(project, units);
+    project.streams().streams().forEach(found::stream);
+    project.streams().loss().ifPresent(found::loss);
+    return found.notes;
+  }
+
+  /** One sentence for all items of which the same is so. */
+  private void stream(Stream stream) {
+    Map<String, List<Integer>> sentences = new LinkedHashMap<>();
+    List<StreamItem> items = stream.items();
+    for (int i = 0; i < items.size(); i++) {
+      for (String sentence : sentences(items.get(i), written(stream.name(), i))) {
+        sentences.computeIfAbsent(sentence, any -> new ArrayList<>()).add(i + 1);
+      }
+    }
+    sentences.forEach(
+        (sentence, numbers) ->
+            notes.add(
+                "stream " + PlainText.quoted(stream.name()) + ": " + places(numbers) + sentence));
+  }
+
+  private static String places(List<Integer> numbers) {
+    List<String> words = numbers.stream().map(number -> Integer.toString(number)).toList();
+    return (words.size() == 1 ? "reach " : "reaches ") + String.join(", ", words) + ": ";
+  }
+
+  private List<String> sentences(StreamItem item, MapNode written) {
+    List<String> sentences = new ArrayList<>();
+    if (item instanceof Reach reach) {
+      sentences.add(bed(reach.bed(), written));
+      if (written.find("bank").isEmpty()) {
+        sentences.add("the banks are taken as walls; give \"bank\", run over rise");
+      }
+      map(written.find("gravel")).ifPresent(gravel -> gravel(gravel, sentences));
+    }
+    if (item instanceof Pool) {
+      Optional<MapNode> pool = map(written.find("pool"));
+      if (pool.isPresent()
+          && pool.get().find("lip").isEmpty()
+          && pool.get().find("weir").isEmpty()) {
+        sentences.add("the pool's crest is taken as stone; say \"lip: metal\" if it is not");
+      }
+    }
+    return sentences;
+  }
+
+  private String bed(BedLaw law, MapNode written) {
+    String name =
+        written
+            .find("bed")
+            .filter(bed -> bed.value() instanceof Scalar)
+            .map(bed -> " " + PlainText.quoted(((Scalar) bed.value()).text()))
+            .orElse("");
+    return "the bed" + name + " is reckoned by " + lawWords(law);
+  }
+
+  private String lawWords(BedLaw law) {
+    if (law instanceof StoneBed stones) {
+      return "the size of its stones (Ferguson), D84 " + units.fineDepth(stones.d84M());
+    }
+    return "Manning's n of " + units.number(((Manning) law).n());
+  }
+
+  private void gravel(MapNode gravel, List<String> sentences) {
+    if (gravel.find("voids").isEmpty()) {
+      sentences.add(
+          "of the gravel "
+              + units.share(Gravel.USUAL_VOIDS)
+              + " is taken as voids (common practice, no source); give \"voids\"");
+    }
+    if (gravel.find("drains").isEmpty()) {
+      sentences.add(
+          "of the water in the gravel "
+              + units.share(Gravel.USUALLY_DRAINS)
+              + " is taken to drain when the pump stops (common practice, no source); give"
+              + " \"drains\"");
+    }
+  }
+
+  private void loss(WaterLoss loss) {
+    Optional<MapNode> written = map(project.tree().find("evaporation"));
+    boolean byWeather = written.flatMap(fields -> fields.find("air")).isPresent();
+    boolean splash = written.flatMap(fields -> fields.find("splash")).isPresent();
+    notes.add(
+        "what evaporates is taken off the pond and the wet surface of the streams alike"
+            + (byWeather
+                ? ": "
+                    + units.fineDepth(loss.evaporationMPerS() * SECONDS_PER_DAY)
+                    + " a day by the weather, with the water as warm as \"water\" says"
+                : "")
+            + (splash ? "" : "; nothing is taken for splash, give \"splash\""));
+  }
+
+  /** What the file says about an item of a stream. */
+  private MapNode written(String stream, int index) {
+    Optional<Node> reaches =
+        map(project.tree().find("streams"))
+            .flatMap(streams -> map(streams.find(stream)))
+            .flatMap(fields -> fields.find("reaches"))
+            .map(Entry::value);
+    return (MapNode) ((ListNode) reaches.orElseThrow()).items().get(index);
+  }
+
+  private static Optional<MapNode> map(Optional<Entry> entry) {
+    return entry.map(Entry::value).filter(MapNode.class::isInstance).map(MapNode.class::cast);
+  }
+}
