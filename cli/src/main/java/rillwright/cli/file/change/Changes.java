@@ -36,16 +36,18 @@ public final class Changes {
       throw new InvalidInput(
           place, "a list is set in the file; a change sets one value: 40 %, ball, 3 in");
     }
-    Matcher fields = FIELDS.matcher(value);
-    if (fields.matches()) {
+    if (value.startsWith("{") && value.endsWith("}")) {
+      Matcher fields = FIELDS.matcher(value);
+      String example =
+          fields.matches()
+              ? fields.group(1).strip() + "=" + fields.group(2).strip()
+              : "FIELD=VALUE";
       throw new InvalidInput(
           place,
           "a change sets one value, not several fields; write for example \""
               + assignment.address().text()
               + "."
-              + fields.group(1).strip()
-              + "="
-              + fields.group(2).strip()
+              + example
               + "\"");
     }
   }

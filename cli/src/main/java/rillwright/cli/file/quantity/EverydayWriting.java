@@ -18,7 +18,7 @@ final class EverydayWriting {
       Pattern.compile(
           "^([-+\u2212]?)\\s*"
               + NUMBER
-              + "\\s*(?:'|\u2032|\u2019|ft\\.?|feet|foot)\\s*-?\\s*"
+              + "\\s*(?:'|\u2032|\u2019|ft\\.?|feet|foot)\\s*(-?)\\s*"
               + NUMBER
               + "\\s*(?:''|\"|\u2033|\u201d|in\\.?|inch|inches)?$");
   private static final Pattern RANGE =
@@ -45,6 +45,7 @@ final class EverydayWriting {
   /** How many of a known unit an unknown one is. */
   private record Worth(double number, String unit) {}
 
+  private static final double INCHES_A_FOOT = 12;
   private static final double DAYS_IN_A_MONTH = 365 / 12.0;
 
   private static final Map<String, Worth> WORTHS =
@@ -94,9 +95,9 @@ final class EverydayWriting {
     }
     String ascii = withoutFractionSigns(text);
     Matcher feet = FEET_AND_INCHES.matcher(ascii);
-    if (measure.addsUp() && feet.matches()) {
+    if (measure.addsUp() && feet.matches() && !isFromTo(feet.group(3), feet.group(4))) {
       String sign = feet.group(1).equals("+") ? "" : feet.group(1);
-      return Optional.of(sign + feet.group(2) + " ft " + feet.group(3) + " in");
+      return Optional.of(sign + feet.group(2) + " ft " + feet.group(4) + " in");
     }
     if (!ascii.equals(text)) {
       return Optional.of(ascii);
@@ -111,6 +112,11 @@ final class EverydayWriting {
       return Optional.of(fromTo.group(1) + " .. " + fromTo.group(2));
     }
     return Optional.empty();
+  }
+
+  /** Whether a dash between feet and inches parts two lengths: 1 ft - 18 in. */
+  private static boolean isFromTo(String dash, String inches) {
+    return !dash.isEmpty() && new NumberScanner(inches).number().orElse(0) >= INCHES_A_FOOT;
   }
 
   /** {@code 5-1/2 ft} for 5½ ft. */

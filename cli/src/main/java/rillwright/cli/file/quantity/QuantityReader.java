@@ -78,7 +78,7 @@ public final class QuantityReader {
     if (share.isPresent()) {
       throw new NotAQuantity(share.get());
     }
-    double width = new Magnitude(widthText.strip(), measure).difference();
+    double width = new Magnitude(widthText.strip(), measure, Range.ANY).difference();
     if (!(width > 0)) {
       throw new NotAQuantity(RangeTrouble.notAbove0(text));
     }
@@ -100,7 +100,7 @@ public final class QuantityReader {
 
   /** A value that is believable and in range. */
   private double valid(String single) throws NotAQuantity {
-    double value = new Magnitude(single, measure).value();
+    double value = new Magnitude(single, measure, range).value();
     if (!(Math.abs(value) <= Range.LARGEST)) {
       throw new NotAQuantity(PlainText.quoted(single) + " is too large to be real");
     }
@@ -114,7 +114,7 @@ public final class QuantityReader {
   }
 
   /** One number with its unit, or several that add up. */
-  private record Magnitude(String single, Measure measure) {
+  private record Magnitude(String single, Measure measure, Range range) {
 
     /** Its value in base units. */
     double value() throws NotAQuantity {
@@ -140,7 +140,8 @@ public final class QuantityReader {
       String symbol = scanner.rest();
       Optional<Scale> scale = measure.find(symbol);
       if (scale.isEmpty()) {
-        throw new NotAQuantity(Trouble.wrongUnit(single, scanner.position(), symbol, measure));
+        throw new NotAQuantity(
+            Trouble.wrongUnit(single, scanner.position(), symbol, measure, range));
       }
       double signed = sign * number.getAsDouble();
       return (asDifference ? signed * scale.get().factor() : scale.get().toBase(signed)) + 0.0;

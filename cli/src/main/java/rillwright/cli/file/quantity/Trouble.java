@@ -40,12 +40,13 @@ final class Trouble {
    * @param text all of it
    * @param numberEnd where the number ends
    * @param symbol what stands behind
+   * @param range what it may be: nothing else is offered
    */
-  static String wrongUnit(String text, int numberEnd, String symbol, Measure measure) {
+  static String wrongUnit(String text, int numberEnd, String symbol, Measure measure, Range range) {
     String quoted = PlainText.quoted(text);
     String number = text.substring(0, numberEnd).strip();
     if (symbol.isEmpty()) {
-      return quoted + " has no unit; write " + example(number, measure);
+      return quoted + " has no unit; write " + example(number, measure, range);
     }
     Optional<String> misread =
         EverydayWriting.answer(text, measure).or(() -> misreadNumber(text, symbol));
@@ -135,18 +136,28 @@ final class Trouble {
   }
 
   /** {@code for example "38 ft" (ft, in, m)}, {@code "3 in" or "3 mm" (in, mm, cm)}. */
-  private static String example(String number, Measure measure) {
+  private static String example(String number, Measure measure, Range range) {
     List<String> symbols = measure.symbols();
     if (symbols.isEmpty() || !measure.needsUnit()) {
       return wanted(measure);
     }
     String shown = symbols.get(0).equals("%") ? inPercent(number) : number;
-    String examples =
-        measure.examples().stream()
+    List<String> offered =
+        measure.examples().stream().filter(it -> isIn(range, number, it, measure)).toList();
+    List<String> examples = offered.isEmpty() ? measure.examples() : offered;
+    String told =
+        examples.stream()
             .map(symbol -> "\"" + shown + " " + symbol + "\"")
             .collect(Collectors.joining(" or "));
     String units = symbols.size() == 1 ? "" : " (" + listed(measure) + ")";
-    return (measure.examples().size() == 1 ? "for example " : "") + examples + units;
+    return (examples.size() == 1 ? "for example " : "") + told + units;
+  }
+
+  private static boolean isIn(Range range, String number, String symbol, Measure measure) {
+    NumberScanner scanner = new NumberScanner(number);
+    double sign = scanner.sign();
+    double value = sign * scanner.number().orElse(0);
+    return measure.find(symbol).filter(unit -> range.holds(unit.toBase(value))).isPresent();
   }
 
   /** A bare 0.6 in percent is most likely meant as 60 %. */

@@ -115,6 +115,8 @@ class ChangesTest {
         "signs=[sudden] | a list is set in the file; a change sets one value: 40 %, ball, 3 in",
         "evaporation={rate: 5 mm/day} | a change sets one value, not several fields; write for"
             + " example \"evaporation.rate=5 mm/day\"",
+        "evaporation={} | a change sets one value, not several fields; write for example"
+            + " \"evaporation.FIELD=VALUE\"",
         "water={temperature: 5 C, density: 1 kg/m3} | a change sets one value, not several fields;"
             + " write for example \"water.temperature=5 C\"",
         "lines.\"a=3 | the quote in this change is not closed"
