@@ -18,11 +18,14 @@ import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.UncertainQuantities;
 import rillwright.cli.file.UncertainQuantities.Named;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.report.conditions.Cases;
+import rillwright.cli.report.json.OddsConditionsJson;
 import rillwright.cli.report.json.OddsJson;
 import rillwright.cli.report.odds.OddsAnswer;
 import rillwright.cli.report.odds.OddsAnswer.Unknown;
 import rillwright.cli.report.picture.OddsPicture;
 import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.odds.OddsConditionsText;
 import rillwright.cli.report.text.odds.OddsText;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Outlet;
@@ -86,6 +89,8 @@ public final class OddsCommand implements Callable<Integer> {
 
   @Mixin private ChartArguments chart;
 
+  @Mixin private ConditionArguments conditions;
+
   @Mixin private ReportArguments report;
 
   @Override
@@ -97,12 +102,28 @@ public final class OddsCommand implements Callable<Integer> {
     ChosenPumps.require(read);
     UncertainQuantities quantities = new UncertainQuantities(read);
     requireUnknown(read, quantities);
-    OddsAnswer answer = answer(read, quantities);
-    if (picture.isPresent()) {
-      OddsPicture.of(answer).ifPresent(picture.get()::write);
+    if (conditions.areAsked()) {
+      inConditions(read, picture);
+    } else {
+      asWritten(answer(read, quantities), picture);
     }
-    report.print(() -> OddsJson.of(answer), ink -> OddsText.of(answer, ink));
     return ExitStatus.DONE;
+  }
+
+  private void asWritten(OddsAnswer answer, Optional<PictureFile> picture) {
+    picture.ifPresent(file -> OddsPicture.of(answer).ifPresent(file::write));
+    report.print(() -> OddsJson.of(answer), ink -> OddsText.of(answer, ink));
+  }
+
+  private void inConditions(Project read, Optional<PictureFile> picture) {
+    Cases<OddsAnswer> answer =
+        CasesRun.of(
+            read,
+            project,
+            conditions,
+            condition -> answer(condition, new UncertainQuantities(condition)));
+    picture.ifPresent(file -> OddsPicture.of(answer).ifPresent(file::write));
+    report.print(() -> OddsConditionsJson.of(answer), ink -> OddsConditionsText.of(answer, ink));
   }
 
   private void requireBetween(String option, int value, int least, int most) {

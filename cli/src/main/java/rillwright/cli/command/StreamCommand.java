@@ -1,5 +1,7 @@
 package rillwright.cli.command;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -7,9 +9,15 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+import rillwright.cli.report.conditions.Case;
+import rillwright.cli.report.conditions.Cases;
+import rillwright.cli.report.json.StreamConditionsJson;
 import rillwright.cli.report.json.StreamJson;
+import rillwright.cli.report.picture.ConditionLevelsPicture;
 import rillwright.cli.report.picture.LevelsPicture;
 import rillwright.cli.report.stream.StreamAnswer;
+import rillwright.cli.report.text.stream.StreamConditionsText;
 import rillwright.cli.report.text.stream.StreamText;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.network.Basin;
@@ -17,6 +25,7 @@ import rillwright.solver.network.Point;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamBudgetFinder;
 import rillwright.solver.stream.time.StartAndStop;
+import rillwright.solver.stream.time.TimeCourse;
 
 /** Depth and speed in each reach, water in transit, how far the pond falls and rises. */
 @Command(
@@ -31,6 +40,7 @@ import rillwright.solver.stream.time.StartAndStop;
     footer = {
       "  rillwright stream pond.yaml",
       "  rillwright stream pond.yaml --chart levels.png   levels and flows from start to stop",
+      "  rillwright stream pond.yaml --conditions         in autumn, with a low pond ...",
       "  rillwright stream pond.yaml --set \"lines.intake.skimmer.sill=-7 in\"",
       "  rillwright stream pond.yaml --format json        for a program, in SI units"
     })
@@ -45,6 +55,8 @@ public final class StreamCommand implements Callable<Integer> {
           "Follows levels and flows from switch-on to rest after switch-off; a picture always does.")
   private boolean times;
 
+  @Mixin private ConditionArguments conditions;
+
   @Mixin private ReportArguments report;
 
   @Override
@@ -57,6 +69,36 @@ public final class StreamCommand implements Callable<Integer> {
     if (follows) {
       requireShapes(read);
     }
+    return conditions.areAsked() ? inConditions(read, picture) : asWritten(read, picture, follows);
+  }
+
+  private int inConditions(Project read, Optional<PictureFile> picture) {
+    if (times) {
+      throw new InvalidInput(
+          Place.whole("--times"),
+          "this follows the project as it stands; for a condition make its change with --set, or"
+              + " let --chart draw all of them");
+    }
+    Cases<StreamBudget> answer =
+        CasesRun.of(
+            read, project, conditions, condition -> StreamBudgetFinder.find(condition.streams()));
+    picture.ifPresent(file -> draw(answer, file));
+    report.print(
+        () -> StreamConditionsJson.of(answer), ink -> StreamConditionsText.of(answer, ink));
+    return ExitStatus.DONE;
+  }
+
+  private static void draw(Cases<StreamBudget> answer, PictureFile picture) {
+    Map<String, TimeCourse> courses = new LinkedHashMap<>();
+    for (Case<StreamBudget> one : answer.cases()) {
+      one.answer().ifPresent(told -> courses.put(one.condition(), StartAndStop.of(told.running())));
+    }
+    if (!courses.isEmpty()) {
+      picture.write(ConditionLevelsPicture.of(answer.title(), answer.units(), courses));
+    }
+  }
+
+  private int asWritten(Project read, Optional<PictureFile> picture, boolean follows) {
     StreamBudget budget = StreamBudgetFinder.find(read.streams());
     StreamAnswer answer =
         new StreamAnswer(

@@ -29,7 +29,9 @@ final class SectionNotes {
     uses.put("evaporation", "\"rillwright stream\"");
     uses.put("readings", "\"rillwright weak\"");
     uses.put("signs", "\"rillwright weak\"");
-    uses.put("conditions", "\"--conditions\" of \"rillwright solve\", \"pumps\" and \"pipes\"");
+    uses.put(
+        "conditions",
+        "\"--conditions\" of \"rillwright solve\", \"pumps\", \"pipes\", \"stream\" and \"odds\"");
     return uses;
   }
 }

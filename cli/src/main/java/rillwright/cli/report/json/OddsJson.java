@@ -25,7 +25,12 @@ public final class OddsJson {
 
   /** The JSON text. */
   public static String of(OddsAnswer answer) {
-    return Json.object(json -> new OddsJson(json, answer).write());
+    return Json.object(json -> write(json, answer));
+  }
+
+  /** The members of an answer. */
+  static void write(Json json, OddsAnswer answer) {
+    new OddsJson(json, answer).write();
   }
 
   private void write() {

@@ -20,7 +20,12 @@ public final class StreamJson {
 
   /** The JSON text. */
   public static String of(StreamAnswer answer) {
-    return Json.object(json -> new StreamJson(json).write(answer));
+    return Json.object(json -> write(json, answer));
+  }
+
+  /** The members of an answer. */
+  static void write(Json json, StreamAnswer answer) {
+    new StreamJson(json).write(answer);
   }
 
   private void write(StreamAnswer answer) {

@@ -5,14 +5,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.cli.report.conditions.Case;
+import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.odds.ChanceWords;
 import rillwright.cli.report.odds.OddsAnswer;
 import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
+import rillwright.cli.report.odds.WorstOdds;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OddsChart.ChanceCurve;
 import rillwright.curves.chart.content.OddsChart.Share;
 import rillwright.curves.chart.content.OddsChart.Wish;
+import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.study.uncertainty.Odds.FlowSpread;
 
@@ -36,10 +40,39 @@ public final class OddsPicture {
     return new OddsPicture(answer).chart();
   }
 
+  /**
+   * What is to be drawn of odds in several conditions: the chance of each flow over the fall that
+   * is worst off, a curve for each condition; empty if nothing is wished or has a balance.
+   */
+  public static Optional<OddsChart> of(Cases<OddsAnswer> answer) {
+    return WorstOdds.of(answer).flatMap(worst -> inConditions(answer, worst.fall()));
+  }
+
+  private static Optional<OddsChart> inConditions(Cases<OddsAnswer> answer, PointName name) {
+    List<ChanceCurve> curves = new ArrayList<>();
+    for (Case<OddsAnswer> one : answer.cases()) {
+      for (FallOdds fall : one.answer().map(told -> told.odds().falls()).orElse(List.of())) {
+        if (fall.name().equals(name) && fall.flow().isPresent()) {
+          OddsPicture picture = new OddsPicture(one.answer().orElseThrow());
+          curves.add(picture.curve(one.condition(), fall, fall.flow().get()));
+        }
+      }
+    }
+    return curves.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new OddsChart(
+                answer.title(),
+                "The chance of each flow over \"" + name.value() + "\" in each condition",
+                answer.units().flowUnit(),
+                curves,
+                List.of()));
+  }
+
   private Optional<OddsChart> chart() {
     List<ChanceCurve> curves = new ArrayList<>();
     for (FallOdds fall : answer.odds().falls()) {
-      fall.flow().ifPresent(flow -> curves.add(curve(fall, flow)));
+      fall.flow().ifPresent(flow -> curves.add(curve(fall.name().value(), fall, flow)));
     }
     return curves.isEmpty()
         ? Optional.empty()
@@ -53,14 +86,13 @@ public final class OddsPicture {
         answer.odds().plan().samples());
   }
 
-  private ChanceCurve curve(FallOdds fall, FlowSpread flow) {
+  private ChanceCurve curve(String name, FallOdds fall, FlowSpread flow) {
     OptionalDouble want = answer.network().point(fall.name()).wantM3PerS();
     Optional<Wish> wish =
         want.isPresent() && fall.chance().isPresent()
-            ? Optional.of(
-                wish(fall.name().value(), want.getAsDouble(), fall.chance().getAsDouble()))
+            ? Optional.of(wish(name, want.getAsDouble(), fall.chance().getAsDouble()))
             : Optional.empty();
-    return new ChanceCurve(fall.name().value(), flow.percentilesM3PerS(), wish);
+    return new ChanceCurve(name, flow.percentilesM3PerS(), wish);
   }
 
   private Wish wish(String name, double want, double chance) {

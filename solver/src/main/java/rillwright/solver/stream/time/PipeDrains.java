@@ -22,37 +22,25 @@ final class PipeDrains {
   /** K of water running back through a stopped pump, unless the file says another. */
   private static final double RUNS_BACK_K = 15;
 
-  private static final double NEARLY_FULL_M = 1e-9;
-  private static final double RAMP_M = 1e-3;
+  private static final double NEARLY_FULL = 1 - 1e-9;
+
+  /** Nearly empty pipes give less and less, below this share of full. */
+  private static final double RAMP = 1e-3;
 
   private final List<Drain> drains = new ArrayList<>();
 
-  /** Pipes as one store, from empty to full, fed and drained by the pump's line. */
+  /** Pipes as one store, its level how full they are, fed and drained by the pump's line. */
   private record Drain(
-      Line pumpLine,
-      int source,
-      int store,
-      double emptyM,
-      double fullM,
-      HeldLine filling,
-      HeldLine draining) {}
+      Line pumpLine, int source, int store, Front front, HeldLine filling, HeldLine draining) {}
 
-  void add(
-      DrainingPipes pipes,
-      int source,
-      int store,
-      double emptyM,
-      double fullM,
-      Network on,
-      Network off) {
+  void add(DrainingPipes pipes, int source, int store, Front front, Network on, Network off) {
     Line line = pipes.pumpLine();
     drains.add(
         new Drain(
             line,
             source,
             store,
-            emptyM,
-            fullM,
+            front,
             new HeldLine(on, line, List.of()),
             new HeldLine(off, off.line(line.name()), List.of())));
   }
@@ -88,18 +76,18 @@ final class PipeDrains {
     Set<Integer> filling = new LinkedHashSet<>();
     for (int i = 0; i < drains.size(); i++) {
       Drain drain = drains.get(i);
-      if (phase == Phase.RUNNING && levels[drain.store()] < drain.fullM() - NEARLY_FULL_M) {
+      if (phase == Phase.RUNNING && levels[drain.store()] < NEARLY_FULL) {
         filling.add(i);
       }
     }
     return filling;
   }
 
-  /** How far the nearest of some filling ones is from full, m; below 0 when full. */
-  double roomM(double[] levels, Set<Integer> filling) {
+  /** How far the nearest of some filling ones is from full, a share; below 0 when full. */
+  double room(double[] levels, Set<Integer> filling) {
     double room = Double.POSITIVE_INFINITY;
     for (int i : filling) {
-      room = Math.min(room, drains.get(i).fullM() - levels[drains.get(i).store()]);
+      room = Math.min(room, 1 - levels[drains.get(i).store()]);
     }
     return room;
   }
@@ -128,11 +116,11 @@ final class PipeDrains {
   }
 
   private static double flow(Drain drain, double[] levels, Phase phase) {
-    double front = levels[drain.store()];
+    double full = levels[drain.store()];
     HeldLine line = phase == Phase.RUNNING ? drain.filling() : drain.draining();
-    double flow = line.flowM3PerS(levels[drain.source()], front);
+    double flow = line.flowM3PerS(levels[drain.source()], drain.front().levelM(full));
     if (flow < 0) {
-      return flow * Math.max(0, Math.min(1, (front - drain.emptyM()) / RAMP_M));
+      return flow * Math.max(0, Math.min(1, full / RAMP));
     }
     return phase == Phase.STOPPED ? 0 : flow;
   }

@@ -47,6 +47,6 @@ final class PipesFull implements ODEEventDetector {
 
   @Override
   public double g(ODEStateAndDerivative state) {
-    return circuit.roomM(state.getPrimaryState(), filling);
+    return circuit.room(state.getPrimaryState(), filling);
   }
 }

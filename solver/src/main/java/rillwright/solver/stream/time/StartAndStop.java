@@ -28,7 +28,7 @@ import rillwright.solver.stream.time.WaterCircuit.Phase;
 public final class StartAndStop {
   private static final double LEVEL_TOLERANCE_M = 1e-11;
   private static final double RELATIVE_TOLERANCE = 1e-10;
-  private static final double LEAST_STEP_S = 1e-9;
+  private static final double LEAST_STEP_S = 1e-12;
   private static final double GREATEST_STEP_S = 30;
   private static final double SEGMENT_S = 120;
   private static final double SAMPLE_S = 10;

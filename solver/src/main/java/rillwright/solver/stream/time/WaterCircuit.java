@@ -139,11 +139,10 @@ final class WaterCircuit {
             .of(line.from())
             .map(name -> ((Basin) network.point(name)).levelM())
             .orElse(initial.get(held.get(line.from())));
-    BasinShape shape = pipes.shapeAbove(empty);
-    double full = shape.rows().get(shape.rows().size() - 1).levelM();
-    if (full > empty) {
-      int store = add(new Tank(shape), empty);
-      drains.add(pipes, held.get(line.from()), store, empty, full, network, off);
+    Front front = new Front(pipes.shapeAbove(empty));
+    if (front.volumeM3() > 0) {
+      int store = add(Tank.upright(front.volumeM3(), 0), 0);
+      drains.add(pipes, held.get(line.from()), store, front, network, off);
     }
   }
 
@@ -152,9 +151,9 @@ final class WaterCircuit {
     return drains.filling(levels, phase);
   }
 
-  /** How far the nearest of some filling pipes is from full, m; below 0 when full. */
-  double roomM(double[] levels, Set<Integer> filling) {
-    return drains.roomM(levels, filling);
+  /** How far the nearest of some filling pipes is from full, a share; below 0 when full. */
+  double room(double[] levels, Set<Integer> filling) {
+    return drains.room(levels, filling);
   }
 
   /** Levels before the start. */

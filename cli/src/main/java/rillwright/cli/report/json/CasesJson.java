@@ -1,0 +1,38 @@
+package rillwright.cli.report.json;
+
+import java.util.function.BiConsumer;
+import rillwright.cli.report.conditions.Case;
+import rillwright.cli.report.conditions.Cases;
+
+/** A study of a project in several conditions, for programs. */
+final class CasesJson {
+  private CasesJson() {}
+
+  /**
+   * The JSON text.
+   *
+   * @param study what it is called: the member that holds what it tells of a condition
+   * @param members writes those of such an answer
+   */
+  static <A> String of(Cases<A> answer, String study, BiConsumer<Json, A> members) {
+    return Json.object(
+        json -> {
+          json.words("title", answer.title());
+          ChangedField.write(json, answer.changes());
+          json.words("study", study);
+          json.truth("offered", answer.offered());
+          json.array(
+              "conditions",
+              () ->
+                  answer
+                      .cases()
+                      .forEach(one -> json.object(() -> write(json, one, study, members))));
+        });
+  }
+
+  private static <A> void write(Json json, Case<A> one, String study, BiConsumer<Json, A> members) {
+    ConditionFields.write(json, one.named());
+    json.wordsOrNull("noBalance", one.noBalance());
+    json.objectOrNull(study, one.answer(), (A told) -> members.accept(json, told));
+  }
+}

@@ -1,0 +1,93 @@
+package rillwright.cli.report.picture;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.chart.content.Panel;
+import rillwright.curves.chart.content.PanelChart;
+import rillwright.curves.unit.Unit;
+import rillwright.solver.network.PointName;
+import rillwright.solver.stream.time.TimeCourse;
+import rillwright.solver.stream.time.TimeCourse.Moment;
+
+/** The picture of levels and flows from start to stop, a curve for each condition. */
+public final class ConditionLevelsPicture {
+  private static final int MOST_PANELS = 4;
+  private static final double SECONDS_PER_MINUTE = 60;
+
+  /** What is drawn after the longest start, s. */
+  private static final double TAIL_S = 1800;
+
+  private final Map<String, TimeCourse> courses;
+  private final ShownUnits units;
+
+  private ConditionLevelsPicture(Map<String, TimeCourse> courses, ShownUnits units) {
+    this.courses = courses;
+    this.units = units;
+  }
+
+  /**
+   * What is to be drawn.
+   *
+   * @param courses by condition, at least one
+   */
+  public static PanelChart of(String title, ShownUnits units, Map<String, TimeCourse> courses) {
+    return new ConditionLevelsPicture(new LinkedHashMap<>(courses), units).chart(title);
+  }
+
+  private PanelChart chart(String title) {
+    Set<PointName> waters = new LinkedHashSet<>();
+    Set<PointName> falls = new LinkedHashSet<>();
+    for (TimeCourse course : courses.values()) {
+      waters.addAll(course.moments().get(0).levelM().keySet());
+      falls.addAll(course.moments().get(0).flowM3PerS().keySet());
+    }
+    List<Panel> panels = new ArrayList<>();
+    Unit depth = units.depthUnit();
+    Unit flow = units.flowUnit();
+    for (PointName water : waters) {
+      panels.add(
+          panel(
+              "Level of " + water.value() + ", " + depth.symbol(),
+              moment -> depth.fromSi(moment.levelM().getOrDefault(water, 0.0))));
+    }
+    for (PointName fall : falls) {
+      panels.add(
+          panel(
+              "Flow over " + fall.value() + ", " + flow.symbol(),
+              moment -> flow.fromSi(moment.flowM3PerS().getOrDefault(fall, 0.0))));
+    }
+    List<Panel> drawn = panels.subList(0, Math.min(MOST_PANELS, panels.size()));
+    return new PanelChart(
+        title,
+        "Levels and flows from switch-on until steady and after switch-off in each condition,"
+            + " nothing topped up. Minutes since the start.",
+        1,
+        drawn);
+  }
+
+  private Panel panel(String title, ToDoubleFunction<Moment> value) {
+    List<Panel.Curve> curves = new ArrayList<>();
+    double end =
+        TAIL_S + courses.values().stream().mapToDouble(TimeCourse::stopsAtS).max().orElse(0);
+    courses.forEach(
+        (condition, course) ->
+            curves.add(
+                new Panel.Curve(
+                    condition,
+                    course.moments().stream()
+                        .filter(moment -> moment.timeS() <= end)
+                        .map(
+                            moment ->
+                                new Panel.Spot(
+                                    moment.timeS() / SECONDS_PER_MINUTE,
+                                    value.applyAsDouble(moment)))
+                        .toList())));
+    return new Panel("", title, curves, List.of(), List.of(), List.of());
+  }
+}

@@ -1,0 +1,151 @@
+package rillwright.cli.report.text.odds;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import rillwright.cli.report.conditions.Case;
+import rillwright.cli.report.conditions.Cases;
+import rillwright.cli.report.odds.ChanceWords;
+import rillwright.cli.report.odds.OddsAnswer;
+import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
+import rillwright.cli.report.odds.WorstOdds;
+import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Cell;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.text.conditions.ChangesText;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.PointName;
+import rillwright.solver.study.uncertainty.Odds.FallOdds;
+import rillwright.solver.study.uncertainty.Odds.FlowSpread;
+import rillwright.solver.study.uncertainty.SamplingPlan;
+
+/** Odds in several conditions, on one page. */
+public final class OddsConditionsText {
+  private static final String NONE = "-";
+
+  private final Cases<OddsAnswer> answer;
+  private final ShownUnits units;
+  private final ChanceWords chances;
+  private final Page page;
+
+  private OddsConditionsText(Cases<OddsAnswer> answer, Page page) {
+    this.answer = answer;
+    this.units = answer.units();
+    this.chances = new ChanceWords(units);
+    this.page = page;
+  }
+
+  /** The page. */
+  public static String of(Cases<OddsAnswer> answer, Ink ink) {
+    Page page = new Page(ink);
+    new OddsConditionsText(answer, page).print();
+    return page.toString();
+  }
+
+  private void print() {
+    page.title(answer.title());
+    ChangedWords.print(answer.changes(), page);
+    answer.cases().stream()
+        .flatMap(one -> one.answer().stream())
+        .findFirst()
+        .ifPresent(told -> samples(told.odds().plan()));
+    falls().forEach(fall -> page.table(odds(fall)));
+    page.paragraph(
+        "Middle: as often more as less. 1 in 20 below: in one case of twenty less than this.");
+    page.table(ChangesText.table(answer.conditions()));
+    page.heading("WHAT TO KNOW");
+    WorstOdds.of(answer).ifPresent(this::worst);
+    for (Case<OddsAnswer> one : answer.cases()) {
+      one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
+    }
+    if (answer.offered()) {
+      ChangesText.offer(page);
+    }
+  }
+
+  private void samples(SamplingPlan plan) {
+    page.paragraph(
+        String.format(
+            Locale.ROOT,
+            "%,d samples of what is not known exactly in each condition (seed %d), each balanced"
+                + " anew.",
+            plan.samples(),
+            plan.seed()));
+  }
+
+  private Set<PointName> falls() {
+    Set<PointName> falls = new LinkedHashSet<>();
+    for (Case<OddsAnswer> one : answer.cases()) {
+      one.answer().ifPresent(told -> told.odds().falls().forEach(it -> falls.add(it.name())));
+    }
+    return falls;
+  }
+
+  private TextTable odds(PointName fall) {
+    TextTable table =
+        new TextTable("ODDS OF \"" + fall.value() + "\"")
+            .column("chance of its wish", Side.RIGHT)
+            .column("1 in 20 below", Side.RIGHT)
+            .column("middle", Side.RIGHT)
+            .column("matters most", Side.LEFT);
+    for (Case<OddsAnswer> one : answer.cases()) {
+      table.row(one.condition(), cells(one, fall));
+    }
+    return table;
+  }
+
+  private List<Cell> cells(Case<OddsAnswer> one, PointName fall) {
+    Optional<FallOdds> odds =
+        one.answer()
+            .flatMap(
+                told ->
+                    told.odds().falls().stream().filter(it -> it.name().equals(fall)).findFirst());
+    if (odds.isEmpty()) {
+      return List.of(Cell.of(NONE), Cell.of(NONE), Cell.of(NONE), Cell.of("no balance"));
+    }
+    Optional<FlowSpread> flow = odds.get().flow();
+    List<Cell> cells = new ArrayList<>();
+    cells.add(
+        Cell.of(
+            odds.get().chance().isPresent()
+                ? chances.of(odds.get().chance().getAsDouble())
+                : NONE));
+    cells.add(Cell.of(flow.map(it -> flow(it.p5M3PerS())).orElse(NONE)));
+    cells.add(Cell.of(flow.map(it -> flow(it.p50M3PerS())).orElse(NONE)));
+    cells.add(
+        Cell.of(
+            one.answer().orElseThrow().ranked().stream()
+                .filter(ranked -> share(ranked, fall) > 0)
+                .max(Comparator.comparingDouble(ranked -> share(ranked, fall)))
+                .map(ranked -> ranked.unknown().address() + " " + units.share(share(ranked, fall)))
+                .orElse("nothing")));
+    return cells;
+  }
+
+  private static double share(RankedDriver ranked, PointName fall) {
+    return ranked.driver().ofFall().get(fall);
+  }
+
+  private String flow(double flowM3PerS) {
+    return flowM3PerS == 0 ? "dry" : units.flow(flowM3PerS);
+  }
+
+  private void worst(WorstOdds worst) {
+    page.marked(
+        worst.chance() < 1 ? "! " : "",
+        PlainText.quoted(worst.fall().value())
+            + " is worst off in "
+            + PlainText.quoted(worst.condition())
+            + ": the chance of its wish is "
+            + chances.of(worst.chance())
+            + ".");
+  }
+}

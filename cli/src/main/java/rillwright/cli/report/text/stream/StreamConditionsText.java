@@ -1,0 +1,202 @@
+package rillwright.cli.report.text.stream;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import rillwright.cli.report.conditions.Case;
+import rillwright.cli.report.conditions.Cases;
+import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.text.Ink.Tone;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.text.TextTable.Cell;
+import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.text.conditions.ChangesText;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.stream.LevelBudget;
+import rillwright.solver.stream.StreamBudget;
+import rillwright.solver.stream.StreamState;
+
+/** Streams and levels in several conditions, for people. */
+public final class StreamConditionsText {
+  private static final String NONE = "-";
+
+  /** What somebody may put up with between two fillings, days; common practice, no source. */
+  private static final double FEW_DAYS = 7;
+
+  private static final Set<String> TOLD_ELSEWHERE =
+      Set.of(
+          "drops-do-not-add-up",
+          "no-evaporation",
+          "starves-at-start",
+          "starves-without-topping-up",
+          "runs-over-at-stop");
+
+  private final Cases<StreamBudget> answer;
+  private final ShownUnits units;
+  private final Page page;
+
+  private StreamConditionsText(Cases<StreamBudget> answer, Page page) {
+    this.answer = answer;
+    this.units = answer.units();
+    this.page = page;
+  }
+
+  /** The page. */
+  public static String of(Cases<StreamBudget> answer, Ink ink) {
+    Page page = new Page(ink);
+    new StreamConditionsText(answer, page).print();
+    return page.toString();
+  }
+
+  private void print() {
+    page.title(answer.title());
+    ChangedWords.print(answer.changes(), page);
+    Set<PointName> basins = new LinkedHashSet<>();
+    for (Case<StreamBudget> one : answer.cases()) {
+      one.answer().ifPresent(told -> told.basins().forEach(it -> basins.add(it.basin().name())));
+    }
+    basins.forEach(basin -> page.table(levels(basin)));
+    page.table(ChangesText.table(answer.conditions()));
+    page.heading("WHAT TO KNOW");
+    basins.forEach(this::leastRoom);
+    for (Case<StreamBudget> one : answer.cases()) {
+      one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
+    }
+    answer
+        .findingsOnlyIn(StreamConditionsText::ofTheCondition)
+        .forEach(finding -> page.marked("! ", finding));
+    page.paragraph(
+        "What \"rillwright stream\" tells of the file as written is not told again here.");
+    if (answer.offered()) {
+      ChangesText.offer(page);
+    }
+  }
+
+  /**
+   * What the condition brings about: not the geometry, which is told as written, nor the verdict.
+   */
+  private static List<Finding> ofTheCondition(StreamBudget told) {
+    return told.findings().stream()
+        .filter(finding -> !TOLD_ELSEWHERE.contains(finding.code()))
+        .toList();
+  }
+
+  private TextTable levels(PointName basin) {
+    TextTable table =
+        new TextTable("LEVELS OF \"" + basin.value() + "\"")
+            .column("runs", Side.RIGHT)
+            .column("in transit", Side.RIGHT)
+            .column("running", Side.RIGHT)
+            .column("starves at", Side.RIGHT)
+            .column("in", Side.RIGHT)
+            .column("after a stop", Side.RIGHT)
+            .column("so it", Side.LEFT);
+    for (Case<StreamBudget> one : answer.cases()) {
+      table.row(one.condition(), cells(one, basin));
+    }
+    return table;
+  }
+
+  private List<Cell> cells(Case<StreamBudget> one, PointName basin) {
+    List<Cell> cells = new ArrayList<>();
+    Optional<LevelBudget> level = one.answer().flatMap(told -> find(told, basin));
+    if (level.isEmpty()) {
+      for (int i = 0; i < 6; i++) {
+        cells.add(Cell.of(NONE));
+      }
+      cells.add(Cell.of("no balance"));
+      return cells;
+    }
+    StreamBudget told = one.answer().orElseThrow();
+    double runs = told.running().streams().stream().mapToDouble(StreamState::flowM3PerS).sum();
+    cells.add(Cell.of(runs > 0 ? units.flow(runs) : "dry"));
+    cells.add(Cell.of(units.volume(told.running().transitFrom(basin).totalM3())));
+    cells.add(Cell.of(told(level.get().runningLevelM(), units::level)));
+    cells.add(Cell.of(told(level.get().starveLevelM(), units::level)));
+    cells.add(Cell.of(told(level.get().daysToStarve(), this::days)));
+    cells.add(Cell.of(told(level.get().stoppedLevelM(), units::level)));
+    cells.add(verdict(told, level.get()));
+    return cells;
+  }
+
+  private static Optional<LevelBudget> find(StreamBudget told, PointName basin) {
+    return told.basins().stream().filter(it -> it.basin().name().equals(basin)).findFirst();
+  }
+
+  private static String told(OptionalDouble number, DoubleFunction<String> words) {
+    return number.isPresent() && Double.isFinite(number.getAsDouble())
+        ? words.apply(number.getAsDouble())
+        : NONE;
+  }
+
+  private String days(double days) {
+    return days > 0 ? units.days(days) : "at once";
+  }
+
+  private Cell verdict(StreamBudget told, LevelBudget level) {
+    if (starves(told, level)) {
+      return new Cell("runs dry", Tone.WARNING);
+    }
+    if (level.daysToStarve().orElse(Double.POSITIVE_INFINITY) < FEW_DAYS) {
+      return new Cell("needs topping up", Tone.WARNING);
+    }
+    return level.runsOverM3() > 0
+        ? new Cell("runs over at a stop", Tone.WARNING)
+        : new Cell("holds", Tone.GOOD);
+  }
+
+  private static boolean starves(StreamBudget told, LevelBudget level) {
+    return told.running().state().points().stream().anyMatch(PointState::isStarved)
+        || level.runningLevelM().orElse(Double.POSITIVE_INFINITY)
+            < level.starveLevelM().orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /** In which conditions it runs dry, else in which it has least room. */
+  private void leastRoom(PointName basin) {
+    List<String> dry = new ArrayList<>();
+    Optional<String> least = Optional.empty();
+    double room = Double.POSITIVE_INFINITY;
+    for (Case<StreamBudget> one : answer.cases()) {
+      Optional<LevelBudget> level = one.answer().flatMap(told -> find(told, basin));
+      if (level.isEmpty()) {
+        continue;
+      }
+      double here =
+          level.get().runningLevelM().orElse(Double.POSITIVE_INFINITY)
+              - level.get().starveLevelM().orElse(Double.NEGATIVE_INFINITY);
+      if (starves(one.answer().orElseThrow(), level.get())) {
+        dry.add(PlainText.quoted(one.condition()));
+      } else if (here < room) {
+        room = here;
+        least = Optional.of(one.condition());
+      }
+    }
+    String name = PlainText.quoted(basin.value());
+    if (!dry.isEmpty()) {
+      page.marked(
+          "! ",
+          name
+              + " does not hold its pump in "
+              + String.join(", ", dry)
+              + ": once the stream has filled, the skimmer passes less than the pump draws.");
+    } else if (least.isPresent() && Double.isFinite(room)) {
+      page.paragraph(
+          name
+              + " has least room in "
+              + PlainText.quoted(least.get())
+              + ": running it stands "
+              + units.depth(room)
+              + " above the level at which its skimmer starves.");
+    }
+  }
+}
