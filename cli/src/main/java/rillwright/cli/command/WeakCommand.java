@@ -136,6 +136,8 @@ public final class WeakCommand implements Callable<Integer> {
   }
 
   private WeakAnswer answer(Project read, AsBuilt built, Priors table) {
+    WeakJob weakJob = new WeakJob(read, built);
+    weakJob.requireFlow();
     Visit visit =
         readings
             .map(file -> VisitReader.inFile(file, built))
@@ -148,6 +150,7 @@ public final class WeakCommand implements Callable<Integer> {
             table.causes(),
             visit.readings().stream().map(Reading::what).toList(),
             notCalled ? Sizes.ALL : Sizes.CALLED_FOR);
+    weakJob.requireAnswer(diagnostician, notCalled, priors);
     Diagnosis diagnosis = diagnostician.explain(visit.readings(), signs);
     return new WeakAnswer(
         read.title(),

@@ -77,11 +77,17 @@ public final class Diagnostician {
     return scope;
   }
 
+  /** Whether any cause that is possible at this job has a prior above 0: else nothing explains. */
+  public boolean canExplain() {
+    return hypotheses.stream().anyMatch(one -> one.cause().prior() > 0 && one.isPossible());
+  }
+
   /**
    * What explains some readings. One of which nothing tells what it would be as built counts for
    * nothing.
    *
    * @param signs by what factor signs change how likely a cause is
+   * @throws IllegalStateException unless {@link #canExplain}
    */
   public Diagnosis explain(List<Reading> readings, ToDoubleFunction<Cause> signs) {
     return explain(readings, signs, true);
@@ -139,12 +145,18 @@ public final class Diagnostician {
     }
     List<SweptCause> swept = new ArrayList<>();
     for (Hypothesis hypothesis : hypotheses) {
-      hypothesis.swept().filter(one -> !one.cause().mayGoUnnoticed()).ifPresent(swept::add);
+      hypothesis
+          .swept()
+          .filter(one -> one.isPossible() && !one.cause().mayGoUnnoticed())
+          .ifPresent(swept::add);
     }
     return new PairSearch(scope, swept, diagnosis.readings(), signs).find();
   }
 
   private double[] posterior(List<Belief> beliefs, ToDoubleFunction<Cause> signs) {
+    if (!canExplain()) {
+      throw new IllegalStateException("no cause that is possible has a prior above 0");
+    }
     double[] log = new double[beliefs.size()];
     double highest = Double.NEGATIVE_INFINITY;
     for (int c = 0; c < log.length; c++) {

@@ -43,8 +43,10 @@ final class PairSearch {
     double highest = Double.NEGATIVE_INFINITY;
     for (Candidate candidate : promising()) {
       Reckoned pair = reckon(candidate);
-      reckoned.add(pair);
-      highest = Math.max(highest, pair.logWeight());
+      if (pair.logWeight() > Double.NEGATIVE_INFINITY) {
+        reckoned.add(pair);
+        highest = Math.max(highest, pair.logWeight());
+      }
     }
     double sum = 0;
     for (Reckoned pair : reckoned) {

@@ -160,6 +160,11 @@ public final class Scope {
     return Arrays.stream(showWeakness).anyMatch(i -> i == index);
   }
 
+  /** Whether anything flows as built by which somebody could see that it is weak. */
+  public boolean canBeWeak() {
+    return Arrays.stream(showWeakness).anyMatch(i -> asBuilt[i] > 0);
+  }
+
   /** Whether a fall is so weak that somebody calls: a tenth of its flow or its head is lost. */
   public boolean isCalledFor(double[] values) {
     for (int i : showWeakness) {
