@@ -30,8 +30,6 @@ public final class Diagnostician {
   /** The first group holds this much. */
   private static final double FIRST_GROUP_HOLDS = 0.8;
 
-  private static final double NONE_OF_THESE_PASSES = 0.3;
-
   /** Fewer bits than this tell nothing apart. */
   private static final double TELLS_APART_BITS = 0.02;
 
@@ -130,17 +128,11 @@ public final class Diagnostician {
 
   /**
    * Pairs of causes that explain some readings together, likeliest first, where no single one does:
-   * where {@link CauseTable#NONE_OF_THESE} leads or passes 30 %. Else none.
+   * where the diagnosis {@link Diagnosis#isUnexplained}. Only pairs by which every reading fits
+   * that tells anything; else none.
    */
   public List<PairExplanation> pairs(Diagnosis diagnosis, ToDoubleFunction<Cause> signs) {
-    boolean unexplained =
-        diagnosis.causes().get(0).cause().effect().isEmpty()
-            || diagnosis.causes().stream()
-                .anyMatch(
-                    entry ->
-                        entry.cause().effect().isEmpty()
-                            && entry.probability() > NONE_OF_THESE_PASSES);
-    if (!unexplained || diagnosis.readings().isEmpty()) {
+    if (!diagnosis.isUnexplained()) {
       return List.of();
     }
     List<SweptCause> swept = new ArrayList<>();

@@ -29,6 +29,8 @@ public final class Scope {
   /** A fall is weak that lost a tenth of its flow or of its head. */
   private static final double WEAK_SHARE = 0.9;
 
+  private static final double FITS_DEVIATIONS = 3;
+
   private final AsBuilt job;
   private final List<Measurand> readables;
   private final Map<Measurand, Integer> indices = new HashMap<>();
@@ -109,6 +111,11 @@ public final class Scope {
   public double misfit(Reading reading, double predicted) {
     int index = indexOf(reading.what());
     return (reading.value() - predicted) / deviation(index, predicted, reading.tolerance());
+  }
+
+  /** Whether a reading may well show what is predicted: it is off by three deviations at most. */
+  public boolean fits(Reading reading, double predicted) {
+    return Math.abs(misfit(reading, predicted)) <= FITS_DEVIATIONS;
   }
 
   /** The same as closely as it is usually read. */
