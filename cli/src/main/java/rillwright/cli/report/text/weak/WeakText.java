@@ -15,8 +15,10 @@ public final class WeakText {
     answer.changes().forEach(change -> page.marked("changed: ", change));
     new WeakAdvice(answer).print(page);
     ReadTable.print(answer, page);
-    CausesTable.print(answer, page);
-    NextTable.print(answer, page);
+    NextTable next = NextTable.of(answer);
+    int letters = Math.max(ReadTable.lettersUsed(answer), next.lettersUsed());
+    CausesTable.print(answer, letters, page);
+    next.print(page);
     Remedies.print(answer, page);
     return page.toString();
   }
