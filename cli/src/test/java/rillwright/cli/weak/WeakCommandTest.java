@@ -253,6 +253,25 @@ class WeakCommandTest {
   }
 
   @Test
+  void titleChangesAndReadingsStandBesideTheCauses() throws IOException {
+    String change = "lines.supply.valve.k=0.2";
+    JsonNode answer = weak(SERVICE_CALL + SHUT_OFF_TEST, "--set", change).json();
+    assertEquals("Service call", answer.get("title").asString());
+    assertEquals(change, answer.get("changed").get(0).asString());
+    assertEquals(9, answer.get("readings").size());
+    JsonNode flow = answer.get("readings").get(0);
+    assertEquals(0.0023, flow.get("flow").asDouble(), 1e-12);
+    assertEquals(0.00015, flow.get("within").asDouble(), 1e-12);
+    assertEquals(0.0034, flow.get("asBuilt").asDouble(), 0.0001);
+    JsonNode shut = answer.get("readings").get(7);
+    assertEquals("valve shut", shut.get("when").asString());
+    assertEquals("supply", shut.get("valve").asString());
+    assertEquals(10.1 * 6894.76, shut.get("pressure").asDouble(), 1);
+    Answer text = run("weak", JOB, "--readings", file("text.yaml", SERVICE_CALL), "--set", change);
+    assertTrue(text.out().contains("! Changed for this answer: " + change), text.out());
+  }
+
+  @Test
   void thePictureIsWritten() throws IOException {
     for (String name : List.of("why.png", "why.svg")) {
       Path picture = folder.resolve(name);

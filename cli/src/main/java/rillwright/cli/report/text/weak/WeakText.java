@@ -1,5 +1,6 @@
 package rillwright.cli.report.text.weak;
 
+import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.weak.WeakAnswer;
@@ -12,7 +13,7 @@ public final class WeakText {
   public static String of(WeakAnswer answer, Ink ink) {
     Page page = new Page(ink);
     page.title(answer.title());
-    answer.changes().forEach(change -> page.marked("changed: ", change));
+    ChangedWords.print(answer.changes(), page);
     new WeakAdvice(answer).print(page);
     ReadTable.print(answer, page);
     NextTable next = NextTable.of(answer);
