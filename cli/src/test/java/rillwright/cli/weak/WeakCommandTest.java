@@ -15,8 +15,6 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.cli.Main;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -162,53 +160,6 @@ class WeakCommandTest {
     JsonNode without = weak(SERVICE_CALL, "--priors", file("edited.json", ruledOut)).json();
     assertEquals(0, probability(without, "pump worn"));
     assertTrue(probability(without, "intake cage packed") > 0.9);
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      quoteCharacter = '`',
-      value = {
-        "{at: fal, flow: 2 L/s} | :2:10: readings 1: at: there is no point \"fal\"; did you mean"
-            + " \"fall\"?",
-        "{at: pond, crest head: 9 mm} | :2:10: readings 1: at: a crest head is read at a fall, and"
-            + " \"pond\" is not one; it could be fall",
-        "{gauge: G7, pressure: 3 psi} | :2:13: readings 1: gauge: there is no gauge \"G7\"; did you"
-            + " mean \"G1\" or \"G2\"?",
-        "{gauge: G1, pressure: 3 psi, when: valve shut, valve: intake} | :2:59: readings 1: valve:"
-            + " line \"intake\" has no valve; one with it: supply",
-        "{pump: intake, power: 300 W} | :2:12: readings 1: pump: line \"intake\" has no running"
-            + " pump; one with it: supply",
-        "{at: fall, bucket: 5 gal} | :2:5: readings 1: \"time\" is missing; write for example"
-            + " \"time: 6 s\"",
-      })
-  void readingsThatMakeNoSenseAreToldWhere(String reading, String message) throws IOException {
-    Answer answer = weak("readings:\n  - " + reading + "\n");
-    assertEquals(2, answer.status());
-    assertTrue(answer.err().strip().endsWith("visit.yaml" + message), answer.err());
-  }
-
-  @Test
-  void readingsThatContradictEachOtherAreToldWhere() throws IOException {
-    Answer answer =
-        weak(
-            """
-            readings:
-              - {at: fall, flow: 2.3 L/s, within: 5 %}
-              - {at: fall, bucket: 20 L, time: 5.9 s, within: 5 %}
-            """);
-    assertEquals(2, answer.status());
-    assertTrue(
-        answer.err().contains(":3:5: readings 2: this contradicts the reading of the same thing"),
-        answer.err());
-    assertTrue(answer.err().contains("in line 2, column 5"), answer.err());
-  }
-
-  @Test
-  void signsThatExcludeEachOtherAreRefused() throws IOException {
-    Answer answer = weak(SERVICE_CALL + "signs: [bubbles, no bubbles]\n");
-    assertEquals(2, answer.status());
-    assertTrue(answer.err().contains("\"no bubbles\" cannot be true together with \"bubbles\""));
   }
 
   /** No pair explains a chamber far down above its intake: then the pump would not be starved. */

@@ -1,6 +1,7 @@
 package rillwright.cli.file.outline;
 
 import java.util.List;
+import java.util.Optional;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.point.PointTable;
 import rillwright.cli.file.quantity.Measure;
@@ -27,8 +28,6 @@ public final class ReadingOutline {
           "when",
           "valve");
   private static final List<String> PLACES = List.of("at", "gauge", "pump");
-  private static final List<String> READ =
-      List.of("flow", "bucket", "crest head", "brink", "pressure", "level", "power");
   private static final List<String> STATES = List.of("running", "valve shut", "pump off");
 
   private final PointTable points;
@@ -54,7 +53,8 @@ public final class ReadingOutline {
 
   private void reading(Fields reading) {
     if (PLACES.stream().filter(reading::has).count() != 1) {
-      reading.fault("say where it was read: either \"at\" a point, or a gauge, or a pump");
+      reading.faultAmong(
+          PLACES, "say where it was read: either \"at\" a point, or a gauge, or a pump");
     }
     if (reading.has("at")) {
       PointNames.require(reading, "at", points);
@@ -63,10 +63,7 @@ public final class ReadingOutline {
     known(reading, "pump", lines);
     known(reading, "valve", lines);
     reading.findWord("when", STATES);
-    List<String> read = READ.stream().filter(reading::has).toList();
-    if (read.size() != 1) {
-      reading.fault("say what was read: one of " + Choices.listed(READ));
-    }
+    Optional<String> read = OneThingRead.find(reading);
     reading.find("flow", Measure.FLOW, Range.NOT_NEGATIVE);
     reading.find("bucket", Measure.VOLUME, Range.POSITIVE);
     if (reading.has("bucket")) {
@@ -77,9 +74,10 @@ public final class ReadingOutline {
     reading.find("pressure", Measure.PRESSURE, Range.ANY);
     reading.find("level", Measure.LENGTH, Range.ANY);
     reading.find("power", Measure.POWER, Range.NOT_NEGATIVE);
-    if (read.size() == 1) {
-      reading.find("within", Measure.either(measureOf(read.get(0)), Measure.SHARE), Range.POSITIVE);
-    }
+    read.ifPresent(
+        thing ->
+            reading.find(
+                "within", Measure.either(measureOf(thing), Measure.SHARE), Range.POSITIVE));
   }
 
   private static Measure measureOf(String read) {

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.outline.OneThingRead;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
-import rillwright.cli.wording.Choices;
 import rillwright.solver.network.Network;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
@@ -32,8 +32,6 @@ final class ReadingReader {
           "when",
           "valve");
 
-  private static final List<String> READ =
-      List.of("flow", "bucket", "crest head", "brink", "pressure", "level", "power");
   private static final String RUNNING = "running";
   private static final String VALVE_SHUT = "valve shut";
   private static final String PUMP_OFF = "pump off";
@@ -46,20 +44,21 @@ final class ReadingReader {
 
   /** A reading; empty, with the faults noted, if it is wrong. */
   Optional<Reading> read(Fields fields) {
-    List<String> read = READ.stream().filter(fields::has).toList();
-    if (read.size() != 1) {
-      fields.fault("say what was read: one of " + Choices.listed(READ));
+    Optional<String> read = OneThingRead.find(fields);
+    if (read.isEmpty()) {
       return Optional.empty();
     }
-    if (List.of("at", "gauge", "pump").stream().filter(fields::has).count() != 1) {
-      fields.fault("say where it was read: either \"at\" a point, or a gauge, or a pump");
+    List<String> wheres = List.of("at", "gauge", "pump");
+    if (wheres.stream().filter(fields::has).count() != 1) {
+      fields.faultAmong(
+          wheres, "say where it was read: either \"at\" a point, or a gauge, or a pump");
       return Optional.empty();
     }
     Optional<When> when = when(fields);
     if (when.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Reading> reading = reading(fields, read.get(0), when.get());
+    Optional<Reading> reading = reading(fields, read.get(), when.get());
     return fields.areSound() ? reading : Optional.empty();
   }
 
