@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.SizeBelow;
@@ -82,7 +83,9 @@ public final class WeakCommand implements Callable<Integer> {
   @Option(
       names = "--priors",
       paramLabel = "PRIORS",
-      description = "Causes and signs as --causes --format json prints them, edited.")
+      description =
+          "Causes and signs as --causes --format json prints them, edited; the"
+              + " priors are scaled to a sum of 1.")
   private Optional<Path> priors = Optional.empty();
 
   @Option(
@@ -107,6 +110,11 @@ public final class WeakCommand implements Callable<Integer> {
   public Integer call() {
     Project read = project.read();
     final Optional<PictureFile> picture = chart.picture(project.file());
+    if (causesOnly && picture.isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--chart draws what readings say, and --causes is about none; leave out one of the two");
+    }
     requirePumps(read);
     AsBuilt built = AsBuilt.of(read.network());
     CauseTable usual = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
@@ -116,7 +124,9 @@ public final class WeakCommand implements Callable<Integer> {
             .orElseGet(() -> new Priors(usual, SignTable.commonPractice()));
     String report;
     if (causesOnly) {
-      report = told(new CausesAnswer(read.title(), built, table.causes(), table.signs()));
+      report =
+          told(
+              new CausesAnswer(read.title(), Shown.of(read), built, table.causes(), table.signs()));
     } else {
       WeakAnswer answer = answer(read, built, table);
       picture.ifPresent(file -> file.write(CausesPicture.of(answer)));
