@@ -52,6 +52,12 @@ class WeakTablesTest {
     assertTrue(call.flat().contains("No further reading tells much. " + again), call.flat());
     assertTrue(call.flat().contains("A, none of these: " + again), call.flat());
 
+    Path picture = folder.resolve("why.svg");
+    Path visitFile = folder.resolve("visit.yaml");
+    WeakCall.about(WeakCall.JOB, "--readings", visitFile.toString(), "--chart", picture.toString());
+    assertTrue(
+        Files.readString(picture).contains("as built 5.7 psi, by B "), "named in the picture");
+
     WeakCall gravity = read("../examples/header-pond/troughs.yaml", "readings: []");
     assertTrue(next(gravity).get(0).matches(".*by A +by C +by D"), gravity.out());
     assertFalse(gravity.out().contains("  anything"), gravity.out());
