@@ -1,6 +1,5 @@
 package rillwright.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.MissingParameterException;
@@ -11,6 +10,7 @@ import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import rillwright.cli.command.Rillwright;
 import rillwright.cli.wording.Choices;
 import rillwright.cli.wording.PlainText;
 
@@ -67,7 +67,7 @@ final class ArgumentWords {
     if (!isWholeProgram()) {
       return PlainText.quoted(word) + " is one too many; " + usage();
     }
-    List<String> commands = new ArrayList<>(command.subcommands().keySet());
+    List<String> commands = Rillwright.listShown(command);
     if (word.equals("help")) {
       return "help is asked for with \"rillwright --help\", that about a command with \"rillwright "
           + commands.get(0)

@@ -1,11 +1,14 @@
 package rillwright.cli.command;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** The program as a whole: it has commands and does nothing by itself. */
 @Command(
@@ -55,7 +58,7 @@ public final class Rillwright implements Runnable {
     return commands;
   }
 
-  @picocli.CommandLine.Spec private picocli.CommandLine.Model.CommandSpec spec;
+  @Spec private CommandSpec spec;
 
   @Option(names = "--version", versionHelp = true, description = "Shows the version and stops.")
   @SuppressWarnings("UnusedVariable") // set and read by picocli
@@ -87,6 +90,14 @@ public final class Rillwright implements Runnable {
   @Override
   public void run() {
     throw new CommandLine.ParameterException(
-        spec.commandLine(), "say what to do: one of " + String.join(", ", commands().keySet()));
+        spec.commandLine(), "say what to do: one of " + String.join(", ", listShown(spec)));
+  }
+
+  /** Names of the commands that the help text shows. */
+  public static List<String> listShown(CommandSpec program) {
+    return program.subcommands().entrySet().stream()
+        .filter(command -> !command.getValue().getCommandSpec().usageMessage().hidden())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 }

@@ -10,6 +10,8 @@ import picocli.CommandLine.Option;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.visit.PriorsReader;
 import rillwright.cli.file.visit.PriorsReader.Priors;
 import rillwright.cli.file.visit.Visit;
@@ -74,7 +76,9 @@ public final class WeakCommand implements Callable<Integer> {
   @Option(
       names = "--priors",
       paramLabel = "PRIORS",
-      description = "Causes and signs as --causes --format json prints them, edited.")
+      description =
+          "Causes and signs as --causes --format json prints them, edited; the"
+              + " priors are scaled to a sum of 1.")
   private Optional<Path> priors = Optional.empty();
 
   @Option(
@@ -95,6 +99,11 @@ public final class WeakCommand implements Callable<Integer> {
                 .inputs(read)
                 .and(readings, "the file of readings")
                 .and(priors, "the file of priors"));
+    if (causesOnly && picture.isPresent()) {
+      throw new InvalidInput(
+          Place.whole("--chart"),
+          "this draws what readings say, and --causes is about none; leave out one of the two");
+    }
     ChosenPumps.require(read, "; a job that is weak was built with one, so name it here");
     AsBuilt built = AsBuilt.of(read.network());
     CauseTable usual = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
@@ -104,7 +113,13 @@ public final class WeakCommand implements Callable<Integer> {
             .orElseGet(() -> new Priors(usual, SignTable.commonPractice()));
     if (causesOnly) {
       CausesAnswer answer =
-          new CausesAnswer(read.title(), project.changes(), built, table.causes(), table.signs());
+          new CausesAnswer(
+              read.title(),
+              Shown.of(read),
+              project.changes(),
+              built,
+              table.causes(),
+              table.signs());
       report.print(() -> CausesJson.of(answer), ink -> CausesText.of(answer, ink));
     } else {
       WeakAnswer answer = answer(read, built, table);
@@ -115,6 +130,8 @@ public final class WeakCommand implements Callable<Integer> {
   }
 
   private WeakAnswer answer(Project read, AsBuilt built, Priors table) {
+    WeakJob weakJob = new WeakJob(read, built);
+    weakJob.requireFlow();
     Visit visit =
         readings
             .map(file -> VisitReader.inFile(file, built))
@@ -127,6 +144,7 @@ public final class WeakCommand implements Callable<Integer> {
             table.causes(),
             visit.readings().stream().map(Reading::what).toList(),
             notCalled ? Sizes.ALL : Sizes.CALLED_FOR);
+    weakJob.requireAnswer(diagnostician, notCalled, priors);
     Diagnosis diagnosis = diagnostician.explain(visit.readings(), signs);
     return new WeakAnswer(
         read.title(),

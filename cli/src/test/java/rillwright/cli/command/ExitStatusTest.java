@@ -86,7 +86,7 @@ class ExitStatusTest {
     assertSays(Run.of("solve", PROJECT, "--formt", "json"), 2, "--format");
     assertSays(Run.of("solve", PROJECT, "--format", "jsn"), 2, "\"jsn\"", "json");
     assertSays(Run.of("solve"), 2, "FILE");
-    assertSays(Run.of(), 2, "solve", "check");
+    assertSays(Run.of(), 2, "say what to do: one of check, solve, ", ", weak, stream, catalogue");
   }
 
   @ParameterizedTest(name = "rillwright {0}")
@@ -95,6 +95,8 @@ class ExitStatusTest {
       value = {
         "slove | there is no command \"slove\"; did you mean \"solve\"?",
         "polish | there is no command \"polish\"; it may be check, solve,",
+        "weak-trail | there is no command \"weak-trail\"; it may be check, solve, duty, chart, pumps,"
+            + " pipes, odds, balance, weak, stream, catalogue",
         "help | help is asked for with \"rillwright --help\"",
         "job1.yaml | say first what to do with \"job1.yaml\", for example \"rillwright check"
             + " job1.yaml\"",

@@ -8,7 +8,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WeakSchemaTest {
   private static final String WEAK =
       """
-      {"causes": [{"cause": "pump worn", "at": "supply", "part": 1, "probability": 0.7, "size": 0.6,
+      {"title": "Otter Bend", "changed": ["a.b=c"],
+       "readings": [{"at": "fall", "flow": 0.002, "within": 0.0001, "asBuilt": 0.003},
+         {"gauge": "high tap", "pressure": 900, "within": 50, "when": "pump off", "asBuilt": null}],
+       "causes": [{"cause": "pump worn", "at": "supply", "part": 1, "probability": 0.7, "size": 0.6,
          "sizeUnit": "1", "predicted": [0.002, null]},
         {"cause": "none of these", "at": null, "part": null, "probability": 0.3, "size": null,
          "sizeUnit": null, "predicted": [null, null]}],
@@ -45,7 +48,13 @@ class WeakSchemaTest {
         "\"toldApartBy\": null, | ",
         "\"valve\": \"supply\" | \"tap\": \"supply\"",
         "\"when\": \"valve shut\" | \"when\": \"running\"",
-        "\"gauge\": \"low tap\", | "
+        "\"gauge\": \"low tap\", | ",
+        "\"gauge\": \"high tap\", | ",
+        "\"pressure\": 900, | ",
+        "\"pressure\": 900 | \"pressure\": null",
+        "\"within\": 50 | \"within\": \"50 Pa\"",
+        "\"title\": \"Otter Bend\", | ",
+        "\"changed\": [\"a.b=c\"], | "
       })
   void brokenWeakAnswerIsRefused(String right, String wrong) {
     ResultSchema.assertRefusesBroken(WEAK, right, wrong);

@@ -52,7 +52,9 @@ final class CausesPainter implements Painting {
         .paint(g, new Rectangle2D.Double(Sheet.MARGIN, top, BARS_WIDTH, height));
     double left = Sheet.MARGIN + BARS_WIDTH + BETWEEN;
     if (!chart.strips().isEmpty()) {
-      Words.heading(g, "What each would read, and what was read", left, top - 50);
+      boolean read = chart.strips().stream().anyMatch(strip -> strip.read().isPresent());
+      String andRead = read ? ", and what was read" : "";
+      Words.heading(g, "What each would read" + andRead, left, top - 50);
       new PredictionStrips(chart.strips())
           .paint(g, new Rectangle2D.Double(left, top, WIDTH - Sheet.MARGIN - left, height));
     }

@@ -4,12 +4,9 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.CausesChart.Mark;
@@ -22,9 +19,14 @@ import rillwright.curves.chart.layout.TextBlock;
  */
 final class PredictionStrips {
   private static final double TALLEST_ROW = 150;
-  private static final double AXIS_AT = 0.62;
-  private static final double BAND_HEIGHT = 34;
-  private static final double DIAMOND = 10;
+  private static final double BAND_HEIGHT = 30;
+  private static final double BELOW_BAND = 2;
+
+  /** From the top of a row to its line where rows are as low as they can be, and that height. */
+  private static final double LINE_AT = 48;
+
+  private static final double LOWEST_ROW = 104;
+
   private static final double ROOM = 0.08;
   private static final Color BAND = new Color(0xBFD7EA);
 
@@ -38,7 +40,7 @@ final class PredictionStrips {
     if (chart.strips().stream().anyMatch(strip -> strip.read().isPresent())) {
       legend.add("read, within its error", (g, place) -> band(g, place));
     }
-    legend.add("as built", (g, place) -> diamond(g, Legend.middle(place)));
+    legend.add("as built", (g, place) -> MarkGroup.diamond(g, Legend.middle(place)));
     legend.add("by a cause", (g, place) -> LetterMark.draw(g, "A", Legend.middle(place)));
   }
 
@@ -56,10 +58,6 @@ final class PredictionStrips {
     g.setColor(Ink.BLUE);
     g.setStroke(new BasicStroke(3.4f));
     g.draw(new Line2D.Double(middle, box.getMinY(), middle, box.getMaxY()));
-  }
-
-  private static void diamond(Graphics2D g, Point2D at) {
-    rillwright.curves.chart.Mark.DIAMOND.draw(g, at, DIAMOND, Ink.TEXT, Ink.PAPER);
   }
 
   void paint(Graphics2D g, Rectangle2D area) {
@@ -80,7 +78,8 @@ final class PredictionStrips {
     Words.write(g, name, area.getX(), area.getY(), Anchor.START, Ink.TEXT);
     Words.write(g, value, area.getMaxX(), area.getY(), Anchor.END, Ink.BLUE.darker());
     Scale scale = Scale.of(strip, area);
-    double y = area.getY() + AXIS_AT * area.getHeight();
+    double spare = Math.max(0, area.getHeight() - LOWEST_ROW);
+    double y = area.getY() + LINE_AT + spare / 4;
     strip
         .read()
         .ifPresent(
@@ -95,61 +94,12 @@ final class PredictionStrips {
     g.setColor(Ink.AXIS);
     g.setStroke(new BasicStroke(1.8f));
     g.draw(new Line2D.Double(area.getX(), y, area.getMaxX(), y));
-    marks(g, strip, scale, y);
-    ends(g, strip, scale, y);
-  }
-
-  /** Marks that would cover each other share one ring, their letters side by side. */
-  private static void marks(Graphics2D g, Strip strip, Scale scale, double y) {
-    strip.asBuilt().ifPresent(built -> diamond(g, new Point2D.Double(scale.x(built.value()), y)));
-    List<Mark> sorted = new ArrayList<>(strip.marks());
-    sorted.sort(Comparator.comparingDouble(Mark::value));
-    List<Mark> group = new ArrayList<>();
-    for (Mark mark : sorted) {
-      if (!group.isEmpty() && scale.x(mark.value()) - middle(group, scale) > reach(group)) {
-        ring(g, group, scale, y);
-        group.clear();
-      }
-      group.add(mark);
-    }
-    if (!group.isEmpty()) {
-      ring(g, group, scale, y);
-    }
-  }
-
-  private static double middle(List<Mark> group, Scale scale) {
-    return group.stream().mapToDouble(mark -> scale.x(mark.value())).average().orElseThrow();
-  }
-
-  private static double reach(List<Mark> group) {
-    return LetterMark.halfWidth(group.size()) + LetterMark.RADIUS + 2;
-  }
-
-  private static void ring(Graphics2D g, List<Mark> group, Scale scale, double y) {
-    String letters = group.stream().map(Mark::letter).sorted().collect(Collectors.joining());
-    LetterMark.draw(g, letters, new Point2D.Double(middle(group, scale), y));
-  }
-
-  /** The least and the greatest prediction in words, below the line. */
-  private static void ends(Graphics2D g, Strip strip, Scale scale, double y) {
-    List<Mark> all = new ArrayList<>(strip.marks());
-    strip.asBuilt().ifPresent(all::add);
-    if (all.isEmpty()) {
-      return;
-    }
-    all.sort(Comparator.comparingDouble(Mark::value));
-    Mark least = all.get(0);
-    Mark greatest = all.get(all.size() - 1);
-    under(g, least, scale, y);
-    if (scale.x(greatest.value()) - scale.x(least.value()) > 150) {
-      under(g, greatest, scale, y);
-    }
-  }
-
-  private static void under(Graphics2D g, Mark mark, Scale scale, double y) {
-    TextBlock words = TextBlock.ofLine(mark.label(), Ink.SMALL_LABEL);
-    Words.write(
-        g, words, scale.x(mark.value()), y + BAND_HEIGHT / 2 + 2, Anchor.MIDDLE, Ink.SOFT_TEXT);
+    List<Mark> marks = new ArrayList<>(strip.marks());
+    strip.asBuilt().ifPresent(marks::add);
+    List<MarkGroup> groups = MarkGroup.list(marks, scale::x);
+    groups.forEach(group -> group.draw(g, y));
+    ValueLabels.of(groups, scale::x)
+        .write(g, area.getX(), area.getMaxX(), y + BAND_HEIGHT / 2 + BELOW_BAND);
   }
 
   /** Where values lie on a strip. */

@@ -47,7 +47,8 @@ public final class ReadingForm {
   public static boolean sayWhere(Fields reading) {
     boolean once = PLACES.stream().filter(reading::has).count() == 1;
     if (!once) {
-      reading.fault("say where it was read: either \"at\" a point, or a gauge, or a pump");
+      reading.faultAmong(
+          PLACES, "say where it was read: either \"at\" a point, or a gauge, or a pump");
     }
     return once;
   }
@@ -55,8 +56,17 @@ public final class ReadingForm {
   /** The field that says what was read; empty, with a fault, if there is none or several. */
   public static Optional<String> whatWasRead(Fields reading) {
     List<String> read = READ.stream().filter(reading::has).toList();
-    if (read.size() != 1) {
+    if (read.isEmpty()) {
       reading.fault("say what was read: one of " + Choices.listed(READ));
+      return Optional.empty();
+    }
+    if (read.size() > 1) {
+      reading.faultAmong(
+          read,
+          (read.size() == 2 ? "two" : "several")
+              + " things stand in one reading, "
+              + String.join(" and ", read)
+              + (read.size() == 2 ? "; make two readings of it" : "; make a reading of each"));
       return Optional.empty();
     }
     return Optional.of(read.get(0));

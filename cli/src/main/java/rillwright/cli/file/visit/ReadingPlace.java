@@ -69,7 +69,13 @@ final class ReadingPlace {
   /** Pressure at a gauge or in a tee. */
   Optional<Measurand> pressure(Fields fields, When when) {
     if (fields.has("gauge")) {
-      return named(fields, "gauge", "gauge", gauges(), Function.identity())
+      return named(
+              fields,
+              "gauge",
+              "gauge",
+              gauges(),
+              gauges().stream().findFirst(),
+              Function.identity())
           .map(gauge -> new Measurands.GaugePressure(gauge, when));
     }
     return point(fields, "a pressure", "a tee with an elevation", ReadingPlace::hasElevation)
@@ -101,16 +107,21 @@ final class ReadingPlace {
 
   private Optional<LineName> line(
       Fields fields, String field, String needed, Predicate<Part> kind) {
+    List<String> those =
+        network.lines().stream()
+            .filter(line -> line.parts().stream().anyMatch(kind))
+            .map(line -> line.name().value())
+            .toList();
+    if (!fields.has(field) && those.isEmpty()) {
+      fields.fault("it names no " + field + ", and no line of this job has one");
+      return Optional.empty();
+    }
     List<String> names = network.lines().stream().map(line -> line.name().value()).toList();
-    Optional<LineName> name = named(fields, field, "line", names, LineName::new);
+    Optional<LineName> name =
+        named(fields, field, "line", names, those.stream().findFirst(), LineName::new);
     Optional<Line> without =
         name.map(network::line).filter(line -> line.parts().stream().noneMatch(kind));
     if (without.isPresent()) {
-      List<String> those =
-          network.lines().stream()
-              .filter(line -> line.parts().stream().anyMatch(kind))
-              .map(line -> line.name().value())
-              .toList();
       fields.fault(
           field,
           "line "
@@ -126,8 +137,13 @@ final class ReadingPlace {
   }
 
   private static <T> Optional<T> named(
-      Fields fields, String field, String what, List<String> names, Function<String, T> made) {
-    Optional<String> name = fields.requireText(field, names.isEmpty() ? "G1" : names.get(0));
+      Fields fields,
+      String field,
+      String what,
+      List<String> names,
+      Optional<String> example,
+      Function<String, T> made) {
+    Optional<String> name = fields.requireText(field, example.orElse("G1"));
     if (name.isPresent() && !names.contains(name.get())) {
       fields.fault(
           field,
@@ -143,7 +159,8 @@ final class ReadingPlace {
 
   private Optional<Point> point(Fields fields, String what, String needed, Predicate<Point> kind) {
     List<String> names = network.points().stream().map(point -> point.name().value()).toList();
-    Optional<PointName> name = named(fields, "at", "point", names, PointName::new);
+    Optional<PointName> name =
+        named(fields, "at", "point", names, names.stream().findFirst(), PointName::new);
     Optional<Point> point = name.map(network::point);
     if (point.isPresent() && !kind.test(point.get())) {
       List<String> those =

@@ -13,8 +13,7 @@ public final class CausesJson {
 
   /** The JSON text. */
   public static String of(CausesAnswer answer) {
-    List<String> names =
-        answer.causes().causes().stream().map(cause -> cause.id().cause()).distinct().toList();
+    List<String> names = answer.names();
     return Json.object(
         json -> {
           ChangedField.writeIfAny(json, answer.changes());

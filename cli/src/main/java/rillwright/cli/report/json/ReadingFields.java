@@ -5,18 +5,21 @@ import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
 
 /**
- * The fields of a reading as a project file has them, its value null: where it is, what is read.
+ * The fields of a reading as a project file has them: where it is, what is read. The value is null
+ * where it is still to be read.
  */
 final class ReadingFields implements Teller<Void> {
   private final Json json;
+  private final OptionalDouble value;
 
-  ReadingFields(Json json) {
+  ReadingFields(Json json, OptionalDouble value) {
     this.json = json;
+    this.value = value;
   }
 
   private Void fields(String where, String name, String read) {
     json.words(where, name);
-    json.number(read, OptionalDouble.empty());
+    json.number(read, value);
     return null;
   }
 

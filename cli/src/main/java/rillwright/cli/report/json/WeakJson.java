@@ -8,7 +8,9 @@ import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Diagnosis;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
+import rillwright.solver.study.diagnosis.inference.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** Why a fall is weak, for programs. */
 public final class WeakJson {
@@ -22,12 +24,34 @@ public final class WeakJson {
 
   /** The JSON text. */
   public static String of(WeakAnswer answer) {
-    return Json.object(json -> new WeakJson(json).write(answer));
+    return Json.object(
+        json -> {
+          json.words("title", answer.title());
+          ChangedField.write(json, answer.changes());
+          new WeakJson(json).write(answer);
+        });
   }
 
   private void write(WeakAnswer answer) {
-    Diagnosis diagnosis = answer.diagnosis();
-    ChangedField.writeIfAny(json, answer.changes());
+    json.array(
+        "readings",
+        () ->
+            answer
+                .diagnosis()
+                .readings()
+                .forEach(reading -> json.object(() -> taken(reading, answer.scope()))));
+    write(answer.diagnosis());
+  }
+
+  /** As the file has it, in SI units, with what would be read as built. */
+  private void taken(Reading reading, Scope scope) {
+    reading.what().tell(new ReadingFields(json, OptionalDouble.of(reading.value())));
+    json.number("within", reading.tolerance().halfWidthAt(reading.value()));
+    state(reading.what());
+    json.number("asBuilt", scope.asBuilt(reading.what()));
+  }
+
+  private void write(Diagnosis diagnosis) {
     json.array("causes", () -> diagnosis.causes().forEach(this::cause));
     json.array(
         "firstGroup",
@@ -58,8 +82,12 @@ public final class WeakJson {
   }
 
   private void reading(Measurand readable) {
-    readable.tell(new ReadingFields(json));
+    readable.tell(new ReadingFields(json, OptionalDouble.empty()));
     json.words("within", WORDS.within(readable, readable.usualTolerance()));
+    state(readable);
+  }
+
+  private void state(Measurand readable) {
     if (!readable.when().name().equals("running")) {
       json.words("when", readable.when().name());
     }

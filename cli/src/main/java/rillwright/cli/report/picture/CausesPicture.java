@@ -25,6 +25,7 @@ public final class CausesPicture {
   private static final int MOST_CAUSES = 7;
   private static final int MOST_MARKS = 4;
   private static final int MOST_STRIPS = 7;
+  private static final int FEWEST_NAMED = 2;
   private static final double WORTH_SHOWING = 0.005;
 
   private final WeakAnswer answer;
@@ -59,13 +60,20 @@ public final class CausesPicture {
     return answer.diagnosis().causes().stream().limit(MOST_CAUSES).toList();
   }
 
-  /** How many causes have a letter: those that are likely at all, as far as there is room. */
+  /**
+   * How many causes have a letter: those that are likely at all, as far as there is room, and one
+   * or two that are named, for "none of these" has no marks.
+   */
   private int lettered() {
-    return (int)
-        shown().stream()
-            .limit(MOST_MARKS)
-            .filter(cause -> cause.probability() >= WORTH_SHOWING)
-            .count();
+    int likely =
+        (int)
+            shown().stream()
+                .limit(MOST_MARKS)
+                .filter(cause -> cause.probability() >= WORTH_SHOWING)
+                .count();
+    boolean noneLeads = shown().get(0).cause().isUnnamed();
+    int named = Math.min(noneLeads ? 1 + FEWEST_NAMED : 1, shown().size());
+    return Math.max(likely, named);
   }
 
   private String caption() {

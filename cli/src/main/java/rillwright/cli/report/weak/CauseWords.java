@@ -116,7 +116,7 @@ public enum CauseWords {
       "more lift than drawn",
       "the water is lifted higher than drawn",
       "more lift",
-      "Shoot the crest and the pond with the level; lower the outlet, or choose another pump.",
+      "Shoot the crest and the pond with the level; lower the outlet, or plan for the lift that is there.",
       Caution.UPHILL,
       SizeWords.HIGHER),
   LEAK(
@@ -174,7 +174,7 @@ public enum CauseWords {
       "nothing wrong",
       "nothing is broken: all is as it was built",
       "nothing wrong",
-      "It was sold too small: look at larger pipe and at other pumps before anyone digs or buys.",
+      "Compare what it gives with what was promised.",
       Caution.NONE,
       SizeWords.NONE),
   NONE_OF_THESE(

@@ -3,7 +3,7 @@ package rillwright.cli.report.weak;
 /** A short caution that stands beside a remedy or a reading. */
 public enum Caution {
   NONE(""),
-  HANDS("Isolate the supply before anyone reaches in."),
+  HANDS("Isolate the supply before anyone reaches in.", "Shut the line before anyone reaches in."),
   ELECTRICIAN(
       "Isolate the supply; wiring and controllers are a licensed electrician's, by the local code."
           + " Never defeat a GFCI or RCD that trips."),
@@ -15,19 +15,30 @@ public enum Caution {
       "Water held uphill: keep the overflow free and the bank firm; a large volume is an engineer's"
           + " to judge."),
   PRESSURE(
-      "Stop the pump and let the pressure off before you open a union; hose under pressure kicks."),
+      "Stop the pump and let the pressure off before you open a union; hose under pressure kicks.",
+      "Shut the line and let the pressure off before you open a union; hose under pressure kicks."),
   SUCTION(
       "Isolate the supply before anyone reaches in, and never leave an open suction where a person"
           + " can reach it.");
 
-  private final String sentence;
+  private final String pumped;
+  private final String byLevel;
 
-  Caution(String sentence) {
-    this.sentence = sentence;
+  Caution(String pumped, String byLevel) {
+    this.pumped = pumped;
+    this.byLevel = byLevel;
   }
 
-  /** The caution; empty for none. */
-  public String sentence() {
-    return sentence;
+  Caution(String sentence) {
+    this(sentence, sentence);
+  }
+
+  /**
+   * The caution; empty for none.
+   *
+   * @param isPumped whether there is a pump in the job, and so a supply to be isolated
+   */
+  public String sentence(boolean isPumped) {
+    return isPumped ? pumped : byLevel;
   }
 }

@@ -1,5 +1,6 @@
 package rillwright.cli.report.weak;
 
+import java.util.OptionalDouble;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.study.diagnosis.reading.Measurand;
@@ -41,6 +42,11 @@ public final class ReadingWords {
   /** A value of it: "2,100 gph". */
   public String value(Measurand readable, double value) {
     return readable.tell(new Shown(value));
+  }
+
+  /** What it should be: "2,100 gph"; "no reading" where nothing holds the water or moves it. */
+  public String expected(Measurand readable, OptionalDouble value) {
+    return value.isPresent() ? value(readable, value.getAsDouble()) : "no reading";
   }
 
   /** How closely it is read: "7 %", "2 mm". */

@@ -10,8 +10,12 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
  */
 public record RiskWords(String mark, String sentence) {
 
-  /** The words for a risk. */
-  public static RiskWords of(Risk risk) {
+  /**
+   * The words for a risk.
+   *
+   * @param isPumped whether there is a pump in the job, and so a supply to be isolated
+   */
+  public static RiskWords of(Risk risk, boolean isPumped) {
     return switch (risk) {
       case NONE -> new RiskWords("", "");
       case SHUT_OFF ->
@@ -27,8 +31,9 @@ public record RiskWords(String mark, String sentence) {
       case OPEN_WATER ->
           new RiskWords(
               "~",
-              "Read with a ruler or staff from the edge, the pump's supply isolated before anyone"
-                  + " reaches in; open water drowns small children.");
+              "Read with a ruler or staff from the edge"
+                  + (isPumped ? ", the pump's supply isolated before anyone reaches in" : "")
+                  + "; open water drowns small children.");
       case PUMP_OFF ->
           new RiskWords(
               "o",

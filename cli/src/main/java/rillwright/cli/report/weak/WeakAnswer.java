@@ -36,6 +36,11 @@ public record WeakAnswer(
     pairs = List.copyOf(pairs);
   }
 
+  /** Whether there is a pump in the job. */
+  public boolean isPumped() {
+    return scope.job().network().isPumped();
+  }
+
   /** What a readable would be by a cause; empty where it tells nothing. */
   public OptionalDouble predicted(Measurand readable, CauseId cause) {
     for (int i = 0; i < diagnosis.readings().size(); i++) {

@@ -18,7 +18,12 @@ final class CausesTable {
 
   private CausesTable() {}
 
-  static void print(WeakAnswer answer, Page page) {
+  /**
+   * Prints them.
+   *
+   * @param letters how many causes are told of at least, because other tables use their letters
+   */
+  static void print(WeakAnswer answer, int letters, Page page) {
     int group = answer.diagnosis().firstGroup().size();
     TextTable table = heading("FIRST GROUP");
     rows(table, answer, answer.diagnosis().firstGroup(), 0);
@@ -27,7 +32,7 @@ final class CausesTable {
     List<Explanation> others =
         answer.diagnosis().causes().stream()
             .skip(group)
-            .filter(other -> other.probability() >= WORTH_TELLING)
+            .limit(Math.max(likely(answer), letters) - group)
             .toList();
     TextTable less = heading("LESS LIKELY");
     rows(less, answer, others, group);
@@ -38,6 +43,17 @@ final class CausesTable {
     if (left > 0) {
       page.paragraph("All " + left + " others are under 1 % each.");
     }
+  }
+
+  /** How many causes are worth telling, the first group included. */
+  private static int likely(WeakAnswer answer) {
+    int group = answer.diagnosis().firstGroup().size();
+    int likely =
+        (int)
+            answer.diagnosis().causes().stream()
+                .filter(cause -> cause.probability() >= WORTH_TELLING)
+                .count();
+    return Math.max(group, likely);
   }
 
   private static TextTable heading(String heading) {

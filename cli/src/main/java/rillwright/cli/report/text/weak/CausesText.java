@@ -10,6 +10,7 @@ import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.CausesAnswer;
 import rillwright.solver.study.diagnosis.cause.Cause;
@@ -18,6 +19,9 @@ import rillwright.solver.study.diagnosis.cause.SizeRange;
 
 /** The causes of a job before anything was read, for people. */
 public final class CausesText {
+  /** Lengths from here on are told as heads. */
+  private static final double TALL_M = 0.5;
+
   private CausesText() {}
 
   /** The page. */
@@ -29,8 +33,12 @@ public final class CausesText {
     page.paragraph(
         "How likely each cause is before anything is read, given that somebody called because a"
             + " fall is weak: common practice, no source. To go by your own experience, print this"
-            + " with \"--format json\", edit it and give it back with \"--priors FILE\".");
+            + " with \"--format json\", edit it and give it back with \"--priors FILE\"; priors that do"
+            + " not add up to 1 are scaled until they do.");
     page.table(causes(answer));
+    page.paragraph(
+        "Each size between \"from\" and \"to\" is as likely as any other; with \"log\" each doubling"
+            + " is, from 1 to 2 as from 100 to 200. K: head lost, in velocity heads of the pipe.");
     page.table(signs(answer));
     page.paragraph(
         "What was seen and told multiplies the chance of a cause by these: common practice, no"
@@ -46,7 +54,7 @@ public final class CausesText {
             .column("from", Side.RIGHT)
             .column("to", Side.RIGHT)
             .column("at", Side.LEFT)
-            .column("changes", Side.LEFT);
+            .column("of what", Side.LEFT);
     String before = "";
     for (Cause cause : answer.causes().causes()) {
       String name = cause.id().cause();
@@ -54,8 +62,11 @@ public final class CausesText {
           "",
           name.equals(before) ? "" : name,
           String.format(Locale.ROOT, "%.1f %%", 100 * cause.prior()),
-          cause.sizes().map(sizes -> number(sizes.from(), cause)).orElse("-"),
-          cause.sizes().map(sizes -> number(sizes.to(), cause) + log(sizes)).orElse("-"),
+          cause.sizes().map(sizes -> number(sizes.from(), cause, answer.units())).orElse("-"),
+          cause
+              .sizes()
+              .map(sizes -> number(sizes.to(), cause, answer.units()) + log(sizes))
+              .orElse("-"),
           CausePlace.shortly(cause.id()),
           cause.quantity().words());
       before = name;
@@ -63,9 +74,11 @@ public final class CausesText {
     return table;
   }
 
-  private static String number(double value, Cause cause) {
-    String number = String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "");
-    return number + (cause.quantity().unit().equals("1") ? "" : " " + cause.quantity().unit());
+  private static String number(double value, Cause cause, ShownUnits units) {
+    if (cause.quantity().unit().equals("1")) {
+      return String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "");
+    }
+    return value < TALL_M ? units.fineDepth(value) : units.head(value);
   }
 
   private static String log(SizeRange sizes) {
@@ -75,15 +88,22 @@ public final class CausesText {
   private static TextTable signs(CausesAnswer answer) {
     TextTable table = new TextTable("SIGN").column("changes the chance of", Side.LEFT);
     for (Sign sign : Sign.values()) {
-      table.row(sign.words(), factors(answer.signs().factors().getOrDefault(sign, Map.of())));
+      table.row(
+          sign.words(),
+          factors(answer.signs().factors().getOrDefault(sign, Map.of()), answer.names()));
     }
     return table;
   }
 
-  private static String factors(Map<String, Double> factors) {
+  /** What a sign does to the causes that the job can have. */
+  private static String factors(Map<String, Double> factors, List<String> names) {
     Map<Double, List<String>> byFactor = new TreeMap<>((one, other) -> Double.compare(other, one));
     factors.forEach(
-        (cause, factor) -> byFactor.computeIfAbsent(factor, f -> new ArrayList<>()).add(cause));
+        (cause, factor) -> {
+          if (names.contains(cause)) {
+            byFactor.computeIfAbsent(factor, f -> new ArrayList<>()).add(cause);
+          }
+        });
     List<String> words = new ArrayList<>();
     byFactor.forEach(
         (factor, causes) ->

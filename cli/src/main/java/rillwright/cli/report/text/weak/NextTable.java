@@ -4,78 +4,106 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Side;
-import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.RiskWords;
 import rillwright.cli.report.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.inference.NextReading;
 import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 
-/** What to read next: what it tells, what it takes, what each likely cause predicts. */
+/**
+ * What to read next: what it tells, what it takes, what each likely cause predicts. Where the
+ * causes in columns would all read alike, one that would not stands beside them; a reading that no
+ * cause told of would show otherwise is left out.
+ */
 final class NextTable {
   private static final int MOST_READINGS = 6;
-  private static final int MOST_CAUSES = 3;
   private static final double WORTH_READING_BITS = 0.01;
 
-  private NextTable() {}
+  private final WeakAnswer answer;
+  private final ReadingWords words;
+  private final NextColumns causes;
+  private final List<NextReading> rows;
 
-  static void print(WeakAnswer answer, Page page) {
-    List<NextReading> worth =
+  private NextTable(WeakAnswer answer) {
+    this.answer = answer;
+    this.words = new ReadingWords(answer.units());
+    this.causes = NextColumns.of(answer);
+    this.rows =
         answer.diagnosis().next().stream()
             .filter(next -> next.bits() >= WORTH_READING_BITS)
+            .filter(
+                next -> !causes.areAlike(next, words) || causes.otherwise(next, words).isPresent())
             .limit(MOST_READINGS)
             .toList();
-    if (worth.isEmpty()) {
+  }
+
+  static NextTable of(WeakAnswer answer) {
+    return new NextTable(answer);
+  }
+
+  /** How many letters must be told of for its columns to be understood. */
+  int lettersUsed() {
+    return rows.isEmpty() ? 0 : causes.lettersUsed();
+  }
+
+  void print(Page page) {
+    if (rows.isEmpty()) {
       page.heading("READ NEXT");
-      page.paragraph("No further reading tells much; look at the likeliest cause itself.");
+      boolean noneLeads = answer.diagnosis().causes().get(0).cause().isUnnamed();
+      page.paragraph(
+          noneLeads
+              ? "No further reading tells much. " + LeastFitting.readAgain(answer) + "."
+              : "No further reading tells much; look at the likeliest cause itself.");
       return;
     }
-    int causes = causesShown(answer);
+    page.table(table());
+    page.paragraph(
+        "1 bit: as much as the answer to a yes-or-no question that might go either way; near 0 bit a"
+            + " reading changes nothing.");
+    Set<Risk> risks = EnumSet.noneOf(Risk.class);
+    rows.forEach(row -> risks.add(row.what().effort().risk()));
+    for (Risk risk : risks) {
+      RiskWords caution = RiskWords.of(risk, answer.isPumped());
+      if (!caution.mark().isEmpty()) {
+        page.marked(caution.mark() + " ", caution.sentence());
+      }
+    }
+  }
+
+  private TextTable table() {
     TextTable table =
         new TextTable("READ NEXT")
             .column("", Side.LEFT)
             .column("tells", Side.RIGHT)
             .column("work", Side.RIGHT);
-    for (int c = 0; c < causes; c++) {
-      table.column("by " + Letters.of(c), Side.RIGHT);
+    causes.columns().forEach(cause -> table.column("by " + cause.letter(), Side.RIGHT));
+    boolean anyAlike = rows.stream().anyMatch(row -> causes.areAlike(row, words));
+    if (anyAlike) {
+      table.column("but", Side.LEFT);
     }
-    Set<Risk> risks = EnumSet.noneOf(Risk.class);
-    for (int i = 0; i < worth.size(); i++) {
-      NextReading next = worth.get(i);
-      risks.add(next.what().effort().risk());
-      table.row(
-          Integer.toString(i + 1) + RiskWords.of(next.what().effort().risk()).mark(),
-          cells(next, causes, new ReadingWords(answer.units())).toArray(new String[0]));
-    }
-    page.table(table);
-    for (Risk risk : risks) {
-      RiskWords words = RiskWords.of(risk);
-      if (!words.mark().isEmpty()) {
-        page.marked(words.mark() + " ", words.sentence());
+    for (int i = 0; i < rows.size(); i++) {
+      NextReading row = rows.get(i);
+      String mark = RiskWords.of(row.what().effort().risk(), answer.isPumped()).mark();
+      List<String> cells = cells(row);
+      if (anyAlike) {
+        boolean alike = causes.areAlike(row, words);
+        cells.add(alike ? causes.otherwise(row, words).orElseThrow() : "");
       }
+      table.row(Integer.toString(i + 1) + mark, cells.toArray(new String[0]));
     }
+    return table;
   }
 
-  /** Two at least, else the first group, as far as there is room. */
-  private static int causesShown(WeakAnswer answer) {
-    int wanted = Math.max(2, answer.diagnosis().firstGroup().size());
-    return Math.min(Math.min(MOST_CAUSES, wanted), answer.diagnosis().causes().size());
-  }
-
-  private static List<String> cells(NextReading next, int causes, ReadingWords words) {
+  private List<String> cells(NextReading next) {
     List<String> cells = new ArrayList<>();
     cells.add(words.opening(next.what()));
     cells.add(String.format(Locale.ROOT, "%.2f bit", next.bits()));
     cells.add(next.what().effort().minutes() + " min");
-    for (int c = 0; c < causes; c++) {
-      OptionalDouble value = next.predicted().get(c).value();
-      cells.add(value.isPresent() ? words.value(next.what(), value.getAsDouble()) : "anything");
-    }
+    cells.addAll(causes.cells(next, words));
     return cells;
   }
 }

@@ -5,18 +5,23 @@ import java.util.stream.Collectors;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.weak.Lettered;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.Sign;
-import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** What was read, against what it would be as built and by the likeliest cause. */
 final class ReadTable {
   private ReadTable() {}
 
+  /** How many letters must be told of for its column to be understood. */
+  static int lettersUsed(WeakAnswer answer) {
+    return Lettered.listNamed(answer).get(0).rank() + 1;
+  }
+
   static void print(WeakAnswer answer, Page page) {
-    Explanation first = answer.diagnosis().causes().get(0);
+    Lettered first = Lettered.listNamed(answer).get(0);
     ReadingWords words = new ReadingWords(answer.units());
     TextTable table =
         new TextTable("READ")
@@ -24,7 +29,7 @@ final class ReadTable {
             .column("read", Side.RIGHT)
             .column("within", Side.RIGHT)
             .column("as built", Side.RIGHT)
-            .column("by cause A", Side.RIGHT);
+            .column("by cause " + first.letter(), Side.RIGHT);
     for (int i = 0; i < answer.diagnosis().readings().size(); i++) {
       Reading reading = answer.diagnosis().readings().get(i);
       table.row(
@@ -32,8 +37,8 @@ final class ReadTable {
           words.opening(reading.what()),
           words.value(reading.what(), reading.value()),
           words.within(reading.what(), reading.tolerance()),
-          shown(words, reading, answer.scope().asBuilt(reading.what()), "nothing"),
-          shown(words, reading, first.predicted().get(i), "anything"));
+          shown(words, reading, answer.scope().asBuilt(reading.what())),
+          shown(words, reading, first.explanation().predicted().get(i)));
     }
     if (!table.isEmpty()) {
       page.table(table);
@@ -44,8 +49,8 @@ final class ReadTable {
     if (idle) {
       page.marked(
           "! ",
-          "A reading that is \"nothing\" as built does not count: it is cut off on both sides,"
-              + " nothing holds the water there, or the pump's data sheet has no power.");
+          "\"No reading\" as built: it is cut off on both sides, nothing holds the water there, or"
+              + " the pump's data sheet has no power. What was read there does not count.");
     }
     if (!answer.visit().signs().isEmpty()) {
       page.paragraph(
@@ -55,8 +60,7 @@ final class ReadTable {
     }
   }
 
-  private static String shown(
-      ReadingWords words, Reading reading, OptionalDouble value, String otherwise) {
-    return value.isPresent() ? words.value(reading.what(), value.getAsDouble()) : otherwise;
+  private static String shown(ReadingWords words, Reading reading, OptionalDouble value) {
+    return words.expected(reading.what(), value);
   }
 }

@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Map;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.weak.CauseWords;
-import rillwright.cli.report.weak.Caution;
 import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.report.weak.WishWords;
+import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 
 /** What is usually done about each likely cause, and what to mind. */
@@ -29,12 +30,24 @@ final class Remedies {
     }
     letters.forEach(
         (cause, mark) -> {
-          CauseWords words = CauseWords.of(cause);
-          page.marked("- ", mark + ", " + cause + ": " + words.remedy() + caution(words.caution()));
+          String caution = CauseWords.of(cause).caution().sentence(answer.isPumped());
+          page.marked(
+              "- ",
+              mark
+                  + ", "
+                  + cause
+                  + ": "
+                  + remedy(cause, answer)
+                  + (caution.isEmpty() ? "" : " " + caution));
         });
   }
 
-  private static String caution(Caution caution) {
-    return caution == Caution.NONE ? "" : " " + caution.sentence();
+  private static String remedy(String cause, WeakAnswer answer) {
+    return switch (cause) {
+      case CauseTable.NOTHING_WRONG -> WishWords.of(answer.scope().job());
+      case CauseTable.NONE_OF_THESE ->
+          LeastFitting.readAgain(answer) + ", and think of two faults at once.";
+      default -> CauseWords.of(cause).remedy();
+    };
   }
 }

@@ -9,6 +9,8 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.CauseWords;
 import rillwright.cli.report.weak.Chance;
+import rillwright.cli.report.weak.Instrument;
+import rillwright.cli.report.weak.Misfit;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.SizePhrase;
 import rillwright.cli.report.weak.WeakAnswer;
@@ -16,7 +18,6 @@ import rillwright.solver.network.Chamber;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
-import rillwright.solver.study.diagnosis.inference.PairExplanation;
 import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.When;
@@ -28,8 +29,6 @@ final class WeakAdvice {
 
   /** A cause less likely than this is no answer yet. */
   private static final double STANDS_OUT = 0.3;
-
-  private static final double DOES_NOT_FIT_DEVIATIONS = 3;
 
   private final WeakAnswer answer;
   private final ShownUnits units;
@@ -51,8 +50,10 @@ final class WeakAdvice {
     Explanation first = answer.diagnosis().causes().get(0);
     page.paragraph(mostLikely(first));
     answer.diagnosis().toldApartBy().flatMap(this::toldApart).ifPresent(page::paragraph);
-    doesNotFit(first).forEach(sentence -> page.marked("! ", sentence));
-    pairs(page);
+    Misfit misfit = new Misfit(answer);
+    beyondReach(misfit).forEach(sentence -> page.marked("! ", sentence));
+    doesNotFit(first, misfit).forEach(sentence -> page.marked("! ", sentence));
+    PairsText.print(answer, page);
   }
 
   private String mostLikely(Explanation first) {
@@ -123,14 +124,38 @@ final class WeakAdvice {
         + ")";
   }
 
-  private List<String> doesNotFit(Explanation first) {
+  private List<String> beyondReach(Misfit misfit) {
+    List<String> sentences = new ArrayList<>();
+    for (Reading reading : answer.diagnosis().readings()) {
+      OptionalDouble bound = misfit.boundPassed(reading);
+      if (bound.isPresent()) {
+        boolean above = reading.value() > bound.getAsDouble();
+        sentences.add(
+            words.opening(reading.what())
+                + ": "
+                + words.value(reading.what(), reading.value())
+                + " is "
+                + (above ? "more" : "less")
+                + " than anything in this job can make ("
+                + words.value(reading.what(), bound.getAsDouble())
+                + " at "
+                + (above ? "most" : "least")
+                + "). Look at the unit, "
+                + reading.what().tell(new Instrument())
+                + " and the place.");
+      }
+    }
+    return sentences;
+  }
+
+  private List<String> doesNotFit(Explanation first, Misfit misfit) {
     List<String> sentences = new ArrayList<>();
     for (int i = 0; i < first.predicted().size(); i++) {
       Reading reading = answer.diagnosis().readings().get(i);
       OptionalDouble predicted = first.predicted().get(i);
       if (predicted.isPresent()
-          && Math.abs(answer.scope().misfit(reading, predicted.getAsDouble()))
-              > DOES_NOT_FIT_DEVIATIONS) {
+          && misfit.boundPassed(reading).isEmpty()
+          && !answer.scope().fits(reading, predicted.getAsDouble())) {
         sentences.add(
             words.opening(reading.what())
                 + " does not fit even that: it would be "
@@ -141,33 +166,5 @@ final class WeakAdvice {
       }
     }
     return sentences;
-  }
-
-  private void pairs(Page page) {
-    if (answer.pairs().isEmpty()) {
-      return;
-    }
-    page.marked(
-        "! ",
-        "No single cause fits well. Two at once might (four readings seldom settle a pair; half of"
-            + " the pairs look like one wrong single):");
-    for (PairExplanation pair : answer.pairs()) {
-      page.marked(
-          "- ",
-          CauseWords.of(pair.one().id().cause()).noun()
-              + sized(pair.one().id(), pair.sizeOfOne())
-              + " with "
-              + CauseWords.of(pair.other().id().cause()).noun()
-              + sized(pair.other().id(), pair.sizeOfOther())
-              + ", "
-              + Chance.words(pair.share())
-              + " of the pairs tried");
-    }
-  }
-
-  private String sized(CauseId id, OptionalDouble size) {
-    String place = CausePlace.words(id, answer.scope().job());
-    String phrase = SizePhrase.of(id, size, answer).map(text -> ", " + text).orElse("");
-    return place.isEmpty() && phrase.isEmpty() ? "" : " (" + place + phrase + ")";
   }
 }

@@ -16,8 +16,10 @@ public final class WeakText {
     ChangedWords.print(answer.changes(), page);
     new WeakAdvice(answer).print(page);
     ReadTable.print(answer, page);
-    CausesTable.print(answer, page);
-    NextTable.print(answer, page);
+    NextTable next = NextTable.of(answer);
+    int letters = Math.max(ReadTable.lettersUsed(answer), next.lettersUsed());
+    CausesTable.print(answer, letters, page);
+    next.print(page);
     Remedies.print(answer, page);
     return page.toString();
   }

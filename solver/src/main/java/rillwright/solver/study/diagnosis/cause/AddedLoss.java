@@ -28,7 +28,7 @@ record AddedLoss(
     String name = "intake cage packed";
     return new AddedLoss(
         name,
-        "K added at the pump's inlet",
+        "loss coefficient K added at the pump's inlet",
         600,
         0.12,
         network -> {
@@ -47,7 +47,7 @@ record AddedLoss(
     String name = "valve part shut";
     return new AddedLoss(
         name,
-        "K added",
+        "loss coefficient K added in it",
         600,
         0.08,
         network -> atParts(network, name, part -> part instanceof Valve valve && !valve.isShut()));
@@ -57,7 +57,7 @@ record AddedLoss(
     String name = "check valve stuck";
     return new AddedLoss(
         name,
-        "K added",
+        "loss coefficient K added in it",
         600,
         0.06,
         network -> atParts(network, name, CheckValve.class::isInstance));
@@ -67,7 +67,7 @@ record AddedLoss(
     String name = "hose kinked";
     return new AddedLoss(
         name,
-        "K added after the last part",
+        "loss coefficient K added after the last part",
         600,
         0.05,
         network -> {
@@ -85,7 +85,7 @@ record AddedLoss(
     String name = "air at a high point";
     return new AddedLoss(
         name,
-        "K added there",
+        "loss coefficient K added there",
         100,
         0.02,
         network -> {

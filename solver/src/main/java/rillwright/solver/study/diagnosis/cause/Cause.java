@@ -20,6 +20,11 @@ public record Cause(
     Optional<Effect> effect,
     boolean mayGoUnnoticed) {
 
+  /** Whether it is what no cause in the list describes. */
+  public boolean isUnnamed() {
+    return effect.isEmpty();
+  }
+
   /** The same cause with another prior. */
   public Cause withPrior(double newPrior) {
     return new Cause(id, quantity, sizes, newPrior, effect, mayGoUnnoticed);

@@ -46,7 +46,7 @@ record CloggedShare(String name, SizeRange range, double weight, Where where) im
 
   @Override
   public Quantity quantity() {
-    return Quantity.share("its clogged share");
+    return Quantity.share("share of it that is clogged");
   }
 
   @Override

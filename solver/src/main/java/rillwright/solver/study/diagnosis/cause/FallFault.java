@@ -21,7 +21,7 @@ record FallFault(
   static FallFault moreLift() {
     return new FallFault(
         "more lift than drawn",
-        Quantity.length("crest higher by", 100),
+        Quantity.length("how much higher the crest is", 100),
         SizeRange.even(0.05, 2),
         0.04,
         false,
@@ -43,7 +43,7 @@ record FallFault(
   static FallFault crestWider() {
     return new FallFault(
         "crest wider",
-        Quantity.ratio("width \u00d7"),
+        Quantity.ratio("how many times as wide it is"),
         SizeRange.even(1.1, 2.5),
         0.01,
         true,
@@ -57,7 +57,7 @@ record FallFault(
   static FallFault crestNotLevel() {
     return new FallFault(
         "crest not level",
-        Quantity.length("one end lower by", 1),
+        Quantity.length("how far one end is low", 1),
         SizeRange.even(0.003, 0.03),
         0.01,
         true,

@@ -20,7 +20,7 @@ record IdlePump() implements CauseKind {
 
   @Override
   public Quantity quantity() {
-    return Quantity.ratio("K of the stopped pump");
+    return Quantity.ratio("loss coefficient K of the pump that stands still");
   }
 
   @Override

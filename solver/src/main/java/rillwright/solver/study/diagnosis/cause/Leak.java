@@ -11,7 +11,8 @@ import rillwright.solver.study.diagnosis.job.PartPlace;
 
 /** Water that leaves a pipe where it should not. */
 final class Leak {
-  private static final Quantity DRAW = Quantity.ratio("draw \u00f7 the as-built pump flow");
+  private static final Quantity DRAW =
+      Quantity.ratio("what it takes, as a share of the pump's flow as built");
 
   private Leak() {}
 

@@ -20,7 +20,7 @@ record MatsClogged() implements CauseKind {
 
   @Override
   public Quantity quantity() {
-    return Quantity.length("head added at the fall's box", 10);
+    return Quantity.length("how much higher the water stands in the fall's box", 10);
   }
 
   @Override

@@ -14,7 +14,7 @@ record NothingWrong() implements CauseKind {
 
   @Override
   public Quantity quantity() {
-    return Quantity.ofNoSize("as built: sold too small");
+    return Quantity.ofNoSize("all as built");
   }
 
   @Override

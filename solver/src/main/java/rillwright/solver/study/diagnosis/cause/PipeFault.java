@@ -29,7 +29,7 @@ final class PipeFault {
 
     @Override
     public Quantity quantity() {
-      return Quantity.left("bore \u00d7, roughness 1 mm");
+      return Quantity.left("share of its bore left, its wall as rough as 1 mm");
     }
 
     @Override
@@ -85,7 +85,7 @@ final class PipeFault {
 
     @Override
     public Quantity quantity() {
-      return Quantity.ofNoSize("one size less");
+      return Quantity.ofNoSize("one size less than drawn");
     }
 
     @Override

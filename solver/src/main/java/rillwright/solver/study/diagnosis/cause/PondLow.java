@@ -19,7 +19,7 @@ record PondLow() implements CauseKind {
 
   @Override
   public Quantity quantity() {
-    return Quantity.share("level lower by, \u00f7 depth over the skimmer's sill");
+    return Quantity.share("how far it is down, as a share of its depth over the skimmer's sill");
   }
 
   @Override

@@ -21,7 +21,7 @@ record PumpFault(
   static PumpFault worn() {
     return new PumpFault(
         "pump worn",
-        "heads \u00d7",
+        "share of its head left",
         SizeRange.even(0.4, 0.98),
         0.10,
         (pump, s) -> scaled(pump, 1, s, 1));
@@ -30,7 +30,7 @@ record PumpFault(
   static PumpFault slow() {
     return new PumpFault(
         "pump slow",
-        "speed \u00d7",
+        "share of its speed left",
         SizeRange.even(0.5, 0.98),
         0.04,
         (pump, s) -> pump.atSpeed(s * pump.set().speed()));
@@ -39,7 +39,7 @@ record PumpFault(
   static PumpFault backwards() {
     return new PumpFault(
         "pump turning backwards",
-        "heads \u00d7; flows \u00d7 that less 0.1, power \u00d7 0.8",
+        "share of its head left; of its flow a tenth less, of its power 80 %",
         SizeRange.even(0.45, 0.7),
         0.01,
         (pump, s) -> scaled(pump, s - 0.1, s, 0.8));
@@ -48,7 +48,7 @@ record PumpFault(
   static PumpFault air() {
     return new PumpFault(
         "air in the pump",
-        "heads \u00d7; power \u00d7 (0.4 + 0.6 of that)",
+        "share of its head left; its power falls six tenths as far",
         SizeRange.even(0.5, 0.97),
         0.05,
         (pump, s) -> scaled(pump, 1, s, 0.4 + 0.6 * s));

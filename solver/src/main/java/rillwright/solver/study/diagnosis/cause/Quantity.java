@@ -3,7 +3,7 @@ package rillwright.solver.study.diagnosis.cause;
 /**
  * What a cause changes.
  *
- * @param words for a person: "K added"
+ * @param words for a person: "share of its head left"
  * @param unit SI unit of its size; "1" for a ratio
  * @param least size that makes sense
  * @param greatest size that makes sense

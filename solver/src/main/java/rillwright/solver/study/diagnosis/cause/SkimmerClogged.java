@@ -17,7 +17,7 @@ record SkimmerClogged() implements CauseKind {
 
   @Override
   public Quantity quantity() {
-    return Quantity.ratio("what the mouth can pass \u00f7 the as-built pump flow");
+    return Quantity.ratio("what the mouth still passes, as a share of the pump's flow as built");
   }
 
   @Override

@@ -19,10 +19,20 @@ public record Diagnosis(
     List<Explanation> firstGroup,
     Optional<NextReading> toldApartBy,
     List<NextReading> next) {
+  private static final double UNNAMED_PASSES = 0.3;
+
   public Diagnosis {
     readings = List.copyOf(readings);
     causes = List.copyOf(causes);
     firstGroup = List.copyOf(firstGroup);
     next = List.copyOf(next);
+  }
+
+  /** Whether what was read asks for more than one cause: none of these leads or passes 30 %. */
+  public boolean isUnexplained() {
+    return !readings.isEmpty()
+        && (causes.get(0).cause().isUnnamed()
+            || causes.stream()
+                .anyMatch(one -> one.cause().isUnnamed() && one.probability() > UNNAMED_PASSES));
   }
 }

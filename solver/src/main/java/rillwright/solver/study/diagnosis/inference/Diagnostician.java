@@ -30,8 +30,6 @@ public final class Diagnostician {
   /** The first group holds this much. */
   private static final double FIRST_GROUP_HOLDS = 0.8;
 
-  private static final double NONE_OF_THESE_PASSES = 0.3;
-
   /** Fewer bits than this tell nothing apart. */
   private static final double TELLS_APART_BITS = 0.02;
 
@@ -77,11 +75,17 @@ public final class Diagnostician {
     return scope;
   }
 
+  /** Whether any cause that is possible at this job has a prior above 0: else nothing explains. */
+  public boolean canExplain() {
+    return hypotheses.stream().anyMatch(one -> one.cause().prior() > 0 && one.isPossible());
+  }
+
   /**
    * What explains some readings. One of which nothing tells what it would be as built counts for
    * nothing.
    *
    * @param signs by what factor signs change how likely a cause is
+   * @throws IllegalStateException unless {@link #canExplain}
    */
   public Diagnosis explain(List<Reading> readings, ToDoubleFunction<Cause> signs) {
     return explain(readings, signs, true);
@@ -124,27 +128,27 @@ public final class Diagnostician {
 
   /**
    * Pairs of causes that explain some readings together, likeliest first, where no single one does:
-   * where {@link CauseTable#NONE_OF_THESE} leads or passes 30 %. Else none.
+   * where the diagnosis {@link Diagnosis#isUnexplained}. Only pairs by which every reading fits
+   * that tells anything; else none.
    */
   public List<PairExplanation> pairs(Diagnosis diagnosis, ToDoubleFunction<Cause> signs) {
-    boolean unexplained =
-        diagnosis.causes().get(0).cause().effect().isEmpty()
-            || diagnosis.causes().stream()
-                .anyMatch(
-                    entry ->
-                        entry.cause().effect().isEmpty()
-                            && entry.probability() > NONE_OF_THESE_PASSES);
-    if (!unexplained || diagnosis.readings().isEmpty()) {
+    if (!diagnosis.isUnexplained()) {
       return List.of();
     }
     List<SweptCause> swept = new ArrayList<>();
     for (Hypothesis hypothesis : hypotheses) {
-      hypothesis.swept().filter(one -> !one.cause().mayGoUnnoticed()).ifPresent(swept::add);
+      hypothesis
+          .swept()
+          .filter(one -> one.isPossible() && !one.cause().mayGoUnnoticed())
+          .ifPresent(swept::add);
     }
     return new PairSearch(scope, swept, diagnosis.readings(), signs).find();
   }
 
   private double[] posterior(List<Belief> beliefs, ToDoubleFunction<Cause> signs) {
+    if (!canExplain()) {
+      throw new IllegalStateException("no cause that is possible has a prior above 0");
+    }
     double[] log = new double[beliefs.size()];
     double highest = Double.NEGATIVE_INFINITY;
     for (int c = 0; c < log.length; c++) {

@@ -11,6 +11,11 @@ interface Hypothesis {
   /** The cause. */
   Cause cause();
 
+  /** Whether it can be at work at all in this job. */
+  default boolean isPossible() {
+    return true;
+  }
+
   /** What is believed of it when something was read. */
   Belief given(List<Reading> readings);
 

@@ -11,7 +11,6 @@ import rillwright.solver.study.diagnosis.cause.Cause;
  * @param sizeOfOne how large it would be; empty without sizes
  * @param other the other
  * @param sizeOfOther how large it would be; empty without sizes
- * @param share how likely the pair is among the pairs that were reckoned through, of 1
  * @param predicted what each reading would have been, in the order of the readings
  */
 public record PairExplanation(
@@ -19,13 +18,8 @@ public record PairExplanation(
     OptionalDouble sizeOfOne,
     Cause other,
     OptionalDouble sizeOfOther,
-    double share,
     List<OptionalDouble> predicted) {
   public PairExplanation {
     predicted = List.copyOf(predicted);
-  }
-
-  PairExplanation withShare(double newShare) {
-    return new PairExplanation(one, sizeOfOne, other, sizeOfOther, newShare, predicted);
   }
 }

@@ -1,6 +1,7 @@
 package rillwright.solver.study.diagnosis.inference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -37,25 +38,28 @@ final class PairSearch {
 
   private record Reckoned(PairExplanation pair, double logWeight) {}
 
-  /** The likeliest pairs, likeliest first; shares are of all that were reckoned through. */
+  /** The likeliest pairs by which all readings fit, likeliest first. */
   List<PairExplanation> find() {
-    List<Reckoned> reckoned = new ArrayList<>();
-    double highest = Double.NEGATIVE_INFINITY;
-    for (Candidate candidate : promising()) {
-      Reckoned pair = reckon(candidate);
-      reckoned.add(pair);
-      highest = Math.max(highest, pair.logWeight());
+    return promising().stream()
+        .map(this::reckon)
+        .filter(reckoned -> reckoned.logWeight() > Double.NEGATIVE_INFINITY)
+        .filter(reckoned -> fits(reckoned.pair()))
+        .sorted(Comparator.comparingDouble((Reckoned reckoned) -> -reckoned.logWeight()))
+        .limit(MOST_TOLD)
+        .map(Reckoned::pair)
+        .toList();
+  }
+
+  private boolean fits(PairExplanation pair) {
+    for (int i = 0; i < readings.size(); i++) {
+      Reading reading = readings.get(i);
+      OptionalDouble predicted = pair.predicted().get(i);
+      boolean tells = scope.asBuilt(reading.what()).isPresent();
+      if (tells && !(predicted.isPresent() && scope.fits(reading, predicted.getAsDouble()))) {
+        return false;
+      }
     }
-    double sum = 0;
-    for (Reckoned pair : reckoned) {
-      sum += Math.exp(pair.logWeight() - highest);
-    }
-    reckoned.sort(Comparator.comparingDouble((Reckoned pair) -> -pair.logWeight()));
-    List<PairExplanation> told = new ArrayList<>();
-    for (Reckoned pair : reckoned.subList(0, Math.min(MOST_TOLD, reckoned.size()))) {
-      told.add(pair.pair().withShare(Math.exp(pair.logWeight() - highest) / sum));
-    }
-    return told;
+    return true;
   }
 
   private List<Candidate> promising() {
@@ -158,12 +162,18 @@ final class PairSearch {
     private final SweptCause likelihood;
     private final List<Double> logs = new ArrayList<>();
     private double highest = Double.NEGATIVE_INFINITY;
-    private double[] best = new double[scope.size()];
+    private double[] best = nothing();
     private double bestRow;
     private double bestColumn;
 
     Integral(SweptCause likelihood) {
       this.likelihood = likelihood;
+    }
+
+    private double[] nothing() {
+      double[] values = new double[scope.size()];
+      Arrays.fill(values, Double.NaN);
+      return values;
     }
 
     void add(double row, double column, double[] values) {
@@ -194,7 +204,7 @@ final class PairSearch {
               .map(reading -> Scope.known(best[scope.indexOf(reading.what())]))
               .toList();
       return new PairExplanation(
-          one, size(one, bestRow), other, size(other, bestColumn), 0, predicted);
+          one, size(one, bestRow), other, size(other, bestColumn), predicted);
     }
 
     private OptionalDouble size(Cause cause, double position) {

@@ -29,6 +29,8 @@ public final class Scope {
   /** A fall is weak that lost a tenth of its flow or of its head. */
   private static final double WEAK_SHARE = 0.9;
 
+  private static final double FITS_DEVIATIONS = 3;
+
   private final AsBuilt job;
   private final List<Measurand> readables;
   private final Map<Measurand, Integer> indices = new HashMap<>();
@@ -111,6 +113,11 @@ public final class Scope {
     return (reading.value() - predicted) / deviation(index, predicted, reading.tolerance());
   }
 
+  /** Whether a reading may well show what is predicted: it is off by three deviations at most. */
+  public boolean fits(Reading reading, double predicted) {
+    return Math.abs(misfit(reading, predicted)) <= FITS_DEVIATIONS;
+  }
+
   /** The same as closely as it is usually read. */
   double usualDeviation(int index, double predicted) {
     return deviation(index, predicted, readables.get(index).usualTolerance());
@@ -158,6 +165,11 @@ public final class Scope {
   /** Whether somebody sees by the readable of a number that a fall is weak. */
   public boolean showsWeakness(int index) {
     return Arrays.stream(showWeakness).anyMatch(i -> i == index);
+  }
+
+  /** Whether anything flows as built by which somebody could see that it is weak. */
+  public boolean canBeWeak() {
+    return Arrays.stream(showWeakness).anyMatch(i -> asBuilt[i] > 0);
   }
 
   /** Whether a fall is so weak that somebody calls: a tenth of its flow or its head is lost. */

@@ -137,6 +137,12 @@ final class SweptCause implements Hypothesis {
     return cause;
   }
 
+  /** At one size at least somebody would call. */
+  @Override
+  public boolean isPossible() {
+    return weight.length > 0;
+  }
+
   @Override
   public Optional<SweptCause> swept() {
     return Optional.of(this);

@@ -5,12 +5,16 @@ import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import rillwright.solver.network.Fall;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -67,6 +71,24 @@ public record AsBuilt(Network network, SteadyState state) {
       }
     }
     return circuit;
+  }
+
+  /**
+   * Whether nothing flows where one would see it: over any fall; without falls, out of any outlet;
+   * without either, in any line.
+   */
+  public boolean isDry() {
+    List<PointState> seen = pointsOfKind(Fall.class);
+    if (seen.isEmpty()) {
+      seen = pointsOfKind(Outlet.class);
+    }
+    return seen.isEmpty()
+        ? state.lines().stream().allMatch(line -> line.flowM3PerS() == 0)
+        : seen.stream().allMatch(point -> point.outflowM3PerS() <= 0);
+  }
+
+  private List<PointState> pointsOfKind(Class<? extends Point> kind) {
+    return state.points().stream().filter(point -> kind.isInstance(point.point())).toList();
   }
 
   /** The greatest head of any pump at no flow, m; 0 without a pump. */

@@ -1,0 +1,69 @@
+package rillwright.cli.command;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+import rillwright.solver.finding.Findings;
+import rillwright.solver.study.diagnosis.inference.Diagnostician;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+
+/**
+ * Whether one can ask of a job why it is weak.
+ *
+ * @param project as it is written
+ * @param built the job that it describes
+ */
+record WeakJob(Project project, AsBuilt built) {
+  /** Findings that say why nothing flows, the plainest first. */
+  private static final List<String> REASONS =
+      List.of(
+          "valve-shut",
+          "clogged-shut",
+          "pump-stopped",
+          "starved-chamber",
+          "pump-held-shut",
+          "pump-runs-dry",
+          "check-valve-shut");
+
+  /**
+   * Refuses a job in which nothing flows as the file stands: all that was read is compared with it.
+   */
+  void requireFlow() {
+    if (built.isDry()) {
+      throw new InvalidInput(
+          project.places().whole(),
+          "as the file stands nothing flows, so that there is nothing to compare the readings with."
+              + reason()
+              + " Write the job here as it was built and ran; what was found on the day belongs"
+              + " into \"readings\" and \"signs\"");
+    }
+  }
+
+  private String reason() {
+    return Findings.of(built.state()).stream()
+        .filter(finding -> REASONS.contains(finding.code()))
+        .min(Comparator.comparingInt(finding -> REASONS.indexOf(finding.code())))
+        .map(finding -> " " + finding.message(Shown.of(project)))
+        .orElse("");
+  }
+
+  /** Refuses a job, or priors for it, with which no answer is possible. */
+  void requireAnswer(Diagnostician diagnostician, boolean notCalled, Optional<Path> priors) {
+    if (!notCalled && !diagnostician.scope().canBeWeak()) {
+      throw new InvalidInput(
+          project.places().whole(),
+          "nobody can see that this job is weak: it has neither a fall nor an outlet in air; to"
+              + " look for faults all the same give --not-called");
+    }
+    if (!diagnostician.canExplain()) {
+      throw new InvalidInput(
+          priors.map(file -> Place.whole(file.toString())).orElse(project.places().whole()),
+          "no cause with a prior above 0 takes a tenth off a fall of this job; give another one a"
+              + " prior, or count slight faults too with --not-called");
+    }
+  }
+}

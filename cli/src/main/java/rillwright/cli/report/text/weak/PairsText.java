@@ -1,0 +1,50 @@
+package rillwright.cli.report.text.weak;
+
+import java.util.OptionalDouble;
+import rillwright.cli.report.text.Page;
+import rillwright.cli.report.weak.CausePlace;
+import rillwright.cli.report.weak.CauseWords;
+import rillwright.cli.report.weak.SizePhrase;
+import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.inference.PairExplanation;
+
+/** Two causes at once, where no single one explains what was read. */
+final class PairsText {
+  private PairsText() {}
+
+  static void print(WeakAnswer answer, Page page) {
+    boolean noneLeads = answer.diagnosis().causes().get(0).cause().isUnnamed();
+    if (answer.pairs().isEmpty()) {
+      if (answer.diagnosis().isUnexplained() && noneLeads) {
+        page.marked(
+            "! ", "No single fault fits all that was read, and no two faults at once do either.");
+      }
+      return;
+    }
+    int readings = answer.diagnosis().readings().size();
+    page.marked(
+        "! ",
+        (noneLeads
+                ? "No single fault fits all that was read; two at once do, likeliest first."
+                : "It may be two faults at once; these fit too, likeliest first.")
+            + " From "
+            + (readings == 1 ? "one reading" : readings + " readings")
+            + " that is a guess, for one wrong reading looks just the same: read again before"
+            + " anything is taken apart.");
+    for (PairExplanation pair : answer.pairs()) {
+      page.marked(
+          "- ",
+          told(pair.one().id(), pair.sizeOfOne(), answer)
+              + " and "
+              + told(pair.other().id(), pair.sizeOfOther(), answer));
+    }
+  }
+
+  private static String told(CauseId id, OptionalDouble size, WeakAnswer answer) {
+    String place = CausePlace.words(id, answer.scope().job());
+    String phrase = SizePhrase.of(id, size, answer).map(text -> ", " + text).orElse("");
+    String noun = CauseWords.of(id.cause()).noun();
+    return place.isEmpty() && phrase.isEmpty() ? noun : noun + " (" + place + phrase + ")";
+  }
+}

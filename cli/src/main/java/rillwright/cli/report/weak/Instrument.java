@@ -1,0 +1,42 @@
+package rillwright.cli.report.weak;
+
+import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
+import rillwright.solver.study.diagnosis.reading.Measurands;
+
+/** With what something is read. */
+public final class Instrument implements Teller<String> {
+  @Override
+  public String flow(Measurands.Flow flow) {
+    return "the bucket";
+  }
+
+  @Override
+  public String crestHead(Measurands.CrestHead head) {
+    return "the ruler";
+  }
+
+  @Override
+  public String brink(Measurands.Brink brink) {
+    return "the ruler";
+  }
+
+  @Override
+  public String teePressure(Measurands.TeePressure pressure) {
+    return "the gauge";
+  }
+
+  @Override
+  public String gaugePressure(Measurands.GaugePressure pressure) {
+    return "the gauge";
+  }
+
+  @Override
+  public String level(Measurands.Level level) {
+    return "the ruler";
+  }
+
+  @Override
+  public String power(Measurands.Power power) {
+    return "the meter";
+  }
+}

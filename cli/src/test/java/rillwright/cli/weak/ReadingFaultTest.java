@@ -1,0 +1,109 @@
+package rillwright.cli.weak;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Readings that cannot be used, and where that is told. */
+class ReadingFaultTest {
+  private static final String JOB = "src/test/resources/rillwright/cli/weak/service-call.yaml";
+
+  @TempDir private Path folder;
+
+  private WeakCall weak(String visit) throws IOException {
+    Path file = Files.writeString(folder.resolve("visit.yaml"), visit);
+    return WeakCall.about(JOB, "--readings", file.toString());
+  }
+
+  private static void assertSays(String message, String... options) {
+    WeakCall call = WeakCall.about(WeakCall.JOB, options);
+    assertEquals(2, call.status());
+    assertEquals(message, call.err().strip());
+  }
+
+  /** The first reading of the file is a bucket's: what is set beside it is the mistake. */
+  @Test
+  void whatIsSetIsBlamedForWhatItSpoils() {
+    assertSays(
+        "--set \"readings.1.flow=100 gph\": readings 1: two things stand in one reading, flow and"
+            + " bucket; make two readings of it",
+        "--set",
+        "readings.1.flow=100 gph");
+    assertSays(
+        "--set \"readings.1.gauge=G1\": readings 1: say where it was read: either \"at\" a point,"
+            + " or a gauge, or a pump",
+        "--set",
+        "readings.1.gauge=G1");
+  }
+
+  @Test
+  void aListCannotBeSet() {
+    assertSays(
+        "--set \"signs=[sudden]\": signs: a list is set in the file; a change sets one value: 40 %,"
+            + " ball, 3 in",
+        "--set",
+        "signs=[sudden]");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "{at: fal, flow: 2 L/s} | :2:10: readings 1: at: there is no point \"fal\"; did you mean"
+            + " \"fall\"?",
+        "{at: pond, crest head: 9 mm} | :2:10: readings 1: at: a crest head is read at a fall, and"
+            + " \"pond\" is not one; it could be fall",
+        "{gauge: G7, pressure: 3 psi} | :2:13: readings 1: gauge: there is no gauge \"G7\"; did you"
+            + " mean \"G1\" or \"G2\"?",
+        "{gauge: G1, pressure: 3 psi, when: valve shut, valve: intake} | :2:59: readings 1: valve:"
+            + " line \"intake\" has no valve; one with it: supply",
+        "{pump: intake, power: 300 W} | :2:12: readings 1: pump: line \"intake\" has no running"
+            + " pump; one with it: supply",
+        "{gauge: G1, pressure: 3 psi, when: valve shut} | :2:5: readings 1: \"valve\" is missing;"
+            + " write for example \"valve: supply\"",
+        "{at: fall, bucket: 5 gal, time: 5 s, flow: 100 gph} | :2:5: readings 1: two things stand in"
+            + " one reading, flow and bucket; make two readings of it",
+        "{at: fall, crest head: 1 in, brink: 1 in} | :2:5: readings 1: two things stand in one"
+            + " reading, crest head and brink; make two readings of it",
+        "{at: fall} | :2:5: readings 1: say what was read: one of flow, bucket, crest head, brink,"
+            + " pressure, level, power",
+        "{at: fall, bucket: 5 gal} | :2:5: readings 1: \"time\" is missing; write for example"
+            + " \"time: 6 s\"",
+      })
+  void readingsThatMakeNoSenseAreToldWhere(String reading, String message) throws IOException {
+    WeakCall call = weak("readings:\n  - " + reading + "\n");
+    assertEquals(2, call.status());
+    assertTrue(call.err().strip().endsWith("visit.yaml" + message), call.err());
+  }
+
+  @Test
+  void readingsThatContradictEachOtherAreToldWhere() throws IOException {
+    WeakCall call =
+        weak(
+            """
+            readings:
+              - {at: fall, flow: 2.3 L/s, within: 5 %}
+              - {at: fall, bucket: 20 L, time: 5.9 s, within: 5 %}
+            """);
+    assertEquals(2, call.status());
+    assertTrue(
+        call.err().contains(":3:5: readings 2: this contradicts the reading of the same thing"),
+        call.err());
+    assertTrue(call.err().contains("in line 2, column 5"), call.err());
+  }
+
+  @Test
+  void signsThatExcludeEachOtherAreRefused() throws IOException {
+    WeakCall call = weak("readings: []\nsigns: [bubbles, no bubbles]\n");
+    assertEquals(2, call.status());
+    assertTrue(call.err().contains("\"no bubbles\" cannot be true together with \"bubbles\""));
+  }
+}

@@ -1,0 +1,84 @@
+package rillwright.cli.weak;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.cli.report.weak.Caution;
+import rillwright.cli.report.weak.RiskWords;
+import rillwright.solver.study.diagnosis.reading.Effort.Risk;
+
+/** What to do about likely causes, by what was promised and by whether there is a pump. */
+class WeakRemediesTest {
+  @TempDir private Path folder;
+
+  private String without(String job, String change, String sign) throws IOException {
+    Path none = Files.writeString(folder.resolve("none.yaml"), "signs: [" + sign + "]");
+    WeakCall call =
+        WeakCall.about("../examples/" + job, "--readings", none.toString(), "--set", change);
+    assertEquals(0, call.status(), call.err());
+    return call.flat();
+  }
+
+  /** As built: the fall 3,300 gph; the low fall 115 % and the high one 90 % of its wish. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "weak-fall/fall.yaml | points.fall.want=3000 gph | It gives what the file promises: as built,"
+            + " \"fall\" gets its wish.",
+        "weak-fall/fall.yaml | points.fall.want=4000 gph | It was sold too small: as built, \"fall\""
+            + " falls short of the wish. Look at larger pipe and at other pumps",
+        "twin-falls/falls.yaml | title=Twins | It is shared badly: as built, \"low fall\" gets more"
+            + " than its wish and \"high fall\" less. \"rillwright balance\"",
+        "twin-falls/falls.yaml | points.low fall.want=4000 gph | It was sold too small: as built,"
+            + " \"low fall\" and \"high fall\" fall short of the wish.",
+        "header-pond/troughs.yaml | title=Troughs | It gives what the file promises: as built, \"near"
+            + " trough\" and \"far trough\" get their wishes.",
+        "header-pond/troughs.yaml | points.far trough.want=9000 gph | It is shared badly",
+      })
+  void nothingWrongIsJudgedByTheWishes(String job, String change, String advice)
+      throws IOException {
+    String told = without(job, change, "always");
+    assertTrue(told.contains("nothing wrong: " + advice), told);
+  }
+
+  @Test
+  void withoutAWishItSaysWhatItDependsOn() throws IOException {
+    String job =
+        Files.readString(Path.of(WeakCall.JOB))
+            .replace(", want: 120 gph/in", "")
+            .replace(
+                "pumps/dipper-400.csv",
+                Path.of("../examples/weak-fall/pumps/dipper-400.csv").toAbsolutePath().toString());
+    Path file =
+        Files.writeString(folder.resolve("job.yaml"), job.replaceAll("(?s)readings:.*", ""));
+    String told = WeakCall.about(file.toString()).flat();
+    assertTrue(told.contains("nothing wrong: The file tells no wish (\"want\")"), told);
+  }
+
+  @Test
+  void withoutAPumpNoSupplyIsToBeIsolatedAndNoPumpToBeStopped() throws IOException {
+    String told = without("header-pond/troughs.yaml", "title=Troughs", "since weeks");
+    assertTrue(told.contains("Shut the line and let the pressure off"), told);
+    assertFalse(told.contains("supply"), told);
+    assertFalse(told.contains("pump"), told);
+    String pumped = without("small-pond/pond.yaml", "title=Pond", "since weeks");
+    assertTrue(pumped.contains("Isolate the supply before anyone reaches in."), pumped);
+    assertTrue(pumped.contains("the pump's supply isolated"), pumped);
+    assertEquals(
+        "Read with a ruler or staff from the edge; open water drowns small children.",
+        RiskWords.of(Risk.OPEN_WATER, false).sentence());
+    for (Caution caution : List.of(Caution.HANDS, Caution.PRESSURE)) {
+      assertFalse(caution.sentence(false).matches(".*(supply|pump).*"), caution.sentence(false));
+    }
+  }
+}

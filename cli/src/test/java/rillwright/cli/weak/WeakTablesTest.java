@@ -1,0 +1,120 @@
+package rillwright.cli.weak;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What stands in the columns of READ and READ NEXT. */
+class WeakTablesTest {
+  @TempDir private Path folder;
+
+  private WeakCall read(String job, String visit) throws IOException {
+    Path file = Files.writeString(folder.resolve("visit.yaml"), visit);
+    WeakCall call = WeakCall.about(job, "--readings", file.toString());
+    assertEquals(0, call.status(), call.err());
+    return call;
+  }
+
+  /** The lines of READ NEXT, its heading first. */
+  private static List<String> next(WeakCall call) {
+    return call.out()
+        .lines()
+        .dropWhile(line -> !line.startsWith("READ NEXT"))
+        .takeWhile(line -> !line.startsWith("  1 bit"))
+        .toList();
+  }
+
+  /** "None of these" says that anything may be: the columns go to causes that say something. */
+  @Test
+  void theColumnsAreThoseOfNamedCauses() throws IOException {
+    String visit =
+        """
+        readings:
+          - {at: fall, bucket: 5 gal, time: 8.1 s, within: 7 %}
+          - {gauge: G1, pressure: 43 psi}
+          - {gauge: G2, pressure: 4.1 psi, within: 0.25 psi}
+        """;
+    WeakCall call = read(WeakCall.JOB, visit);
+    assertFalse(call.out().contains("  anything"), call.out());
+    assertTrue(call.flat().contains("as built by cause B"), call.flat());
+    assertTrue(call.out().contains("\n  B   "), "the letter is told of: " + call.out());
+    assertFalse(call.out().contains("look at the likeliest cause itself"), call.out());
+    String again = "Read again what fits least, gauge G1 (43 psi read, by B ";
+    assertTrue(call.flat().contains("No further reading tells much. " + again), call.flat());
+    assertTrue(call.flat().contains("A, none of these: " + again), call.flat());
+
+    Path picture = folder.resolve("why.svg");
+    Path visitFile = folder.resolve("visit.yaml");
+    WeakCall.about(WeakCall.JOB, "--readings", visitFile.toString(), "--chart", picture.toString());
+    assertTrue(
+        Files.readString(picture).contains("as built 5.7 psi, by B "), "named in the picture");
+
+    WeakCall gravity = read("../examples/header-pond/troughs.yaml", "readings: []");
+    assertTrue(next(gravity).get(0).matches(".*by A +by C +by D"), gravity.out());
+    assertFalse(gravity.out().contains("  anything"), gravity.out());
+  }
+
+  /** What all causes in columns would show alike stands beside one that would not. */
+  @Test
+  void noRowShowsTheSameValueThriceAndNothingElse() throws IOException {
+    for (String job :
+        List.of(
+            "small-pond/pond.yaml",
+            "long-stream/stream.yaml",
+            "fish-pond/pond.yaml",
+            "twin-falls/falls.yaml",
+            "header-pond/troughs.yaml")) {
+      List<String> rows = next(read("../examples/" + job, "readings: []"));
+      assertTrue(rows.size() > 3, job);
+      for (String row : rows.subList(1, rows.size())) {
+        String values = row.substring(row.indexOf(" min") + 4).strip();
+        Set<String> distinct = new HashSet<>(List.of(values.split("  +")));
+        assertTrue(distinct.size() > 1, job + ": " + row);
+      }
+    }
+  }
+
+  /** With flow and watts as a kinked hose has them, only the low pond moves the pond's level. */
+  @Test
+  void aCauseThatWouldShowOtherwiseStandsBesideThoseThatAreAlike() throws IOException {
+    String visit =
+        """
+        readings:
+          - {at: fall, flow: 1500 gph, within: 20 %}
+        """;
+    WeakCall call = read("../examples/small-pond/pond.yaml", visit);
+    assertTrue(
+        next(call).stream().anyMatch(row -> row.matches(".*-?[0-9.]+ in by [A-Z]")), call.out());
+  }
+
+  @Test
+  void aBitIsExplainedOnce() throws IOException {
+    String flat = read(WeakCall.JOB, "readings: []").flat();
+    assertEquals(2, flat.split("1 bit: as much as the answer to a yes-or-no question", -1).length);
+  }
+
+  /** A gauge behind a closed check valve and a shut valve has nothing to show, and that is no 0. */
+  @Test
+  void whereNothingIsToBeReadItSaysSo() throws IOException {
+    String visit =
+        """
+        readings:
+          - {at: fall, flow: 2000 gph}
+          - {gauge: G2, pressure: 1 psi, when: valve shut, valve: supply}
+          - {gauge: G1, pressure: 1 psi, when: pump off}
+        """;
+    WeakCall call = read(WeakCall.JOB, visit);
+    assertTrue(call.out().contains("no reading"), call.out());
+    assertTrue(call.flat().contains("\"No reading\" as built: it is cut off"), call.out());
+    assertFalse(call.out().contains("nothing  "), call.out());
+  }
+}
