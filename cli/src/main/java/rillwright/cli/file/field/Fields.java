@@ -124,21 +124,6 @@ public final class Fields {
     ledger.fault(map.place(), (what.isEmpty() ? "" : what + ": ") + message);
   }
 
-  /**
-   * Notes that the whole is wrong because of some of its fields: at the one that was put there from
-   * elsewhere, such as the command line, where there is one.
-   */
-  public void faultAmong(List<String> fields, String message) {
-    Place place =
-        fields.stream()
-            .flatMap(field -> map.find(field).stream())
-            .map(entry -> entry.value().place())
-            .filter(written -> !written.source().equals(map.place().source()))
-            .findFirst()
-            .orElse(map.place());
-    ledger.fault(place, (what.isEmpty() ? "" : what + ": ") + message);
-  }
-
   private void faultAt(Node node, String field, String message) {
     ledger.fault(node.place(), nameOf(field) + ": " + message);
   }
@@ -286,13 +271,7 @@ public final class Fields {
   public List<Node> listItems(String field) {
     Optional<Node> node = findNode(field);
     if (node.isPresent() && !(node.get() instanceof ListNode)) {
-      boolean set = node.get() instanceof Scalar scalar && scalar.place().isWhole();
-      faultAt(
-          node.get(),
-          field,
-          set
-              ? "a list belongs here, and a list cannot be set; write it into the file"
-              : "a list belongs here, not " + node.get().words());
+      faultAt(node.get(), field, "a list belongs here" + SetElsewhere.insteadOfList(node.get()));
     }
     return node.map(n -> n instanceof ListNode list ? list.items() : List.<Node>of())
         .orElse(List.of());

@@ -3,6 +3,7 @@ package rillwright.cli.file.outline;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.SetElsewhere;
 import rillwright.cli.wording.Choices;
 
 /** The one thing that a reading is of. */
@@ -20,7 +21,8 @@ public final class OneThingRead {
       return Optional.empty();
     }
     if (read.size() > 1) {
-      reading.faultAmong(
+      SetElsewhere.fault(
+          reading,
           read,
           (read.size() == 2 ? "two" : "several")
               + " things stand in one reading, "

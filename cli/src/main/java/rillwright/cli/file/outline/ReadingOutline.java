@@ -3,6 +3,7 @@ package rillwright.cli.file.outline;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.SetElsewhere;
 import rillwright.cli.file.point.PointTable;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
@@ -53,8 +54,8 @@ public final class ReadingOutline {
 
   private void reading(Fields reading) {
     if (PLACES.stream().filter(reading::has).count() != 1) {
-      reading.faultAmong(
-          PLACES, "say where it was read: either \"at\" a point, or a gauge, or a pump");
+      SetElsewhere.fault(
+          reading, PLACES, "say where it was read: either \"at\" a point, or a gauge, or a pump");
     }
     if (reading.has("at")) {
       PointNames.require(reading, "at", points);

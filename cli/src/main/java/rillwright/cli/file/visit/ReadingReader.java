@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.SetElsewhere;
 import rillwright.cli.file.outline.OneThingRead;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
@@ -50,8 +51,8 @@ final class ReadingReader {
     }
     List<String> wheres = List.of("at", "gauge", "pump");
     if (wheres.stream().filter(fields::has).count() != 1) {
-      fields.faultAmong(
-          wheres, "say where it was read: either \"at\" a point, or a gauge, or a pump");
+      SetElsewhere.fault(
+          fields, wheres, "say where it was read: either \"at\" a point, or a gauge, or a pump");
       return Optional.empty();
     }
     Optional<When> when = when(fields);
