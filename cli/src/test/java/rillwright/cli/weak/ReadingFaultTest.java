@@ -46,10 +46,9 @@ class ReadingFaultTest {
   @Test
   void aListCannotBeSet() {
     assertSays(
-        "--set \"signs=[sudden]\": signs: a list is set in the file; a change sets one value: 40 %,"
+        "--set \"signs=[sudden]\": a list is set in the file; a change sets one value: 40 %,"
             + " ball, 3 in",
-        "--set",
-        "signs=[sudden]");
+        "--set", "signs=[sudden]");
   }
 
   @ParameterizedTest

@@ -62,7 +62,8 @@ class WeakCausesTest {
     WeakCall call = WeakCall.about(WeakCall.JOB, "--causes", "--chart", picture.toString());
     assertEquals(2, call.status());
     assertEquals("", call.out());
-    assertTrue(call.err().startsWith("--chart: this draws what readings say, and --causes"), call.err());
+    assertTrue(
+        call.err().startsWith("--chart: this draws what readings say, and --causes"), call.err());
     assertFalse(Files.exists(picture));
   }
 

@@ -76,7 +76,7 @@ final class MarkGroup {
 
   private double halfWidth() {
     double ring = letters().isEmpty() ? 0 : LetterMark.halfWidth(letters().length());
-    long diamonds = marks.size() - causes().size();
+    int diamonds = marks.size() - causes().size();
     return ring + diamonds * DIAMOND_REACH + (ring > 0 && diamonds > 0 ? GAP / 2 : 0);
   }
 

@@ -122,21 +122,6 @@ public final class Fields {
     ledger.fault(map.place(), (what.isEmpty() ? "" : what + ": ") + message);
   }
 
-  /**
-   * Notes that the whole is wrong because of some of its fields: at the one that was put there from
-   * elsewhere, such as the command line, where there is one.
-   */
-  public void faultAmong(List<String> fields, String message) {
-    Place place =
-        fields.stream()
-            .flatMap(field -> map.find(field).stream())
-            .map(entry -> entry.value().place())
-            .filter(written -> !written.source().equals(map.place().source()))
-            .findFirst()
-            .orElse(map.place());
-    ledger.fault(place, (what.isEmpty() ? "" : what + ": ") + message);
-  }
-
   private void faultAt(Node node, String field, String message) {
     ledger.fault(node.place(), nameOf(field) + ": " + message);
   }

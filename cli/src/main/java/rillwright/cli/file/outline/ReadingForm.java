@@ -3,6 +3,7 @@ package rillwright.cli.file.outline;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.field.SetElsewhere;
 import rillwright.cli.wording.Choices;
 
 /** The fields that a reading may have, and which of them it must. */
@@ -47,8 +48,8 @@ public final class ReadingForm {
   public static boolean sayWhere(Fields reading) {
     boolean once = PLACES.stream().filter(reading::has).count() == 1;
     if (!once) {
-      reading.faultAmong(
-          PLACES, "say where it was read: either \"at\" a point, or a gauge, or a pump");
+      SetElsewhere.fault(
+          reading, PLACES, "say where it was read: either \"at\" a point, or a gauge, or a pump");
     }
     return once;
   }
@@ -61,7 +62,8 @@ public final class ReadingForm {
       return Optional.empty();
     }
     if (read.size() > 1) {
-      reading.faultAmong(
+      SetElsewhere.fault(
+          reading,
           read,
           (read.size() == 2 ? "two" : "several")
               + " things stand in one reading, "
