@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.Fault;
@@ -100,6 +101,12 @@ public final class PipesCommand implements Callable<Integer> {
   public Integer call() {
     Optional<PictureFile> picture = chart.picture(project.file());
     Project read = project.read();
+    if (folder.isEmpty() && together.upTo() > 1) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--upto tries several of each pump of a folder, so it needs --from FOLDER; the project's"
+              + " own pump says how many it is with \"count\"");
+    }
     Wished.require(read);
     String report = pumps(read) ? pumped(read, picture) : ofItself(read, picture);
     spec.commandLine().getOut().print(report);
@@ -151,7 +158,9 @@ public final class PipesCommand implements Callable<Integer> {
     List<PumpSetup> setups = new ArrayList<>();
     Offers offers;
     if (folder.isPresent()) {
-      SheetFolder sheets = SheetFolder.read(folder.get(), read.network().water().densityKgPerM3());
+      double density = read.network().water().densityKgPerM3();
+      SheetFolder all = SheetFolder.read(folder.get(), density);
+      SheetFolder sheets = ImpossibleSheets.without(all, read);
       offers = Offers.of(sheets, read.running(), read.prices());
       faults.addAll(sheets.faults());
       int upTo = together.upTo();
