@@ -245,7 +245,8 @@ class PipesCommandTest {
     assertRefused(
         Run.of("pipes", PROJECT, "--line", "supply", "--sizes", ""), "\"\" is not a size");
     assertRefused(
-        Run.of("pipes", PROJECT, "--line", "intake", "--sizes", "63 mm"), "names no material");
+        Run.of("pipes", PROJECT, "--line", "intake", "--sizes", "63 mm"),
+        "line \"intake\" has no run of pipe");
     assertRefused(Run.of("pipes", PROJECT, "--sizes", "63 mm"), "--line");
     assertRefused(Run.of("pipes", PROJECT, "--line", "supply"), "--sizes");
   }
