@@ -25,6 +25,18 @@ class ChosenPumpWordsTest {
       4900,0,240
       """;
 
+  private static final String SECOND =
+      """
+        second:
+          from: chamber
+          to: split
+          pipe: {material: PVC schedule 40, size: 2 in}
+          parts:
+            - pump: to be chosen
+            - check valve: {type: swing}
+            - run: 14 ft
+      """;
+
   @TempDir private Path folder;
 
   private Path list;
@@ -48,17 +60,7 @@ class ChosenPumpWordsTest {
   }
 
   private String withSecondPump() throws IOException {
-    return twin(
-        "  low:\n    from: split",
-        "  second:\n"
-            + "    from: chamber\n"
-            + "    to: split\n"
-            + "    pipe: {material: PVC schedule 40, size: 2 in}\n"
-            + "    parts:\n"
-            + "      - pump: to be chosen\n"
-            + "      - check valve: {type: swing}\n"
-            + "      - run: 14 ft\n"
-            + "  low:\n    from: split");
+    return twin("  low:\n    from: split", SECOND + "  low:\n    from: split");
   }
 
   private static String text(String... arguments) {
