@@ -109,6 +109,7 @@ class ChosenPipeWordsTest {
   void withoutAPriceOfElectricityTheNarrowestIsToldAsThat() throws IOException {
     String text = text(twin(RUNNING, "running: {"), "2 in, 3 in");
     assertTold(text, "Narrowest of those that meet every wish (up to 5 % short counts): 2 in");
+    assertTold(text, "those that do it are ranked by size, the narrower first.");
     assertFalse(text.contains("Least cost"), text);
   }
 

@@ -31,11 +31,17 @@ final class CostNotes {
     this.currency = currency;
   }
 
-  void electricity(RunningTerms terms) {
+  /**
+   * What electricity is counted at.
+   *
+   * @param instead by what those that do it are ranked where no cost is known
+   */
+  void electricity(RunningTerms terms, String instead) {
     if (terms.pricePerKwh().isEmpty()) {
       page.paragraph(
-          "No price of electricity is known, so no cost is; those that do it are ranked by energy."
-              + " Write for example \"running: {price: 0.17 USD/kWh, hours: 24 h/day, days: 210"
+          "No price of electricity is known, so no cost is; those that do it are ranked by "
+              + instead
+              + ". Write for example \"running: {price: 0.17 USD/kWh, hours: 24 h/day, days: 210"
               + " days/year}\".");
       return;
     }

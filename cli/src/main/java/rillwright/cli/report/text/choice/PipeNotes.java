@@ -60,7 +60,11 @@ final class PipeNotes {
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
     samePump();
     CostNotes notes = new CostNotes(page, units, answer.currency());
-    notes.electricity(answer.terms());
+    notes.electricity(
+        answer.terms(),
+        answer.pumpsFree()
+            ? "size, the narrower first, and each one's pumps by energy"
+            : "size, the narrower first");
     notes.pipe(
         answer.unpriced(),
         answer.choice().ranked().stream().anyMatch(it -> it.option().materialCost().isPresent()),

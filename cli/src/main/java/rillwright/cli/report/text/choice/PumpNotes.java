@@ -44,7 +44,7 @@ final class PumpNotes {
   static void print(PumpsAnswer answer, List<RatedTrial> does, Page page) {
     CostNotes notes = new CostNotes(page, answer.duty().units(), answer.currency());
     if (!does.isEmpty()) {
-      notes.electricity(answer.terms());
+      notes.electricity(answer.terms(), "energy");
       notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(
           "\"Of best\" is the"
