@@ -1,12 +1,9 @@
 package rillwright.cli.command;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.ProjectReader;
-import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.report.check.Checked;
 import rillwright.cli.report.json.CheckJson;
 import rillwright.cli.report.text.check.CheckText;
@@ -34,9 +31,6 @@ public final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Project read = project.read();
-    if (read.tree().find("conditions").isPresent()) {
-      ProjectConditions.of(read, ProjectReader.mappingBeside(project.file()), List.of());
-    }
     Checked checked = Checked.of(read, Shown.of(read));
     report.print(
         () -> CheckJson.of(checked, project.changes()),

@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.Effort;
@@ -86,6 +87,12 @@ public final class PipesCommand implements Callable<Integer> {
   public Integer call() {
     Project read = project.read();
     final Optional<PictureFile> picture = chart.picture(inputs(read));
+    if (folder.isEmpty() && together.upTo() > 1) {
+      throw new InvalidInput(
+          Place.whole("--upto"),
+          "this tries several of each pump of a folder, so it needs --from FOLDER; the project's own"
+              + " pump says how many it is with \"count\"");
+    }
     Wished.require(read);
     if (pumps(read)) {
       pumped(read, picture);
@@ -142,7 +149,9 @@ public final class PipesCommand implements Callable<Integer> {
     List<PumpSetup> setups = new ArrayList<>();
     Offers offers;
     if (folder.isPresent()) {
-      SheetFolder sheets = SheetFolder.read(folder.get(), read.network().water().densityKgPerM3());
+      double density = read.network().water().densityKgPerM3();
+      SheetFolder all = SheetFolder.read(folder.get(), density);
+      SheetFolder sheets = ImpossibleSheets.without(all, read);
       offers = Offers.of(sheets, read.running(), read.prices());
       faults.addAll(sheets.faults());
       int upTo = together.upTo();

@@ -6,6 +6,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
+import rillwright.cli.file.condition.ProjectConditions;
 
 /** The project that a command is about. */
 final class ProjectArguments {
@@ -21,12 +22,17 @@ final class ProjectArguments {
   private List<String> changes = List.of();
 
   /**
-   * The project, with changes applied.
+   * The project, with changes applied. Conditions that it names are read too, so that what is wrong
+   * with them is told whether or not they are asked for.
    *
-   * @throws rillwright.cli.file.fault.InvalidInput if the file or a change is wrong
+   * @throws rillwright.cli.file.fault.InvalidInput if the file, a change or a condition is wrong
    */
   Project read() {
-    return ProjectReader.read(file, changes);
+    Project project = ProjectReader.read(file, changes);
+    if (project.tree().find("conditions").isPresent()) {
+      ProjectConditions.of(project, ProjectReader.mappingBeside(file), List.of());
+    }
+    return project;
   }
 
   /** The project file. */

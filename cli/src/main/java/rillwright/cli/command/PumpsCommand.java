@@ -74,8 +74,9 @@ public final class PumpsCommand implements Callable<Integer> {
     OtherPumps.requireChosen(read, place);
     RunningTerms terms = cost.terms(read.running());
     SheetFolder sheets = SheetFolder.read(folder, read.network().water().densityKgPerM3());
-    Offers offers = Offers.of(sheets, read.running(), read.prices());
-    PumpsAnswer answer = answer(read, place, terms, sheets, offers);
+    SheetFolder possible = ImpossibleSheets.without(sheets, read);
+    Offers offers = Offers.of(possible, read.running(), read.prices());
+    PumpsAnswer answer = answer(read, place, terms, possible, offers);
     picture.ifPresent(file -> file.write(CandidatesPicture.of(answer)));
     report.print(() -> PumpsJson.of(answer), ink -> PumpsText.of(answer, ink));
     return ExitStatus.DONE;

@@ -70,6 +70,7 @@ final class SizeArguments {
       Project project, Path file, List<String> changes, Function<Project, List<SiteState>> states) {
     Map<LineName, List<Sized>> known = new LinkedHashMap<>();
     for (String name : new LinkedHashSet<>(lines)) {
+      requireRun(project, name);
       known.put(new LineName(name), sizesOf(new LineSizes(project, name)));
     }
     List<PipeOption> options = new ArrayList<>();
@@ -134,6 +135,20 @@ final class SizeArguments {
       }
     }
     return combinations;
+  }
+
+  /** Refuses a line without pipe. */
+  private static void requireRun(Project project, String name) {
+    for (Line line : project.network().lines()) {
+      if (line.name().value().equals(name) && runs(line).isEmpty()) {
+        throw new InvalidInput(
+            project.places().ofLine(line.name()),
+            "line "
+                + PlainText.quoted(name)
+                + " has no run of pipe, so a size has no meaning there; write for example \"- run:"
+                + " 38 ft\" among its parts, or name another line");
+      }
+    }
   }
 
   /** Refuses a line in which no pipe changes with the size. */

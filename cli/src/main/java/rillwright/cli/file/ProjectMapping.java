@@ -22,12 +22,14 @@ import rillwright.cli.file.pump.PumpsReader;
 import rillwright.cli.file.pump.SheetSource;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.site.PriceNames;
 import rillwright.cli.file.site.SiteReader;
 import rillwright.cli.file.stream.BoxesReader;
 import rillwright.cli.file.stream.EvaporationReader;
 import rillwright.cli.file.stream.StreamsReader;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
+import rillwright.solver.network.Fitting;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -115,7 +117,7 @@ public final class ProjectMapping {
     requireContents(root, points, lines, ledger, places);
     final double elevation = site.elevationM();
     final var running = site.running();
-    final var prices = site.prices();
+    final var prices = site.prices(new PriceNames(catalogue, fittingTypes(lines)));
     ledger.faults().throwIfAny();
     Network network =
         new Network(
@@ -153,6 +155,15 @@ public final class ProjectMapping {
     List<String> names = root.findMap("lines").map(MapNode::keys).orElse(List.of());
     new ReadingOutline(points, names, gauges).check(root);
     LooseOutline.check(root);
+  }
+
+  private static List<String> fittingTypes(List<PlacedLine> lines) {
+    return lines.stream()
+        .flatMap(placed -> placed.line().parts().stream())
+        .filter(Fitting.class::isInstance)
+        .map(part -> ((Fitting) part).label())
+        .distinct()
+        .toList();
   }
 
   private static void requireContents(

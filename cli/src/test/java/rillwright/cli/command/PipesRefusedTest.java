@@ -45,7 +45,7 @@ class PipesRefusedTest {
     Run.of("pipes", LongStream.PROJECT, "--line", "supply", "--sizes", "")
         .assertRefused("\"\" is not a size");
     Run.of("pipes", LongStream.PROJECT, "--line", "intake", "--sizes", "63 mm")
-        .assertRefused("names no material");
+        .assertRefused("line \"intake\" has no run of pipe");
     Run.of("pipes", LongStream.PROJECT, "--sizes", "63 mm").assertRefused("--line");
     Run.of("pipes", LongStream.PROJECT, "--line", "supply").assertRefused("--sizes");
   }

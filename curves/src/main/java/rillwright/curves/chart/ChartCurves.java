@@ -26,6 +26,7 @@ final class ChartCurves {
   private final PlotFrame frame;
   private final Axes axes;
   private final List<Stroke> strokes = new ArrayList<>();
+  private final EndLetters letters = new EndLetters();
 
   /**
    * A visible piece of a curve.
@@ -43,7 +44,12 @@ final class ChartCurves {
     for (int i = 0; i < chart.systemCurves().size(); i++) {
       CurveSeries system = chart.systemCurves().get(i);
       Pen pen = Pen.system(i, chart.systemCurves().size());
-      add(line(system.points()), pen, system.name(), descending());
+      Polyline line = line(system.points());
+      add(line, pen, system.name(), descending());
+      List<Polyline> pieces = line.within(frame.area());
+      if (chart.systemCurves().size() > 1 && !pieces.isEmpty()) {
+        letters.add(i, pieces.get(pieces.size() - 1));
+      }
     }
     for (int i = 0; i < chart.pumpCurves().size(); i++) {
       PumpCurveSeries pump = chart.pumpCurves().get(i);
@@ -107,13 +113,31 @@ final class ChartCurves {
       Pen pen = Pen.pump(0, pumps).beyond();
       legend.add(BEYOND, pumps == 1 ? pen : new Pen(Ink.SOFT_TEXT, pen.width(), pen.dash()));
     }
-    for (int i = 0; i < chart.systemCurves().size(); i++) {
-      String name = chart.systemCurves().get(i).name();
-      legend.add(name, Pen.system(i, chart.systemCurves().size()));
-    }
+    fillSystems(legend, chart);
     chart.power().ifPresent(power -> legend.add(power.name() + " (right axis)", Pen.power()));
     if (chart.operatingPoints().stream().anyMatch(point -> point.labelLines().isEmpty())) {
       legend.add("operating point", (g, place) -> ChartNotes.OTHER.draw(g, Legend.middle(place)));
+    }
+  }
+
+  /** Several have letters at their ends. */
+  private static void fillSystems(Legend legend, OperatingChart chart) {
+    int count = chart.systemCurves().size();
+    for (int i = 0; i < count; i++) {
+      String name = chart.systemCurves().get(i).name();
+      Pen pen = Pen.system(i, count);
+      if (count > 1) {
+        String letter = EndLetters.letter(i);
+        legend.add(
+            name,
+            (g, place) -> {
+              pen.draw(g, place);
+              LetterMark.draw(
+                  g, letter, new Point2D.Double(place.getX2() - LetterMark.RADIUS, place.getY2()));
+            });
+      } else {
+        legend.add(name, pen);
+      }
     }
   }
 
@@ -131,6 +155,11 @@ final class ChartCurves {
     }
   }
 
+  /** What stands over all curves. */
+  void paintLetters(Graphics2D g) {
+    letters.paint(g);
+  }
+
   private static Rectangle2D around(Point2D place, double radius) {
     return new Rectangle2D.Double(
         place.getX() - radius, place.getY() - radius, 2 * radius, 2 * radius);
@@ -138,6 +167,7 @@ final class ChartCurves {
 
   void addTo(Obstacles obstacles) {
     strokes.forEach(stroke -> obstacles.add(stroke.line()));
+    letters.addTo(obstacles);
   }
 
   /** Writes the curves' names beside them where there is room. */

@@ -47,6 +47,7 @@ final class ChartPainter implements Painting {
     notes.paintGround(g);
     axes.paint(g, frame);
     curves.paint(g);
+    curves.paintLetters(g);
     Obstacles obstacles = new Obstacles(frame.area());
     curves.addTo(obstacles);
     notes.addTo(obstacles);

@@ -12,6 +12,7 @@ public final class Findings {
           new WishDetector(),
           new SheetDetector(),
           new ClosedLineDetector(),
+          new PumpPowerDetector(),
           new PumpRangeDetector(),
           new TouchyPumpDetector(),
           new VelocityDetector(),

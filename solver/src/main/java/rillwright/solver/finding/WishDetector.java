@@ -10,6 +10,9 @@ final class WishDetector implements Detector {
   /** More than this over a wish is worth throttling, share; common practice, no source. */
   private static final double TOO_MUCH_SHARE = 0.25;
 
+  /** A lack that is no whole percent, share. */
+  private static final double HARDLY_ANY_SHARE = 0.005;
+
   /**
    * A fall that gets less than its wish.
    *
@@ -38,7 +41,7 @@ final class WishDetector implements Detector {
                   + "\" gets "
                   + wording.flow(flowM3PerS)
                   + ", "
-                  + wording.share(1 - flowM3PerS / wantM3PerS)
+                  + shortBy(wording)
                   + " short of the "
                   + wording.writtenFlow(wantM3PerS)
                   + " wished.";
@@ -48,6 +51,11 @@ final class WishDetector implements Detector {
               + (pumped ? "a stronger pump" : "more difference in level")
               + " would help."
           : what;
+    }
+
+    private String shortBy(Wording wording) {
+      double lack = 1 - flowM3PerS / wantM3PerS;
+      return lack < HARDLY_ANY_SHARE ? "less than 1 %" : wording.share(lack);
     }
   }
 

@@ -24,6 +24,9 @@ public interface Wording {
   /** A pressure above the air's, from Pa: "4.2 psi". */
   String pressure(double pressurePa);
 
+  /** An electrical or hydraulic power, from W: "135 W". */
+  String power(double powerW);
+
   /** A share: "40 %". */
   String share(double share);
 }

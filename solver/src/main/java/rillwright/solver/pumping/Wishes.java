@@ -15,6 +15,9 @@ import rillwright.solver.steady.SteadyState;
  * @param flowM3PerS m³/s, greater than 0, in the order of the network; copied
  */
 public record Wishes(Map<PointName, Double> flowM3PerS) {
+  /** Less than this share of all wishes is next to nothing; common practice, no source. */
+  private static final double NEXT_TO_NOTHING = 0.01;
+
   public Wishes {
     flowM3PerS = Collections.unmodifiableMap(new LinkedHashMap<>(flowM3PerS));
   }
@@ -56,6 +59,11 @@ public record Wishes(Map<PointName, Double> flowM3PerS) {
   /** All wishes together, m³/s. */
   public double sumM3PerS() {
     return flowM3PerS.values().stream().mapToDouble(Double::doubleValue).sum();
+  }
+
+  /** Whether a flow is so small beside the wishes that a pump for it would stand dead. */
+  public boolean isNextToNothing(double flowM3PerS) {
+    return flowM3PerS < NEXT_TO_NOTHING * sumM3PerS();
   }
 
   /** What a fall gets, as a share of its wish. */

@@ -2,6 +2,7 @@ package rillwright.solver.trial;
 
 import java.util.OptionalDouble;
 import rillwright.solver.law.pump.PumpCurve;
+import rillwright.solver.law.pump.PumpSet;
 
 /**
  * The flow at which a pump makes the most flow and head of a watt, of the flows on its data sheet:
@@ -32,6 +33,18 @@ public final class BestEfficiency {
                 range * (best - 1) / STEPS,
                 range * Math.min(STEPS, best + 1) / STEPS,
                 RELATIVE_ACCURACY * range));
+  }
+
+  /** A flow of a set, m³/s, as a share of its best-efficiency flow; empty without power. */
+  static OptionalDouble shareOf(double flowM3PerS, PumpSet set) {
+    OptionalDouble best = flowM3PerS(set.curve());
+    return best.isPresent()
+        ? OptionalDouble.of(
+            flowM3PerS
+                / set.publishedRangeM3PerS()
+                * set.curve().lastFlowM3PerS()
+                / best.getAsDouble())
+        : best;
   }
 
   private static double gain(PumpCurve curve, double flow) {

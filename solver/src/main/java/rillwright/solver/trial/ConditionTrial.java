@@ -12,22 +12,28 @@ import java.util.Optional;
  */
 public record ConditionTrial(String condition, Demand demand, Optional<PumpTrial> trial) {
   /**
-   * Those without a balance first, then those that do not do it, then by the share of its wish that
-   * the worst fall gets, the smallest first and more than it counting as all of it, then by the
-   * kind of verdict, then by what the worst fall gets.
+   * Those without a balance first, then those that do not do it, those in which it is not needed
+   * last, then by the share of its wish that the worst fall gets, the smallest first and more than
+   * it counting as all of it, then by the kind of verdict, then by what the worst fall gets.
    */
   static final Comparator<ConditionTrial> WORST_FIRST =
       Comparator.comparing((ConditionTrial tried) -> tried.trial.isPresent())
           .thenComparing(ConditionTrial::does)
+          .thenComparing(ConditionTrial::isNotNeeded)
           .thenComparingDouble(tried -> Math.min(1, tried.worstShare()))
           .thenComparing(
               tried -> tried.trial.map(trial -> trial.verdict().kind()),
               Comparator.comparingInt(kind -> -kind.map(Enum::ordinal).orElse(0)))
           .thenComparingDouble(ConditionTrial::worstShare);
 
-  /** Whether it gives the falls their wishes then. */
+  /** Whether the falls get their wishes then, by it or without it. */
   public boolean does() {
-    return trial.isPresent() && trial.get().verdict().does();
+    return trial.isPresent() && (trial.get().verdict().does() || isNotNeeded());
+  }
+
+  /** Whether the falls get their wishes then without it, once they are throttled. */
+  public boolean isNotNeeded() {
+    return trial.isPresent() && trial.get().verdict().kind() == Verdict.Kind.NOT_NEEDED;
   }
 
   /** The share of its wish that the worst fall gets with the valves as they stand; 0 if none. */

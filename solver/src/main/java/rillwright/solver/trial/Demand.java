@@ -75,6 +75,11 @@ public final class Demand {
     return throttledJustShort;
   }
 
+  /** Whether every fall gets its wish without this pump, once those that get more are throttled. */
+  public boolean asksNothingThrottled() {
+    return throttled.isPresent() && wishes.isNextToNothing(throttled.get().needed().flowM3PerS());
+  }
+
   /** The head at which a pump begins to reach a wished fall, m; empty if nothing determines it. */
   public OptionalDouble liftM(PointName fall) {
     return lifts.getOrDefault(fall, OptionalDouble.empty());

@@ -24,17 +24,28 @@ final class Judge {
     this.densityKgPerM3 = densityKgPerM3;
   }
 
-  Verdict judge(PumpSet set, SteadyState state) {
+  /**
+   * The verdict.
+   *
+   * @param flowM3PerS through the pump with the valves as they stand, m³/s
+   */
+  Verdict judge(PumpSet set, double flowM3PerS, SteadyState state) {
     Wishes wishes = demand.wishes();
     PointName worst = wishes.worstIn(state);
     double least = wishes.shareAt(worst, state);
     boolean starves = state.points().stream().anyMatch(PointState::isStarved);
-    boolean asItStands = wishes.greatestShareIn(state) <= Verdict.TOO_MUCH_SHARE && !starves;
+    boolean notNeeded = demand.asksNothingThrottled();
+    boolean asItStands =
+        wishes.greatestShareIn(state) <= Verdict.TOO_MUCH_SHARE
+            && !starves
+            && !(notNeeded && wishes.isNextToNothing(flowM3PerS));
     Kind kind;
     if (asItStands && least >= Verdict.ENOUGH_SHARE) {
       kind = Kind.DOES;
     } else if (asItStands && least >= Verdict.JUST_SHORT_SHARE) {
       kind = Kind.JUST_SHORT;
+    } else if (notNeeded) {
+      kind = Kind.NOT_NEEDED;
     } else if (reaches(set, demand.throttled())) {
       kind = Kind.THROTTLED;
     } else if (reaches(set, demand.throttledJustShort())) {
@@ -42,11 +53,22 @@ final class Judge {
     } else {
       kind = cannotLift(set, worst, least) ? Kind.CANNOT_LIFT : Kind.FALLS_SHORT;
     }
-    return new Verdict(kind, worst, least, starves, throttled(kind, set), missingHead(set));
+    Optional<HeadNeeded> throttled = throttled(kind);
+    return new Verdict(
+        kind,
+        worst,
+        least,
+        starves,
+        throttled.map(at -> RunningPoint.of(set, at.flowM3PerS(), densityKgPerM3)),
+        throttled.map(HeadNeeded::state),
+        kind == Kind.NOT_NEEDED ? OptionalDouble.empty() : missingHead(set));
   }
 
-  private static boolean reaches(PumpSet set, Optional<Governed> governed) {
-    return governed.isPresent() && lackM(set, governed.get().needed()) <= 0;
+  /** A pump that would stand dead does not count as one that reaches. */
+  private boolean reaches(PumpSet set, Optional<Governed> governed) {
+    return governed.isPresent()
+        && !demand.wishes().isNextToNothing(governed.get().needed().flowM3PerS())
+        && lackM(set, governed.get().needed()) <= 0;
   }
 
   private static double lackM(PumpSet set, HeadNeeded needed) {
@@ -61,14 +83,14 @@ final class Judge {
         && set.headAt(0) <= lift.getAsDouble() + ROUNDING * Math.abs(lift.getAsDouble());
   }
 
-  private Optional<RunningPoint> throttled(Kind kind, PumpSet set) {
+  private Optional<HeadNeeded> throttled(Kind kind) {
     Optional<Governed> governed =
         switch (kind) {
           case THROTTLED -> demand.throttled();
           case THROTTLED_JUST_SHORT -> demand.throttledJustShort();
           default -> Optional.empty();
         };
-    return governed.map(at -> RunningPoint.of(set, at.needed().flowM3PerS(), densityKgPerM3));
+    return governed.map(Governed::needed);
   }
 
   private OptionalDouble missingHead(PumpSet set) {

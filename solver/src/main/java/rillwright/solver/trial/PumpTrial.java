@@ -32,16 +32,31 @@ public record PumpTrial(
     return verdict.throttled().orElse(operating);
   }
 
-  /** Its flow as a share of its published range. */
-  public double shareOfRange() {
-    return operating.flowM3PerS() / set.publishedRangeM3PerS();
+  /** What flows where then. */
+  public SteadyState stateInUse() {
+    return verdict.throttledState().orElse(state);
   }
 
-  /** Its flow as a share of its best-efficiency flow; empty if the sheet gives no power. */
+  /** Its flow as a share of its published range, the valves as they stand. */
+  public double shareOfRange() {
+    return shareOfRange(operating);
+  }
+
+  /** A flow of it as a share of its published range. */
+  public double shareOfRange(RunningPoint point) {
+    return point.flowM3PerS() / set.publishedRangeM3PerS();
+  }
+
+  /**
+   * Its flow, the valves as they stand, as a share of its best-efficiency flow; empty if the sheet
+   * gives no power.
+   */
   public OptionalDouble shareOfBestEfficiencyFlow() {
-    OptionalDouble best = BestEfficiency.flowM3PerS(set.curve());
-    return best.isPresent()
-        ? OptionalDouble.of(shareOfRange() * set.curve().lastFlowM3PerS() / best.getAsDouble())
-        : best;
+    return shareOfBestEfficiencyFlow(operating);
+  }
+
+  /** A flow of it as a share of its best-efficiency flow; empty if the sheet gives no power. */
+  public OptionalDouble shareOfBestEfficiencyFlow(RunningPoint point) {
+    return BestEfficiency.shareOf(point.flowM3PerS(), set);
   }
 }

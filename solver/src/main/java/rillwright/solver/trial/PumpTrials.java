@@ -10,7 +10,9 @@ import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Pump;
+import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.pumping.WishedHead.Governed;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -54,13 +56,11 @@ public final class PumpTrials {
     List<Finding> findings = new ArrayList<>(Findings.of(state));
     LowSubmergence.find(setup.offer(), place.line(), state).ifPresent(findings::add);
     double flow = state.line(place.line()).flowM3PerS();
-    return new PumpTrial(
-        setup,
-        set,
-        state,
-        RunningPoint.of(set, flow, network.water().densityKgPerM3()),
-        judge.judge(set, state),
-        findings);
+    RunningPoint operating = RunningPoint.of(set, flow, network.water().densityKgPerM3());
+    Verdict verdict = judge.judge(set, flow, state);
+    double inUse = verdict.throttled().orElse(operating).flowM3PerS();
+    FarFromBest.find(place.line().value(), set, inUse).ifPresent(findings::add);
+    return new PumpTrial(setup, set, state, operating, verdict, findings);
   }
 
   /** What the place says about water that runs back stays there. */
@@ -82,16 +82,19 @@ public final class PumpTrials {
   }
 
   private Optional<PumpTrial> slowest(PumpSetup setup) {
-    Optional<PumpTrial> asTheyStand =
-        demand.asTheyStand().flatMap(setup::slowestFor).map(this::run);
+    Optional<PumpTrial> asTheyStand = slowestFor(demand.asTheyStand(), setup);
     boolean doesAsItIs =
         asTheyStand.isPresent() && asTheyStand.get().verdict().throttled().isEmpty();
     return doesAsItIs
         ? asTheyStand
-        : demand
-            .throttled()
-            .flatMap(governed -> setup.slowestFor(governed.needed()))
-            .map(this::run)
-            .or(() -> asTheyStand);
+        : slowestFor(demand.throttled().map(Governed::needed), setup).or(() -> asTheyStand);
+  }
+
+  /** At the least speed for what is needed; empty where next to nothing is. */
+  private Optional<PumpTrial> slowestFor(Optional<HeadNeeded> needed, PumpSetup setup) {
+    return needed
+        .filter(point -> !demand.wishes().isNextToNothing(point.flowM3PerS()))
+        .flatMap(setup::slowestFor)
+        .map(this::run);
   }
 }

@@ -26,18 +26,25 @@ public record RatedTrial(
   }
 
   /**
-   * Those that do it first, by cost, then energy where no cost is known, then flow; then the
-   * others, by the share of its wish that the worst fall gets, the largest first, then by the head
-   * that is missing: of conditions, in the worst of them.
+   * Those that do it first, those whose own price is known before the others, by cost, then energy
+   * where no cost is known, then flow; then the others, by the share of its wish that the worst
+   * fall gets, the largest first, then by the head that is missing: of conditions, in the worst of
+   * them.
    */
   public static final Comparator<RatedTrial> BEST_FIRST =
       Comparator.comparing((RatedTrial rated) -> !rated.does())
+          .thenComparingInt(rated -> rated.does() ? rated.unknownCost() : 0)
           .thenComparingDouble(rated -> rated.does() ? known(rated.costOverYears) : 0)
           .thenComparingDouble(rated -> rated.does() ? known(rated.energyPerYearKwh) : 0)
           .thenComparingDouble(rated -> -Math.min(1, rated.worstShare()))
           .thenComparingDouble(rated -> known(rated.missingHeadM()))
           .thenComparing(rated -> rated.trial.setup().offer().model())
           .thenComparingInt(rated -> rated.trial.setup().count());
+
+  /** How much of its cost is not known: nothing, its price, or all. */
+  public int unknownCost() {
+    return costOverYears.isEmpty() ? 2 : trial.setup().price().isEmpty() ? 1 : 0;
+  }
 
   private static double known(OptionalDouble value) {
     return value.orElse(Double.POSITIVE_INFINITY);
@@ -53,9 +60,14 @@ public record RatedTrial(
         conditions);
   }
 
-  /** Whether it gives the falls their wishes: in every condition, where there are any. */
+  /**
+   * Whether it gives the falls their wishes: in every condition, where there are any, unless it is
+   * needed in none of them.
+   */
   public boolean does() {
-    return worst().map(ConditionTrial::does).orElseGet(() -> trial.verdict().does());
+    return worst()
+        .map(worst -> worst.does() && !worst.isNotNeeded())
+        .orElseGet(() -> trial.verdict().does());
   }
 
   /** The condition that judges it, the first of equal ones; empty without conditions. */

@@ -3,6 +3,7 @@ package rillwright.solver.trial;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.network.PointName;
+import rillwright.solver.steady.SteadyState;
 
 /**
  * Whether a pump gives the falls their wishes.
@@ -12,6 +13,7 @@ import rillwright.solver.network.PointName;
  * @param worstShare that share
  * @param starves whether it draws a chamber down with the valves as they stand
  * @param throttled where it runs when throttled, if that is how it does it
+ * @param throttledState what flows where then; its pump gives no head there
  * @param missingHeadM the head that it lacks at the wishes' flow with the others throttled, m;
  *     empty if it lacks none or that flow cannot be drawn
  */
@@ -21,6 +23,7 @@ public record Verdict(
     double worstShare,
     boolean starves,
     Optional<RunningPoint> throttled,
+    Optional<SteadyState> throttledState,
     OptionalDouble missingHeadM) {
   /** More than this share of a wish is so much that it should be throttled. */
   public static final double TOO_MUCH_SHARE = 1.25;
@@ -44,7 +47,9 @@ public record Verdict(
     /** Some fall gets too little, whatever is throttled. */
     FALLS_SHORT(false),
     /** Its head at no flow does not reach a fall. */
-    CANNOT_LIFT(false);
+    CANNOT_LIFT(false),
+    /** With the falls throttled every fall gets its wish without it; it would stand dead. */
+    NOT_NEEDED(false);
 
     private final boolean does;
 

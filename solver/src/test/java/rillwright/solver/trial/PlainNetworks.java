@@ -1,5 +1,6 @@
 package rillwright.solver.trial;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -114,6 +115,13 @@ public final class PlainNetworks {
             line("supply", "pond", "split", new PlannedPump(), quadratic(C)),
             line("to low", "split", "low", quadratic(C)),
             line("to high", "split", "high", quadratic(C))));
+  }
+
+  /** One of these with another pump beside the planned one, behind a loss like its. */
+  static Network beside(Network one, String to, Part pump) {
+    List<Line> lines = new ArrayList<>(one.lines());
+    lines.add(line("other", "pond", to, pump, quadratic(C)));
+    return new Network(one.water(), 0, one.points(), lines);
   }
 
   /** An offer with the straight curve H₀ − 600 Q and the same watts at every flow. */

@@ -79,9 +79,15 @@ public final class SiteReader {
         .orElse(new Running(Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
   }
 
-  /** What the crew pays for pipe, fittings and trench. */
-  public Prices prices() {
-    return root.findFields("prices", List.of("pipe", "fittings", "trench"))
+  /**
+   * What the crew pays for pipe, fittings and trench.
+   *
+   * @param names that prices may have
+   */
+  public Prices prices(PriceNames names) {
+    Optional<Fields> fields = root.findFields("prices", List.of("pipe", "fittings", "trench"));
+    fields.ifPresent(names::check);
+    return fields
         .map(
             prices ->
                 new Prices(

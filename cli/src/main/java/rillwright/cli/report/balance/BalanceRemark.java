@@ -3,10 +3,13 @@ package rillwright.cli.report.balance;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
 import rillwright.solver.study.valvesetting.SetValve;
 import rillwright.solver.study.valvesetting.SetValve.Role;
+import rillwright.solver.study.valvesetting.ValvePlace;
 import rillwright.solver.study.valvesetting.ValveSettings;
 
 /**
@@ -17,6 +20,8 @@ import rillwright.solver.study.valvesetting.ValveSettings;
  * @param message what is so and what to do about it
  */
 public record BalanceRemark(String code, String at, String message) {
+  /** A share this little below 1 is the wish. */
+  static final double NOTICEABLE = 0.001;
 
   /** All that there is to say, the gravest first. */
   public static List<BalanceRemark> listOf(BalanceAnswer answer) {
@@ -24,13 +29,15 @@ public record BalanceRemark(String code, String at, String message) {
     ValveSettings settings = answer.settings();
     if (settings.pumpShortM().orElse(1) > 0) {
       remarks.add(tooWeak(settings, answer.units()));
+    } else if (settings.share() < 1 - NOTICEABLE) {
+      remarks.add(elsewhere(settings, answer.units()));
     }
     settings.favoured().forEach(fall -> remarks.add(favoured(fall, answer)));
     for (SetValve set : settings.valves()) {
       if (set.role() == Role.TOO_COARSE) {
         remarks.add(coarse(set));
       } else if (set.role() == Role.LEFT_ALONE) {
-        remarks.add(leftAlone(set));
+        remarks.add(leftAlone(set, settings));
       } else if (set.role() == Role.THROTTLED && set.valve().loss() instanceof Valve.GivenLoss) {
         remarks.add(unknownHandle(set, answer.units()));
       }
@@ -44,11 +51,16 @@ public record BalanceRemark(String code, String at, String message) {
       return new BalanceRemark(
           "wishes-out-of-reach",
           fall,
-          "The wishes are out of reach, and more head at the pump would not help: look at what the"
-              + " skimmer passes at this level of the pond, at shut valves, and whether a pump"
-              + " feeds \""
-              + fall
-              + "\" at all.");
+          !settings.state().network().isPumped()
+              ? "The wishes are out of reach with this difference in level: a larger pipe or fewer"
+                  + " losses on the way to \""
+                  + fall
+                  + "\", or narrower crests would help, or a pump."
+              : "The wishes are out of reach, and more head at the pump would not help: look at what the"
+                  + " skimmer passes at this level of the pond, at shut valves, and whether a pump"
+                  + " feeds \""
+                  + fall
+                  + "\" at all.");
     }
     String lacks = units.head(settings.pumpShortM().getAsDouble());
     return new BalanceRemark(
@@ -63,11 +75,32 @@ public record BalanceRemark(String code, String at, String message) {
                 + " of head."
             : "The pump is too small for the wishes: at their sum it lacks "
                 + lacks
-                + " of head. Every fall gets "
+                + " of head"
+                + (settings.favoured().isEmpty()
+                    ? ". Every fall gets "
+                    : ", even with what goes elsewhere held back. No fall gets less than ")
                 + units.share(settings.share())
                 + " of its wish instead. A larger pipe or fewer losses on the way to \""
                 + fall
                 + "\", a stronger pump or narrower crests would help.");
+  }
+
+  /** Head enough, but too much of the water goes where no valve among these holds it back. */
+  private static BalanceRemark elsewhere(ValveSettings settings, ShownUnits units) {
+    String fall = settings.governing().value();
+    boolean pumped = settings.state().network().isPumped();
+    return new BalanceRemark(
+        "water-goes-elsewhere",
+        fall,
+        (pumped
+                ? "The pump is strong enough for the wishes"
+                : "There is head enough for the wishes")
+            + ", but \""
+            + fall
+            + "\" gets "
+            + units.share(settings.share())
+            + " of its wish, because too much water goes elsewhere. Hold that back first"
+            + (pumped ? "; a stronger pump is not needed." : "."));
   }
 
   private static BalanceRemark favoured(PointName fall, BalanceAnswer answer) {
@@ -80,8 +113,24 @@ public record BalanceRemark(String code, String at, String message) {
             + fall.value()
             + "\" keeps "
             + answer.units().share(gets / want)
-            + " of its wish: no valve among these can hold back just its water. An adjustable valve"
-            + " on its own way would, and leave more for the others.");
+            + " of its wish: no valve among these can hold back just its water. "
+            + ownValve(fall, answer.settings()));
+  }
+
+  /** What would hold back the water of one fall. */
+  private static String ownValve(PointName fall, ValveSettings settings) {
+    List<LineName> set = settings.valves().stream().map(valve -> valve.place().line()).toList();
+    return settings.state().network().lines().stream()
+        .filter(line -> line.to().equals(fall) && !set.contains(line.name()))
+        .filter(line -> ValvePlace.findIn(line).isPresent())
+        .findFirst()
+        .map(
+            line ->
+                "The valve in "
+                    + PlainText.quoted(line.name().value())
+                    + " would, and leave more for the others: name that line too (--valve), or"
+                    + " mark all that may be set \"adjustable: yes\".")
+        .orElse("An adjustable valve on its own way would, and leave more for the others.");
   }
 
   private static BalanceRemark coarse(SetValve set) {
@@ -96,14 +145,17 @@ public record BalanceRemark(String code, String at, String message) {
             + " a thinner pipe there or a ball valve would.");
   }
 
-  private static BalanceRemark leftAlone(SetValve set) {
+  private static BalanceRemark leftAlone(SetValve set, ValveSettings settings) {
     return new BalanceRemark(
         "valve-left-alone",
         set.place().line().value(),
         "No water runs through the valve in \""
             + set.place().line().value()
             + "\" to a fall with a wish, so it stays as it is; what runs through it is lost to the"
-            + " falls.");
+            + " falls."
+            + (settings.share() < 1 - NOTICEABLE
+                ? " Close it as far as that water can be spared, and they get more."
+                : ""));
   }
 
   private static BalanceRemark unknownHandle(SetValve set, ShownUnits units) {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.sheet.DataSheet;
+import rillwright.solver.law.pump.MoreOutThanIn;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.network.Basin;
@@ -49,6 +50,8 @@ final class SheetNotes {
     PumpPoint first = points.get(0);
     PumpPoint last = points.get(points.size() - 1);
     String pump = "pump \"" + name + "\": ";
+    MoreOutThanIn.find(curve, project.network().water().densityKgPerM3())
+        .ifPresent(worst -> power(pump, worst));
     if (first.flowM3PerS() > 0) {
       notes.add(
           pump
@@ -72,6 +75,18 @@ final class SheetNotes {
               + units.writtenHead(last.headM())
               + "; beyond, its curve is extended");
     }
+  }
+
+  private void power(String pump, MoreOutThanIn worst) {
+    notes.add(
+        pump
+            + "the power on its sheet cannot be right: more comes out than goes in at "
+            + units.writtenFlow(worst.flowM3PerS())
+            + ", "
+            + units.power(worst.waterPowerW())
+            + " of water from "
+            + units.power(worst.powerW())
+            + "; look at the unit");
   }
 
   private void hump(String pump, PumpPoint before, PumpPoint row) {

@@ -31,6 +31,7 @@ public final class VerdictWords {
       case FALLS_SHORT ->
           verdict.worstShare() < 1 ? "falls short by " + shortBy(verdict) : "draws air";
       case CANNOT_LIFT -> "cannot lift";
+      case NOT_NEEDED -> "not needed";
     };
   }
 
@@ -46,7 +47,7 @@ public final class VerdictWords {
     return switch (verdict.kind()) {
       case DOES -> "does it";
       case JUST_SHORT -> "does it, just short: " + worst + " gets " + shortBy(verdict) + " less";
-      case THROTTLED -> "does it when throttled to " + throttled(verdict);
+      case THROTTLED -> "does it when throttled to " + throttled(verdict) + unthrottled(trial);
       case THROTTLED_JUST_SHORT ->
           "does it, just short, when throttled: 95 % of every wish at " + throttled(verdict);
       case FALLS_SHORT ->
@@ -54,7 +55,16 @@ public final class VerdictWords {
               ? "falls short by " + shortBy(verdict) + " at " + worst
               : "draws its chamber down to the intake";
       case CANNOT_LIFT -> "cannot lift to " + worst;
+      case NOT_NEEDED -> "not needed: with the falls throttled every fall gets its wish without it";
     };
+  }
+
+  /** What it gives else, where that is too much. */
+  private String unthrottled(PumpTrial trial) {
+    double most = demand.wishes().greatestShareIn(trial.state());
+    return most > Verdict.TOO_MUCH_SHARE
+        ? "; as the valves stand up to " + units.share(most) + " of a wish"
+        : "";
   }
 
   private String throttled(Verdict verdict) {
@@ -71,6 +81,9 @@ public final class VerdictWords {
     Verdict verdict = trial.verdict();
     if (demand.throttled().isEmpty()) {
       return "Not the pump: what comes in is too little for the wishes.";
+    }
+    if (verdict.kind() == Verdict.Kind.NOT_NEEDED) {
+      return "Nothing: throttle the falls that get too much, and no pump is needed here.";
     }
     OptionalDouble lift = demand.liftM(verdict.worst());
     if (verdict.kind() == Verdict.Kind.CANNOT_LIFT) {

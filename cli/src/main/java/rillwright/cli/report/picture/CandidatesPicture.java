@@ -18,6 +18,7 @@ import rillwright.curves.trace.PumpTrace;
 import rillwright.curves.trace.SystemCurve;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RatedTrial;
+import rillwright.solver.trial.RunningPoint;
 
 /** The picture of pumps tried: their curves over the one system curve, with where each runs. */
 public final class CandidatesPicture {
@@ -79,7 +80,9 @@ public final class CandidatesPicture {
     return "Pumps tried in line \""
         + answer.duty().place().line().value()
         + "\", best first"
-        + (left > 0 ? "; " + left + " more are not drawn" : "");
+        + (left > 0
+            ? "; " + left + (left == 1 ? " more is not drawn" : " more are not drawn")
+            : "");
   }
 
   private PumpCurveSeries series(PumpTrial trial) {
@@ -101,24 +104,28 @@ public final class CandidatesPicture {
     List<OperatingPoint> points = new ArrayList<>();
     for (RatedTrial rated : drawn) {
       PumpTrial trial = rated.trial();
-      boolean first = points.isEmpty() && rated.does();
+      boolean labelled = points.isEmpty() && rated.does();
+      boolean throttled = trial.verdict().throttled().isPresent();
+      if (labelled && throttled) {
+        points.add(point(trial.inUse(), label(trial, true)));
+      }
       points.add(
-          new OperatingPoint(
-              Math.max(0, trial.operating().flowM3PerS()),
-              trial.operating().headM(),
-              first ? label(trial) : List.of()));
+          point(trial.operating(), labelled && !throttled ? label(trial, false) : List.of()));
     }
     return points;
   }
 
-  private List<String> label(PumpTrial trial) {
+  private static OperatingPoint point(RunningPoint point, List<String> label) {
+    return new OperatingPoint(Math.max(0, point.flowM3PerS()), point.headM(), label);
+  }
+
+  /** The figures that the table tells: of a pump to be throttled those at the throttled point. */
+  private List<String> label(PumpTrial trial, boolean throttled) {
     List<String> lines = new ArrayList<>();
-    lines.add(SetupWords.of(trial.setup(), units));
-    lines.add(
-        units.flow(trial.operating().flowM3PerS())
-            + " at "
-            + units.head(trial.operating().headM()));
-    OptionalDouble power = trial.operating().powerW();
+    lines.add(SetupWords.of(trial.setup(), units) + (throttled ? ", throttled" : ""));
+    RunningPoint point = trial.inUse();
+    lines.add(units.flow(point.flowM3PerS()) + " at " + units.head(point.headM()));
+    OptionalDouble power = point.powerW();
     if (power.isPresent()) {
       lines.add(units.power(power.getAsDouble()));
     }

@@ -28,12 +28,13 @@ public final class GravityPicture {
             .toList();
     String caption =
         "What each fall gets with each size of pipe in "
-            + SizeWords.lines(byBore.get(0).option())
+            + new SizeWords(byBore).lines()
             + "; nothing is pumped. Dots are the sizes tried.";
     return new PanelChart(answer.title(), caption, 1, List.of(panel(byBore, answer.units())));
   }
 
   private static Panel panel(List<GravityPipe> byBore, ShownUnits units) {
+    SizeWords sizes = new SizeWords(byBore);
     List<Panel.Curve> curves = new ArrayList<>();
     List<Panel.Spot> spots = new ArrayList<>();
     Wishes wishes = Wishes.of(byBore.get(0).option().network());
@@ -62,7 +63,7 @@ public final class GravityPicture {
             .map(
                 pipe ->
                     new Panel.Mark(
-                        units.depthUnit().fromSi(boreM(pipe)), SizeWords.of(pipe.option())))
+                        units.depthUnit().fromSi(boreM(pipe)), sizes.cell(pipe.option())))
             .toList(),
         spots);
   }

@@ -1,6 +1,7 @@
 package rillwright.cli.report.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,17 +20,19 @@ public final class SharePicture {
   private static final int MOST_PANELS = 6;
   private static final double PERCENT = 100;
 
+  /** A change of a share that can be seen. */
+  private static final double NOTICEABLE = 0.005;
+
   private SharePicture() {}
 
   /** What is to be drawn. */
   public static PanelChart of(BalanceAnswer answer) {
     ValveSettings settings = answer.settings();
-    List<SetValve> moved = new ArrayList<>(settings.listThrottled());
-    if (moved.isEmpty()) {
-      moved.add(settings.valves().get(0));
-    }
     List<Panel> panels =
-        moved.stream().limit(MOST_PANELS).map(set -> panel(settings, set, answer.units())).toList();
+        sweeps(settings).stream()
+            .limit(MOST_PANELS)
+            .map(sweep -> panel(settings, sweep, answer.units()))
+            .toList();
     String caption =
         "What each fall gets while one valve is moved and the others stay as they are set; the"
             + " marks are the setting.";
@@ -38,8 +41,36 @@ public final class SharePicture {
     return new PanelChart(answer.title(), caption + changed, panels.size() > 1 ? 2 : 1, panels);
   }
 
-  private static Panel panel(ValveSettings settings, SetValve set, ShownUnits units) {
-    ValveSweep sweep = ValveSweep.of(settings, set);
+  /**
+   * The throttled valves or, if there are none, those that change what a fall gets; if none does,
+   * the first.
+   */
+  private static List<ValveSweep> sweeps(ValveSettings settings) {
+    List<SetValve> throttled = settings.listThrottled();
+    List<SetValve> moved = throttled.isEmpty() ? settings.valves() : throttled;
+    List<ValveSweep> all = moved.stream().map(set -> ValveSweep.of(settings, set)).toList();
+    List<ValveSweep> telling =
+        all.stream()
+            .filter(sweep -> sweep.valve().role() != SetValve.Role.LEFT_ALONE)
+            .filter(SharePicture::shows)
+            .toList();
+    if (telling.isEmpty()) {
+      telling = all.stream().filter(SharePicture::shows).toList();
+    }
+    return telling.isEmpty() ? all.subList(0, 1) : telling;
+  }
+
+  private static boolean shows(ValveSweep sweep) {
+    return sweep.steps().stream()
+        .flatMap(step -> step.shares().entrySet().stream())
+        .anyMatch(
+            share ->
+                Math.abs(share.getValue() - sweep.steps().get(0).shares().get(share.getKey()))
+                    > NOTICEABLE);
+  }
+
+  private static Panel panel(ValveSettings settings, ValveSweep sweep, ShownUnits units) {
+    SetValve set = sweep.valve();
     Map<PointName, List<Panel.Spot>> curves = new LinkedHashMap<>();
     for (ValveSweep.Step step : sweep.steps()) {
       step.shares()
@@ -64,11 +95,15 @@ public final class SharePicture {
         across(set),
         "Of the wish, %",
         curves.entrySet().stream()
-            .map(curve -> new Panel.Curve(curve.getKey().value(), curve.getValue()))
+            .map(curve -> new Panel.Curve(curve.getKey().value(), rising(curve.getValue())))
             .toList(),
         List.of(wish),
         List.of(setting),
         spots);
+  }
+
+  private static List<Panel.Spot> rising(List<Panel.Spot> spots) {
+    return spots.stream().sorted(Comparator.comparingDouble(Panel.Spot::across)).toList();
   }
 
   private static double shareOf(ValveSettings settings, PointName fall) {
@@ -81,7 +116,7 @@ public final class SharePicture {
         .orElseGet(
             () ->
                 loss.openShare().isPresent()
-                    ? PERCENT * (1 - loss.openShare().getAsDouble())
+                    ? PERCENT * loss.openShare().getAsDouble()
                     : loss.lossCoefficient());
   }
 
@@ -91,7 +126,7 @@ public final class SharePicture {
     return valve
         + (loss.degreesFromOpen().isPresent()
             ? "handle from open, degrees"
-            : loss.openShare().isPresent() ? "closed, %" : "loss coefficient K");
+            : loss.openShare().isPresent() ? "open, %" : "loss coefficient K");
   }
 
   private static String setting(SetValve set, ShownUnits units) {
@@ -99,7 +134,7 @@ public final class SharePicture {
     return loss.degreesFromOpen().isPresent()
         ? Math.round(loss.degreesFromOpen().getAsDouble()) + "°"
         : loss.openShare().isPresent()
-            ? units.share(1 - loss.openShare().getAsDouble()) + " closed"
+            ? units.share(loss.openShare().getAsDouble()) + " open"
             : "K " + units.number(loss.lossCoefficient());
   }
 }

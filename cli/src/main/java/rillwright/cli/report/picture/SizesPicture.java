@@ -19,6 +19,7 @@ import rillwright.curves.trace.SystemCurve;
 import rillwright.solver.study.pipechoice.RatedPipe;
 import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.PumpTrial;
+import rillwright.solver.trial.RunningPoint;
 
 /** The picture of sizes tried: the system curve of each under the curves of their pumps. */
 public final class SizesPicture {
@@ -29,12 +30,14 @@ public final class SizesPicture {
 
   private final PipesAnswer answer;
   private final ShownUnits units;
+  private final SizeWords sizes;
   private final List<RatedPipe> drawn;
 
   private SizesPicture(PipesAnswer answer) {
     this.answer = answer;
     this.units = answer.duty().units();
     List<RatedPipe> ranked = answer.choice().ranked();
+    this.sizes = new SizeWords(ranked);
     this.drawn = ranked.subList(0, Math.min(MOST_CURVES, ranked.size()));
   }
 
@@ -60,8 +63,10 @@ public final class SizesPicture {
   private String caption() {
     int left = answer.choice().ranked().size() - drawn.size();
     return "What the network needs with each size of pipe in "
-        + SizeWords.lines(drawn.get(0).option())
-        + (left > 0 ? "; " + left + " more are not drawn" : "");
+        + sizes.lines()
+        + (left > 0
+            ? "; " + left + (left == 1 ? " more is not drawn" : " more are not drawn")
+            : "");
   }
 
   private List<CurveSeries> systems() {
@@ -87,7 +92,7 @@ public final class SizesPicture {
               1.5 * tallest,
               SystemCurve.trace(rated.option().network(), answer.duty().place(), to).points());
       if (points.size() > 1) {
-        systems.add(new CurveSeries(SizeWords.of(rated.option()), points));
+        systems.add(new CurveSeries(sizes.cell(rated.option()), points));
       }
     }
     return systems;
@@ -127,18 +132,27 @@ public final class SizesPicture {
     List<OperatingPoint> points = new ArrayList<>();
     for (RatedPipe rated : drawn) {
       PumpTrial trial = rated.pump().trial();
-      double flow = Math.max(0, trial.operating().flowM3PerS());
-      boolean first = points.isEmpty() && rated.does();
-      points.add(
-          new OperatingPoint(
-              flow,
-              trial.operating().headM(),
-              first
-                  ? List.of(
-                      SizeWords.of(rated.option()),
-                      units.flow(flow) + " at " + units.head(trial.operating().headM()))
-                  : List.of()));
+      boolean labelled = points.isEmpty() && rated.does();
+      boolean throttled = rated.isThrottled();
+      if (labelled) {
+        points.add(point(trial.inUse(), label(rated, throttled)));
+      }
+      if (!labelled || throttled) {
+        points.add(point(trial.operating(), List.of()));
+      }
     }
     return points;
+  }
+
+  private static OperatingPoint point(RunningPoint point, List<String> label) {
+    return new OperatingPoint(Math.max(0, point.flowM3PerS()), point.headM(), label);
+  }
+
+  /** The figures that the tables tell: of a pump to be throttled those at the throttled point. */
+  private List<String> label(RatedPipe rated, boolean throttled) {
+    RunningPoint point = rated.pump().trial().inUse();
+    return List.of(
+        sizes.cell(rated.option()) + (throttled ? ", throttled" : ""),
+        units.flow(point.flowM3PerS()) + " at " + units.head(point.headM()));
   }
 }

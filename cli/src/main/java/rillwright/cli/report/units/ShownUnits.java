@@ -181,6 +181,7 @@ public final class ShownUnits implements Wording {
   }
 
   /** An electrical power, from W: "395 W". */
+  @Override
   public String power(double powerW) {
     return POWER.with(powerW);
   }

@@ -38,6 +38,7 @@ public record Payback(Kind kind, OptionalDouble years) {
     boolean known =
         cheaper.option().materialCost().isPresent()
             && dearer.option().materialCost().isPresent()
+            && cheaper.pumpPriceCompares(dearer)
             && cheaper.pump().energyPerYearKwh().isPresent()
             && dearer.pump().energyPerYearKwh().isPresent()
             && terms.pricePerKwh().isPresent();

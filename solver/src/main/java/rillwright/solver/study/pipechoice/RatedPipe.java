@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.OptionalDouble;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.Demand;
+import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.RatedTrial;
 
 /**
@@ -20,9 +21,14 @@ public record RatedPipe(
   /** Costs that differ by less than a cent do not differ. */
   private static final double CENTS = 100;
 
-  /** As pumps are ranked, the cost of the pipe included; of equal ones the narrower first. */
+  /**
+   * As pumps are ranked, the cost of the pipe included; of equal ones the narrower first. What has
+   * a pipe or pump without a price stands behind what has not.
+   */
   static final Comparator<RatedPipe> BEST_FIRST =
       Comparator.comparing((RatedPipe rated) -> !rated.does())
+          .thenComparing(rated -> rated.does() && rated.option.materialCost().isEmpty())
+          .thenComparingInt(rated -> rated.does() ? rated.pump.unknownCost() : 0)
           .thenComparingDouble(
               rated -> rated.does() ? Math.rint(CENTS * known(rated.costOverYears)) : 0)
           .thenComparingDouble(rated -> rated.does() ? rated.option.sumOfBoresM() : 0)
@@ -37,15 +43,34 @@ public record RatedPipe(
     return pump.trial().state();
   }
 
+  @Override
+  public SteadyState stateInUse() {
+    return pump.trial().stateInUse();
+  }
+
   /** Whether it gives the falls their wishes. */
   @Override
   public boolean does() {
     return pump.does();
   }
 
+  /** Whether it does it throttled. */
+  public boolean isThrottled() {
+    return pump.trial().verdict().throttled().isPresent();
+  }
+
   /** What is paid at once: pipe and pumps, as far as known. */
   public double paidOnce() {
     return option.materialCost().orElse(0) + pump.trial().setup().price().orElse(0);
+  }
+
+  /** Whether pumps are counted alike: both with a price, both without, or one and the same. */
+  boolean pumpPriceCompares(RatedPipe other) {
+    PumpSetup own = pump.trial().setup();
+    PumpSetup others = other.pump.trial().setup();
+    boolean known = own.price().isPresent() == others.price().isPresent();
+    boolean alike = own.offer().equals(others.offer()) && own.count() == others.count();
+    return known || alike;
   }
 
   /** Whether two run one and the same pump at one speed. */

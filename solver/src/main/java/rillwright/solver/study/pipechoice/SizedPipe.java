@@ -11,12 +11,22 @@ public interface SizedPipe {
   /** What flows where with them, the valves as they stand. */
   SteadyState state();
 
+  /** What flows where day by day: throttled, if that is how it does it. */
+  default SteadyState stateInUse() {
+    return state();
+  }
+
   /** Whether every fall gets its wish. */
   boolean does();
 
   /** What the size of a line means for the water in it. */
   default LineFigures figures(LineName line) {
     return LineFigures.of(state().line(line));
+  }
+
+  /** The same day by day. */
+  default LineFigures figuresInUse(LineName line) {
+    return LineFigures.of(stateInUse().line(line));
   }
 
   /** Water in the runs of all lines that were varied, m³. */

@@ -19,55 +19,63 @@ import rillwright.solver.steady.NoBalance;
 final class PumpShortfall {
   private static final double TOLERANCE = 1e-12;
 
+  /** A share of a wish that nobody lacks. */
+  private static final double NOTICEABLE = 1e-9;
+
   /** A pump that lacks more than this, m, does not lack head: the water does not come. */
   private static final double MOST_M = 500;
 
   private final Network open;
   private final Wishes wishes;
   private final List<Throttle> throttles;
+  private final HeldOthers others;
 
-  PumpShortfall(Network open, Wishes wishes, List<Throttle> throttles) {
+  PumpShortfall(Network open, Wishes wishes, List<Throttle> throttles, HeldOthers others) {
     this.open = open;
     this.wishes = wishes;
     this.throttles = throttles;
+    this.others = others;
   }
 
-  /** The head, m, given by each pump more; empty if there is no pump or no head would do it. */
+  /**
+   * The head, m, given by each pump more, all falls but the hardest to serve being held to their
+   * wishes; empty if no head would do it, or some is lacking and there is no pump.
+   */
   OptionalDouble find() {
-    if (open.lines().stream().noneMatch(PumpShortfall::hasPump)) {
-      return OptionalDouble.empty();
-    }
     double most = 0;
     for (PointName candidate : wishes.falls()) {
-      List<Throttle> others =
+      List<Throttle> closed =
           throttles.stream().filter(throttle -> !throttle.falls().contains(candidate)).toList();
-      if (lack(candidate, others, most) > 0) {
+      if (lack(candidate, closed, most) > NOTICEABLE) {
+        if (open.lines().stream().noneMatch(PumpShortfall::hasPump)) {
+          return OptionalDouble.empty();
+        }
         double high = Math.max(1, 2 * most);
-        while (high <= MOST_M && lack(candidate, others, high) > 0) {
+        while (high <= MOST_M && lack(candidate, closed, high) > 0) {
           high *= 2;
         }
         if (high > MOST_M) {
           return OptionalDouble.empty();
         }
-        most = FallingRoot.find(lift -> lack(candidate, others, lift), most, high, TOLERANCE);
+        most = FallingRoot.find(lift -> lack(candidate, closed, lift), most, high, TOLERANCE);
       }
     }
     return OptionalDouble.of(most);
   }
 
   /** Share of its wish that a fall lacks at a lift of all pumps. */
-  private double lack(PointName fall, List<Throttle> others, double liftM) {
+  private double lack(PointName fall, List<Throttle> closed, double liftM) {
     try {
-      Throttling throttling = new Throttling(lifted(liftM), wishes);
-      return 1 - wishes.shareAt(fall, throttling.at(1, others).state());
+      Throttling throttling = new Throttling(lifted(others.in(open, fall), liftM), wishes);
+      return 1 - wishes.shareAt(fall, throttling.at(1, closed).state());
     } catch (NoBalance drawsGoShort) {
       return 1;
     }
   }
 
-  private Network lifted(double liftM) {
-    Network lifted = open;
-    for (Line line : open.lines()) {
+  private static Network lifted(Network network, double liftM) {
+    Network lifted = network;
+    for (Line line : network.lines()) {
       if (hasPump(line)) {
         List<Part> parts = new ArrayList<>(line.parts());
         parts.add(new Loss(new Lift(liftM), Optional.empty()));

@@ -6,7 +6,7 @@ import rillwright.solver.network.Valve;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyStateFinder;
 
-/** How much a degree of a handle changes the flow through its valve. */
+/** How much the travel of a valve changes the flow through it. */
 final class Sensitivity {
   /** The slope is taken between this many degrees on either side. */
   private static final double HALF_WIDTH_DEGREES = 0.25;
@@ -24,10 +24,12 @@ final class Sensitivity {
     this.set = set;
   }
 
-  /** By how much less runs for a degree further shut, m³/s; empty where no handle turns. */
+  /**
+   * By how much less would run for all of its travel at this slope, m³/s; empty where only its loss
+   * is known.
+   */
   OptionalDouble of(ValvePlace place) {
-    if (place.in(set).loss().degreesFromOpen().isEmpty()
-        || !(place.in(set).loss() instanceof Valve.Opening opening)) {
+    if (!(place.in(set).loss() instanceof Valve.Opening opening)) {
       return OptionalDouble.empty();
     }
     double step = HALF_WIDTH_DEGREES / DEGREES;
@@ -36,7 +38,7 @@ final class Sensitivity {
     try {
       double more = flowAt(place, opening, wider);
       double less = flowAt(place, opening, closer);
-      return OptionalDouble.of((more - less) / ((wider - closer) * DEGREES));
+      return OptionalDouble.of((more - less) / (wider - closer));
     } catch (NoBalance drawsGoShort) {
       return OptionalDouble.empty();
     }

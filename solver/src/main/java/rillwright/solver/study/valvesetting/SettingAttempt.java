@@ -31,6 +31,7 @@ final class SettingAttempt {
   private final Throttling throttling;
   private final List<Throttle> throttles;
   private final ShareSearch.Largest largest;
+  private final boolean exactly;
   private final Map<ValvePlace, Double> losses = new LinkedHashMap<>();
 
   /**
@@ -51,9 +52,10 @@ final class SettingAttempt {
     ShareSearch search = new ShareSearch(throttling, wishes, throttles);
     this.largest = search.find();
     if (largest.share() <= 0) {
+      exactly = false;
       return; // nothing closed would help: no water reaches the governing fall
     }
-    boolean exactly = aim == Aim.WISH && largest.share() >= 1;
+    exactly = aim == Aim.WISH && largest.share() >= 1;
     List<Throttle> closed =
         exactly ? forTheWish(ways, useful) : search.without(largest.governing());
     Throttled throttled = throttling.at(exactly ? 1 : largest.share(), closed);
@@ -121,12 +123,19 @@ final class SettingAttempt {
     List<SetValve> valves = new ArrayList<>();
     for (ValvePlace place : places) {
       valves.add(
-          new SetValve(place, place.in(set), role(place, set), new Sensitivity(set).of(place)));
+          SetValve.of(place, place.in(set), role(place, set), new Sensitivity(set).of(place)));
     }
     OptionalDouble pumpShort =
         share < 1 - NOTICEABLE
-            ? new PumpShortfall(open, wishes, throttles).find()
+            ? new PumpShortfall(open, wishes, throttles, heldOthers(favoured, valves)).find()
             : OptionalDouble.of(0);
+    WaterWays ways = new WaterWays(throttling.wideOpen());
+    boolean opensGoverningWay =
+        valves.stream()
+            .filter(valve -> valve.role() == Role.WIDE_OPEN)
+            .anyMatch(
+                valve ->
+                    !ways.reached(valve.place().line(), Set.of(largest.governing())).isEmpty());
     return new ValveSettings(
         share,
         largest.governing(),
@@ -135,7 +144,19 @@ final class SettingAttempt {
         valves,
         order(places),
         favoured,
-        pumpShort);
+        pumpShort,
+        exactly,
+        opensGoverningWay);
+  }
+
+  private HeldOthers heldOthers(Set<PointName> favoured, List<SetValve> valves) {
+    return new HeldOthers(
+        wishes,
+        favoured,
+        valves.stream()
+            .filter(valve -> valve.role() == Role.LEFT_ALONE)
+            .map(SetValve::place)
+            .toList());
   }
 
   private Role role(ValvePlace place, Network set) {

@@ -19,8 +19,11 @@ import rillwright.solver.steady.SteadyState;
  * @param order lines of the valves, first to set first
  * @param favoured falls that get more than the share, because no valve that could hold them back is
  *     among these, or it closes too coarsely
- * @param pumpShortM head that the pump lacks at the sum of the wishes, m; 0 if it is strong enough;
- *     empty if no more head would do it
+ * @param pumpShortM head that the pump lacks at the sum of the wishes, m, with all other falls held
+ *     to their wishes whether or not there is a valve for it; 0 if it is strong enough; empty if no
+ *     more head would do it, or head is lacking and there is no pump
+ * @param heldToWishes whether the falls are held to their wishes, though all could get more
+ * @param opensGoverningWay whether one of the valves is wide open on the governing fall's way
  */
 public record ValveSettings(
     double share,
@@ -30,7 +33,9 @@ public record ValveSettings(
     List<SetValve> valves,
     List<LineName> order,
     Set<PointName> favoured,
-    OptionalDouble pumpShortM) {
+    OptionalDouble pumpShortM,
+    boolean heldToWishes,
+    boolean opensGoverningWay) {
   public ValveSettings {
     valves = List.copyOf(valves);
     order = List.copyOf(order);

@@ -27,6 +27,9 @@ public record ValveSweep(SetValve valve, List<Step> steps) {
   private static final double MORE_TRAVEL = 0.12;
   private static final double MOST_TRAVEL = 0.97;
 
+  /** A loss coefficient that shows what closing does, of a valve that is wide open. */
+  private static final double LEAST_FAR_K = 10;
+
   public ValveSweep {
     steps = List.copyOf(steps);
   }
@@ -64,7 +67,7 @@ public record ValveSweep(SetValve valve, List<Step> steps) {
       return new Valve.Opening(opening.travel(), 1 - share * closed);
     }
     double open = set.place().in(settings.wideOpen().network()).loss().lossCoefficient();
-    double far = Math.max(1, 2 * BEYOND * set.lossCoefficient());
+    double far = Math.max(LEAST_FAR_K, 2 * BEYOND * set.lossCoefficient());
     return new Valve.GivenLoss(open + share * (far - open));
   }
 }

@@ -47,19 +47,28 @@ class PumpChooserTest {
 
   @Test
   void priceOfThePumpCountsOnce() {
-    PumpOffer thrifty = PlainNetworks.offer("thrifty", 4.0, 80);
-    PumpOffer bought =
-        new PumpOffer(
-            "thrifty",
-            thrifty.curve(),
-            thrifty.speeds(),
-            OptionalDouble.of(150),
-            thrifty.minSubmergenceM());
+    PumpOffer thrifty = priced(PlainNetworks.offer("thrifty", 4.0, 80), 250);
+    PumpOffer plain = priced(PlainNetworks.offer("plain", 4, 90), 100);
 
-    // 800 + 150 against 900
-    assertEquals(
-        List.of("plain", "thrifty"),
-        models(choose(1, bought, PlainNetworks.offer("plain", 4, 90))));
+    // 800 + 250 against 900 + 100
+    assertEquals(List.of("plain", "thrifty"), models(choose(1, thrifty, plain)));
+  }
+
+  private static PumpOffer priced(PumpOffer offer, double price) {
+    return new PumpOffer(
+        offer.model(),
+        offer.curve(),
+        offer.speeds(),
+        OptionalDouble.of(price),
+        offer.minSubmergenceM());
+  }
+
+  @Test
+  void pumpWithoutAPriceStandsBehindThoseWithOneThoughItCostsLessAsFarAsKnown() {
+    PumpOffer unpriced = PlainNetworks.offer("unpriced", 4.0, 80);
+    PumpOffer priced = priced(PlainNetworks.offer("priced", 4, 90), 100);
+
+    assertEquals(List.of("priced", "unpriced"), models(choose(1, unpriced, priced)));
   }
 
   /**

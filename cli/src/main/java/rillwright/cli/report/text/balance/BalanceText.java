@@ -8,6 +8,7 @@ import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import rillwright.cli.report.balance.BalanceAnswer;
 import rillwright.cli.report.balance.BalanceRemark;
+import rillwright.cli.report.balance.SharingWords;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
@@ -16,6 +17,7 @@ import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Valve;
 import rillwright.solver.steady.PointState;
+import rillwright.solver.study.valvesetting.Interplay;
 import rillwright.solver.study.valvesetting.SetValve;
 import rillwright.solver.study.valvesetting.SetValve.Role;
 import rillwright.solver.study.valvesetting.ValveSettings;
@@ -69,7 +71,7 @@ public final class BalanceText {
             .column("handle from open", Side.RIGHT)
             .column("open", Side.RIGHT)
             .column("K", Side.RIGHT)
-            .column("a degree more takes", Side.RIGHT)
+            .column(slopeTitle(), Side.RIGHT)
             .column("", Side.LEFT);
     Set<SetValve> ordered = new LinkedHashSet<>(settings.listThrottled());
     ordered.addAll(settings.valves());
@@ -78,17 +80,41 @@ public final class BalanceText {
       table.row(
           set.place().line().value(),
           set.valve().label(),
-          told(loss.degreesFromOpen(), degrees -> Math.round(degrees) + "°"),
+          handle(loss),
           told(loss.openShare(), units::share),
           units.number(loss.lossCoefficient()),
-          told(set.sensitivityM3PerSPerDegree(), this::slope),
+          told(slope(set), this::slope),
           words(set.role()));
     }
     return table;
   }
 
+  /** Degrees where a handle turns so, else how far it is open. */
+  private String handle(Valve.Setpoint loss) {
+    return loss.degreesFromOpen().isPresent()
+        ? Math.round(loss.degreesFromOpen().getAsDouble()) + "°"
+        : told(loss.openShare(), share -> units.share(share) + " open");
+  }
+
+  private static OptionalDouble slope(SetValve set) {
+    return set.sensitivityM3PerSPerDegree().isPresent()
+        ? set.sensitivityM3PerSPerDegree()
+        : set.sensitivityM3PerSPerPercent();
+  }
+
+  private String slopeTitle() {
+    List<SetValve> known =
+        settings.valves().stream().filter(set -> slope(set).isPresent()).toList();
+    boolean degrees = known.stream().anyMatch(it -> it.sensitivityM3PerSPerDegree().isPresent());
+    boolean percents = known.stream().anyMatch(it -> it.sensitivityM3PerSPerDegree().isEmpty());
+    return percents
+        ? degrees ? "a degree or 1 % more takes" : "1 % more takes"
+        : "a degree more takes";
+  }
+
   private String slope(double sensitivity) {
-    return sensitivity == 0 ? "nothing" : units.flow(sensitivity);
+    String flow = units.flow(sensitivity);
+    return flow.equals(units.flow(0)) ? "nothing" : flow;
   }
 
   private static String told(OptionalDouble number, DoubleFunction<String> words) {
@@ -137,23 +163,7 @@ public final class BalanceText {
   }
 
   private void shared() {
-    List<SetValve> throttled = settings.listThrottled();
-    String governing = "\"" + settings.governing().value() + "\"";
-    String each =
-        settings.favoured().isEmpty()
-            ? "So set, every fall gets " + units.share(settings.share()) + " of its wish. "
-            : "So set, no fall gets less than " + units.share(settings.share()) + " of its wish. ";
-    boolean allHeldBack = settings.valves().stream().noneMatch(set -> set.role() == Role.WIDE_OPEN);
-    page.paragraph(
-        each
-            + (allHeldBack
-                ? "The pump gives more than the wishes ask, so every way is held back and some of"
-                    + " its power is lost in the valves; without --wish all would get more."
-                : governing
-                    + " governs: it is the hardest to serve"
-                    + (throttled.isEmpty()
-                        ? ", and nothing needs to be held back for it."
-                        : ", so its way stays wide open and the others are held back for it.")));
+    page.paragraph(SharingWords.of(answer));
   }
 
   private void howToSet() {
@@ -171,7 +181,10 @@ public final class BalanceText {
             + ", then set "
             + lines
             + ". Handles are rarely true to a few degrees: time a bucket at each fall and correct."
-            + " What one valve holds back goes to the other falls, so go round twice; then mark the"
-            + " handles.");
+            + (Interplay.isIn(settings)
+                ? " What one valve holds back goes to the other falls, so go round twice; then mark"
+                    + " the handles."
+                : " Each fall has a way of its own, so the order does not matter; then mark the"
+                    + " handles."));
   }
 }

@@ -16,6 +16,11 @@ final class CostNotes {
   static final String LARGEST =
       "It is the largest size tried; name a larger one to see what that would buy.";
 
+  /** Where the figures of some rows are at a throttled point. */
+  static final String THROTTLED =
+      "Where it does it when throttled, all figures of its row here and below are at the throttled"
+          + " point; all others are with the valves as they stand.";
+
   private final Page page;
   private final ShownUnits units;
   private final Optional<String> currency;
@@ -26,11 +31,17 @@ final class CostNotes {
     this.currency = currency;
   }
 
-  void electricity(RunningTerms terms) {
+  /**
+   * What electricity is counted at.
+   *
+   * @param instead by what those that do it are ranked where no cost is known
+   */
+  void electricity(RunningTerms terms, String instead) {
     if (terms.pricePerKwh().isEmpty()) {
       page.paragraph(
-          "No price of electricity is known, so no cost is; those that do it are ranked by energy."
-              + " Write for example \"running: {price: 0.17 USD/kWh, hours: 24 h/day, days: 210"
+          "No price of electricity is known, so no cost is; those that do it are ranked by "
+              + instead
+              + ". Write for example \"running: {price: 0.17 USD/kWh, hours: 24 h/day, days: 210"
               + " days/year}\".");
       return;
     }
@@ -43,11 +54,18 @@ final class CostNotes {
             + "/kWh.");
   }
 
-  /** Says that some pumps have no price. */
-  void unpricedPumps() {
+  /**
+   * Says that some pumps have no price.
+   *
+   * @param marked whether such costs are marked
+   */
+  void unpricedPumps(boolean marked) {
     page.paragraph(
-        "Where a data sheet has no price (\"# price: 389 USD\"), the cost is without the pump: ask"
-            + " for the price before comparing.");
+        (marked ? "\"+ pump\": the" : "The")
+            + " data sheet has no price (\"# price: 389 USD\"), so the cost is without the pump"
+            + (marked
+                ? ". Ask for the price before comparing; such pumps stand behind those with one."
+                : "."));
   }
 
   void otherCurrencies(List<String> models) {
@@ -71,9 +89,11 @@ final class CostNotes {
   /**
    * What the price of a pipe counts, or how to give one.
    *
+   * @param unpriced pipe without a price
+   * @param anyPriced whether some choice has one
    * @param more to say of it where all have a price
    */
-  void pipe(List<String> unpriced, String more) {
+  void pipe(List<String> unpriced, boolean anyPriced, String more) {
     if (unpriced.isEmpty()) {
       page.paragraph(
           "\"Per "
@@ -82,10 +102,14 @@ final class CostNotes {
               + " fittings that have a price; the trench is left out, as it is dug for any size."
               + more);
     } else {
-      page.paragraph(
+      page.marked(
+          anyPriced ? "! " : "",
           "No price is given for "
               + String.join(", ", unpriced)
-              + ", so cost is told without pipe or not at all; write for example \"prices: {pipe: {"
+              + (anyPriced
+                  ? ", so what it costs is not known, and it stands behind what has a price"
+                  : ", so cost is told without pipe or not at all")
+              + "; write for example \"prices: {pipe: {"
               + unpriced.get(0)
               + ": 4.20 USD/ft}}\".");
     }

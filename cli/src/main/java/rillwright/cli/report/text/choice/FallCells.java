@@ -10,20 +10,25 @@ import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.PumpTrial;
 
-/** What the wished falls get: a column for each of two, or one for the worst of more. */
+/** What the wished falls get: a column for each of a few, or one for the worst of more. */
 final class FallCells {
-  private static final int MOST_COLUMNS = 2;
-
   private final Wishes wishes;
   private final ShownUnits units;
+  private final int mostColumns;
 
+  /** Cells that take up to two columns. */
   FallCells(Wishes wishes, ShownUnits units) {
+    this(wishes, units, 2);
+  }
+
+  FallCells(Wishes wishes, ShownUnits units, int mostColumns) {
+    this.mostColumns = mostColumns;
     this.wishes = wishes;
     this.units = units;
   }
 
   private boolean each() {
-    return wishes.flowM3PerS().size() <= MOST_COLUMNS;
+    return wishes.flowM3PerS().size() <= mostColumns;
   }
 
   void addColumns(TextTable table) {
@@ -34,8 +39,11 @@ final class FallCells {
     }
   }
 
+  /** Of a pump as it would run day by day: throttled, if that is how it does it. */
   List<Cell> cells(PumpTrial trial) {
-    return cells(trial.state(), trial.verdict().worst(), trial.verdict().worstShare());
+    SteadyState state = trial.stateInUse();
+    PointName worst = wishes.worstIn(state);
+    return cells(state, worst, wishes.shareAt(worst, state));
   }
 
   List<Cell> cells(SteadyState state, PointName worst, double worstShare) {

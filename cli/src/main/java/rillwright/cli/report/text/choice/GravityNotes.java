@@ -18,6 +18,7 @@ final class GravityNotes {
   private final ShownUnits units;
   private final GravityWords words;
   private final MoneyWords money;
+  private final SizeWords sizes;
   private final Page page;
 
   private GravityNotes(GravityAnswer answer, Page page) {
@@ -26,6 +27,7 @@ final class GravityNotes {
     this.words = new GravityWords(units);
     this.money = new MoneyWords(units, answer.currency());
     this.page = page;
+    this.sizes = new SizeWords(answer.choice().ranked());
   }
 
   static void print(GravityAnswer answer, Page page) {
@@ -47,18 +49,19 @@ final class GravityNotes {
               + " balance\").");
     }
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
-    new CostNotes(page, units, answer.currency()).pipe(answer.unpriced(), "");
+    new CostNotes(page, units, answer.currency())
+        .pipe(
+            answer.unpriced(),
+            answer.choice().ranked().stream()
+                .anyMatch(it -> it.option().materialCost().isPresent()),
+            "");
     CostNotes.trench(page);
   }
 
   private void chosen(GravityPipe least) {
     boolean priced = least.option().materialCost().isPresent();
     page.paragraph(
-        (priced
-                ? "Least cost of those that meet every wish: "
-                : "Narrowest of those that meet every wish: ")
-            + told(least)
-            + ".");
+        (priced ? "Least cost of " : "Narrowest of ") + PipeNotes.MEET + ": " + told(least) + ".");
     answer
         .choice()
         .runnerUp()
@@ -78,7 +81,7 @@ final class GravityNotes {
     String is = units.flow(next.state().point(fall).outflowM3PerS());
     page.paragraph(
         "The next size up, "
-            + SizeWords.of(next.option())
+            + sizes.phrase(next.option())
             + ", would give "
             + PlainText.quoted(fall.value())
             + " "
@@ -89,7 +92,7 @@ final class GravityNotes {
 
   private String told(GravityPipe pipe) {
     OptionalDouble cost = pipe.option().materialCost();
-    return SizeWords.of(pipe.option())
+    return sizes.phrase(pipe.option())
         + (cost.isPresent() ? ", " + money.amount(cost) : "")
         + ": "
         + words.full(pipe);

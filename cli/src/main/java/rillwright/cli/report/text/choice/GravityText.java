@@ -27,6 +27,7 @@ public final class GravityText {
   private final FallCells falls;
   private final MoneyWords money;
   private final WaterCells water;
+  private final SizeWords sizes;
   private final Page page;
   private final List<GravityPipe> shown;
 
@@ -38,6 +39,7 @@ public final class GravityText {
     this.money = new MoneyWords(units, answer.currency());
     this.water = new WaterCells(units);
     this.page = page;
+    this.sizes = new SizeWords(ranked);
     this.shown = ranked.subList(0, Math.min(MOST_ROWS, ranked.size()));
   }
 
@@ -53,9 +55,7 @@ public final class GravityText {
     ChangedWords.print(answer.changes(), page);
     page.blank();
     page.paragraph(
-        "Pipe of "
-            + SizeWords.lines(shown.get(0).option())
-            + ", the best first. There is no pump: the difference in level alone drives the water.");
+        sizes.title() + ". There is no pump: the difference in level alone drives the water.");
     page.table(choices());
     int more = answer.choice().ranked().size() - shown.size();
     if (more > 0) {
@@ -68,7 +68,7 @@ public final class GravityText {
   }
 
   private TextTable choices() {
-    TextTable table = new TextTable("SIZES");
+    TextTable table = new TextTable(sizes.heading());
     falls.addColumns(table);
     table.column("pipe", Side.RIGHT).column("verdict", Side.LEFT);
     GravityWords words = new GravityWords(units);
@@ -77,7 +77,7 @@ public final class GravityText {
           new ArrayList<>(falls.cells(pipe.state(), pipe.run().worst(), pipe.run().worstShare()));
       cells.add(Cell.of(money.amount(pipe.option().materialCost())));
       cells.add(new Cell(words.brief(pipe), pipe.does() ? Tone.GOOD : Tone.WARNING));
-      table.row(SizeWords.of(pipe.option()), cells);
+      table.row(sizes.cell(pipe.option()), cells);
     }
     return table;
   }
@@ -91,7 +91,7 @@ public final class GravityText {
             .column("look out for", Side.LEFT);
     for (GravityPipe pipe : shown) {
       table.row(
-          SizeWords.of(pipe.option()),
+          sizes.cell(pipe.option()),
           water.speed(pipe),
           water.friction(pipe),
           units.volume(pipe.holdUpM3()),
@@ -104,7 +104,7 @@ public final class GravityText {
     ConditionTables tables = new ConditionTables(judging, units, page);
     for (GravityPipe pipe : shown) {
       tables.row(
-          SizeWords.of(pipe.option()),
+          sizes.cell(pipe.option()),
           pipe.conditions().stream()
               .map(it -> new ConditionTables.Gets(it.run().isPresent(), it.worstShare(), it.does()))
               .toList());

@@ -3,11 +3,13 @@ package rillwright.cli.report.text.choice;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.study.pipechoice.RatedPipe;
 import rillwright.solver.trial.RatedTrial;
 
 /** Energy and money in cells of a table. */
 final class MoneyWords {
   private static final String UNKNOWN = "-";
+  private static final String PUMP = " + pump";
 
   private final ShownUnits units;
   private final Optional<String> currency;
@@ -33,6 +35,15 @@ final class MoneyWords {
         : UNKNOWN;
   }
 
+  /** The same of a pipe with its pump. */
+  String cost(RatedPipe rated, boolean marked) {
+    boolean without =
+        marked
+            && rated.costOverYears().isPresent()
+            && rated.pump().trial().setup().price().isEmpty();
+    return amount(rated.costOverYears()) + (without ? PUMP : "");
+  }
+
   /**
    * What a pump costs over the years.
    *
@@ -41,6 +52,6 @@ final class MoneyWords {
   String cost(RatedTrial rated, boolean marked) {
     boolean without =
         marked && rated.costOverYears().isPresent() && rated.trial().setup().price().isEmpty();
-    return amount(rated.costOverYears()) + (without ? " + pump" : "");
+    return amount(rated.costOverYears()) + (without ? PUMP : "");
   }
 }

@@ -3,16 +3,22 @@ package rillwright.cli.report.text.choice;
 import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.report.PipesAnswer;
+import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.study.pipechoice.Payback;
 import rillwright.solver.study.pipechoice.RatedPipe;
 
 /** When a dearer pipe has paid for itself, in words. */
 final class PaybackWords {
+  /** Years that pipe in a trench may lie; what is not paid back then never is. */
+  private static final double LONGEST_YEARS = 50;
+
   private final PipesAnswer answer;
+  private final ShownUnits units;
   private final Optional<RatedPipe> cheapest;
 
   PaybackWords(PipesAnswer answer) {
     this.answer = answer;
+    this.units = answer.duty().units();
     this.cheapest = answer.choice().cheapestPipe();
   }
 
@@ -22,11 +28,14 @@ final class PaybackWords {
       return "-";
     }
     if (cheapest.get().equals(rated)) {
-      return "cheapest";
+      boolean allPriced =
+          answer.choice().ranked().stream()
+              .noneMatch(other -> other.does() && other.option().materialCost().isEmpty());
+      return allPriced ? "cheapest" : "cheapest known";
     }
     Payback payback = Payback.of(cheapest.get(), rated, answer.terms());
     return switch (payback.kind()) {
-      case PAID_BACK -> "in year " + year(payback);
+      case PAID_BACK -> isTooLate(payback) ? "never" : "in year " + year(payback);
       case AT_ONCE -> "at once";
       case NEVER -> "never";
       case SAME_PUMP -> "same pump";
@@ -38,7 +47,10 @@ final class PaybackWords {
   String sentence(RatedPipe cheaper, RatedPipe dearer) {
     Payback payback = Payback.of(cheaper, dearer, answer.terms());
     return switch (payback.kind()) {
-      case PAID_BACK -> "It has paid for itself in year " + year(payback) + ".";
+      case PAID_BACK ->
+          isTooLate(payback)
+              ? "It does not pay for itself in " + units.number(mostYears()) + " years."
+              : "It has paid for itself in year " + year(payback) + ".";
       case AT_ONCE -> "It costs no more to begin with.";
       case NEVER -> "It never pays for itself.";
       case SAME_PUMP ->
@@ -49,6 +61,14 @@ final class PaybackWords {
               ? "Whether it pays for itself cannot be told without prices and watts."
               : "It does not give every fall its wish.";
     };
+  }
+
+  private double mostYears() {
+    return Math.max(LONGEST_YEARS, answer.terms().years());
+  }
+
+  private boolean isTooLate(Payback payback) {
+    return payback.years().orElseThrow() > mostYears();
   }
 
   private static String year(Payback payback) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.PipesAnswer;
 import rillwright.cli.report.choice.JudgedWords;
+import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.SizeWords;
 import rillwright.cli.report.text.Page;
@@ -12,13 +13,18 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.pipechoice.RatedPipe;
+import rillwright.solver.trial.Verdict;
 
 /** What to know about a ranking of sizes. */
 final class PipeNotes {
+  /** Which sizes count as doing it. */
+  static final String MEET = "those that meet every wish (up to 5 % short counts)";
+
   private final PipesAnswer answer;
   private final ShownUnits units;
   private final MoneyWords money;
   private final PaybackWords paybacks;
+  private final SizeWords sizes;
   private final Page page;
 
   private PipeNotes(PipesAnswer answer, Page page) {
@@ -26,6 +32,7 @@ final class PipeNotes {
     this.units = answer.duty().units();
     this.money = new MoneyWords(units, answer.currency());
     this.paybacks = new PaybackWords(answer);
+    this.sizes = new SizeWords(answer.choice().ranked());
     this.page = page;
   }
 
@@ -36,13 +43,7 @@ final class PipeNotes {
   private void print() {
     Optional<RatedPipe> least = answer.choice().leastCost();
     if (least.isPresent()) {
-      boolean priced = least.get().option().materialCost().isPresent();
-      page.paragraph(
-          (priced
-                  ? "Least cost of those that meet every wish: "
-                  : "First of those that meet every wish, the price of the pipe not counted: ")
-              + told(least.get())
-              + ".");
+      page.paragraph(first(least.get()) + ": " + told(least.get()) + ".");
       answer
           .choice()
           .runnerUp()
@@ -59,28 +60,43 @@ final class PipeNotes {
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
     samePump();
     CostNotes notes = new CostNotes(page, units, answer.currency());
-    notes.electricity(answer.terms());
+    notes.electricity(
+        answer.terms(),
+        answer.pumpsFree()
+            ? "size, the narrower first, and each one's pumps by energy"
+            : "size, the narrower first");
     notes.pipe(
-        answer.unpriced(), " \"Paid back\" is against the cheapest pipe that meets every wish.");
-    boolean anyUnpriced =
-        answer.choice().ranked().stream()
-            .anyMatch(rated -> rated.does() && rated.pump().trial().setup().price().isEmpty());
-    if (anyUnpriced) {
-      notes.unpricedPumps();
-    }
+        answer.unpriced(),
+        answer.choice().ranked().stream().anyMatch(it -> it.option().materialCost().isPresent()),
+        " \"Paid back\" is against the cheapest pipe that meets every wish.");
     notes.otherCurrencies(answer.otherCurrencies());
     notes.notTried(answer.faults(), answer.choice().leftOut());
     CostNotes.trench(page);
     notes.effort(answer.effort());
   }
 
+  private String first(RatedPipe least) {
+    boolean priced = least.option().materialCost().isPresent();
+    boolean othersUnpriced =
+        answer.choice().ranked().stream()
+            .anyMatch(rated -> rated.does() && rated.option().materialCost().isEmpty());
+    if (least.costOverYears().isEmpty()) {
+      return "Narrowest of " + MEET + (priced && othersUnpriced ? " and have a price" : "");
+    }
+    return "Least cost of " + MEET + (priced ? "" : ", the pipe not counted");
+  }
+
   private String told(RatedPipe rated) {
     OptionalDouble cost = rated.costOverYears();
-    return SizeWords.of(rated.option())
+    return sizes.phrase(rated.option())
         + " with "
         + SetupWords.of(rated.pump().trial().setup(), units)
         + (cost.isPresent()
-            ? ", " + money.amount(cost) + " over " + units.number(answer.terms().years()) + " years"
+            ? ", "
+                + money.cost(rated, answer.pumpsFree())
+                + " over "
+                + units.number(answer.terms().years())
+                + " years"
             : "")
         + ": "
         + new JudgedWords(units, rated.demand(), rated.pump()).full();
@@ -107,7 +123,7 @@ final class PipeNotes {
     for (RatedPipe next : larger) {
       page.paragraph(
           "The next size up, "
-              + SizeWords.of(next.option())
+              + sizes.phrase(next.option())
               + ", would "
               + buys(least, next)
               + ". "
@@ -115,14 +131,19 @@ final class PipeNotes {
     }
   }
 
-  /** "give 9.4 instead of 9.1 m3/h at …, and draw 128 W instead of 135 W". */
+  /**
+   * "give 9.4 instead of 9.1 m3/h at …, and draw 128 W instead of 135 W": the flow is what the
+   * larger pipe buys, so it is with the valves as they stand.
+   */
   private String buys(RatedPipe least, RatedPipe next) {
     PointName worst = least.pump().trial().verdict().worst();
     OptionalDouble before = least.pump().trial().inUse().powerW();
     OptionalDouble after = next.pump().trial().inUse().powerW();
     String was = units.flow(least.pump().trial().state().point(worst).outflowM3PerS());
     String is = units.flow(next.pump().trial().state().point(worst).outflowM3PerS());
-    return "give "
+    return (least.isThrottled() || next.isThrottled()
+            ? "with the valves as they stand give "
+            : "give ")
         + PlainText.quoted(worst.value())
         + " "
         + is
@@ -145,6 +166,10 @@ final class PipeNotes {
   }
 
   private void none(RatedPipe nearest) {
+    if (nearest.pump().trial().verdict().kind() == Verdict.Kind.NOT_NEEDED) {
+      page.marked("! ", NotNeeded.sentence(answer.duty().network(), answer.duty().place()));
+      return;
+    }
     page.marked(
         "! ",
         "With none of these sizes every fall gets its wish. Nearest is "

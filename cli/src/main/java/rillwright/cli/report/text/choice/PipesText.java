@@ -18,6 +18,7 @@ import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.study.pipechoice.RatedPipe;
 import rillwright.solver.trial.PumpTrial;
+import rillwright.solver.trial.RunningPoint;
 
 /** Sizes of pipe tried, on one page. */
 public final class PipesText {
@@ -32,6 +33,7 @@ public final class PipesText {
   private final MoneyWords money;
   private final PaybackWords paybacks;
   private final WaterCells water;
+  private final SizeWords sizes;
   private final Page page;
   private final List<RatedPipe> shown;
 
@@ -39,12 +41,13 @@ public final class PipesText {
     List<RatedPipe> ranked = answer.choice().ranked();
     this.answer = answer;
     this.units = answer.duty().units();
-    this.falls = new FallCells(ranked.get(0).demand().wishes(), units);
+    this.sizes = new SizeWords(ranked);
     this.money = new MoneyWords(units, answer.currency());
     this.paybacks = new PaybackWords(answer);
     this.water = new WaterCells(units);
     this.page = page;
     this.shown = ranked.subList(0, Math.min(MOST_ROWS, ranked.size()));
+    this.falls = new FallCells(ranked.get(0).demand().wishes(), units, onePump() ? 2 : 1);
   }
 
   /** The page. */
@@ -59,9 +62,7 @@ public final class PipesText {
     ChangedWords.print(answer.changes(), page);
     page.blank();
     page.paragraph(
-        "Pipe of "
-            + SizeWords.lines(shown.get(0).option())
-            + ", the best first"
+        sizes.title()
             + (onePump()
                 ? ", all with " + pump(shown.get(0)) + "."
                 : ", each with its own cheapest pump or speed."));
@@ -70,7 +71,9 @@ public final class PipesText {
     if (more > 0) {
       page.paragraph("and " + more + " more; --format json gives them all.");
     }
+    besideTheTable();
     page.table(waters());
+    page.table(pumps());
     answer.conditions().ifPresent(this::conditions);
     page.heading("WHAT TO KNOW");
     PipeNotes.print(answer, page);
@@ -78,18 +81,17 @@ public final class PipesText {
 
   private void conditions(JudgingConditions judging) {
     ConditionTables tables = new ConditionTables(judging, units, page);
-    shown.forEach(rated -> tables.row(SizeWords.of(rated.option()), rated.pump()));
+    shown.forEach(rated -> tables.row(sizes.cell(rated.option()), rated.pump()));
     tables.print();
   }
 
   private TextTable choices() {
-    TextTable table = new TextTable("SIZES");
+    TextTable table = new TextTable(sizes.heading());
     falls.addColumns(table);
     if (!onePump()) {
       table.column("pump", Side.LEFT);
     }
     table
-        .column("draws", Side.RIGHT)
         .column("pipe", Side.RIGHT)
         .column(units.number(answer.terms().years()) + " years", Side.RIGHT)
         .column("verdict", Side.LEFT);
@@ -99,14 +101,28 @@ public final class PipesText {
       if (!onePump()) {
         cells.add(Cell.of(pump(rated)));
       }
-      cells.add(Cell.of(power(trial.inUse().powerW())));
       cells.add(Cell.of(money.amount(rated.option().materialCost())));
-      cells.add(Cell.of(money.amount(rated.costOverYears())));
+      cells.add(Cell.of(money.cost(rated, marksPumps())));
       String verdict = new JudgedWords(units, rated.demand(), rated.pump()).brief();
       cells.add(new Cell(verdict, rated.does() ? Tone.GOOD : Tone.WARNING));
-      table.row(SizeWords.of(rated.option()), cells);
+      table.row(sizes.cell(rated.option()), cells);
     }
     return table;
+  }
+
+  /** Whether a cost without the pump is marked: not where all run the one that there is. */
+  private boolean marksPumps() {
+    return answer.pumpsFree();
+  }
+
+  private void besideTheTable() {
+    List<RatedPipe> does = shown.stream().filter(RatedPipe::does).toList();
+    if (does.stream().anyMatch(RatedPipe::isThrottled)) {
+      page.paragraph(CostNotes.THROTTLED);
+    }
+    if (does.stream().anyMatch(rated -> rated.pump().trial().setup().price().isEmpty())) {
+      new CostNotes(page, units, answer.currency()).unpricedPumps(marksPumps());
+    }
   }
 
   private boolean onePump() {
@@ -126,21 +142,34 @@ public final class PipesText {
         new TextTable("WATER")
             .column(WaterCells.speedTitle(shown.get(0)), Side.RIGHT)
             .column("per " + units.frictionLength(), Side.RIGHT)
-            .column("pump head", Side.RIGHT)
-            .column("a year", Side.RIGHT)
             .column("in the pipe", Side.RIGHT)
-            .column("paid back", Side.LEFT)
             .column("look out for", Side.LEFT);
     for (RatedPipe rated : shown) {
       table.row(
-          SizeWords.of(rated.option()),
+          sizes.cell(rated.option()),
           water.speed(rated),
           water.friction(rated),
-          units.head(rated.pump().trial().operating().headM()),
-          money.energy(rated.pump().energyPerYearKwh()),
           units.volume(rated.holdUpM3()),
-          paybacks.cell(rated),
           FindingCell.of(rated.pump().trial().findings()));
+    }
+    return table;
+  }
+
+  private TextTable pumps() {
+    TextTable table =
+        new TextTable("PUMP")
+            .column("head", Side.RIGHT)
+            .column("draws", Side.RIGHT)
+            .column("a year", Side.RIGHT)
+            .column("paid back", Side.LEFT);
+    for (RatedPipe rated : shown) {
+      RunningPoint point = rated.pump().trial().inUse();
+      table.row(
+          sizes.cell(rated.option()),
+          units.head(point.headM()),
+          power(point.powerW()),
+          money.energy(rated.pump().energyPerYearKwh()),
+          paybacks.cell(rated));
     }
     return table;
   }

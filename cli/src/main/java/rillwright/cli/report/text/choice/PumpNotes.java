@@ -13,7 +13,23 @@ final class PumpNotes {
       "None of these pumps does it. Look for one whose curve passes through what the pump must"
           + " make, or change what the last column says.";
 
+  /** What to do where none is needed. */
+  static final String THROTTLE =
+      "Throttle the falls that get too much: \"rillwright balance\" tells how far to close their"
+          + " valves.";
+
   private PumpNotes() {}
+
+  /** What belongs right below the table of those that do it. */
+  static void besideTheTable(PumpsAnswer answer, List<RatedTrial> does, Page page) {
+    if (does.stream().anyMatch(rated -> rated.trial().verdict().throttled().isPresent())) {
+      page.paragraph(CostNotes.THROTTLED);
+    }
+    if (does.stream().anyMatch(rated -> rated.trial().setup().price().isEmpty())) {
+      boolean marked = does.stream().anyMatch(rated -> rated.unknownCost() == 0);
+      new CostNotes(page, answer.duty().units(), answer.currency()).unpricedPumps(marked);
+    }
+  }
 
   /** What to say where the wishes cannot be drawn or carried. */
   static String outOfReach(PumpsAnswer answer) {
@@ -28,16 +44,10 @@ final class PumpNotes {
   static void print(PumpsAnswer answer, List<RatedTrial> does, Page page) {
     CostNotes notes = new CostNotes(page, answer.duty().units(), answer.currency());
     if (!does.isEmpty()) {
-      notes.electricity(answer.terms());
-      boolean anyUnpriced =
-          does.stream().anyMatch(rated -> rated.trial().setup().price().isEmpty());
-      if (anyUnpriced) {
-        notes.unpricedPumps();
-      }
+      notes.electricity(answer.terms(), "energy");
       notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(
-          "Flows and heads are those with the valves as they stand. What a pump draws, and its"
-              + " cost, is at the throttled point where it is to be throttled. \"Of best\" is the"
+          "\"Of best\" is the"
               + " flow against that of the best efficiency; 70 to 120 % is a good place (common"
               + " practice).");
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.PumpsAnswer;
 import rillwright.cli.report.choice.JudgedWords;
+import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.cli.report.text.ChangedWords;
@@ -19,6 +20,8 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.study.duty.Duty;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RatedTrial;
+import rillwright.solver.trial.RunningPoint;
+import rillwright.solver.trial.Verdict;
 
 /** Pumps tried, on one page. */
 public final class PumpsText {
@@ -58,6 +61,7 @@ public final class PumpsText {
     if (!does.isEmpty()) {
       page.table(doing(first(does)));
       more(does);
+      PumpNotes.besideTheTable(answer, first(does), page);
       page.table(running(first(does)));
     }
     if (!others.isEmpty()) {
@@ -98,6 +102,18 @@ public final class PumpsText {
     page.blank();
     Optional<Duty.AsTheyStand> stand = answer.duty().duty().asTheyStand();
     Optional<Duty.Throttled> throttled = answer.duty().duty().throttled();
+    if (answer.choice().demand().asksNothingThrottled()) {
+      page.marked("! ", NotNeeded.sentence(answer.duty().network(), answer.duty().place()));
+      stand.ifPresent(
+          at ->
+              page.paragraph(
+                  "With the valves as they stand it would have to make "
+                      + units.flow(at.flowM3PerS())
+                      + " at "
+                      + units.head(at.headM())
+                      + "."));
+      return;
+    }
     String where = "The pump in \"" + answer.duty().place().line().value() + "\" must make ";
     if (stand.isPresent() && throttled.isPresent()) {
       boolean same = stand.get().flowM3PerS() < 1.02 * throttled.get().flowM3PerS();
@@ -158,13 +174,14 @@ public final class PumpsText {
             .column("look out for", Side.LEFT);
     for (RatedTrial rated : rows) {
       PumpTrial trial = rated.trial();
+      RunningPoint point = trial.inUse();
       table.row(
           SetupWords.of(trial.setup(), units),
-          units.flow(trial.operating().flowM3PerS()),
-          units.head(trial.operating().headM()),
-          units.share(trial.shareOfRange()),
-          share(trial.shareOfBestEfficiencyFlow()),
-          share(trial.operating().efficiency()),
+          units.flow(point.flowM3PerS()),
+          units.head(point.headM()),
+          units.share(trial.shareOfRange(point)),
+          share(trial.shareOfBestEfficiencyFlow(point)),
+          share(point.efficiency()),
           money.price(trial.setup().price()),
           FindingCell.of(trial.findings()));
     }
@@ -176,7 +193,7 @@ public final class PumpsText {
   }
 
   private TextTable notDoing(List<RatedTrial> rows) {
-    TextTable table = new TextTable("THESE DO NOT");
+    TextTable table = new TextTable(notNeeded(rows) ? "NOT NEEDED" : "THESE DO NOT");
     falls.addColumns(table);
     table.column("verdict", Side.LEFT).column("what would have to change", Side.LEFT);
     for (RatedTrial rated : rows) {
@@ -189,8 +206,15 @@ public final class PumpsText {
     return table;
   }
 
+  private static boolean notNeeded(List<RatedTrial> rows) {
+    return rows.stream()
+        .allMatch(rated -> rated.trial().verdict().kind() == Verdict.Kind.NOT_NEEDED);
+  }
+
   private void notes(List<RatedTrial> does) {
-    if (does.isEmpty()) {
+    if (notNeeded(answer.choice().ranked())) {
+      page.paragraph(PumpNotes.THROTTLE);
+    } else if (does.isEmpty()) {
       page.marked("! ", PumpNotes.NONE_DOES);
     } else {
       RatedTrial best = does.get(0);
@@ -200,7 +224,8 @@ public final class PumpsText {
               + ": "
               + judged(best).full()
               + ".");
-      best.trial().findings().forEach(finding -> page.marked("! ", finding.message(units)));
+      FindingCell.besideTheVerdict(best.trial().findings())
+          .forEach(finding -> page.marked("! ", finding.message(units)));
     }
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
     PumpNotes.print(answer, does, page);

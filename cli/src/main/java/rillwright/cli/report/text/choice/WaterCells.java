@@ -6,7 +6,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.study.pipechoice.LineFigures;
 import rillwright.solver.study.pipechoice.SizedPipe;
 
-/** What sizes of pipe mean for the water in them: of several lines, the most. */
+/** What sizes of pipe mean for the water in them day by day: of several lines, the most. */
 final class WaterCells {
   private static final String UNKNOWN = "-";
 
@@ -32,7 +32,7 @@ final class WaterCells {
 
   private static OptionalDouble most(SizedPipe pipe, Function<LineFigures, OptionalDouble> figure) {
     return pipe.option().sizes().keySet().stream()
-        .map(line -> figure.apply(pipe.figures(line)))
+        .map(line -> figure.apply(pipe.figuresInUse(line)))
         .flatMapToDouble(OptionalDouble::stream)
         .max();
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import rillwright.cli.file.site.Running;
 import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.DutyRunning;
+import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
@@ -14,6 +15,7 @@ import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.Wishes;
 import rillwright.solver.study.duty.Duty;
 
 /** The duty of a pump for people. */
@@ -24,6 +26,7 @@ public final class DutyText {
   private final Duty duty;
   private final ShownUnits units;
   private final Running running;
+  private final Wishes wishes;
   private final Page page;
 
   private DutyText(DutyAnswer answer, Running running, Page page) {
@@ -31,6 +34,7 @@ public final class DutyText {
     this.answer = answer;
     this.duty = answer.duty();
     this.units = answer.units();
+    this.wishes = Wishes.of(answer.network());
     this.page = page;
   }
 
@@ -51,6 +55,10 @@ public final class DutyText {
       outOfReach();
     }
     if (duty.throttled().isPresent() && duty.asTheyStand().isPresent()) {
+      if (wishes.isNextToNothing(duty.throttled().get().flowM3PerS())) {
+        page.marked("! ", NotNeeded.sentence(answer.network(), answer.place()));
+        return;
+      }
       governing();
       DutyRunning takes = DutyRunning.of(answer, running).orElseThrow();
       power(takes);

@@ -41,7 +41,10 @@ final class CausesTable {
     }
     int left = answer.diagnosis().causes().size() - group - others.size();
     if (left > 0) {
-      page.paragraph("All " + left + " others are under 1 % each.");
+      page.paragraph(
+          left == 1
+              ? "The one other is under 1 %."
+              : "All " + left + " others are under 1 % each.");
     }
   }
 

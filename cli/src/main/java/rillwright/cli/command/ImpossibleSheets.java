@@ -1,0 +1,55 @@
+package rillwright.cli.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.pump.SheetFolder;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.sheet.DataSheet;
+import rillwright.solver.law.pump.MoreOutThanIn;
+
+/** Tells data sheets that can be right from those by which more comes out than goes in. */
+final class ImpossibleSheets {
+  private ImpossibleSheets() {}
+
+  /**
+   * A folder without them; they are named among its faults.
+   *
+   * @throws InvalidInput if none is left
+   */
+  static SheetFolder without(SheetFolder folder, Project project) {
+    Map<String, DataSheet> possible = new LinkedHashMap<>();
+    List<Fault> faults = new ArrayList<>(folder.faults());
+    double density = project.network().water().densityKgPerM3();
+    for (Map.Entry<String, DataSheet> entry : folder.sheets().entrySet()) {
+      DataSheet sheet = entry.getValue();
+      Optional<MoreOutThanIn> worst = MoreOutThanIn.find(sheet.curve(), density);
+      if (worst.isPresent()) {
+        Place file = Place.whole(sheet.name());
+        faults.add(Fault.at(file, told(worst.get(), Shown.of(project))));
+      } else {
+        possible.put(entry.getKey(), sheet);
+      }
+    }
+    if (possible.isEmpty()) {
+      throw new InvalidInput(faults);
+    }
+    return new SheetFolder(possible, faults);
+  }
+
+  private static String told(MoreOutThanIn worst, ShownUnits units) {
+    return "power cannot be right: more comes out than goes in at "
+        + units.writtenFlow(worst.flowM3PerS())
+        + ": "
+        + units.power(worst.waterPowerW())
+        + " of water from "
+        + units.power(worst.powerW())
+        + "; look at the unit";
+  }
+}

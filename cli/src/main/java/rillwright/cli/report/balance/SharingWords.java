@@ -1,0 +1,55 @@
+package rillwright.cli.report.balance;
+
+import rillwright.cli.wording.PlainText;
+import rillwright.solver.study.valvesetting.SetValve;
+import rillwright.solver.study.valvesetting.ValveSettings;
+
+/** What every fall gets with valves so set, and what decides it. */
+public final class SharingWords {
+  private SharingWords() {}
+
+  /** One or two sentences. */
+  public static String of(BalanceAnswer answer) {
+    ValveSettings settings = answer.settings();
+    String share = answer.units().share(settings.share()) + " of its wish. ";
+    return (settings.favoured().isEmpty()
+            ? "So set, every fall gets " + share
+            : "So set, no fall gets less than " + share)
+        + (settings.heldToWishes() && !settings.listThrottled().isEmpty()
+            ? heldToWishes(settings)
+            : governed(settings));
+  }
+
+  private static String nothingHeldBack(ValveSettings settings) {
+    boolean leftAlone =
+        settings.valves().stream().anyMatch(set -> set.role() == SetValve.Role.LEFT_ALONE);
+    if (!settings.favoured().isEmpty()) {
+      return ", and none of these valves can hold back the others for it.";
+    }
+    return leftAlone && settings.share() < 1 - BalanceRemark.NOTICEABLE
+        ? ", and no other fall with a wish can be held back for it."
+        : ", and nothing needs to be held back for it.";
+  }
+
+  private static String heldToWishes(ValveSettings settings) {
+    return (settings.state().network().isPumped()
+            ? "The pump gives more than the wishes ask: what is too much is held back, and some of"
+                + " its power is lost in the valves; "
+            : "There is more head than the wishes ask: what is too much is held back; ")
+        + (settings.favoured().isEmpty()
+            ? "without --wish all would get more."
+            : "without --wish the fall with the least would get more.");
+  }
+
+  private static String governed(ValveSettings settings) {
+    String governs =
+        PlainText.quoted(settings.governing().value()) + " governs: it is the hardest to serve";
+    if (settings.listThrottled().isEmpty()) {
+      return governs + nothingHeldBack(settings);
+    }
+    return governs
+        + (settings.opensGoverningWay()
+            ? ", so its way stays wide open and the others are held back for it."
+            : ", so the others are held back for it and its own way stays as it is.");
+  }
+}

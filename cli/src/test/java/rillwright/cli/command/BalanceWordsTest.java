@@ -1,0 +1,151 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is told of valves, in every combination of valves and wishes. */
+class BalanceWordsTest {
+  private static final Path EXAMPLES = Path.of("..", "examples");
+  private static final String PROJECT = EXAMPLES.resolve("twin-falls/ball-valves.yaml").toString();
+  private static final String OWN_WAY =
+      "\"high fall\" governs: it is the hardest to serve, so the others are held back for it and"
+          + " its own way stays as it is.";
+
+  @TempDir private Path folder;
+
+  private static String text(List<String> arguments) {
+    Run run = Run.of(arguments.toArray(String[]::new));
+    assertEquals("", run.err());
+    assertEquals(0, run.status());
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  private static void assertTold(String text, String... words) {
+    for (String word : words) {
+      assertTrue(text.contains(word), word + " in: " + text);
+    }
+  }
+
+  private String changed(String from, String to) throws IOException {
+    String text = Files.readString(Path.of(PROJECT));
+    assertTrue(text.contains(from));
+    String sheets = EXAMPLES.toAbsolutePath() + "/twin-falls/pumps/";
+    return Files.writeString(
+            folder.resolve("falls.yaml"), text.replace(from, to).replace("pumps/", sheets))
+        .toString();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--valve low --valve high | so its way stays wide open and the others are held back",
+        "--valve low | " + OWN_WAY,
+        "--valve high | and none of these valves can hold back the others for it.",
+        "--wish | The pump gives more than the wishes ask: what is too much is held back, and some of its power is lost in the valves; without --wish all would get more.",
+        "--valve low --wish | without --wish the fall with the least would get more."
+      })
+  void whatDecidesTheShareIsTrueForTheValvesNamed(String options, String words) {
+    List<String> arguments = new ArrayList<>(List.of("balance", PROJECT));
+    arguments.addAll(List.of(options.split(" ")));
+    String text = text(arguments);
+
+    assertTold(text, words);
+    assertEquals(options.contains("--wish"), text.contains("without --wish"), text);
+  }
+
+  @Test
+  void fallThatNoValveHoldsBackIsTheReasonAndNotThePump() {
+    for (String valve : List.of("supply", "high")) {
+      String text = text(List.of("balance", PROJECT, "--valve", valve));
+      assertTold(
+          text,
+          "The pump is strong enough for the wishes, but \"high fall\" gets 90 % of its wish",
+          "The valve in \"low\" would, and leave more for the others: name that line too");
+      assertFalse(text.contains("too small"), text);
+    }
+  }
+
+  @Test
+  void pumpThatIsTooSmallEvenSoLacksLessHead() {
+    String small = "lines.supply.pump=dipper 180";
+    String one = text(List.of("balance", PROJECT, "--set", small, "--valve", "high"));
+    assertTold(one, "of head, even with what goes elsewhere held back. No fall gets less than");
+  }
+
+  @Test
+  void waterToAFallWithoutAWishMayBeClosedOff() throws IOException {
+    String text =
+        text(
+            List.of(
+                "balance",
+                changed("width: 24 in, lip: stone, want: 90 gph/in", "width: 24 in, lip: stone")));
+    assertTold(
+        text,
+        "The pump is strong enough for the wishes, but \"high fall\" gets 90 % of its wish",
+        "what runs through it is lost to the falls. Close it as far as that water can be spared");
+    assertFalse(text.contains("stronger pump or"), text);
+  }
+
+  @Test
+  void gateValveIsToldByHowFarItIsOpenInTableAndPicture() throws IOException {
+    Path picture = folder.resolve("share.svg");
+    String project = changed("type: ball", "type: gate");
+    String text = text(List.of("balance", project, "--chart", picture.toString()));
+    assertTold(text, "1 % more takes", "low gate valve 56 % open 56 % 2.97 14 gph close so far");
+    assertTold(Files.readString(picture), "56 % open: 103 % of the wish", "open, %");
+  }
+
+  @Test
+  void pictureShowsAValveThatChangesSomething() throws IOException {
+    Path picture = folder.resolve("share.svg");
+    text(List.of("balance", EXAMPLES + "/fish-pond/pond.yaml", "--chart", picture.toString()));
+    String svg = Files.readString(picture);
+    assertTold(svg, "fall branch");
+    assertFalse(svg.contains("filter branch"), svg);
+  }
+
+  @Test
+  void fallsWithWaysOfTheirOwnNeedNoSecondRound() throws IOException {
+    String file =
+        """
+        rillwright: 1
+        title: apart
+        show: metric
+        points:
+          header: {kind: basin, level: 3 m}
+          near: {kind: outlet, elevation: 0 m, want: 2 m3/h}
+          far: {kind: outlet, elevation: 0 m, want: 2 m3/h}
+        lines:
+          to near:
+            from: header
+            to: near
+            pipe: {inside: 50 mm, factor: 0.02}
+            parts: [{run: 5 m}, {valve: {type: ball, open: 100 %, adjustable: yes}}]
+          to far:
+            from: header
+            to: far
+            pipe: {inside: 50 mm, factor: 0.02}
+            parts: [{run: 25 m}, {valve: {type: ball, open: 100 %, adjustable: yes}}]
+        """;
+    String project = Files.writeString(folder.resolve("apart.yaml"), file).toString();
+
+    String text = text(List.of("balance", project));
+    assertTold(text, "Each fall has a way of its own");
+    assertFalse(text.contains("goes to the other falls"), text);
+    assertTold(
+        text(List.of("balance", EXAMPLES + "/header-pond/troughs.yaml")),
+        "What one valve holds back goes to the other falls");
+  }
+}

@@ -1,0 +1,203 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is told of sizes of pipe, and where it stands. */
+class ChosenPipeWordsTest {
+  private static final Path TWIN = Path.of("..", "examples", "twin-falls");
+  private static final String RUNNING = "running: {price: 0.17 USD/kWh,";
+
+  private static final String SHEET =
+      """
+      flow [gph],head [ft],power [W]
+      0,22,150
+      1900,20,190
+      3800,11,235
+      4900,0,240
+      """;
+
+  @TempDir private Path folder;
+
+  private Path list;
+
+  @BeforeEach
+  void makeList() throws IOException {
+    list = Files.createDirectory(folder.resolve("list"));
+  }
+
+  private String twin(String what, String by) throws IOException {
+    String text = Files.readString(TWIN.resolve("falls.yaml"));
+    assertTrue(text.contains(what));
+    String sheets = TWIN.toAbsolutePath() + "/pumps/";
+    return Files.writeString(
+            folder.resolve("falls.yaml"), text.replace(what, by).replace("pumps/", sheets))
+        .toString();
+  }
+
+  private static Run run(String project, String sizes, String... more) {
+    List<String> arguments =
+        new ArrayList<>(List.of("pipes", project, "--line", "supply", "--sizes", sizes));
+    arguments.addAll(List.of(more));
+    return Run.of(arguments.toArray(String[]::new));
+  }
+
+  private static String text(String project, String sizes, String... more) {
+    Run run = run(project, sizes, more);
+    assertEquals("", run.err());
+    assertEquals(0, run.status());
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  private static void assertTold(String text, String... words) {
+    for (String word : words) {
+      assertTrue(text.contains(word), word + " in: " + text);
+    }
+  }
+
+  private static void assertRefused(Run run, String words) {
+    assertEquals(2, run.status(), run.out());
+    assertEquals("", run.out());
+    assertTold(run.err(), words);
+  }
+
+  @Test
+  void pricedPumpIsEachSizesCheapestAndTheOtherIsMarked() throws IOException {
+    Files.writeString(list.resolve("cheap.csv"), SHEET);
+    String project = twin("title", "title");
+    assertTold(text(project, "2 in, 3 in", "--from", list.toString()), "USD + pump");
+
+    Files.writeString(
+        list.resolve("priced.csv"), "# price: 900 USD\n" + SHEET.replace("235", "265"));
+    String both = text(project, "2 in, 3 in", "--from", list.toString());
+    assertTold(both, "3 in with priced");
+    assertFalse(both.contains("+ pump"), both);
+  }
+
+  @Test
+  void upToFivePercentShortCountsAndThatIsSaid() throws IOException {
+    assertTold(
+        text(twin("title", "title"), "2 in, 3 in"),
+        "Least cost of those that meet every wish (up to 5 % short counts): 2 in");
+  }
+
+  @Test
+  void sizeWithoutAPriceIsNotTheCheapest() throws IOException {
+    // 2 in costs nothing as far as known
+    String text =
+        text(
+            twin("PVC schedule 40 2 in: 2.60 USD/ft", "PVC schedule 80 2 in: 2 USD/ft"),
+            "2 in, 3 in");
+    assertTold(
+        text,
+        "Least cost of those that meet every wish (up to 5 % short counts): 3 in",
+        "! No price is given for PVC schedule 40 2 in, so what it costs is not known, and it"
+            + " stands behind what has a price");
+  }
+
+  @Test
+  void withoutAPriceOfElectricityTheNarrowestIsToldAsThat() throws IOException {
+    String text = text(twin(RUNNING, "running: {"), "2 in, 3 in");
+    assertTold(text, "Narrowest of those that meet every wish (up to 5 % short counts): 2 in");
+    assertTold(text, "those that do it are ranked by size, the narrower first.");
+    assertFalse(text.contains("Least cost"), text);
+  }
+
+  @Test
+  void whatIsPaidBackAfterALifetimeNeverIs() throws IOException {
+    Path stream = Path.of("..", "examples", "long-stream").toAbsolutePath();
+    String dear =
+        Files.readString(stream.resolve("stream.yaml"))
+            .replaceAll("63 mm: [0-9.]+ EUR", "63 mm: 999 EUR")
+            .replace("pumps/", stream + "/pumps/");
+    String project = Files.writeString(folder.resolve("stream.yaml"), dear).toString();
+    String text = text(project, "50 mm, 63 mm", "--from", stream + "/supplier");
+    assertTold(text, "does not pay for itself in 50 years", "kWh never");
+    assertFalse(text.contains("in year"), text);
+  }
+
+  @Test
+  void severalOfEachPumpNeedAFolder() throws IOException {
+    String project = twin("title", "title");
+    assertRefused(run(project, "2 in", "--upto", "2"), "it needs --from FOLDER");
+  }
+
+  @Test
+  void sizesOfSeveralLinesStandInTheOrderOfTheHeading() throws IOException {
+    String text = text(twin("title", "title"), "2 in, 3 in", "--line", "high", "--each");
+    assertTold(
+        text,
+        "SIZES OF supply, high",
+        " 3 in, 3 in ",
+        " 2 in, 2 in ",
+        "\"supply\" 2 in, \"high\" 2 in with");
+  }
+
+  @Test
+  void verdictHasRoomWithTwoLinesAndTheirOwnPumps() throws IOException {
+    Files.writeString(list.resolve("v.csv"), "# variable speed: 40..100 %\n" + SHEET);
+    Run run =
+        run(
+            twin("title", "title"),
+            "2 in, 3 in",
+            "--line",
+            "high",
+            "--each",
+            "--from",
+            list.toString());
+    assertTrue(
+        run.out().contains("does it when\n") || run.out().contains("does it when throttled"),
+        run.out());
+  }
+
+  @Test
+  void oneSizeThatIsNotDrawnIsTold() throws IOException {
+    Path picture = folder.resolve("sizes.svg");
+    text(
+        twin("title", "title"),
+        "1-1/2 in, 2 in, 3 in",
+        "--line",
+        "high",
+        "--each",
+        "--chart",
+        picture.toString());
+    String svg = Files.readString(picture);
+    assertTold(svg, "1 more is not drawn", ">A<", ">H<");
+  }
+
+  @Test
+  void lineWithoutARunHasNoSize() throws IOException {
+    String project = twin("title", "title");
+    assertRefused(
+        Run.of("pipes", project, "--line", "intake", "--sizes", "2 in"),
+        "line \"intake\" has no run of pipe, so a size has no meaning there");
+  }
+
+  @Test
+  void fallHardlyShortIsLessThanOnePercentShort() {
+    Path stream = Path.of("..", "examples", "long-stream");
+    Run run =
+        Run.of(
+            "pipes",
+            stream + "/stream.yaml",
+            "--line",
+            "supply",
+            "--sizes",
+            "63 mm",
+            "--from",
+            stream + "/supplier",
+            "--format",
+            "json");
+    assertTold(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h wished");
+  }
+}

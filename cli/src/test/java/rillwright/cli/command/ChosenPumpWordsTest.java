@@ -1,0 +1,205 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is told of pumps, and where it stands. */
+class ChosenPumpWordsTest {
+  private static final Path TWIN = Path.of("..", "examples", "twin-falls");
+  private static final Path STREAM = Path.of("..", "examples", "long-stream");
+
+  private static final String SHEET =
+      """
+      flow [gph],head [ft],power [W]
+      0,22,150
+      1900,20,190
+      3800,11,235
+      4900,0,240
+      """;
+
+  private static final String SECOND =
+      """
+        second:
+          from: chamber
+          to: split
+          pipe: {material: PVC schedule 40, size: 2 in}
+          parts:
+            - pump: to be chosen
+            - check valve: {type: swing}
+            - run: 14 ft
+      """;
+
+  @TempDir private Path folder;
+
+  private Path list;
+
+  @BeforeEach
+  void makeList() throws IOException {
+    list = Files.createDirectory(folder.resolve("list"));
+  }
+
+  private void sheet(String name, String text) throws IOException {
+    Files.writeString(list.resolve(name), text);
+  }
+
+  private String twin(String what, String by) throws IOException {
+    String text = Files.readString(TWIN.resolve("falls.yaml"));
+    assertTrue(text.contains(what));
+    String sheets = TWIN.toAbsolutePath() + "/pumps/";
+    return Files.writeString(
+            folder.resolve("falls.yaml"), text.replace(what, by).replace("pumps/", sheets))
+        .toString();
+  }
+
+  private String withSecondPump() throws IOException {
+    return twin("  low:\n    from: split", SECOND + "  low:\n    from: split");
+  }
+
+  private static String text(String... arguments) {
+    Run run = Run.of(arguments);
+    assertEquals("", run.err());
+    assertEquals(0, run.status());
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  private static void assertTold(String text, String... words) {
+    for (String word : words) {
+      assertTrue(text.contains(word), word + " in: " + text);
+    }
+  }
+
+  @Test
+  void secondPumpThatTheFirstMakesNeedlessIsNotNeeded() throws IOException {
+    sheet("vario.csv", "# variable speed: 40..100 %\n" + SHEET);
+
+    String text = text("pumps", withSecondPump(), "--from", list.toString(), "--line", "second");
+    assertTold(
+        text,
+        "the pump in \"supply\" gives every fall its wish alone: none is needed in \"second\"",
+        "not needed");
+    assertFalse(text.contains("throttled to 0 gph"), text);
+    assertFalse(text.contains("or 0 gph"), text);
+  }
+
+  @Test
+  void dutyOfANeedlessPumpIsNotPriced() throws IOException {
+    String text = text("duty", withSecondPump(), "--line", "second");
+    assertTold(text, "none is needed in \"second\"");
+    assertFalse(text.contains("from the wire"), text);
+  }
+
+  @Test
+  void sizesAtANeedlessPumpSaySo() throws IOException {
+    sheet("strong.csv", SHEET);
+    String text =
+        text(
+            "pipes",
+            withSecondPump(),
+            "--line",
+            "second",
+            "--sizes",
+            "2 in, 3 in",
+            "--from",
+            list.toString());
+    assertTold(text, "none is needed in \"second\"");
+    assertFalse(text.contains("With none of these sizes"), text);
+  }
+
+  @Test
+  void pumpWithoutAPriceComesAfterThoseWithOneAndIsMarkedByTheTable() throws IOException {
+    sheet("cheap.csv", SHEET);
+    sheet("priced.csv", "# price: 900 USD\n" + SHEET.replace("5", "6"));
+
+    String text = text("pumps", twin("title", "title"), "--from", list.toString());
+    assertTrue(text.indexOf(" priced ") < text.indexOf(" cheap "), text);
+    assertTold(text, "USD + pump does it");
+    assertTrue(text.indexOf("has no price") < text.indexOf("WHERE THEY RUN"), text);
+  }
+
+  @Test
+  void sheetByWhichMoreComesOutThanGoesInIsNotTried() throws IOException {
+    sheet("tenth.csv", SHEET.replace(",190", ",19"));
+    sheet("right.csv", SHEET);
+
+    // 1900 gph at 20 ft: 998.2 · 9.80665 · 0.0019979 · 6.096 W
+    String told =
+        "tenth.csv: power cannot be right: more comes out than goes in at 1,900 gph: 119 W of"
+            + " water from 19 W; look at the unit";
+    String project = twin("title", "title");
+    assertTold(text("pumps", project, "--from", list.toString()), told);
+    assertTold(
+        text("pipes", project, "--line", "supply", "--sizes", "2 in", "--from", list.toString()),
+        told);
+
+    Files.delete(list.resolve("right.csv"));
+    Run run = Run.of("pumps", project, "--from", list.toString());
+    assertEquals(2, run.status());
+    assertTold(run.err(), told);
+  }
+
+  @Test
+  void projectsOwnImpossibleSheetIsToldAndNotRefused() throws IOException {
+    sheet("tenth.csv", SHEET.replace(",190", ",19"));
+    String project =
+        twin("dipper 400: pumps/dipper-400.csv", "dipper 400: " + list.resolve("tenth.csv"));
+
+    assertTold(
+        text("solve", project),
+        "The power on the data sheet of \"dipper 400\" in \"supply\" cannot be right: more comes"
+            + " out than goes in at 1,900 gph, 119 W of water from 19 W.");
+    assertTold(text("check", project), "the power on its sheet cannot be right");
+  }
+
+  @Test
+  void rowOfAThrottledPumpIsAtTheThrottledPoint() {
+    String text = text("pumps", STREAM + "/stream.yaml", "--from", STREAM + "/supplier");
+    assertTold(
+        text,
+        "kestrel-350 9 m3/h 100 % 261 W 2,290 kWh 7,100 EUR does it when throttled",
+        "kestrel-350 9 m3/h 6.22 m 49 % 99 % 58 % 689 EUR nothing",
+        "all figures of its row here and below are at the throttled point");
+  }
+
+  @Test
+  void findingsThatThrottlingRemovesAreNotToldOfTheBest() throws IOException {
+    sheet("strong.csv", SHEET);
+    String text = text("pumps", twin("title", "title"), "--from", list.toString());
+    assertTold(text, "First is strong: does it when throttled");
+    assertFalse(text.contains("short of the"), text);
+  }
+
+  @Test
+  void pictureMarksTheThrottledPointWithTheNumbersOfTheTable() throws IOException {
+    sheet("strong.csv", SHEET);
+    Path picture = folder.resolve("pumps.svg");
+    String text =
+        text(
+            "pumps",
+            twin("title", "title"),
+            "--from",
+            list.toString(),
+            "--chart",
+            picture.toString());
+    String svg = Files.readString(picture);
+    assertTold(svg, "strong, throttled", "3,600 gph at 12.3 ft", "233 W");
+    assertTold(text, "strong 2,160 gph 100 % 1,440 gph 100 % 233 W", "3,600 gph 12.3 ft");
+  }
+
+  @Test
+  void pumpFarFromItsBestEfficiencyIsToLookOutFor() {
+    String text = text("pumps", STREAM + "/stream.yaml", "--from", STREAM + "/supplier");
+    assertTold(
+        text,
+        "130 % 53 % 529 EUR far from best efficiency",
+        "It would run at 130 % of the flow of its best efficiency; 70 % to 120 % is a good place"
+            + " (common practice).");
+  }
+}
