@@ -27,7 +27,6 @@ public record RunningFigures(
     double waterPowerW,
     Running running,
     List<Turnover> turnovers) {
-  private static final double SECONDS_PER_HOUR = 3600;
 
   public RunningFigures {
     turnovers = List.copyOf(turnovers);

@@ -46,6 +46,11 @@ class ReadingFaultTest {
   @Test
   void aListCannotBeSet() {
     assertSays(
+        "--set \"signs=sudden\": signs: a list belongs here, and a list cannot be set; write it"
+            + " into the file",
+        "--set",
+        "signs=sudden");
+    assertSays(
         "--set \"signs=[sudden]\": a list is set in the file; a change sets one value: 40 %,"
             + " ball, 3 in",
         "--set", "signs=[sudden]");

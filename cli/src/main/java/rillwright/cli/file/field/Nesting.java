@@ -16,9 +16,8 @@ import rillwright.cli.file.tree.Node;
  */
 record Nesting(String name, Optional<Node> node, Ledger ledger) {
 
-  private void fault(String belongs) {
-    ledger.fault(
-        node.orElseThrow().place(), name + ": " + belongs + ", not " + node.orElseThrow().words());
+  private void fault(String belongs, String instead) {
+    ledger.fault(node.orElseThrow().place(), name + ": " + belongs + instead);
   }
 
   /**
@@ -28,7 +27,7 @@ record Nesting(String name, Optional<Node> node, Ledger ledger) {
    */
   Optional<MapNode> map(String example) {
     if (node.isPresent() && !(node.get() instanceof MapNode)) {
-      fault("fields belong here" + example);
+      fault("fields belong here" + example, ", not " + node.get().words());
     }
     return node.filter(MapNode.class::isInstance).map(MapNode.class::cast);
   }
@@ -36,7 +35,7 @@ record Nesting(String name, Optional<Node> node, Ledger ledger) {
   /** The items of the list; none if there is none or, with the fault noted, another thing. */
   List<Node> items() {
     if (node.isPresent() && !(node.get() instanceof ListNode)) {
-      fault("a list belongs here");
+      fault("a list belongs here", SetElsewhere.insteadOfList(node.get()));
     }
     return node.map(n -> n instanceof ListNode list ? list.items() : List.<Node>of())
         .orElse(List.of());

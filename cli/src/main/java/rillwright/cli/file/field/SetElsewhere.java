@@ -3,6 +3,7 @@ package rillwright.cli.file.field;
 import java.util.List;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
 
 /** Faults that come from a value that was set from elsewhere, such as the command line. */
 public final class SetElsewhere {
@@ -21,5 +22,11 @@ public final class SetElsewhere {
             .findFirst()
             .orElse(whole.place());
     whole.ledger().fault(place, whole.what() + ": " + message);
+  }
+
+  /** What to say after "a list belongs here". */
+  static String insteadOfList(Node there) {
+    boolean set = there instanceof Scalar && there.place().isWhole();
+    return set ? ", and a list cannot be set; write it into the file" : ", not " + there.words();
   }
 }
