@@ -6,7 +6,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
-import rillwright.cli.file.condition.ProjectConditions;
 
 /** The project that a command is about. */
 final class ProjectArguments {
@@ -28,11 +27,19 @@ final class ProjectArguments {
    * @throws rillwright.cli.file.fault.InvalidInput if the file, a change or a condition is wrong
    */
   Project read() {
-    Project project = ProjectReader.read(file, changes);
-    if (project.tree().find("conditions").isPresent()) {
-      ProjectConditions.of(project, ProjectReader.mappingBeside(file), List.of());
-    }
+    Project project = readAlone();
+    conditionsOf(project).require();
     return project;
+  }
+
+  /** The same, its conditions not looked at. */
+  Project readAlone() {
+    return ProjectReader.read(file, changes);
+  }
+
+  /** A look at the conditions of the project, begun. */
+  ConditionsCheck conditionsOf(Project project) {
+    return ConditionsCheck.start(project, file);
   }
 
   /** The project file. */

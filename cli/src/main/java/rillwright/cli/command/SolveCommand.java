@@ -59,12 +59,13 @@ public final class SolveCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Project read = project.read();
+    Project read = project.readAlone();
+    ConditionsCheck check = project.conditionsOf(read);
     ChosenPumps.require(read);
-    return conditions.areAsked() ? inConditions(read) : asWritten(read);
+    return conditions.areAsked() ? inConditions(read, check) : asWritten(read, check);
   }
 
-  private int asWritten(Project read) {
+  private int asWritten(Project read, ConditionsCheck check) {
     Solved solved =
         Solved.of(
             read.title(), Shown.of(read), read.running(), SteadyStateFinder.find(read.network()));
@@ -72,15 +73,17 @@ public final class SolveCommand implements Callable<Integer> {
         format == Format.JSON
             ? SolveJson.of(solved, project.changes())
             : SolveText.of(solved, project.changes(), Ink.ofTerminal());
+    check.require();
     return told(report, solved.missesAWish());
   }
 
-  private int inConditions(Project read) {
+  private int inConditions(Project read, ConditionsCheck check) {
     ConditionsAnswer answer = ConditionsRun.of(read, project.file(), conditions);
     String report =
         format == Format.JSON
             ? ConditionsJson.of(answer)
             : ConditionsText.of(answer, Ink.ofTerminal());
+    check.require();
     return told(report, answer.missesAWish());
   }
 
