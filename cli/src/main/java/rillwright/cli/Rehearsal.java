@@ -24,6 +24,7 @@ public final class Rehearsal {
         List.of(
             List.of("solve", file),
             List.of("solve", file, "--format", "json"),
+            List.of("solve", file, "--conditions"),
             List.of("check", file),
             List.of("duty", file),
             List.of("solve", file, "--set", "title=Rehearsal"),

@@ -196,6 +196,7 @@ class SolveConditionsTest {
             List.of("check", file),
             List.of("solve", file, "--conditions"),
             List.of("solve", file),
+            List.of("solve", file, "--condition", "as written"),
             List.of("chart", file, "--to", folder.resolve("curves.png").toString()))) {
       Run run = Run.of(command.toArray(new String[0]));
       assertEquals(2, run.status(), run.out());

@@ -103,7 +103,12 @@ public final class PumpsText {
     Optional<Duty.AsTheyStand> stand = answer.duty().duty().asTheyStand();
     Optional<Duty.Throttled> throttled = answer.duty().duty().throttled();
     if (answer.choice().demand().asksNothingThrottled()) {
-      page.marked("! ", NotNeeded.sentence(answer.duty().network(), answer.duty().place()));
+      page.marked(
+          "! ",
+          NotNeeded.sentence(answer.duty().network(), answer.duty().place())
+              + (answer.conditions().isPresent()
+                  ? " So it is with the project as it stands; for the conditions see below."
+                  : ""));
       stand.ifPresent(
           at ->
               page.paragraph(
