@@ -175,6 +175,7 @@ public final class PipesCommand implements Callable<Integer> {
             DutyFinder.find(read.network(), place)),
         project.changes(),
         terms,
+        read.running(),
         offers.currency(),
         choice,
         folder.isPresent(),

@@ -100,6 +100,7 @@ public final class PumpsCommand implements Callable<Integer> {
             read.title(), Shown.of(read), network, place, DutyFinder.find(network, place)),
         project.changes(),
         terms,
+        read.running(),
         offers.currency(),
         choice,
         sheets.faults(),

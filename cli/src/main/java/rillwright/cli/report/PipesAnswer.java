@@ -3,6 +3,7 @@ package rillwright.cli.report;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.site.Running;
 import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.solver.study.pipechoice.PipeChoice;
 import rillwright.solver.trial.RunningTerms;
@@ -13,6 +14,7 @@ import rillwright.solver.trial.RunningTerms;
  * @param duty what the pump must make with the pipes as the file has them
  * @param changes made on the command line, as written
  * @param terms what running costs
+ * @param running the same as the file says it
  * @param currency of all prices; empty if none is known
  * @param choice the sizes, ranked
  * @param pumpsFree whether each size had its own cheapest pump of a list
@@ -26,6 +28,7 @@ public record PipesAnswer(
     DutyAnswer duty,
     List<String> changes,
     RunningTerms terms,
+    Running running,
     Optional<String> currency,
     PipeChoice choice,
     boolean pumpsFree,
@@ -39,5 +42,10 @@ public record PipesAnswer(
     unpriced = List.copyOf(unpriced);
     faults = List.copyOf(faults);
     otherCurrencies = List.copyOf(otherCurrencies);
+  }
+
+  /** What each choice takes in a year. */
+  public PumpedYear year() {
+    return new PumpedYear(running, duty);
   }
 }

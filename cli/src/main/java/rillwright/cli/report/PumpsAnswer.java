@@ -3,6 +3,7 @@ package rillwright.cli.report;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.site.Running;
 import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.solver.study.pumpchoice.PumpChoice;
 import rillwright.solver.trial.RunningTerms;
@@ -13,6 +14,7 @@ import rillwright.solver.trial.RunningTerms;
  * @param duty what the pump must make
  * @param changes made on the command line, as written
  * @param terms what running costs
+ * @param running the same as the file says it
  * @param currency of all prices; empty if none is known
  * @param choice the pumps, ranked
  * @param faults what is wrong with sheets that could not be tried
@@ -24,6 +26,7 @@ public record PumpsAnswer(
     DutyAnswer duty,
     List<String> changes,
     RunningTerms terms,
+    Running running,
     Optional<String> currency,
     PumpChoice choice,
     List<Fault> faults,
@@ -34,5 +37,10 @@ public record PumpsAnswer(
     changes = List.copyOf(changes);
     faults = List.copyOf(faults);
     otherCurrencies = List.copyOf(otherCurrencies);
+  }
+
+  /** What each choice takes in a year. */
+  public PumpedYear year() {
+    return new PumpedYear(running, duty);
   }
 }

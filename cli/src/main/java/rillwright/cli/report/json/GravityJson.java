@@ -76,6 +76,8 @@ public final class GravityJson {
     List.of("operating", "throttled", "shareOfRange", "shareOfBestEfficiencyFlow")
         .forEach(json::nothing);
     json.number("energyPerYear", 0);
+    json.number("costPerYear", 0);
+    json.object("turnoversPerDay", () -> {});
     json.nothing("price");
     json.number("costOverYears", pipe.option().materialCost());
     json.words("verdict", words.full(pipe));

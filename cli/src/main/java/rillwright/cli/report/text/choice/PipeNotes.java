@@ -43,7 +43,12 @@ final class PipeNotes {
   private void print() {
     Optional<RatedPipe> least = answer.choice().leastCost();
     if (least.isPresent()) {
-      page.paragraph(first(least.get()) + ": " + told(least.get()) + ".");
+      page.paragraph(
+          first(least.get())
+              + ": "
+              + told(least.get())
+              + "."
+              + answer.year().sentences(least.get().pump().trial(), units, answer.currency()));
       answer
           .choice()
           .runnerUp()

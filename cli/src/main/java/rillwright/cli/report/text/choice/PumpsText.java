@@ -228,7 +228,8 @@ public final class PumpsText {
               + SetupWords.of(best.trial().setup(), units)
               + ": "
               + judged(best).full()
-              + ".");
+              + "."
+              + answer.year().sentences(best.trial(), units, answer.currency()));
       FindingCell.besideTheVerdict(best.trial().findings())
           .forEach(finding -> page.marked("! ", finding.message(units)));
     }
