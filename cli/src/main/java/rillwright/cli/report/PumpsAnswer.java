@@ -7,6 +7,7 @@ import rillwright.cli.file.site.Running;
 import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.solver.study.pumpchoice.PumpChoice;
 import rillwright.solver.trial.RunningTerms;
+import rillwright.solver.trial.SiteState;
 
 /**
  * Pumps of a list tried in a project.
@@ -21,6 +22,7 @@ import rillwright.solver.trial.RunningTerms;
  * @param otherCurrencies models whose price is in another currency and does not count
  * @param effort of trying them
  * @param conditions that judge them; empty to judge by the project as it stands
+ * @param states the project in these conditions
  */
 public record PumpsAnswer(
     DutyAnswer duty,
@@ -32,11 +34,13 @@ public record PumpsAnswer(
     List<Fault> faults,
     List<String> otherCurrencies,
     Effort effort,
-    Optional<JudgingConditions> conditions) {
+    Optional<JudgingConditions> conditions,
+    List<SiteState> states) {
   public PumpsAnswer {
     changes = List.copyOf(changes);
     faults = List.copyOf(faults);
     otherCurrencies = List.copyOf(otherCurrencies);
+    states = List.copyOf(states);
   }
 
   /** What each choice takes in a year. */
