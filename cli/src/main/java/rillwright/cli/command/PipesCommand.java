@@ -135,6 +135,7 @@ public final class PipesCommand implements Callable<Integer> {
             Offers.currencyOf(read.running(), read.prices()),
             GravityChooser.choose(tried.options()),
             tried.unpriced(),
+            tried.uncounted(),
             judged.told());
     picture.ifPresent(file -> file.write(GravityPicture.of(answer)));
     report.print(() -> GravityJson.of(answer), ink -> GravityText.of(answer, ink));
@@ -180,6 +181,7 @@ public final class PipesCommand implements Callable<Integer> {
         choice,
         folder.isPresent(),
         tried.unpriced(),
+        tried.uncounted(),
         faults,
         offers.otherCurrencies(),
         effort,

@@ -19,6 +19,7 @@ import rillwright.solver.trial.RunningTerms;
  * @param choice the sizes, ranked
  * @param pumpsFree whether each size had its own cheapest pump of a list
  * @param unpriced pipe that has no price
+ * @param uncounted fittings that have none while others have
  * @param faults what is wrong with sheets that could not be tried
  * @param otherCurrencies models whose price is in another currency and does not count
  * @param effort of trying them
@@ -33,6 +34,7 @@ public record PipesAnswer(
     PipeChoice choice,
     boolean pumpsFree,
     List<String> unpriced,
+    List<String> uncounted,
     List<Fault> faults,
     List<String> otherCurrencies,
     Effort effort,
@@ -40,6 +42,7 @@ public record PipesAnswer(
   public PipesAnswer {
     changes = List.copyOf(changes);
     unpriced = List.copyOf(unpriced);
+    uncounted = List.copyOf(uncounted);
     faults = List.copyOf(faults);
     otherCurrencies = List.copyOf(otherCurrencies);
   }

@@ -66,6 +66,14 @@ class BalanceWordsTest {
   }
 
   @Test
+  void openingBeyondThePublishedTableIsAGuess() throws IOException {
+    String gate = changed("want: 2160 gph", "want: 300 gph").replace("\\", "/");
+    String text = text(List.of("balance", gate, "--wish", "--set", "lines.low.valve.type=gate"));
+
+    assertTold(text, "would stand nearly shut. Published losses end at 25 % open");
+  }
+
+  @Test
   void fallThatNoValveHoldsBackIsTheReasonAndNotThePump() {
     for (String valve : List.of("supply", "high")) {
       String text = text(List.of("balance", PROJECT, "--valve", valve));

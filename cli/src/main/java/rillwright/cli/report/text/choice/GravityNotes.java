@@ -49,12 +49,12 @@ final class GravityNotes {
               + " balance\").");
     }
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
-    new CostNotes(page, units, answer.currency())
-        .pipe(
-            answer.unpriced(),
-            answer.choice().ranked().stream()
-                .anyMatch(it -> it.option().materialCost().isPresent()),
-            "");
+    CostNotes notes = new CostNotes(page, units, answer.currency());
+    notes.pipe(
+        answer.unpriced(),
+        answer.choice().ranked().stream().anyMatch(it -> it.option().materialCost().isPresent()),
+        "");
+    notes.uncounted(answer.uncounted());
     CostNotes.trench(page);
   }
 

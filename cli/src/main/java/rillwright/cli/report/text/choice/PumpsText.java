@@ -220,7 +220,11 @@ public final class PumpsText {
     if (notNeeded(answer.choice().ranked())) {
       page.paragraph(PumpNotes.THROTTLE);
     } else if (does.isEmpty()) {
-      page.marked("! ", PumpNotes.NONE_DOES);
+      page.marked(
+          "! ",
+          answer.duty().duty().throttled().isPresent()
+              ? PumpNotes.NONE_DOES
+              : PumpNotes.NO_PUMP_WOULD);
     } else {
       RatedTrial best = does.get(0);
       page.paragraph(
