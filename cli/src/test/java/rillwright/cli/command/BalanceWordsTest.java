@@ -68,7 +68,7 @@ class BalanceWordsTest {
   @Test
   void openingBeyondThePublishedTableIsAGuess() throws IOException {
     String gate =
-        changed("lip: stone, want: 90 gph/in}\n  high", "lip: stone, want: 12 gph/in}\n  high");
+        changed("lip: stone, want: 90 gph/in}\n  high", "lip: stone, want: 48 gph/in}\n  high");
     String text = text(List.of("balance", gate, "--wish", "--set", "lines.low.valve.type=gate"));
 
     assertTold(text, "would stand nearly shut. Published losses end at 25 % open");
