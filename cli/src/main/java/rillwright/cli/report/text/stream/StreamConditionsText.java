@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.DoubleFunction;
 import rillwright.cli.report.conditions.Case;
 import rillwright.cli.report.conditions.Cases;
+import rillwright.cli.report.conditions.SharedFinding;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Ink.Tone;
@@ -72,9 +73,13 @@ public final class StreamConditionsText {
     for (Case<StreamBudget> one : answer.cases()) {
       one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
     }
-    answer
-        .findingsOnlyIn(StreamConditionsText::ofTheCondition)
-        .forEach(finding -> page.marked("! ", finding));
+    for (SharedFinding<StreamBudget> found :
+        SharedFinding.listOf(answer, StreamConditionsText::ofTheCondition)) {
+      if (!found.holdsAsWritten()) {
+        String first = found.made().get(0).finding().message(units);
+        page.marked("! ", "In " + found.conditions() + ": " + first);
+      }
+    }
     page.paragraph(
         "What \"rillwright stream\" tells of the file as written is not told again here.");
     if (answer.offered()) {
