@@ -1,7 +1,9 @@
 package rillwright.solver.study.pipechoice;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.OptionalDouble;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.PumpSetup;
@@ -38,6 +40,11 @@ public record RatedPipe(
   @Override
   public SteadyState stateInUse() {
     return pump.trial().stateInUse();
+  }
+
+  @Override
+  public List<Finding> findings() {
+    return pump.trial().findings();
   }
 
   /** Whether it gives the falls their wishes. */
