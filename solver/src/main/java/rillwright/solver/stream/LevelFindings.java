@@ -10,7 +10,6 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.TerracedPond;
-import rillwright.solver.steady.PointState;
 
 /** What there is to know about a basin's levels. */
 final class LevelFindings {
@@ -92,7 +91,7 @@ final class LevelFindings {
     }
     double room = budget.runningLevelM().getAsDouble() - budget.starveLevelM().getAsDouble();
     double days = budget.daysToStarve().orElse(Double.POSITIVE_INFINITY);
-    boolean alreadyTold = running.state().points().stream().anyMatch(PointState::isStarved);
+    boolean alreadyTold = running.state().starves();
     if (!alreadyTold && days < FEW_DAYS) {
       add(
           "starves-without-topping-up",

@@ -12,10 +12,8 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
-import rillwright.solver.network.Filter;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.DrainingPipes;
@@ -117,10 +115,7 @@ final class WaterCircuit {
   }
 
   private void addFilters(Line line, WaterSources sources) {
-    double holds = 0;
-    for (Part part : line.parts()) {
-      holds += part instanceof Filter filter ? filter.holdsM3() : 0;
-    }
+    double holds = line.filtersHoldM3();
     Optional<PointName> source =
         held.containsKey(line.from()) ? Optional.of(line.from()) : sources.of(line.from());
     if (holds > 0 && source.isPresent() && water.state().line(line.name()).flowM3PerS() != 0) {

@@ -22,7 +22,6 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
-import rillwright.solver.steady.PointState;
 import rillwright.solver.stream.LevelBudget;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamState;
@@ -161,7 +160,7 @@ public final class StreamConditionsText {
   }
 
   private static boolean starves(StreamBudget told, LevelBudget level) {
-    return told.running().state().points().stream().anyMatch(PointState::isStarved)
+    return told.running().state().starves()
         || level.runningLevelM().orElse(Double.POSITIVE_INFINITY)
             < level.starveLevelM().orElse(Double.NEGATIVE_INFINITY);
   }
