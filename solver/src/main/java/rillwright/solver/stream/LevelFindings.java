@@ -21,9 +21,6 @@ final class LevelFindings {
   /** Room between the water at rest and the top of the skimmer's mouth; common practice. */
   private static final double BELOW_MOUTH_TOP_M = INCH;
 
-  /** What somebody may put up with between two fillings, days; common practice, no source. */
-  private static final double FEW_DAYS = 7;
-
   private static final double NOTICEABLE_M = 0.003;
 
   private final LevelBudget budget;
@@ -92,7 +89,7 @@ final class LevelFindings {
     double room = budget.runningLevelM().getAsDouble() - budget.starveLevelM().getAsDouble();
     double days = budget.daysToStarve().orElse(Double.POSITIVE_INFINITY);
     boolean alreadyTold = running.state().starves();
-    if (!alreadyTold && days < FEW_DAYS) {
+    if (!alreadyTold && budget.needsToppingUp()) {
       add(
           "starves-without-topping-up",
           words ->

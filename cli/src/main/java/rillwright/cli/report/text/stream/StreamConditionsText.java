@@ -30,9 +30,6 @@ import rillwright.solver.stream.StreamState;
 public final class StreamConditionsText {
   private static final String NONE = "-";
 
-  /** What somebody may put up with between two fillings, days; common practice, no source. */
-  private static final double FEW_DAYS = 7;
-
   private static final Set<String> TOLD_ELSEWHERE =
       Set.of(
           "drops-do-not-add-up",
@@ -151,7 +148,7 @@ public final class StreamConditionsText {
     if (starves(told, level)) {
       return new Cell("runs dry", Tone.WARNING);
     }
-    if (level.daysToStarve().orElse(Double.POSITIVE_INFINITY) < FEW_DAYS) {
+    if (level.needsToppingUp()) {
       return new Cell("needs topping up", Tone.WARNING);
     }
     return level.runsOverM3() > 0
