@@ -6,7 +6,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.conditions.ConditionsAnswer;
+import rillwright.cli.report.conditions.SolvedConditions;
 import rillwright.cli.report.json.ConditionsJson;
 import rillwright.cli.report.json.SolveJson;
 import rillwright.cli.report.text.conditions.ConditionsText;
@@ -51,9 +51,7 @@ public final class SolveCommand implements Callable<Integer> {
   }
 
   private int asWritten(Project read) {
-    Solved solved =
-        Solved.of(
-            read.title(), Shown.of(read), read.running(), SteadyStateFinder.find(read.network()));
+    Solved solved = solve(read);
     report.print(
         () -> SolveJson.of(solved, project.changes()),
         ink -> SolveText.of(solved, project.changes(), ink));
@@ -61,9 +59,19 @@ public final class SolveCommand implements Callable<Integer> {
   }
 
   private int inConditions(Project read) {
-    ConditionsAnswer answer = ConditionsRun.of(read, project, conditions);
+    SolvedConditions answer =
+        new SolvedConditions(
+            CasesRun.of(read, project, conditions, SolveCommand::solve), read.network());
     report.print(() -> ConditionsJson.of(answer), ink -> ConditionsText.of(answer, ink));
     return status(answer.missesAWish());
+  }
+
+  private static Solved solve(Project project) {
+    return Solved.of(
+        project.title(),
+        Shown.of(project),
+        project.running(),
+        SteadyStateFinder.find(project.network()));
   }
 
   private int status(boolean missesAWish) {

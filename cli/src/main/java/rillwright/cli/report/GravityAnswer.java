@@ -4,8 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.solver.study.pipechoice.GravityPipe;
-import rillwright.solver.study.pipechoice.RankedPipes;
+import rillwright.solver.study.pipechoice.GravityChoice;
 
 /**
  * Sizes of pipe tried in a project without a pump.
@@ -26,7 +25,7 @@ public record GravityAnswer(
     List<String> changes,
     double years,
     Optional<String> currency,
-    RankedPipes<GravityPipe> choice,
+    GravityChoice choice,
     List<String> unpriced,
     List<String> uncounted,
     Optional<JudgingConditions> conditions) {

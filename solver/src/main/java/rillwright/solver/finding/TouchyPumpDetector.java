@@ -9,7 +9,6 @@ import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.PartState;
-import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -52,7 +51,7 @@ final class TouchyPumpDetector implements Detector {
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
-    boolean starved = state.points().stream().anyMatch(PointState::isStarved);
+    boolean starved = state.starves();
     if (starved || state.lines().stream().noneMatch(TouchyPumpDetector::isWorthTrying)) {
       return findings;
     }
@@ -62,7 +61,7 @@ final class TouchyPumpDetector implements Detector {
     } catch (NoBalance drawsNoLongerMet) {
       return findings;
     }
-    boolean starves = lowered.points().stream().anyMatch(PointState::isStarved);
+    boolean starves = lowered.starves();
     for (Point point : state.network().points()) {
       if (point.spill().isPresent()) {
         double before = state.point(point.name()).outflowM3PerS();

@@ -121,7 +121,6 @@ final class WishDetector implements Detector {
   }
 
   private static boolean isFree(SteadyState state) {
-    return state.points().stream().noneMatch(PointState::isStarved)
-        && !Blockage.isAnywhereIn(state.network());
+    return !state.starves() && !Blockage.isAnywhereIn(state.network());
   }
 }

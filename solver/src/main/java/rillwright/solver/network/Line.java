@@ -35,6 +35,13 @@ public record Line(
     return pipeBore.or(() -> parts.stream().map(Part::bore).flatMap(Optional::stream).findFirst());
   }
 
+  /** Water that its filters let go when nothing runs, m³. */
+  public double filtersHoldM3() {
+    return parts.stream()
+        .mapToDouble(part -> part instanceof Filter filter ? filter.holdsM3() : 0)
+        .sum();
+  }
+
   /** Whether a point is one of its ends. */
   public boolean joins(PointName point) {
     return from.equals(point) || to.equals(point);

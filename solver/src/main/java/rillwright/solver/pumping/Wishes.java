@@ -1,6 +1,7 @@
 package rillwright.solver.pumping;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -87,16 +88,9 @@ public record Wishes(Map<PointName, Double> flowM3PerS) {
    * @throws IllegalStateException if there are none
    */
   public PointName worstIn(SteadyState state, Set<PointName> among) {
-    PointName worst = null;
-    for (PointName fall : among) {
-      if (worst == null || shareAt(fall, state) < shareAt(worst, state)) {
-        worst = fall;
-      }
-    }
-    if (worst == null) {
-      throw new IllegalStateException("nothing is wished");
-    }
-    return worst;
+    return among.stream()
+        .min(Comparator.comparingDouble(fall -> shareAt(fall, state)))
+        .orElseThrow(() -> new IllegalStateException("nothing is wished"));
   }
 
   /** The greatest share of its wish that any fall gets; 0 if nothing is wished. */

@@ -58,6 +58,11 @@ public final class SteadyState {
     return lines.get(name);
   }
 
+  /** Whether some chamber is drawn down to its intake. */
+  public boolean starves() {
+    return points.values().stream().anyMatch(PointState::isStarved);
+  }
+
   /** Number of Newton steps. */
   public int iterations() {
     return iterations;

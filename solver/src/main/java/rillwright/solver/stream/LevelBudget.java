@@ -30,6 +30,14 @@ public record LevelBudget(
     OptionalDouble overflowM,
     double runsOverM3) {
 
+  /** What somebody may put up with between two fillings, days; common practice, no source. */
+  private static final double FEW_DAYS = 7;
+
+  /** Whether it starves so soon by evaporation and splash that it must be topped up. */
+  public boolean needsToppingUp() {
+    return daysToStarve.orElse(Double.POSITIVE_INFINITY) < FEW_DAYS;
+  }
+
   /** Level at rest, m. */
   public double restLevelM() {
     return basin.levelM();

@@ -10,7 +10,6 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.TerracedPond;
-import rillwright.solver.steady.PointState;
 
 /** What there is to know about a basin's levels. */
 final class LevelFindings {
@@ -21,9 +20,6 @@ final class LevelFindings {
 
   /** Room between the water at rest and the top of the skimmer's mouth; common practice. */
   private static final double BELOW_MOUTH_TOP_M = INCH;
-
-  /** What somebody may put up with between two fillings, days; common practice, no source. */
-  private static final double FEW_DAYS = 7;
 
   private static final double NOTICEABLE_M = 0.003;
 
@@ -92,8 +88,8 @@ final class LevelFindings {
     }
     double room = budget.runningLevelM().getAsDouble() - budget.starveLevelM().getAsDouble();
     double days = budget.daysToStarve().orElse(Double.POSITIVE_INFINITY);
-    boolean alreadyTold = running.state().points().stream().anyMatch(PointState::isStarved);
-    if (!alreadyTold && days < FEW_DAYS) {
+    boolean alreadyTold = running.state().starves();
+    if (!alreadyTold && budget.needsToppingUp()) {
       add(
           "starves-without-topping-up",
           words ->

@@ -8,9 +8,7 @@ import java.util.OptionalDouble;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
-import rillwright.solver.network.Filter;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.LineState;
@@ -64,10 +62,7 @@ public record RunningWater(
       }
     }
     for (LineState line : state.lines()) {
-      double holds = 0;
-      for (Part part : line.line().parts()) {
-        holds += part instanceof Filter filter ? filter.holdsM3() : 0;
-      }
+      double holds = line.line().filtersHoldM3();
       if (holds > 0 && line.flowM3PerS() != 0) {
         add(sources.of(line.line().from()), new Transit(0, 0, 0, 0, holds, 0));
       }
@@ -108,7 +103,7 @@ public record RunningWater(
       if (point instanceof Chamber chamber
           && chamber.areaM2().isPresent()
           && level.isPresent()
-          && sources.of(chamber.name()).filter(atRest.name()::equals).isPresent()) {
+          && sources.isFrom(atRest.name(), chamber.name())) {
         left += chamber.areaM2().getAsDouble() * (atRest.levelM() - level.getAsDouble());
       }
     }
@@ -120,11 +115,10 @@ public record RunningWater(
     WaterSources sources = new WaterSources(state);
     double area = 0;
     for (StreamState stream : streams) {
-      boolean fromHere = sources.of(stream.stream().from()).filter(basin::equals).isPresent();
-      area += fromHere ? stream.wetAreaM2() : 0;
+      area += sources.isFrom(basin, stream.stream().from()) ? stream.wetAreaM2() : 0;
     }
     for (Map.Entry<PointName, Double> box : plan.boxAreaM2().entrySet()) {
-      area += sources.of(box.getKey()).filter(basin::equals).isPresent() ? box.getValue() : 0;
+      area += sources.isFrom(basin, box.getKey()) ? box.getValue() : 0;
     }
     return area;
   }

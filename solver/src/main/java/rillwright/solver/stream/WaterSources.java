@@ -34,6 +34,11 @@ public final class WaterSources {
     return Optional.empty();
   }
 
+  /** Whether most of the water at a point comes from a basin. */
+  boolean isFrom(PointName basin, PointName point) {
+    return of(point).filter(basin::equals).isPresent();
+  }
+
   /** Where most of what runs into a point comes from; without flow where its lines lead from. */
   private Optional<PointName> mostFrom(PointName point) {
     Optional<PointName> from = Optional.empty();

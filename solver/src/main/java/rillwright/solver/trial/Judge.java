@@ -7,7 +7,6 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.WishedHead.Governed;
 import rillwright.solver.pumping.Wishes;
-import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.Verdict.Kind;
 
@@ -33,7 +32,7 @@ final class Judge {
     Wishes wishes = demand.wishes();
     PointName worst = wishes.worstIn(state);
     double least = wishes.shareAt(worst, state);
-    boolean starves = state.points().stream().anyMatch(PointState::isStarved);
+    boolean starves = state.starves();
     boolean notNeeded = demand.asksNothingThrottled();
     boolean asItStands =
         wishes.greatestShareIn(state) <= Verdict.TOO_MUCH_SHARE

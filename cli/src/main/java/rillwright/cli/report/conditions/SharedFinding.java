@@ -4,62 +4,57 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rillwright.cli.report.Solved;
+import java.util.function.Function;
 import rillwright.solver.finding.Finding;
 
 /**
- * A finding that holds in one or several conditions.
+ * A finding that is made in one or several conditions.
  *
- * @param outcomes those in which it holds, at least one, in the order of the answer
- * @param worst the one of them in which the falls get least
- * @param finding as it is there: its figures are those of the worst
+ * @param made where it is made, at least once, in the order of the conditions
  */
-public record SharedFinding(List<Outcome> outcomes, Outcome worst, Finding finding) {
+public record SharedFinding<A>(List<Made<A>> made) {
   public SharedFinding {
-    outcomes = List.copyOf(outcomes);
+    made = List.copyOf(made);
   }
 
-  /** All findings of an answer, each with the conditions in which it holds. */
-  public static List<SharedFinding> listOf(ConditionsAnswer answer) {
-    Map<String, List<Outcome>> where = new LinkedHashMap<>();
-    for (Outcome outcome : answer.outcomes()) {
-      for (Finding finding : findings(outcome)) {
-        where.computeIfAbsent(key(finding), any -> new ArrayList<>()).add(outcome);
+  /**
+   * A finding where it is made.
+   *
+   * @param where the condition
+   * @param finding as it is there, with the figures of that condition
+   */
+  public record Made<A>(Case<A> where, Finding finding) {}
+
+  /**
+   * All findings of some cases, each once with the conditions in which it is made.
+   *
+   * @param of the findings of an answer
+   */
+  public static <A> List<SharedFinding<A>> listOf(Cases<A> answer, Function<A, List<Finding>> of) {
+    Map<String, List<Made<A>>> made = new LinkedHashMap<>();
+    for (Case<A> one : answer.cases()) {
+      for (Finding finding : one.answer().map(of).orElse(List.of())) {
+        made.computeIfAbsent(finding.code() + " " + finding.at(), any -> new ArrayList<>())
+            .add(new Made<>(one, finding));
       }
     }
-    List<SharedFinding> shared = new ArrayList<>();
-    where.forEach(
-        (key, outcomes) -> {
-          Outcome worst = answer.worstOf(outcomes);
-          Finding there =
-              findings(worst).stream().filter(it -> key(it).equals(key)).findFirst().orElseThrow();
-          shared.add(new SharedFinding(outcomes, worst, there));
-        });
-    return shared;
+    return made.values().stream().map(SharedFinding::new).toList();
   }
 
-  private static List<Finding> findings(Outcome outcome) {
-    return outcome.solved().map(Solved::findings).orElse(List.of());
+  /** What is found, by its code. */
+  public String code() {
+    return made.get(0).finding().code();
   }
 
-  private static String key(Finding finding) {
-    return finding.code() + " " + finding.at();
-  }
-
-  /** Whether a finding of another condition is this one. */
-  public boolean isThatOf(Finding other) {
-    return key(other).equals(key(finding));
-  }
-
-  /** Whether it holds in a condition without changes. */
+  /** Whether it is made in a condition without changes. */
   public boolean holdsAsWritten() {
-    return outcomes.stream().anyMatch(outcome -> outcome.named().changes().isEmpty());
+    return made.stream().anyMatch(one -> one.where().named().changes().isEmpty());
   }
 
   /** The names of the conditions: {@code "low" and "lower"}. */
   public String conditions() {
     List<String> names =
-        outcomes.stream().map(outcome -> "\"" + outcome.condition() + "\"").distinct().toList();
+        made.stream().map(one -> "\"" + one.where().condition() + "\"").distinct().toList();
     int last = names.size() - 1;
     return last == 0
         ? names.get(0)

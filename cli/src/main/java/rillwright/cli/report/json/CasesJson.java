@@ -21,13 +21,15 @@ final class CasesJson {
           ChangedField.write(json, answer.changes());
           json.words("study", study);
           json.truth("offered", answer.offered());
-          json.array(
-              "conditions",
-              () ->
-                  answer
-                      .cases()
-                      .forEach(one -> json.object(() -> write(json, one, study, members))));
+          write(json, answer, study, members);
         });
+  }
+
+  /** The member that holds what is told of each condition. */
+  static <A> void write(Json json, Cases<A> answer, String study, BiConsumer<Json, A> members) {
+    json.array(
+        "conditions",
+        () -> answer.cases().forEach(one -> json.object(() -> write(json, one, study, members))));
   }
 
   private static <A> void write(Json json, Case<A> one, String study, BiConsumer<Json, A> members) {

@@ -1,52 +1,44 @@
 package rillwright.cli.report.json;
 
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.conditions.ConditionsAnswer;
-import rillwright.cli.report.conditions.Outcome;
+import rillwright.cli.report.conditions.Case;
+import rillwright.cli.report.conditions.SolvedConditions;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 
 /** A project in several conditions, for programs. */
 public final class ConditionsJson {
   private final Json json;
-  private final ConditionsAnswer answer;
+  private final SolvedConditions answer;
 
-  private ConditionsJson(Json json, ConditionsAnswer answer) {
+  private ConditionsJson(Json json, SolvedConditions answer) {
     this.json = json;
     this.answer = answer;
   }
 
   /** The JSON text. */
-  public static String of(ConditionsAnswer answer) {
+  public static String of(SolvedConditions answer) {
     return Json.object(json -> new ConditionsJson(json, answer).write());
   }
 
   private void write() {
-    json.words("title", answer.title());
-    ChangedField.writeIfAny(json, answer.changes());
-    json.truth("offered", answer.offered());
+    json.words("title", answer.solved().title());
+    ChangedField.writeIfAny(json, answer.solved().changes());
+    json.truth("offered", answer.solved().offered());
     json.truth("allWishesMet", !answer.missesAWish());
     json.object("worst", () -> answer.wished().forEach(fall -> worst(fall.name(), fall)));
-    json.array(
-        "conditions",
-        () -> answer.outcomes().forEach(outcome -> json.object(() -> outcome(outcome))));
+    CasesJson.write(json, answer.solved(), "solve", SolveJson::write);
   }
 
   private void worst(PointName name, Point fall) {
-    Outcome worst = answer.worstFor(name);
+    Case<Solved> worst = answer.worstFor(name);
     json.object(
         name.value(),
         () -> {
           json.words("condition", worst.condition());
           json.number("wantM3PerS", fall.wantM3PerS());
-          json.number("shareOfWish", worst.shareOfWish(name));
-          json.truth("met", !worst.isUnderWish(name));
+          json.number("shareOfWish", answer.shareOfWish(name, worst));
+          json.truth("met", !answer.isUnderWish(name, worst));
         });
-  }
-
-  private void outcome(Outcome outcome) {
-    ConditionFields.write(json, outcome.named());
-    json.wordsOrNull("noBalance", outcome.noBalance());
-    json.objectOrNull("solve", outcome.solved(), (Solved solved) -> SolveJson.write(json, solved));
   }
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.report.GravityAnswer;
 import rillwright.cli.report.choice.GravityWords;
+import rillwright.solver.study.pipechoice.GravityChoice;
 import rillwright.solver.study.pipechoice.GravityPipe;
-import rillwright.solver.study.pipechoice.RankedPipes;
 
 /**
  * Sizes of pipe tried where nothing is pumped, for programs: the members of {@link PipesJson}, null
@@ -30,7 +30,7 @@ public final class GravityJson {
   }
 
   private void write() {
-    RankedPipes<GravityPipe> choice = answer.choice();
+    GravityChoice choice = answer.choice();
     json.words("title", answer.title());
     ChangedField.write(json, answer.changes());
     json.nothing("duty");

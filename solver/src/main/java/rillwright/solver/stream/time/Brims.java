@@ -8,12 +8,15 @@ import rillwright.solver.law.weir.Weir;
 
 /**
  * Where stores run over: ponds at their overflow, chambers at their top. What is lost so is
- * gathered in a store of its own. An overflow's width is not in the file: 0.3 m of level edge is
- * taken (common practice, no source); it decides how fast water runs over, not how much.
+ * gathered in a store of its own. An overflow's edge is not in the file: 0.3 m of a broad level
+ * crest is taken (common practice, no source); it decides how fast water runs over, not how much.
  */
 final class Brims {
   private static final double WIDTH_M = 0.3;
+
+  /** That of a broad crest as in the catalogue of lips, m^½/s. */
   private static final double COEFFICIENT = 1.55;
+
   private static final Weir EDGE = new PowerWeir(COEFFICIENT, WIDTH_M, BrinkRule.FREE_OVERFALL);
 
   private final List<Brim> brims = new ArrayList<>();

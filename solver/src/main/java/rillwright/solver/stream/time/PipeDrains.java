@@ -19,9 +19,10 @@ import rillwright.solver.stream.time.WaterCircuit.Phase;
  * stops they drain back through it.
  */
 final class PipeDrains {
-  /** K of water running back through a stopped pump, unless the file says another. */
+  /** K of water running back through a stopped pump, unless the file says another; a guess. */
   private static final double RUNS_BACK_K = 15;
 
+  /** Share from which pipes count as full: the moment when they are is found only so closely. */
   private static final double NEARLY_FULL = 1 - 1e-9;
 
   /** Nearly empty pipes give less and less, below this share of full. */

@@ -12,10 +12,8 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
-import rillwright.solver.network.Filter;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.DrainingPipes;
@@ -29,8 +27,7 @@ final class WaterCircuit {
   private final List<Store> stores = new ArrayList<>();
   private final List<Double> initial = new ArrayList<>();
   private final Map<PointName, Integer> held = new LinkedHashMap<>();
-  private final Map<PointName, StreamWay> ways = new LinkedHashMap<>();
-  private final Map<StreamWay, Integer> firstOf = new LinkedHashMap<>();
+  private final StreamStores streams = new StreamStores();
   private final Soaking soaking = new Soaking();
   private final PipeDrains drains = new PipeDrains();
   private final Brims brims;
@@ -61,9 +58,7 @@ final class WaterCircuit {
       addHeld(point);
     }
     this.elsewhere = add(Tank.upright(1, 0), 0);
-    for (StreamState stream : steady.streams()) {
-      addWay(stream.stream().from(), StreamWay.of(stream));
-    }
+    steady.streams().forEach(this::addStream);
     Network off = PipeDrains.off(network);
     this.running = PipeFlows.listOf(network, held.keySet());
     this.stopped = PipeFlows.listOf(off, held.keySet());
@@ -103,24 +98,22 @@ final class WaterCircuit {
         .orElse(chamber.intakeM());
   }
 
-  private void addWay(PointName from, StreamWay way) {
-    ways.put(from, way);
-    firstOf.put(way, stores.size());
+  private void addStream(StreamState state) {
+    StreamWay way = StreamWay.of(state);
+    int first = stores.size();
+    streams.add(state.stream().from(), way, first);
     way.links().forEach(link -> add(link.store(), link.emptyM()));
     for (int i = 0; i < way.links().size(); i++) {
       double gravel = way.links().get(i).gravelM3();
       if (gravel > 0) {
         int store = add(Tank.upright(gravel, 0), 0);
-        soaking.addGravel(firstOf.get(way) + i, store, gravel, way.links().get(i).soakedM());
+        soaking.addGravel(first + i, store, gravel, way.links().get(i).soakedM());
       }
     }
   }
 
   private void addFilters(Line line, WaterSources sources) {
-    double holds = 0;
-    for (Part part : line.parts()) {
-      holds += part instanceof Filter filter ? filter.holdsM3() : 0;
-    }
+    double holds = line.filtersHoldM3();
     Optional<PointName> source =
         held.containsKey(line.from()) ? Optional.of(line.from()) : sources.of(line.from());
     if (holds > 0 && source.isPresent() && water.state().line(line.name()).flowM3PerS() != 0) {
@@ -205,7 +198,7 @@ final class WaterCircuit {
     }
     drains.move(levels, rates, phase, filling);
     boxes(levels, rates, over);
-    ways.forEach((fall, way) -> stream(way, levels, rates, homeOf(fall)));
+    streams.move(levels, rates, this::homeOf);
     soaking.move(levels, rates, phase);
     brims.move(levels, rates);
     for (int i = 0; i < rates.length; i++) {
@@ -228,8 +221,7 @@ final class WaterCircuit {
 
   /** Where water over a fall goes first: into its stream, or home. */
   private int entryOf(PointName fall) {
-    StreamWay way = ways.get(fall);
-    return way != null && !way.links().isEmpty() ? firstOf.get(way) : homeOf(fall);
+    return streams.entryFrom(fall).orElseGet(() -> homeOf(fall));
   }
 
   private int homeOf(PointName fall) {
@@ -248,42 +240,13 @@ final class WaterCircuit {
     }
   }
 
-  private void stream(StreamWay way, double[] levels, double[] net, int home) {
-    int store = firstOf.get(way);
-    for (int i = 0; i < way.links().size(); i++) {
-      double flow = way.links().get(i).outflow().applyAsDouble(levels[store]);
-      net[store] -= flow;
-      net[i == way.links().size() - 1 ? home : store + 1] += flow;
-      store++;
-    }
-  }
-
-  /** What a stream brings home at these levels, m³/s. */
+  /** What each stream brings home at these levels, m³/s. */
   Map<String, Double> homeM3PerS(double[] levels) {
-    Map<String, Double> home = new LinkedHashMap<>();
-    ways.forEach(
-        (fall, way) -> {
-          int last = way.links().size() - 1;
-          if (last >= 0) {
-            home.put(
-                way.name(),
-                way.links().get(last).outflow().applyAsDouble(levels[firstOf.get(way) + last]));
-          }
-        });
-    return home;
+    return streams.homeM3PerS(levels);
   }
 
   /** Head over the crest of each pool, m. */
   Map<String, Double> poolHeadsM(double[] levels) {
-    Map<String, Double> heads = new LinkedHashMap<>();
-    for (StreamWay way : ways.values()) {
-      int store = firstOf.get(way);
-      for (StreamWay.Link link : way.links()) {
-        double head = Math.max(0, levels[store]);
-        link.pool().ifPresent(pool -> heads.put(pool, head));
-        store++;
-      }
-    }
-    return heads;
+    return streams.poolHeadsM(levels);
   }
 }

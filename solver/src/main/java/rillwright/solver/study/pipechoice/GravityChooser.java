@@ -20,8 +20,8 @@ public final class GravityChooser {
    * @param options at least one; all of one network but for sizes, with a wish
    * @throws NoBalance if there is no balanced state
    */
-  public static RankedPipes<GravityPipe> choose(List<PipeOption> options) {
-    return new RankedPipes<>(
+  public static GravityChoice choose(List<PipeOption> options) {
+    return new GravityChoice(
         options.stream().map(GravityChooser::rate).sorted(GravityPipe.BEST_FIRST).toList());
   }
 

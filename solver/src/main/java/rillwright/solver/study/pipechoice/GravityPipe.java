@@ -17,16 +17,13 @@ import rillwright.solver.steady.SteadyState;
 public record GravityPipe(
     PipeOption option, GravityRun run, List<Finding> findings, List<InCondition> conditions)
     implements SizedPipe {
-  /** Costs that differ by less than a cent do not differ. */
-  private static final double CENTS = 100;
-
   /**
    * Those that give every fall its wish first, by the cost of the pipe, of equal ones the narrower;
    * then the others, by what the worst fall gets.
    */
   static final Comparator<GravityPipe> BEST_FIRST =
       Comparator.comparing((GravityPipe pipe) -> !pipe.does())
-          .thenComparingDouble(pipe -> pipe.does() ? pipe.cents() : 0)
+          .thenComparingDouble(pipe -> pipe.does() ? WholeCents.of(pipe.option.materialCost()) : 0)
           .thenComparingDouble(pipe -> pipe.does() ? pipe.option.sumOfBoresM() : 0)
           .thenComparingDouble(pipe -> -pipe.worstShare())
           .thenComparingDouble(pipe -> pipe.option.sumOfBoresM());
@@ -57,10 +54,6 @@ public record GravityPipe(
   @Override
   public SteadyState state() {
     return run.state();
-  }
-
-  private double cents() {
-    return Math.rint(CENTS * option.materialCost().orElse(Double.POSITIVE_INFINITY));
   }
 
   /** Whether every fall gets its wish: in every condition, where there are any. */

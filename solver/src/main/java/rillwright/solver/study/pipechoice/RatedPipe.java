@@ -1,7 +1,9 @@
 package rillwright.solver.study.pipechoice;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.OptionalDouble;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.PumpSetup;
@@ -18,9 +20,6 @@ import rillwright.solver.trial.RatedTrial;
 public record RatedPipe(
     PipeOption option, Demand demand, RatedTrial pump, OptionalDouble costOverYears)
     implements SizedPipe {
-  /** Costs that differ by less than a cent do not differ. */
-  private static final double CENTS = 100;
-
   /**
    * As pumps are ranked, the cost of the pipe included; of equal ones the narrower first. What has
    * a pipe or pump without a price stands behind what has not.
@@ -29,14 +28,9 @@ public record RatedPipe(
       Comparator.comparing((RatedPipe rated) -> !rated.does())
           .thenComparing(rated -> rated.does() && rated.option.materialCost().isEmpty())
           .thenComparingInt(rated -> rated.does() ? rated.pump.unknownCost() : 0)
-          .thenComparingDouble(
-              rated -> rated.does() ? Math.rint(CENTS * known(rated.costOverYears)) : 0)
+          .thenComparingDouble(rated -> rated.does() ? WholeCents.of(rated.costOverYears) : 0)
           .thenComparingDouble(rated -> rated.does() ? rated.option.sumOfBoresM() : 0)
           .thenComparing(rated -> rated.pump, RatedTrial.BEST_FIRST);
-
-  private static double known(OptionalDouble value) {
-    return value.orElse(Double.POSITIVE_INFINITY);
-  }
 
   @Override
   public SteadyState state() {
@@ -46,6 +40,11 @@ public record RatedPipe(
   @Override
   public SteadyState stateInUse() {
     return pump.trial().stateInUse();
+  }
+
+  @Override
+  public List<Finding> findings() {
+    return pump.trial().findings();
   }
 
   /** Whether it gives the falls their wishes. */

@@ -1,5 +1,7 @@
 package rillwright.solver.study.pipechoice;
 
+import java.util.List;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.network.LineName;
 import rillwright.solver.steady.SteadyState;
 
@@ -15,6 +17,9 @@ public interface SizedPipe {
   default SteadyState stateInUse() {
     return state();
   }
+
+  /** What the crew should know, the valves as they stand. */
+  List<Finding> findings();
 
   /** Whether every fall gets its wish. */
   boolean does();

@@ -72,7 +72,7 @@ record SampleOutcome(Ending ending, List<Double> flowsM3PerS, List<Boolean> serv
       flows.add(point.outflowM3PerS());
       served.add(point.outflowM3PerS() >= want.orElse(0) * (1 - EXACTNESS));
     }
-    boolean starved = state.points().stream().anyMatch(PointState::isStarved);
+    boolean starved = state.starves();
     return new SampleOutcome(starved ? Ending.STARVED : Ending.BALANCED, flows, served);
   }
 }

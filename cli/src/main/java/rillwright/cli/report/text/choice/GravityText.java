@@ -19,17 +19,13 @@ import rillwright.solver.study.pipechoice.GravityPipe;
 
 /** Sizes of pipe tried where nothing is pumped, on one page. */
 public final class GravityText {
-  /** Rows of a table; the rest is told by number. */
-  private static final int MOST_ROWS = 16;
-
   private final GravityAnswer answer;
   private final ShownUnits units;
   private final FallCells falls;
   private final MoneyWords money;
-  private final WaterCells water;
   private final SizeWords sizes;
   private final Page page;
-  private final List<GravityPipe> shown;
+  private final ShownSizes<GravityPipe> shown;
 
   private GravityText(GravityAnswer answer, Page page) {
     List<GravityPipe> ranked = answer.choice().ranked();
@@ -37,10 +33,9 @@ public final class GravityText {
     this.units = answer.units();
     this.falls = new FallCells(Wishes.of(ranked.get(0).option().network()), units);
     this.money = new MoneyWords(units, answer.currency());
-    this.water = new WaterCells(units);
     this.page = page;
     this.sizes = new SizeWords(ranked);
-    this.shown = ranked.subList(0, Math.min(MOST_ROWS, ranked.size()));
+    this.shown = ShownSizes.of(answer.choice());
   }
 
   /** The page. */
@@ -57,11 +52,8 @@ public final class GravityText {
     page.paragraph(
         sizes.title() + ". There is no pump: the difference in level alone drives the water.");
     page.table(choices());
-    int more = answer.choice().ranked().size() - shown.size();
-    if (more > 0) {
-      page.paragraph("and " + more + " more; --format json gives them all.");
-    }
-    page.table(waters());
+    shown.tellMore(page);
+    page.table(WaterTable.of(shown.rows(), sizes, units));
     answer.conditions().ifPresent(this::conditions);
     page.heading("WHAT TO KNOW");
     GravityNotes.print(answer, page);
@@ -72,7 +64,7 @@ public final class GravityText {
     falls.addColumns(table);
     table.column("pipe", Side.RIGHT).column("verdict", Side.LEFT);
     GravityWords words = new GravityWords(units);
-    for (GravityPipe pipe : shown) {
+    for (GravityPipe pipe : shown.rows()) {
       List<Cell> cells =
           new ArrayList<>(falls.cells(pipe.state(), pipe.run().worst(), pipe.run().worstShare()));
       cells.add(Cell.of(money.amount(pipe.option().materialCost())));
@@ -82,27 +74,9 @@ public final class GravityText {
     return table;
   }
 
-  private TextTable waters() {
-    TextTable table =
-        new TextTable("WATER")
-            .column(WaterCells.speedTitle(shown.get(0)), Side.RIGHT)
-            .column("per " + units.frictionLength(), Side.RIGHT)
-            .column("in the pipe", Side.RIGHT)
-            .column("look out for", Side.LEFT);
-    for (GravityPipe pipe : shown) {
-      table.row(
-          sizes.cell(pipe.option()),
-          water.speed(pipe),
-          water.friction(pipe),
-          units.volume(pipe.holdUpM3()),
-          FindingCell.of(pipe.findings()));
-    }
-    return table;
-  }
-
   private void conditions(JudgingConditions judging) {
     ConditionTables tables = new ConditionTables(judging, units, page);
-    for (GravityPipe pipe : shown) {
+    for (GravityPipe pipe : shown.rows()) {
       tables.row(
           sizes.cell(pipe.option()),
           pipe.conditions().stream()

@@ -57,7 +57,7 @@ final class PipeNotes {
                   page.paragraph(
                       "Runner-up" + more(least.get(), second) + ": " + told(second) + "."));
       nextSizes(least.get());
-      FindingCell.besideTheVerdict(least.get().pump().trial().findings())
+      FindingCell.besideTheVerdict(least.get().findings())
           .forEach(finding -> page.marked("! ", finding.message(units)));
     } else {
       none(answer.choice().ranked().get(0));

@@ -22,9 +22,6 @@ import rillwright.solver.trial.RunningPoint;
 
 /** Sizes of pipe tried, on one page. */
 public final class PipesText {
-  /** Rows of a table; the rest is told by number. */
-  private static final int MOST_ROWS = 16;
-
   private static final String UNKNOWN = "-";
 
   private final PipesAnswer answer;
@@ -32,10 +29,9 @@ public final class PipesText {
   private final FallCells falls;
   private final MoneyWords money;
   private final PaybackWords paybacks;
-  private final WaterCells water;
   private final SizeWords sizes;
   private final Page page;
-  private final List<RatedPipe> shown;
+  private final ShownSizes<RatedPipe> shown;
 
   private PipesText(PipesAnswer answer, Page page) {
     List<RatedPipe> ranked = answer.choice().ranked();
@@ -44,9 +40,8 @@ public final class PipesText {
     this.sizes = new SizeWords(ranked);
     this.money = new MoneyWords(units, answer.currency());
     this.paybacks = new PaybackWords(answer);
-    this.water = new WaterCells(units);
     this.page = page;
-    this.shown = ranked.subList(0, Math.min(MOST_ROWS, ranked.size()));
+    this.shown = ShownSizes.of(answer.choice());
     this.falls = new FallCells(ranked.get(0).demand().wishes(), units, onePump() ? 2 : 1);
   }
 
@@ -64,15 +59,12 @@ public final class PipesText {
     page.paragraph(
         sizes.title()
             + (onePump()
-                ? ", all with " + pump(shown.get(0)) + "."
+                ? ", all with " + pump(shown.rows().get(0)) + "."
                 : ", each with its own cheapest pump or speed."));
     page.table(choices());
-    int more = answer.choice().ranked().size() - shown.size();
-    if (more > 0) {
-      page.paragraph("and " + more + " more; --format json gives them all.");
-    }
+    shown.tellMore(page);
     besideTheTable();
-    page.table(waters());
+    page.table(WaterTable.of(shown.rows(), sizes, units));
     page.table(pumps());
     answer.conditions().ifPresent(this::conditions);
     page.heading("WHAT TO KNOW");
@@ -81,7 +73,7 @@ public final class PipesText {
 
   private void conditions(JudgingConditions judging) {
     ConditionTables tables = new ConditionTables(judging, units, page);
-    shown.forEach(rated -> tables.row(sizes.cell(rated.option()), rated.pump()));
+    shown.rows().forEach(rated -> tables.row(sizes.cell(rated.option()), rated.pump()));
     tables.print();
   }
 
@@ -95,7 +87,7 @@ public final class PipesText {
         .column("pipe", Side.RIGHT)
         .column(units.number(answer.terms().years()) + " years", Side.RIGHT)
         .column("verdict", Side.LEFT);
-    for (RatedPipe rated : shown) {
+    for (RatedPipe rated : shown.rows()) {
       PumpTrial trial = rated.pump().trial();
       List<Cell> cells = new ArrayList<>(falls.cells(trial));
       if (!onePump()) {
@@ -116,7 +108,7 @@ public final class PipesText {
   }
 
   private void besideTheTable() {
-    List<RatedPipe> does = shown.stream().filter(RatedPipe::does).toList();
+    List<RatedPipe> does = shown.rows().stream().filter(RatedPipe::does).toList();
     if (does.stream().anyMatch(RatedPipe::isThrottled)) {
       page.paragraph(CostNotes.THROTTLED);
     }
@@ -126,7 +118,7 @@ public final class PipesText {
   }
 
   private boolean onePump() {
-    return shown.stream().allMatch(rated -> rated.hasThePumpOf(shown.get(0)));
+    return shown.rows().stream().allMatch(rated -> rated.hasThePumpOf(shown.rows().get(0)));
   }
 
   private String pump(RatedPipe rated) {
@@ -137,24 +129,6 @@ public final class PipesText {
     return powerW.isPresent() ? units.power(powerW.getAsDouble()) : UNKNOWN;
   }
 
-  private TextTable waters() {
-    TextTable table =
-        new TextTable("WATER")
-            .column(WaterCells.speedTitle(shown.get(0)), Side.RIGHT)
-            .column("per " + units.frictionLength(), Side.RIGHT)
-            .column("in the pipe", Side.RIGHT)
-            .column("look out for", Side.LEFT);
-    for (RatedPipe rated : shown) {
-      table.row(
-          sizes.cell(rated.option()),
-          water.speed(rated),
-          water.friction(rated),
-          units.volume(rated.holdUpM3()),
-          FindingCell.of(rated.pump().trial().findings()));
-    }
-    return table;
-  }
-
   private TextTable pumps() {
     TextTable table =
         new TextTable("PUMP")
@@ -162,7 +136,7 @@ public final class PipesText {
             .column("draws", Side.RIGHT)
             .column("a year", Side.RIGHT)
             .column("paid back", Side.LEFT);
-    for (RatedPipe rated : shown) {
+    for (RatedPipe rated : shown.rows()) {
       RunningPoint point = rated.pump().trial().inUse();
       table.row(
           sizes.cell(rated.option()),

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.conditions.ConditionsAnswer;
-import rillwright.cli.report.conditions.Outcome;
+import rillwright.cli.report.conditions.Case;
 import rillwright.cli.report.conditions.SharedFinding;
+import rillwright.cli.report.conditions.SharedFinding.Made;
+import rillwright.cli.report.conditions.SolvedConditions;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Ink.Tone;
@@ -28,36 +29,36 @@ public final class ConditionsText {
   /** Findings that the verdict tells. */
   private static final List<String> TOLD_ALREADY = List.of("under-wish", "dry");
 
-  private final ConditionsAnswer answer;
+  private final SolvedConditions answer;
   private final ShownUnits units;
   private final Page page;
 
-  private ConditionsText(ConditionsAnswer answer, Page page) {
+  private ConditionsText(SolvedConditions answer, Page page) {
     this.answer = answer;
-    this.units = answer.units();
+    this.units = answer.solved().units();
     this.page = page;
   }
 
   /** The page. */
-  public static String of(ConditionsAnswer answer, Ink ink) {
+  public static String of(SolvedConditions answer, Ink ink) {
     Page page = new Page(ink);
     new ConditionsText(answer, page).print();
     return page.toString();
   }
 
   private void print() {
-    page.title(answer.title());
-    ChangedWords.print(answer.changes(), page);
+    page.title(answer.solved().title());
+    ChangedWords.print(answer.solved().changes(), page);
     List<Point> falls = answer.falls();
     for (int first = 0; first < falls.size(); first += MOST_COLUMNS) {
       page.table(flows(falls.subList(first, Math.min(falls.size(), first + MOST_COLUMNS))));
     }
     page.table(pumps());
-    page.table(ChangesText.table(answer.outcomes().stream().map(Outcome::named).toList()));
+    page.table(ChangesText.table(answer.solved().conditions()));
     page.heading("WHAT TO KNOW");
     verdict();
     warnings();
-    if (answer.offered()) {
+    if (answer.solved().offered()) {
       ChangesText.offer(page);
     }
   }
@@ -67,14 +68,14 @@ public final class ConditionsText {
     for (Point fall : falls) {
       table.column(fall.name().value(), Side.RIGHT).column("of wish", Side.RIGHT);
     }
-    for (Outcome outcome : answer.outcomes()) {
+    for (Case<Solved> one : answer.cases()) {
       List<Cell> cells = new ArrayList<>();
       for (Point fall : falls) {
         boolean wished = fall.wantM3PerS().isPresent();
-        cells.add(Cell.of(outcome.point(fall.name()).map(this::flow).orElse("no balance")));
-        cells.add(wished ? share(outcome, fall) : Cell.of(NONE));
+        cells.add(Cell.of(answer.point(fall.name(), one).map(this::flow).orElse("no balance")));
+        cells.add(wished ? share(one, fall) : Cell.of(NONE));
       }
-      table.row(outcome.condition(), cells);
+      table.row(one.condition(), cells);
     }
     return table;
   }
@@ -83,12 +84,12 @@ public final class ConditionsText {
     return state.outflowM3PerS() == 0 ? "dry" : units.flow(state.outflowM3PerS());
   }
 
-  private Cell share(Outcome outcome, Point fall) {
-    return outcome.solved().isEmpty()
+  private Cell share(Case<Solved> one, Point fall) {
+    return one.answer().isEmpty()
         ? Cell.of(NONE)
         : new Cell(
-            units.share(outcome.shareOfWish(fall.name())),
-            outcome.isUnderWish(fall.name()) ? Tone.WARNING : Tone.GOOD);
+            units.share(answer.shareOfWish(fall.name(), one)),
+            answer.isUnderWish(fall.name(), one) ? Tone.WARNING : Tone.GOOD);
   }
 
   private TextTable pumps() {
@@ -98,13 +99,13 @@ public final class ConditionsText {
             .column("kWh a year", Side.RIGHT)
             .column("wire to water", Side.RIGHT)
             .column("chambers", Side.LEFT);
-    for (Outcome outcome : answer.outcomes()) {
-      if (outcome.solved().isPresent()) {
-        Solved solved = outcome.solved().get();
+    for (Case<Solved> one : answer.cases()) {
+      if (one.answer().isPresent()) {
+        Solved solved = one.answer().get();
         RunningFigures running = RunningFigures.of(solved.state(), solved.running());
         boolean known = running.powerW().isPresent();
         table.row(
-            outcome.condition(),
+            one.condition(),
             known ? units.power(running.powerW().getAsDouble()) : NONE,
             known ? units.amount(running.energyKwhPerYear().getAsDouble()) : NONE,
             running.wireToWater().isPresent()
@@ -112,7 +113,7 @@ public final class ConditionsText {
                 : NONE,
             ChamberWords.of(solved));
       } else {
-        table.row(outcome.condition(), NONE, NONE, NONE, NONE);
+        table.row(one.condition(), NONE, NONE, NONE, NONE);
       }
     }
     return table;
@@ -120,15 +121,15 @@ public final class ConditionsText {
 
   private void verdict() {
     for (Point fall : answer.wished()) {
-      Outcome worst = answer.worstFor(fall.name());
+      Case<Solved> worst = answer.worstFor(fall.name());
       String name = "\"" + fall.name().value() + "\" ";
       String wish = units.writtenFlow(fall.wantM3PerS().getAsDouble());
-      if (worst.solved().isEmpty()) {
+      if (worst.answer().isEmpty()) {
         page.marked("! ", name + "cannot be told of \"" + worst.condition() + "\".");
         continue;
       }
-      String flow = flow(worst.point(fall.name()).orElseThrow());
-      boolean under = worst.isUnderWish(fall.name());
+      String flow = flow(answer.point(fall.name(), worst).orElseThrow());
+      boolean under = answer.isUnderWish(fall.name(), worst);
       page.marked(
           under ? "! " : "",
           name
@@ -137,7 +138,7 @@ public final class ConditionsText {
               + "\": "
               + flow
               + ", "
-              + units.share(worst.shareOfWish(fall.name()))
+              + units.share(answer.shareOfWish(fall.name(), worst))
               + " of the "
               + wish
               + " wished"
@@ -147,34 +148,29 @@ public final class ConditionsText {
 
   /** Why there is no balance, and what is found in a condition that is not found as written. */
   private void warnings() {
-    List<SharedFinding> findings = SharedFinding.listOf(answer);
+    List<SharedFinding<Solved>> findings = SharedFinding.listOf(answer.solved(), Solved::findings);
     if (findings.stream().anyMatch(SharedFinding::holdsAsWritten)) {
       page.paragraph(
           "What \"rillwright solve\" tells of the file as written is not told again here.");
     }
-    for (Outcome outcome : answer.outcomes()) {
-      outcome
-          .noBalance()
-          .ifPresent(why -> page.marked("! ", "In \"" + outcome.condition() + "\": " + why));
+    for (Case<Solved> one : answer.cases()) {
+      one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
     }
-    for (SharedFinding found : findings) {
-      if (!TOLD_ALREADY.contains(found.finding().code()) && !found.holdsAsWritten()) {
-        page.marked("! ", "In " + found.conditions() + figuresOf(found) + message(found));
+    for (SharedFinding<Solved> found : findings) {
+      if (!TOLD_ALREADY.contains(found.code()) && !found.holdsAsWritten()) {
+        Made<Solved> worst = answer.worstOf(found);
+        page.marked(
+            "! ",
+            "In " + found.conditions() + figuresOf(worst, found) + worst.finding().message(units));
       }
     }
   }
 
-  private String message(SharedFinding found) {
-    return found.finding().message(units);
-  }
-
   /** Of which of several conditions the figures are, where they are not those of all. */
-  private String figuresOf(SharedFinding found) {
+  private String figuresOf(Made<Solved> worst, SharedFinding<Solved> found) {
+    String told = worst.finding().message(units);
     boolean alike =
-        found.outcomes().stream()
-            .flatMap(outcome -> outcome.solved().orElseThrow().findings().stream())
-            .filter(found::isThatOf)
-            .allMatch(finding -> finding.message(units).equals(message(found)));
-    return alike ? ": " : " (figures of \"" + found.worst().condition() + "\"): ";
+        found.made().stream().allMatch(made -> made.finding().message(units).equals(told));
+    return alike ? ": " : " (figures of \"" + worst.where().condition() + "\"): ";
   }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.DoubleFunction;
 import rillwright.cli.report.conditions.Case;
 import rillwright.cli.report.conditions.Cases;
+import rillwright.cli.report.conditions.SharedFinding;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Ink.Tone;
@@ -21,7 +22,6 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
-import rillwright.solver.steady.PointState;
 import rillwright.solver.stream.LevelBudget;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamState;
@@ -29,9 +29,6 @@ import rillwright.solver.stream.StreamState;
 /** Streams and levels in several conditions, for people. */
 public final class StreamConditionsText {
   private static final String NONE = "-";
-
-  /** What somebody may put up with between two fillings, days; common practice, no source. */
-  private static final double FEW_DAYS = 7;
 
   private static final Set<String> TOLD_ELSEWHERE =
       Set.of(
@@ -72,9 +69,13 @@ public final class StreamConditionsText {
     for (Case<StreamBudget> one : answer.cases()) {
       one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
     }
-    answer
-        .findingsOnlyIn(StreamConditionsText::ofTheCondition)
-        .forEach(finding -> page.marked("! ", finding));
+    for (SharedFinding<StreamBudget> found :
+        SharedFinding.listOf(answer, StreamConditionsText::ofTheCondition)) {
+      if (!found.holdsAsWritten()) {
+        String first = found.made().get(0).finding().message(units);
+        page.marked("! ", "In " + found.conditions() + ": " + first);
+      }
+    }
     page.paragraph(
         "What \"rillwright stream\" tells of the file as written is not told again here.");
     if (answer.offered()) {
@@ -147,7 +148,7 @@ public final class StreamConditionsText {
     if (starves(told, level)) {
       return new Cell("runs dry", Tone.WARNING);
     }
-    if (level.daysToStarve().orElse(Double.POSITIVE_INFINITY) < FEW_DAYS) {
+    if (level.needsToppingUp()) {
       return new Cell("needs topping up", Tone.WARNING);
     }
     return level.runsOverM3() > 0
@@ -156,7 +157,7 @@ public final class StreamConditionsText {
   }
 
   private static boolean starves(StreamBudget told, LevelBudget level) {
-    return told.running().state().points().stream().anyMatch(PointState::isStarved)
+    return told.running().state().starves()
         || level.runningLevelM().orElse(Double.POSITIVE_INFINITY)
             < level.starveLevelM().orElse(Double.NEGATIVE_INFINITY);
   }

@@ -1,0 +1,32 @@
+package rillwright.cli.report.text.choice;
+
+import java.util.List;
+import rillwright.cli.report.text.Page;
+import rillwright.solver.study.pipechoice.RankedPipes;
+import rillwright.solver.study.pipechoice.SizedPipe;
+
+/**
+ * Sizes as a table shows them: the best, the rest told by number.
+ *
+ * @param rows the best first
+ * @param more how many are not shown
+ */
+record ShownSizes<P extends SizedPipe>(List<P> rows, int more) {
+  private static final int MOST_ROWS = 16;
+
+  ShownSizes {
+    rows = List.copyOf(rows);
+  }
+
+  static <P extends SizedPipe> ShownSizes<P> of(RankedPipes<P> choice) {
+    List<P> ranked = choice.ranked();
+    int rows = Math.min(MOST_ROWS, ranked.size());
+    return new ShownSizes<>(ranked.subList(0, rows), ranked.size() - rows);
+  }
+
+  void tellMore(Page page) {
+    if (more > 0) {
+      page.paragraph("and " + more + " more; --format json gives them all.");
+    }
+  }
+}
