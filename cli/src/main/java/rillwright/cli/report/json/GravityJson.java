@@ -98,7 +98,8 @@ public final class GravityJson {
   private void condition(GravityPipe.InCondition tried) {
     json.truth("does", tried.does());
     json.object(
-        "fallsM3PerS", () -> tried.run().ifPresent(run -> TrialFields.falls(json, run.state())));
+        "fallsM3PerS",
+        () -> tried.run().ifPresent(run -> TrialFields.falls(json, run.asItStands().state())));
     json.words("verdict", words.full(tried));
   }
 }

@@ -76,13 +76,13 @@ final class GravityNotes {
   }
 
   private void next(GravityPipe least, GravityPipe next) {
-    PointName fall = least.run().worst();
+    PointName fall = least.run().asItStands().worst();
     String was = units.flow(least.state().point(fall).outflowM3PerS());
     String is = units.flow(next.state().point(fall).outflowM3PerS());
     page.paragraph(
         "The next size up, "
             + sizes.phrase(next.option())
-            + ", would give "
+            + ", would with the valves as they stand give "
             + PlainText.quoted(fall.value())
             + " "
             + is
