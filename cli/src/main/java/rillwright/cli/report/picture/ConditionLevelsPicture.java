@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.chart.content.Panel;
@@ -54,13 +55,15 @@ public final class ConditionLevelsPicture {
       panels.add(
           panel(
               "Level of " + water.value() + ", " + depth.symbol(),
-              moment -> depth.fromSi(moment.levelM().getOrDefault(water, 0.0))));
+              moment -> depth.fromSi(moment.levelM().get(water)),
+              courses(moment -> moment.levelM().containsKey(water))));
     }
     for (PointName fall : falls) {
       panels.add(
           panel(
               "Flow over " + fall.value() + ", " + flow.symbol(),
-              moment -> flow.fromSi(moment.flowM3PerS().getOrDefault(fall, 0.0))));
+              moment -> flow.fromSi(moment.flowM3PerS().get(fall)),
+              courses(moment -> moment.flowM3PerS().containsKey(fall))));
     }
     List<Panel> drawn = panels.subList(0, Math.min(MOST_PANELS, panels.size()));
     return new PanelChart(
@@ -71,11 +74,18 @@ public final class ConditionLevelsPicture {
         drawn);
   }
 
-  private Panel panel(String title, ToDoubleFunction<Moment> value) {
+  /** The courses that tell a value: a condition may have waters that others have not. */
+  private Map<String, TimeCourse> courses(Predicate<Moment> tells) {
+    Map<String, TimeCourse> some = new LinkedHashMap<>(courses);
+    some.values().removeIf(course -> !course.moments().stream().allMatch(tells));
+    return some;
+  }
+
+  private Panel panel(String title, ToDoubleFunction<Moment> value, Map<String, TimeCourse> drawn) {
     List<Panel.Curve> curves = new ArrayList<>();
     double end =
         TAIL_S + courses.values().stream().mapToDouble(TimeCourse::stopsAtS).max().orElse(0);
-    courses.forEach(
+    drawn.forEach(
         (condition, course) ->
             curves.add(
                 new Panel.Curve(

@@ -13,112 +13,112 @@ public enum CauseWords {
       "a clogged skimmer",
       "Clear leaves and plants from the mouth, free its door, see that the pond is at its mark.",
       Caution.HANDS,
-      SizeWords.PASSES),
+      CauseSizeWords.PASSES),
   NET_CLOGGED(
       "net clogged",
       "the net behind the skimmer is clogged",
       "a clogged net",
       "Clean the net or mat: water stands higher before it than behind. A larger one clogs later.",
       Caution.HANDS,
-      SizeWords.SHARE_CLOGGED),
+      CauseSizeWords.SHARE_CLOGGED),
   INTAKE_CAGE_PACKED(
       "intake cage packed",
       "the pump's intake cage is packed",
       "a packed intake cage",
       "Lift the pump out and clean its cage of string algae and mulch; stand it off the floor.",
       Caution.HANDS,
-      SizeWords.LOSS),
+      CauseSizeWords.LOSS),
   PUMP_WORN(
       "pump worn",
       "the pump is worn",
       "a worn pump",
       "Open the pump: clear its vanes, replace a worn impeller, else the pump.",
       Caution.HANDS,
-      SizeWords.HEAD_LEFT),
+      CauseSizeWords.HEAD_LEFT),
   PUMP_SLOW(
       "pump slow",
       "the pump runs slow",
       "a slow pump",
       "Look at the speed controller's setting; have the voltage at the running pump measured.",
       Caution.ELECTRICIAN,
-      SizeWords.SPEED_LEFT),
+      CauseSizeWords.SPEED_LEFT),
   PUMP_BACKWARDS(
       "pump turning backwards",
       "the pump turns backwards",
       "a pump turning backwards",
       "Have two phases of a three-phase pump swapped, or the winding of another looked at.",
       Caution.ELECTRICIAN,
-      SizeWords.HEAD_LEFT),
+      CauseSizeWords.HEAD_LEFT),
   AIR_IN_PUMP(
       "air in the pump",
       "the pump draws air",
       "air in the pump",
       "Raise the water over the intake, break the vortex, seal lid and unions of a suction line.",
       Caution.SUCTION,
-      SizeWords.HEAD_LEFT),
+      CauseSizeWords.HEAD_LEFT),
   VALVE_PART_SHUT(
       "valve part shut",
       "a valve is part shut",
       "a half-shut valve",
       "Open it wide and mark the handle; a handle may have slipped on its stem.",
       Caution.NONE,
-      SizeWords.LOSS),
+      CauseSizeWords.LOSS),
   CHECK_VALVE_STUCK(
       "check valve stuck",
       "the check valve sticks",
       "a stuck check valve",
       "Open the union and look: sticks, snails, a broken flap. A full-bore flapper clogs least.",
       Caution.PRESSURE,
-      SizeWords.LOSS),
+      CauseSizeWords.LOSS),
   HOSE_KINKED(
       "hose kinked",
       "the hose is kinked or crushed",
       "a kinked hose",
       "Walk the line, look where rock or soil was moved; straighten or replace the piece.",
       Caution.DIGGING,
-      SizeWords.LOSS),
+      CauseSizeWords.LOSS),
   AIR_AT_HIGH_POINT(
       "air at a high point",
       "air stands at the high point",
       "air at the high point",
       "Vent the high point, or purge it by a minute at full flow; an air valve keeps it away.",
       Caution.NONE,
-      SizeWords.LOSS),
+      CauseSizeWords.LOSS),
   FILTER_CLOGGED(
       "filter clogged",
       "the filter is clogged",
       "a clogged filter",
       "Backwash or clean it; read the pressure before and behind it when it is clean again.",
       Caution.PRESSURE,
-      SizeWords.SHARE_CLOGGED),
+      CauseSizeWords.SHARE_CLOGGED),
   MATS_CLOGGED(
       "spill box mats clogged",
       "the mats in the spill box are clogged",
       "clogged spill box mats",
       "Look into the box: wash the mats, see that water does not run over its back.",
       Caution.UPHILL,
-      SizeWords.HEAD_ADDED),
+      CauseSizeWords.HEAD_ADDED),
   PIPE_FOULED(
       "pipe fouled",
       "the pipe is fouled",
       "a fouled pipe",
       "Rod and flush the line; put in cleanouts; dark pipe grows less.",
       Caution.PRESSURE,
-      SizeWords.BORE_LEFT),
+      CauseSizeWords.BORE_LEFT),
   PIPE_SMALLER(
       "pipe smaller than drawn",
       "a pipe is smaller than drawn",
       "a smaller pipe",
       "Look at what is printed on the pipe where it shows; a second pipe beside it helps most.",
       Caution.DIGGING,
-      SizeWords.NONE),
+      CauseSizeWords.NONE),
   MORE_LIFT(
       "more lift than drawn",
       "the water is lifted higher than drawn",
       "more lift",
       "Shoot the crest and the pond with the level; lower the outlet, or plan for the lift that is there.",
       Caution.UPHILL,
-      SizeWords.HIGHER),
+      CauseSizeWords.HIGHER),
   LEAK(
       "leak",
       "the buried pipe leaks",
@@ -126,28 +126,28 @@ public enum CauseWords {
       "See whether the pond drops only while it runs; look for wet ground; test the line under"
           + " pressure.",
       Caution.DIGGING,
-      SizeWords.LOST),
+      CauseSizeWords.LOST),
   BYPASS_OPEN(
       "bypass open",
       "a bypass or drain is open",
       "an open bypass",
       "Walk every outlet and branch; shut it and mark the handle.",
       Caution.NONE,
-      SizeWords.LOST),
+      CauseSizeWords.LOST),
   IDLE_PUMP(
       "runs back through an idle pump",
       "water runs back through the idle pump",
       "water running back",
       "Put a check valve behind the pump that stands still, or shut its valve.",
       Caution.HANDS,
-      SizeWords.LOSS),
+      CauseSizeWords.LOSS),
   POND_LOW(
       "pond low",
       "the pond is low",
       "a low pond",
       "Top it up through an air gap, never with a hose under water; then find where it went.",
       Caution.OPEN_WATER,
-      SizeWords.DEPTH_GONE),
+      CauseSizeWords.DEPTH_GONE),
   STREAM_LEAK(
       "stream leak",
       "the stream loses water",
@@ -155,28 +155,28 @@ public enum CauseWords {
       "Compare a bucket at the box with one below; walk the liner's edge, reseat it, lift low"
           + " spots.",
       Caution.OPEN_WATER,
-      SizeWords.SHARE_LOST),
+      CauseSizeWords.SHARE_LOST),
   CREST_WIDER(
       "crest wider",
       "the crest runs wider than drawn",
       "a wider crest",
       "Measure the width that runs wet; narrow it with stones or foam, or give it more water.",
       Caution.NONE,
-      SizeWords.TIMES_AS_WIDE),
+      CauseSizeWords.TIMES_AS_WIDE),
   CREST_NOT_LEVEL(
       "crest not level",
       "the crest is not level",
       "a crest out of level",
       "Lay the level along the crest and shim the low end.",
       Caution.NONE,
-      SizeWords.LOW_END),
+      CauseSizeWords.LOW_END),
   NOTHING_WRONG(
       "nothing wrong",
       "nothing is broken: all is as it was built",
       "nothing wrong",
       "Compare what it gives with what was promised.",
       Caution.NONE,
-      SizeWords.NONE),
+      CauseSizeWords.NONE),
   NONE_OF_THESE(
       "none of these",
       "no cause in the list fits",
@@ -184,17 +184,22 @@ public enum CauseWords {
       "Read again what fits least, check the drawing against what stands there, think of two faults"
           + " at once.",
       Caution.NONE,
-      SizeWords.NONE);
+      CauseSizeWords.NONE);
 
   private final String name;
   private final String statement;
   private final String noun;
   private final String remedy;
   private final Caution caution;
-  private final SizeWords size;
+  private final CauseSizeWords size;
 
   CauseWords(
-      String name, String statement, String noun, String remedy, Caution caution, SizeWords size) {
+      String name,
+      String statement,
+      String noun,
+      String remedy,
+      Caution caution,
+      CauseSizeWords size) {
     this.name = name;
     this.statement = statement;
     this.noun = noun;
@@ -232,7 +237,7 @@ public enum CauseWords {
   }
 
   /** How its size is told. */
-  public SizeWords size() {
+  public CauseSizeWords size() {
     return size;
   }
 }

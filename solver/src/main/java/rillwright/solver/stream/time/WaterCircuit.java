@@ -185,12 +185,19 @@ final class WaterCircuit {
     return byName;
   }
 
-  /** Flow over each fall and out of each outlet, m³/s, what rates come of it besides. */
+  /**
+   * Flow over each fall and out of each outlet, dry ones too, m³/s; what rates come of it besides.
+   */
   Map<PointName, Double> rates(double[] levels, double[] rates, Phase phase, Set<Integer> filling) {
     Arrays.fill(rates, 0);
     Map<PointName, Double> levelM = new LinkedHashMap<>();
     held.forEach((name, index) -> levelM.put(name, levels[index]));
     Map<PointName, Double> over = new LinkedHashMap<>();
+    for (Point point : network.points()) {
+      if (point.spill().isPresent()) {
+        over.put(point.name(), 0.0);
+      }
+    }
     for (PipeFlows flows : phase == Phase.RUNNING ? running : stopped) {
       if (!drains.takeOver(flows, phase, filling)) {
         flows.gains(levelM).forEach((name, gain) -> gain(name, gain, rates, over));

@@ -41,7 +41,7 @@ record HeldOthers(Wishes wishes, Set<PointName> favoured, List<ValvePlace> leftA
       if (!other.equals(fall) && ways.size() == 1) {
         Line way = ways.get(0);
         List<Part> parts = new ArrayList<>(held.line(way.name()).parts());
-        LimitedLaw limit = new LimitedLaw(NoLoss.bothWays(), wishes.flowM3PerS().get(other));
+        LimitedLaw limit = new LimitedLaw(NoLoss.bothWays(), wishes.at(other));
         parts.add(new Loss(limit, Optional.empty()));
         held = held.withLine(way.withParts(parts));
       }

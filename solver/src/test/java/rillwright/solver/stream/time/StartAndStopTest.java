@@ -83,6 +83,16 @@ class StartAndStopTest {
     assertEquals(0, course.ranOverM3());
   }
 
+  /** A pipe that must fill first keeps the fall dry, and a dry fall is told of too. */
+  @Test
+  void fallIsToldOfWhileThePipeBeforeItFills() {
+    TimeCourse course =
+        StartAndStop.of(StreamBudgetFinder.find(new Slope().withoutCheckValve().plan()).running());
+
+    assertEquals(0, course.moments().get(0).flowM3PerS().get(Slope.FALL));
+    assertTrue(course.moments().stream().allMatch(it -> it.flowM3PerS().containsKey(Slope.FALL)));
+  }
+
   /**
    * Closed form of a tank with upright walls that drains over a weir, A dh/dt = −C b h^1.5: h =
    * (h₀^−½ + C b t / 2A)^−2. So the box behind the fall drains when the pump stops.

@@ -3,7 +3,7 @@ package rillwright.cli.report.weak;
 import rillwright.cli.report.units.ShownUnits;
 
 /** How the size of a cause is told to a crew. */
-public enum SizeWords {
+public enum CauseSizeWords {
   NONE,
   PASSES,
   SHARE_CLOGGED,
