@@ -47,6 +47,8 @@ final class LevelFindings {
     atRest();
     starving();
     stopping();
+    overflow();
+    floor();
     mouths();
     grade();
     shelves();
@@ -88,8 +90,17 @@ final class LevelFindings {
     }
     double room = budget.runningLevelM().getAsDouble() - budget.starveLevelM().getAsDouble();
     double days = budget.daysToStarve().orElse(Double.POSITIVE_INFINITY);
-    boolean alreadyTold = running.state().starves();
-    if (!alreadyTold && budget.needsToppingUp()) {
+    Holding holding = Holding.of(running, budget);
+    if (holding == Holding.AT_ITS_LIMIT) {
+      add(
+          "skimmer-at-its-limit",
+          words ->
+              "While the pump runs, the skimmer of \""
+                  + name
+                  + "\" passes no more than what runs now: every bit by which the level falls takes"
+                  + " from the flow, until the chamber is drawn down to the pump's intake. A lower"
+                  + " sill, a wider mouth or a higher level gives it room.");
+    } else if (holding == Holding.NEEDS_TOPPING_UP) {
       add(
           "starves-without-topping-up",
           words ->
@@ -140,6 +151,44 @@ final class LevelFindings {
     }
   }
 
+  /** An overflow over which nothing can run, because the water would leave elsewhere first. */
+  private void overflow() {
+    Basin basin = budget.basin();
+    double edge =
+        Math.min(
+            basin.linerEdgeM().orElse(Double.POSITIVE_INFINITY),
+            basin.gradeM().orElse(Double.POSITIVE_INFINITY));
+    double above = basin.overflowM().orElse(Double.NEGATIVE_INFINITY) - edge;
+    if (above > 0) {
+      add(
+          "overflow-above-edge",
+          words ->
+              "The overflow of \""
+                  + name
+                  + "\" lies "
+                  + words.depth(above)
+                  + " above its liner's edge or the ground, so water leaves there first and not by"
+                  + " the overflow.");
+    }
+  }
+
+  /** A skimmer's sill below the floor of its pond. */
+  private void floor() {
+    double floor = budget.basin().shape().map(BasinShape::floorM).orElse(Double.NEGATIVE_INFINITY);
+    for (Skimmer skimmer : running.state().network().skimmersOf(budget.basin().name())) {
+      if (skimmer.sillM() < floor) {
+        add(
+            "sill-below-floor",
+            words ->
+                "A skimmer's sill lies "
+                    + words.depth(floor - skimmer.sillM())
+                    + " below the floor of \""
+                    + name
+                    + "\": see the signs of both.");
+      }
+    }
+  }
+
   private void mouths() {
     for (Skimmer skimmer : running.state().network().skimmersOf(budget.basin().name())) {
       skimmer.mouthTopM().ifPresent(top -> mouth(skimmer, top));
@@ -172,7 +221,7 @@ final class LevelFindings {
                   + " overflow is best as high as the mouth's top (common practice).");
     }
     double lowest = budget.runningLevelM().orElse(rest);
-    if (lowest < skimmer.sillM()) {
+    if (lowest < skimmer.sillM() - NOTICEABLE_M) {
       add(
           "below-sill",
           words ->

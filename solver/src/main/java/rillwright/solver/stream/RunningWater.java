@@ -12,6 +12,7 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -29,6 +30,7 @@ public record RunningWater(
     SteadyState state,
     List<StreamState> streams,
     Map<PointName, Transit> transitFrom) {
+  private static final double LOST_SHARE = 0.01;
 
   /**
    * The plan with its basins held at levels, m.
@@ -108,6 +110,32 @@ public record RunningWater(
       }
     }
     return left;
+  }
+
+  /**
+   * What a basin gains as long as the pumps run, m³/s: what comes home less what is drawn; negative
+   * if it loses.
+   */
+  double gainM3PerS(PointName basin) {
+    Homes homes = new Homes(plan);
+    double gain = state.point(basin).outflowM3PerS();
+    for (PointState point : state.points()) {
+      boolean comesHome =
+          point.point().spill().isPresent()
+              && homes.of(point.point()).filter(basin::equals).isPresent();
+      gain += comesHome ? point.outflowM3PerS() : 0;
+    }
+    return gain;
+  }
+
+  /** Whether as much comes home to a basin as is drawn from it, but for a hundredth of all flow. */
+  boolean isInBalance(PointName basin) {
+    double largest =
+        state.points().stream()
+            .mapToDouble(point -> Math.abs(point.outflowM3PerS()))
+            .max()
+            .orElse(0);
+    return Math.abs(gainM3PerS(basin)) <= LOST_SHARE * largest;
   }
 
   /** Wet surface besides the basins themselves of what came from a basin, m². */

@@ -14,8 +14,6 @@ final class StreamFindings {
 
   private static final double MISSING_M = 0.01;
 
-  private static final double LOST_SHARE = 0.01;
-
   private final RunningWater running;
   private final RunningWater toppedUp;
   private final List<LevelBudget> budgets;
@@ -71,36 +69,26 @@ final class StreamFindings {
   }
 
   private void balance() {
-    double largest = 0;
-    for (PointState state : running.state().points()) {
-      largest = Math.max(largest, Math.abs(state.outflowM3PerS()));
-    }
-    Homes homes = new Homes(running.plan());
     for (LevelBudget budget : budgets) {
       Basin basin = budget.basin();
-      double gains = running.state().point(basin.name()).outflowM3PerS();
-      for (PointState state : running.state().points()) {
-        boolean comesHome =
-            state.point().spill().isPresent()
-                && homes.of(state.point()).filter(basin.name()::equals).isPresent();
-        gains += comesHome ? state.outflowM3PerS() : 0;
+      if (running.isInBalance(basin.name())) {
+        continue;
       }
-      double gain = gains;
-      if (Math.abs(gain) > LOST_SHARE * largest && largest > 0) {
-        findings.add(
-            new StreamFinding(
-                "basin-not-in-balance",
-                basin.name().value(),
-                words ->
-                    "\""
-                        + basin.name().value()
-                        + "\" "
-                        + (gain < 0 ? "loses " : "gains ")
-                        + words.flow(Math.abs(gain))
-                        + " as long as the pump runs, so its level does not come to rest; the levels"
-                        + " told leave that out. Say where the water comes home (\"returns to\", or"
-                        + " a stream's \"to\")."));
-      }
+      double gain = running.gainM3PerS(basin.name());
+      String name = basin.name().value();
+      findings.add(
+          new StreamFinding(
+              "basin-not-in-balance",
+              name,
+              words ->
+                  "\""
+                      + name
+                      + "\" "
+                      + (gain < 0 ? "loses " : "gains ")
+                      + words.flow(Math.abs(gain))
+                      + " as long as the pump runs, so its level does not come to rest; the levels"
+                      + " told leave that out. Lead the water back to where it was drawn, or say where"
+                      + " it comes home (a fall's \"returns to\", a stream's \"to\")."));
     }
   }
 
@@ -130,12 +118,24 @@ final class StreamFindings {
               "stream-dry",
               state.stream().name(),
               words ->
-                  "No water comes over \""
-                      + from
-                      + "\", so \""
-                      + state.stream().name()
-                      + "\" stays dry: \"rillwright solve\" tells why."));
+                  runsToppedUp(state.stream())
+                      ? "\""
+                          + state.stream().name()
+                          + "\" takes up more water than the pond can give down to its skimmer's"
+                          + " sill: the pump runs dry before the water comes home. A wider pond, a"
+                          + " lower sill, a narrower or shorter stream would help."
+                      : "No water comes over \""
+                          + from
+                          + "\", so \""
+                          + state.stream().name()
+                          + "\" stays dry: \"rillwright solve\" tells why."));
     }
+  }
+
+  /** Whether water would run in it with the basins held at their levels at rest. */
+  private boolean runsToppedUp(Stream stream) {
+    return toppedUp.streams().stream()
+        .anyMatch(state -> state.stream().equals(stream) && state.flowM3PerS() > 0);
   }
 
   private void drops(StreamState state) {

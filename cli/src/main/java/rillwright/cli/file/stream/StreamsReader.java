@@ -12,6 +12,7 @@ import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.network.Basin;
+import rillwright.solver.network.Fall;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.Stream;
 import rillwright.solver.stream.StreamItem;
@@ -78,6 +79,20 @@ public final class StreamsReader {
         .filter(point -> !(point instanceof Basin))
         .ifPresent(
             point -> stream.fault("to", "a stream ends in a basin, not in a " + point.kind()));
+    points
+        .find(from)
+        .filter(Fall.class::isInstance)
+        .flatMap(fall -> ((Fall) fall).returnsTo())
+        .filter(home -> stream.areSound() && !home.equals(new PointName(to)))
+        .ifPresent(
+            home ->
+                stream.fault(
+                    "to",
+                    "the fall "
+                        + PlainText.quoted(from)
+                        + " says that its water returns to "
+                        + PlainText.quoted(home.value())
+                        + "; say the same in both, or leave \"returns to\" out"));
     List<Node> written = stream.listItems("reaches");
     if (written.isEmpty() && stream.areSound()) {
       stream.fault("reaches", "a list of reaches, steps and pools belongs here");

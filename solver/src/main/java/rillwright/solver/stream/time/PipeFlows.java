@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.solver.network.Basin;
-import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
@@ -24,7 +23,7 @@ import rillwright.solver.steady.SteadyStateFinder;
  * flows follow from those levels at every moment.
  */
 final class PipeFlows {
-  /** Within this height above its intake a chamber begins to give less, m. */
+  /** Within this height above its floor a basin begins to give less, m. */
   private static final double RAMP_M = 1e-3;
 
   private final Network network;
@@ -111,7 +110,8 @@ final class PipeFlows {
   }
 
   /**
-   * What leaves the held waters (negative) or reaches them and the ways out of the network, m³/s.
+   * What leaves the held waters (negative) or reaches them and the ways out of the network, m³/s;
+   * of chambers as if they stood above their intakes.
    *
    * @param levelM of the held points
    */
@@ -149,15 +149,11 @@ final class PipeFlows {
     return gains;
   }
 
-  /**
-   * How much of what it should give a water can give: less at a chamber's intake, a basin's floor.
-   */
+  /** How much of what it should give a water can give: less at a basin's floor. */
   private double ramp(PointName name, Map<PointName, Double> levelM) {
     Point point = network.point(name);
     double least = Double.NEGATIVE_INFINITY;
-    if (point instanceof Chamber chamber) {
-      least = chamber.intakeM();
-    } else if (point instanceof Basin basin && basin.shape().isPresent()) {
+    if (point instanceof Basin basin && basin.shape().isPresent()) {
       least = basin.shape().get().floorM();
     }
     return least == Double.NEGATIVE_INFINITY || !levelM.containsKey(name)

@@ -84,6 +84,7 @@ public final class StartAndStop {
       for (int index : circuit.waterLevels()) {
         moves |= Math.abs(rates[index]) > AT_REST_M_PER_S;
       }
+      moves |= phase == Phase.RUNNING && circuit.isFillingStreams(levels);
     }
   }
 

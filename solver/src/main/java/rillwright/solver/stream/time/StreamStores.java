@@ -8,6 +8,8 @@ import rillwright.solver.network.PointName;
 
 /** The water of streams: of each a row of stores, the first filled by a fall, the last let home. */
 final class StreamStores {
+  private static final double NOTICEABLE = 0.01;
+
   private final Map<PointName, Row> rows = new LinkedHashMap<>();
 
   /**
@@ -70,6 +72,22 @@ final class StreamStores {
       }
     }
     return home;
+  }
+
+  /**
+   * Whether one of them brings home less, or more, than its first store lets on, by a hundredth.
+   */
+  boolean areFilling(double[] levels) {
+    for (Row row : rows.values()) {
+      if (!row.isEmpty()) {
+        double enters = row.outflow(row.first(), levels);
+        double home = row.outflow(row.last(), levels);
+        if (Math.abs(enters - home) > NOTICEABLE * Math.max(enters, home)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Head over the crest of each pool, m, by its stream and its place in it. */

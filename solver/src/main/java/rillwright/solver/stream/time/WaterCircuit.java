@@ -31,6 +31,8 @@ final class WaterCircuit {
   private final Soaking soaking = new Soaking();
   private final PipeDrains drains = new PipeDrains();
   private final Brims brims;
+  private final Intakes intakes;
+  private final LevelWaters levelWaters;
   private final Network network;
   private final Homes homes;
   private final RunningWater water;
@@ -53,10 +55,12 @@ final class WaterCircuit {
     this.water = steady;
     this.network = steady.plan().network();
     this.homes = new Homes(steady.plan());
+    this.intakes = new Intakes(network);
     this.brims = new Brims(add(Tank.upright(1, 0), 0));
     for (Point point : network.points()) {
       addHeld(point);
     }
+    this.levelWaters = new LevelWaters(network, held);
     this.elsewhere = add(Tank.upright(1, 0), 0);
     steady.streams().forEach(this::addStream);
     Network off = PipeDrains.off(network);
@@ -198,19 +202,28 @@ final class WaterCircuit {
         over.put(point.name(), 0.0);
       }
     }
-    for (PipeFlows flows : phase == Phase.RUNNING ? running : stopped) {
-      if (!drains.takeOver(flows, phase, filling)) {
-        flows.gains(levelM).forEach((name, gain) -> gain(name, gain, rates, over));
-      }
+    List<Map<PointName, Double>> gains =
+        (phase == Phase.RUNNING ? running : stopped)
+            .stream()
+                .filter(flows -> !drains.takeOver(flows, phase, filling))
+                .map(flows -> flows.gains(levelM))
+                .toList();
+    double[] shares = intakes.shares(gains, levelM);
+    for (int i = 0; i < shares.length; i++) {
+      double share = shares[i];
+      gains.get(i).forEach((name, gain) -> gain(name, share * gain, rates, over));
     }
     drains.move(levels, rates, phase, filling);
     boxes(levels, rates, over);
     streams.move(levels, rates, this::homeOf);
     soaking.move(levels, rates, phase);
     brims.move(levels, rates);
-    for (int i = 0; i < rates.length; i++) {
-      rates[i] /= stores.get(i).areaM2(levels[i]);
+    double[] areaM2 = new double[rates.length];
+    Arrays.setAll(areaM2, i -> stores.get(i).areaM2(levels[i]));
+    if (phase == Phase.STOPPED) {
+      levelWaters.share(levels, rates, areaM2);
     }
+    Arrays.setAll(rates, i -> rates[i] / areaM2[i]);
     return over;
   }
 
@@ -245,6 +258,11 @@ final class WaterCircuit {
         over.put(fall.name(), flow);
       }
     }
+  }
+
+  /** Whether some stream lets on less, or more, at its end than at its beginning. */
+  boolean isFillingStreams(double[] levels) {
+    return streams.areFilling(levels);
   }
 
   /** What each stream brings home at these levels, m³/s. */

@@ -22,6 +22,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
+import rillwright.solver.stream.Holding;
 import rillwright.solver.stream.LevelBudget;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamState;
@@ -33,9 +34,10 @@ public final class StreamConditionsText {
   private static final Set<String> TOLD_ELSEWHERE =
       Set.of(
           "drops-do-not-add-up",
-          "no-evaporation",
           "starves-at-start",
           "starves-without-topping-up",
+          "skimmer-at-its-limit",
+          "stream-dry",
           "runs-over-at-stop");
 
   private final Cases<StreamBudget> answer;
@@ -120,13 +122,13 @@ public final class StreamConditionsText {
     }
     StreamBudget told = one.answer().orElseThrow();
     double runs = told.running().streams().stream().mapToDouble(StreamState::flowM3PerS).sum();
-    cells.add(Cell.of(runs > 0 ? units.flow(runs) : "dry"));
+    cells.add(Cell.of(runs > 0 ? units.flow(runs) : "nothing"));
     cells.add(Cell.of(units.volume(told.running().transitFrom(basin).totalM3())));
     cells.add(Cell.of(told(level.get().runningLevelM(), units::level)));
     cells.add(Cell.of(told(level.get().starveLevelM(), units::level)));
     cells.add(Cell.of(told(level.get().daysToStarve(), this::days)));
     cells.add(Cell.of(told(level.get().stoppedLevelM(), units::level)));
-    cells.add(verdict(told, level.get()));
+    cells.add(verdict(Holding.of(told.running(), level.get())));
     return cells;
   }
 
@@ -144,52 +146,51 @@ public final class StreamConditionsText {
     return days > 0 ? units.days(days) : "at once";
   }
 
-  private Cell verdict(StreamBudget told, LevelBudget level) {
-    if (starves(told, level)) {
-      return new Cell("runs dry", Tone.WARNING);
-    }
-    if (level.needsToppingUp()) {
-      return new Cell("needs topping up", Tone.WARNING);
-    }
-    return level.runsOverM3() > 0
-        ? new Cell("runs over at a stop", Tone.WARNING)
-        : new Cell("holds", Tone.GOOD);
+  private static Cell verdict(Holding holding) {
+    return new Cell(words(holding), holding == Holding.HOLDS ? Tone.GOOD : Tone.WARNING);
   }
 
-  private static boolean starves(StreamBudget told, LevelBudget level) {
-    return told.running().state().starves()
-        || level.runningLevelM().orElse(Double.POSITIVE_INFINITY)
-            < level.starveLevelM().orElse(Double.NEGATIVE_INFINITY);
+  private static String words(Holding holding) {
+    return switch (holding) {
+      case NO_WATER -> "no water";
+      case RUNS_DRY -> "runs dry";
+      case NOT_IN_BALANCE -> "never rests";
+      case AT_ITS_LIMIT -> "at limit";
+      case NEEDS_TOPPING_UP -> "wants water";
+      case RUNS_OVER_AT_STOP -> "runs over";
+      case HOLDS -> "holds";
+    };
   }
 
-  /** In which conditions it runs dry, else in which it has least room. */
+  /** In which conditions it does not hold its pump, else in which it has least room. */
   private void leastRoom(PointName basin) {
-    List<String> dry = new ArrayList<>();
+    List<String> without = new ArrayList<>();
     Optional<String> least = Optional.empty();
     double room = Double.POSITIVE_INFINITY;
     for (Case<StreamBudget> one : answer.cases()) {
       Optional<LevelBudget> level = one.answer().flatMap(told -> find(told, basin));
-      if (level.isEmpty()) {
+      if (level.isEmpty() || level.get().starveLevelM().isEmpty()) {
         continue;
       }
+      Holding holding = Holding.of(one.answer().orElseThrow().running(), level.get());
       double here =
           level.get().runningLevelM().orElse(Double.POSITIVE_INFINITY)
-              - level.get().starveLevelM().orElse(Double.NEGATIVE_INFINITY);
-      if (starves(one.answer().orElseThrow(), level.get())) {
-        dry.add(PlainText.quoted(one.condition()));
+              - level.get().starveLevelM().getAsDouble();
+      if (holding.compareTo(Holding.NEEDS_TOPPING_UP) < 0) {
+        without.add(PlainText.quoted(one.condition()) + " (" + words(holding) + ")");
       } else if (here < room) {
         room = here;
         least = Optional.of(one.condition());
       }
     }
     String name = PlainText.quoted(basin.value());
-    if (!dry.isEmpty()) {
+    if (!without.isEmpty()) {
       page.marked(
           "! ",
           name
               + " does not hold its pump in "
-              + String.join(", ", dry)
-              + ": once the stream has filled, the skimmer passes less than the pump draws.");
+              + String.join(", ", without)
+              + ". Make a condition's changes with --set to be told more of it.");
     } else if (least.isPresent() && Double.isFinite(room)) {
       page.paragraph(
           name

@@ -79,7 +79,7 @@ public final class StreamText {
   private void evaporation(WaterLoss loss) {
     page.paragraph(
         "Evaporation takes "
-            + units.depth(loss.evaporationMPerS() * SECONDS_PER_DAY)
+            + units.fineDepth(loss.evaporationMPerS() * SECONDS_PER_DAY)
             + " a day off all open water, the stream's too"
             + (loss.byWeather()
                 ? ", by the weather that the file gives and the temperature of its water"
