@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
+import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.balance.BalanceAnswer;
 import rillwright.cli.report.json.BalanceJson;
 import rillwright.cli.report.picture.SharePicture;
@@ -65,7 +66,12 @@ public final class BalanceCommand implements Callable<Integer> {
     ValveSettings settings =
         ValveSettingFinder.find(read.network(), places, wish ? Aim.WISH : Aim.LARGEST_SHARE);
     BalanceAnswer answer =
-        new BalanceAnswer(read.title(), Shown.of(read), project.changes(), settings);
+        new BalanceAnswer(
+            read.title(),
+            Shown.of(read),
+            project.changes(),
+            settings,
+            RunningFigures.of(settings.state(), read.running()));
     picture.ifPresent(file -> file.write(SharePicture.of(answer)));
     report.print(() -> BalanceJson.of(answer), ink -> BalanceText.of(answer, ink));
     return strict && settings.share() < 1 - NOTICEABLE ? ExitStatus.WISH_MISSED : ExitStatus.DONE;

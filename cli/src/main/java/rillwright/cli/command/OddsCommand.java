@@ -18,6 +18,7 @@ import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.UncertainQuantities;
 import rillwright.cli.file.UncertainQuantities.Named;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.json.OddsConditionsJson;
 import rillwright.cli.report.json.OddsJson;
@@ -29,6 +30,8 @@ import rillwright.cli.report.text.odds.OddsConditionsText;
 import rillwright.cli.report.text.odds.OddsText;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Outlet;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.uncertainty.Odds;
 import rillwright.solver.study.uncertainty.OddsFinder;
 import rillwright.solver.study.uncertainty.Progress;
@@ -187,7 +190,16 @@ public final class OddsCommand implements Callable<Integer> {
         unknowns(quantities.inTheNetwork()),
         unknowns(quantities.elsewhere()),
         odds,
+        running(read),
         odds.contradiction().flatMap(uncertain::whatIsWrongWith));
+  }
+
+  private static Optional<RunningFigures> running(Project read) {
+    try {
+      return Optional.of(RunningFigures.of(SteadyStateFinder.find(read.network()), read.running()));
+    } catch (NoBalance none) {
+      return Optional.empty();
+    }
   }
 
   private static List<Unknown> unknowns(List<Named> quantities) {

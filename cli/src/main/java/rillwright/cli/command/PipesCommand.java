@@ -135,6 +135,7 @@ public final class PipesCommand implements Callable<Integer> {
             Offers.currencyOf(read.running(), read.prices()),
             GravityChooser.choose(tried.options()),
             tried.unpriced(),
+            tried.uncounted(),
             judged.told());
     picture.ifPresent(file -> file.write(GravityPicture.of(answer)));
     report.print(() -> GravityJson.of(answer), ink -> GravityText.of(answer, ink));
@@ -175,10 +176,12 @@ public final class PipesCommand implements Callable<Integer> {
             DutyFinder.find(read.network(), place)),
         project.changes(),
         terms,
+        read.running(),
         offers.currency(),
         choice,
         folder.isPresent(),
         tried.unpriced(),
+        tried.uncounted(),
         faults,
         offers.otherCurrencies(),
         effort,

@@ -100,11 +100,13 @@ public final class PumpsCommand implements Callable<Integer> {
             read.title(), Shown.of(read), network, place, DutyFinder.find(network, place)),
         project.changes(),
         terms,
+        read.running(),
         offers.currency(),
         choice,
         sheets.faults(),
         offers.otherCurrencies(),
         effort,
-        judged.told());
+        judged.told(),
+        states);
   }
 }

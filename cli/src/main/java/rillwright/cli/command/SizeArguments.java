@@ -55,8 +55,11 @@ final class SizeArguments {
     return lines;
   }
 
-  /** What is tried: the options, and what of their material has no price. */
-  record Tried(List<PipeOption> options, List<String> unpriced) {}
+  /**
+   * What is tried: the options, what pipe has no price, and what fittings do not count for want of
+   * one.
+   */
+  record Tried(List<PipeOption> options, List<String> unpriced, List<String> uncounted) {}
 
   /**
    * The options of a project.
@@ -75,6 +78,7 @@ final class SizeArguments {
     }
     List<PipeOption> options = new ArrayList<>();
     Set<String> unpriced = new LinkedHashSet<>();
+    Set<String> uncounted = new LinkedHashSet<>();
     for (Map<LineName, Sized> combination : each ? free(known) : together(known)) {
       List<String> all = new ArrayList<>(changes);
       combination.values().forEach(size -> all.addAll(size.changes()));
@@ -83,12 +87,13 @@ final class SizeArguments {
       List<Line> changed = combination.keySet().stream().map(network::line).toList();
       LineMaterial material = LineMaterial.of(changed, project.prices());
       unpriced.addAll(material.unpriced());
+      uncounted.addAll(material.uncounted());
       Map<LineName, Size> named = new LinkedHashMap<>();
       combination.forEach((line, size) -> named.put(line, size.size()));
       options.add(new PipeOption(named, network, states.apply(sized), material.cost()));
     }
     requireEffect(project, options);
-    return new Tried(options, List.copyOf(unpriced));
+    return new Tried(options, List.copyOf(unpriced), List.copyOf(uncounted));
   }
 
   private List<Sized> sizesOf(LineSizes line) {

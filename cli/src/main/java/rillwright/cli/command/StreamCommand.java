@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.conditions.Case;
 import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.json.StreamConditionsJson;
@@ -106,6 +107,7 @@ public final class StreamCommand implements Callable<Integer> {
             Shown.of(read),
             project.changes(),
             budget,
+            Optional.of(RunningFigures.of(budget.running().state(), read.running())),
             follows ? Optional.of(StartAndStop.of(budget.running())) : Optional.empty());
     picture.ifPresent(file -> file.write(LevelsPicture.of(answer)));
     report.print(() -> StreamJson.of(answer), ink -> StreamText.of(answer, ink));

@@ -22,10 +22,12 @@ import rillwright.solver.network.Run;
  *
  * @param cost of all pipe, and of the fittings that have a price; empty if some pipe has none
  * @param unpriced what has no price, as a price would be written: {@code flexible PVC 2 in}
+ * @param uncounted fittings of a type without a price, likewise; none where no fitting has one
  */
-public record LineMaterial(OptionalDouble cost, List<String> unpriced) {
+public record LineMaterial(OptionalDouble cost, List<String> unpriced, List<String> uncounted) {
   public LineMaterial {
     unpriced = List.copyOf(unpriced);
+    uncounted = List.copyOf(uncounted);
   }
 
   /** The material of lines at the prices of a project. */
@@ -47,12 +49,14 @@ public record LineMaterial(OptionalDouble cost, List<String> unpriced) {
     }
     return new LineMaterial(
         sum.allPipe ? OptionalDouble.of(sum.amount) : OptionalDouble.empty(),
-        new ArrayList<>(sum.unpriced));
+        new ArrayList<>(sum.unpriced),
+        new ArrayList<>(sum.uncounted));
   }
 
   private static final class Sum {
     private final Prices prices;
     private final Set<String> unpriced = new LinkedHashSet<>();
+    private final Set<String> uncounted = new LinkedHashSet<>();
     private double amount;
     private boolean allPipe = true;
 
@@ -70,8 +74,12 @@ public record LineMaterial(OptionalDouble cost, List<String> unpriced) {
     }
 
     void add(Fitting fitting, PipeSize pipe) {
-      find(prices.fittings(), name -> pipe.isSizeOf(name, fitting.label()))
-          .ifPresent(price -> amount += price.amount() * fitting.count());
+      Optional<Price> price = find(prices.fittings(), name -> pipe.isSizeOf(name, fitting.label()));
+      amount += price.map(each -> each.amount() * fitting.count()).orElse(0.0);
+      boolean hasAType = !fitting.label().equals(fitting.kind());
+      if (price.isEmpty() && hasAType && !prices.fittings().isEmpty()) {
+        uncounted.add(fitting.label() + " " + pipe.size());
+      }
     }
 
     private static Optional<Price> find(Map<String, Price> named, Predicate<String> wanted) {

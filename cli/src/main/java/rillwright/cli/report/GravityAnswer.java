@@ -16,6 +16,7 @@ import rillwright.solver.study.pipechoice.GravityChoice;
  * @param currency of all prices; empty if none is known
  * @param choice the sizes, ranked
  * @param unpriced pipe that has no price
+ * @param uncounted fittings that have none while others have
  * @param conditions that judge them; empty to judge by the project as it stands
  */
 public record GravityAnswer(
@@ -26,9 +27,11 @@ public record GravityAnswer(
     Optional<String> currency,
     GravityChoice choice,
     List<String> unpriced,
+    List<String> uncounted,
     Optional<JudgingConditions> conditions) {
   public GravityAnswer {
     changes = List.copyOf(changes);
     unpriced = List.copyOf(unpriced);
+    uncounted = List.copyOf(uncounted);
   }
 }

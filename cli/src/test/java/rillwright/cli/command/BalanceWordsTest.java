@@ -57,6 +57,15 @@ class BalanceWordsTest {
   }
 
   @Test
+  void openingBeyondThePublishedTableIsAGuess() throws IOException {
+    String gate =
+        changed("lip: stone, want: 90 gph/in}\n  high", "lip: stone, want: 48 gph/in}\n  high");
+    String text = text(List.of("balance", gate, "--wish", "--set", "lines.low.valve.type=gate"));
+
+    assertTold(text, "would stand nearly shut. Published losses end at 25 % open");
+  }
+
+  @Test
   void fallThatNoValveHoldsBackIsTheReasonAndNotThePump() {
     for (String valve : List.of("supply", "high")) {
       String text = text(List.of("balance", PROJECT, "--valve", valve));

@@ -60,6 +60,25 @@ class ChosenPipeWordsTest {
   }
 
   @Test
+  void fittingsThatDoNotCountWhileOthersDoAreTold() throws IOException {
+    String project =
+        twin(
+            "      - fitting: {k: 0.9, count: 2}      # elbows\n",
+            "      - fitting: {type: elbow 90, count: 2}\n");
+    Files.writeString(
+        Path.of(project),
+        Files.readString(Path.of(project))
+            .replace("prices: {", "prices: {fittings: {elbow 90 2 in: 60 USD}, "));
+
+    assertTold(
+        text(project, "2 in, 3 in"),
+        "No price is given for elbow 90 3 in, though other fittings have one");
+    assertFalse(
+        text(twin("title", "title"), "2 in, 3 in").contains("though other fittings"),
+        "where no fitting has a price all sizes are told alike");
+  }
+
+  @Test
   void pricedPumpIsEachSizesCheapestAndTheOtherIsMarked() throws IOException {
     Files.writeString(list.resolve("cheap.csv"), SHEET);
     String project = twin("title", "title");

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A pond told by length, width, depth and shelves is the same pond told by rows. */
 class PondShapeTest {
@@ -62,9 +63,10 @@ class PondShapeTest {
     assertTrue(told.contains("holds 9,940 L"), told);
   }
 
-  @Test
-  void withATopTheWaterFallsAndTheFloorStays() throws IOException {
-    String file = withPond("{length: 4 m, width: 3 m, depth: 1.2 m, top: 0 m}");
+  @ParameterizedTest(name = "\"{0}\"")
+  @ValueSource(strings = {"", ", top: 0 m"})
+  void whereTheWaterFallsTheFloorStays(String top) throws IOException {
+    String file = withPond("{length: 4 m, width: 3 m, depth: 1.2 m" + top + "}");
 
     String told = Run.of("check", file, "--set", "points.pond.level=-0.2 m").out();
 

@@ -68,6 +68,22 @@ public final class PlainNetworks {
         List.of(line("supply", "pond", "top", quadratic(c))));
   }
 
+  /** A pond, a trunk to a tee and from it two ways to outlets 2 m below: 1 L/s wished of each. */
+  public static Network fork(double trunk, double near, double far) {
+    return new Network(
+        Water.at(20),
+        0,
+        List.of(
+            basin(),
+            new Tee(new PointName("tee"), UNKNOWN, 0),
+            outlet("near end", -2, OptionalDouble.of(0.001)),
+            outlet("far end", -2, OptionalDouble.of(0.001))),
+        List.of(
+            line("supply", "pond", "tee", quadratic(trunk)),
+            line("near", "tee", "near end", quadratic(near)),
+            line("far", "tee", "far end", quadratic(far))));
+  }
+
   /** The same with a pipe beside it that no line joins to open water: there is no balance. */
   public static Network withoutBalance() {
     return new Network(

@@ -75,7 +75,7 @@ public final class Change {
    * @throws rillwright.cli.file.fault.InvalidInput if nothing has the address
    */
   public MapNode in(MapNode tree) {
-    return new Placement(address, value, places).in(tree);
+    return PondFloor.kept(address, tree, new Placement(address, value, places).in(tree));
   }
 
   /** Which value: {@code lines.intake.skimmer.clogged}. */

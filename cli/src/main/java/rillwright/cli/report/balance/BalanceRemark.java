@@ -41,6 +41,11 @@ public record BalanceRemark(String code, String at, String message) {
       } else if (set.role() == Role.THROTTLED && set.valve().loss() instanceof Valve.GivenLoss) {
         remarks.add(unknownHandle(set, answer.units()));
       }
+      if (set.role() == Role.THROTTLED
+          && set.valve().loss() instanceof Valve.Opening opening
+          && !opening.travel().isPublishedAt(opening.open())) {
+        remarks.add(nearlyShut(set, opening, answer.units()));
+      }
     }
     return remarks;
   }
@@ -113,12 +118,19 @@ public record BalanceRemark(String code, String at, String message) {
             + fall.value()
             + "\" keeps "
             + answer.units().share(gets / want)
-            + " of its wish: no valve among these can hold back just its water. "
+            + " of its wish: no valve among these holds back enough of just its water. "
             + ownValve(fall, answer.settings()));
   }
 
   /** What would hold back the water of one fall. */
   private static String ownValve(PointName fall, ValveSettings settings) {
+    boolean coarse =
+        settings.valves().stream()
+            .filter(set -> set.role() == Role.TOO_COARSE)
+            .anyMatch(set -> settings.state().network().line(set.place().line()).to().equals(fall));
+    if (coarse) {
+      return "The one on its own way cannot hold back enough.";
+    }
     List<LineName> set = settings.valves().stream().map(valve -> valve.place().line()).toList();
     return settings.state().network().lines().stream()
         .filter(line -> line.to().equals(fall) && !set.contains(line.name()))
@@ -143,6 +155,20 @@ public record BalanceRemark(String code, String at, String message) {
             + set.place().line().value()
             + "\" cannot hold back enough: all but shut it still passes too much. A smaller valve,"
             + " a thinner pipe there or a ball valve would.");
+  }
+
+  private static BalanceRemark nearlyShut(SetValve set, Valve.Opening opening, ShownUnits units) {
+    return new BalanceRemark(
+        "valve-nearly-shut",
+        set.place().line().value(),
+        "The "
+            + set.valve().label()
+            + " in \""
+            + set.place().line().value()
+            + "\" would stand nearly shut. Published losses end at "
+            + units.share(opening.travel().leastPublishedOpening())
+            + " open, so the opening told is a guess: set it by the bucket, or put in a smaller"
+            + " valve, which sets more finely.");
   }
 
   private static BalanceRemark leftAlone(SetValve set, ValveSettings settings) {

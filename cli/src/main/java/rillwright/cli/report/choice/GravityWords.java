@@ -44,18 +44,18 @@ public final class GravityWords {
 
   private String brief(GravityRun run) {
     if (!run.does()) {
-      return run.worstShare() > 0 ? "falls short by " + lack(run) : "leaves a fall dry";
+      return run.inUse().worstShare() > 0 ? "falls short by " + lack(run) : "leaves a fall dry";
     }
-    String throttled = run.isFarTooMuch() ? " when throttled" : "";
+    String throttled = run.throttled().isPresent() ? " when throttled" : "";
     return run.isJustShort()
         ? "does it" + throttled + ", just short by " + lack(run)
         : "does it" + throttled;
   }
 
   private String full(GravityRun run) {
-    String fall = PlainText.quoted(run.worst().value());
+    String fall = PlainText.quoted(run.inUse().worst().value());
     if (!run.does()) {
-      return run.worstShare() > 0
+      return run.inUse().worstShare() > 0
           ? "falls short by " + lack(run) + " at " + fall
           : "leaves " + fall + " dry";
     }
@@ -63,7 +63,7 @@ public final class GravityWords {
   }
 
   private String lack(GravityRun run) {
-    double lack = 1 - run.worstShare();
+    double lack = 1 - run.inUse().worstShare();
     return lack < 0.005 ? "less than 1 %" : units.share(lack);
   }
 }

@@ -80,7 +80,7 @@ public final class VerdictWords {
   public String change(PumpTrial trial) {
     Verdict verdict = trial.verdict();
     if (demand.throttled().isEmpty()) {
-      return "Not the pump: what comes in is too little for the wishes.";
+      return "Not the pump: what can come in or go out is too little for the wishes.";
     }
     if (verdict.kind() == Verdict.Kind.NOT_NEEDED) {
       return "Nothing: throttle the falls that get too much, and no pump is needed here.";

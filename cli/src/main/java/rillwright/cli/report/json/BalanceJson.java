@@ -27,6 +27,7 @@ public final class BalanceJson {
     json.array("valves", () -> settings.valves().forEach(set -> valve(json, set, settings)));
     json.array("order", () -> settings.order().forEach(line -> json.words(line.value())));
     json.number("pumpShortM", settings.pumpShortM());
+    new RunningFields(json).write(answer.running());
     json.array(
         "findings", () -> BalanceRemark.listOf(answer).forEach(remark -> remark(json, remark)));
   }

@@ -76,6 +76,8 @@ public final class GravityJson {
     List.of("operating", "throttled", "shareOfRange", "shareOfBestEfficiencyFlow")
         .forEach(json::nothing);
     json.number("energyPerYear", 0);
+    json.number("costPerYear", 0);
+    json.object("turnoversPerDay", () -> {});
     json.nothing("price");
     json.number("costOverYears", pipe.option().materialCost());
     json.words("verdict", words.full(pipe));
@@ -96,7 +98,8 @@ public final class GravityJson {
   private void condition(GravityPipe.InCondition tried) {
     json.truth("does", tried.does());
     json.object(
-        "fallsM3PerS", () -> tried.run().ifPresent(run -> TrialFields.falls(json, run.state())));
+        "fallsM3PerS",
+        () -> tried.run().ifPresent(run -> TrialFields.falls(json, run.asItStands().state())));
     json.words("verdict", words.full(tried));
   }
 }

@@ -44,6 +44,7 @@ public final class OddsJson {
     json.number("chanceOfAll", odds.chanceOfAll());
     json.array(
         "drivers", () -> answer.ranked().forEach(ranked -> json.object(() -> driver(ranked))));
+    new RunningFields(json).write(answer.running());
     json.object(
         "tally",
         () -> {

@@ -18,7 +18,7 @@ public final class PipesJson {
   private PipesJson(Json json, PipesAnswer answer) {
     this.json = json;
     this.answer = answer;
-    this.trials = new TrialFields(json, answer.duty().units());
+    this.trials = new TrialFields(json, answer.duty().units(), answer.year());
     this.sizes = new SizesFields(json);
     this.cheapestPipe = answer.choice().cheapestPipe();
   }

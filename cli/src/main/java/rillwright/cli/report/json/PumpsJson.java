@@ -13,7 +13,7 @@ public final class PumpsJson {
   }
 
   private static void write(Json json, PumpsAnswer answer) {
-    TrialFields trials = new TrialFields(json, answer.duty().units());
+    TrialFields trials = new TrialFields(json, answer.duty().units(), answer.year());
     Demand demand = answer.choice().demand();
     json.words("title", answer.duty().title());
     ChangedField.write(json, answer.changes());

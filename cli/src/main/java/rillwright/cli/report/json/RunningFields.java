@@ -1,5 +1,6 @@
 package rillwright.cli.report.json;
 
+import java.util.Optional;
 import rillwright.cli.file.field.Price;
 import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Turnover;
@@ -15,6 +16,11 @@ final class RunningFields {
   /** A member called {@code running}. */
   void write(RunningFigures figures) {
     json.object("running", () -> members(figures));
+  }
+
+  /** The same, null where nothing is known. */
+  void write(Optional<RunningFigures> figures) {
+    json.objectOrNull("running", figures, this::members);
   }
 
   private void members(RunningFigures figures) {

@@ -18,6 +18,11 @@ public final class StreamConditionsJson {
     StreamJson.write(
         json,
         new StreamAnswer(
-            answer.title(), answer.units(), answer.changes(), budget, Optional.empty()));
+            answer.title(),
+            answer.units(),
+            answer.changes(),
+            budget,
+            Optional.empty(),
+            Optional.empty()));
   }
 }

@@ -35,6 +35,7 @@ public final class StreamJson {
     json.object("streams", () -> budget.running().streams().forEach(this::stream));
     json.object("transit", () -> transit(budget.running().transit()));
     json.object("basins", () -> budget.basins().forEach(this::basin));
+    new RunningFields(json).write(answer.running());
     json.objectOrNull("course", answer.course(), this::course);
     FindingFields.write(json, budget.findings(), answer.units());
   }

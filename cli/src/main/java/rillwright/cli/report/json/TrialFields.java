@@ -2,6 +2,7 @@ package rillwright.cli.report.json;
 
 import java.util.OptionalDouble;
 import rillwright.cli.report.Effort;
+import rillwright.cli.report.PumpedYear;
 import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.VerdictWords;
@@ -20,10 +21,12 @@ import rillwright.solver.trial.RunningPoint;
 final class TrialFields {
   private final Json json;
   private final ShownUnits units;
+  private final PumpedYear year;
 
-  TrialFields(Json json, ShownUnits units) {
+  TrialFields(Json json, ShownUnits units, PumpedYear year) {
     this.json = json;
     this.units = units;
+    this.year = year;
   }
 
   /**
@@ -41,6 +44,10 @@ final class TrialFields {
     json.number("shareOfRange", trial.shareOfRange());
     json.number("shareOfBestEfficiencyFlow", trial.shareOfBestEfficiencyFlow());
     json.number("energyPerYear", rated.energyPerYearKwh());
+    json.number("costPerYear", year.cost(trial));
+    json.object(
+        "turnoversPerDay",
+        () -> year.turnover(trial).ifPresent(it -> json.number(it.basin().value(), it.perDay())));
     json.number("price", trial.setup().price());
     json.number("costOverYears", costOverYears);
     json.words("verdict", new JudgedWords(units, demand, rated).full());

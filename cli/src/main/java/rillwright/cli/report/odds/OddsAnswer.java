@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Network;
 import rillwright.solver.study.uncertainty.Odds;
@@ -18,6 +19,7 @@ import rillwright.solver.study.uncertainty.Odds;
  * @param unknowns what is not known exactly, in the order of the odds' drivers
  * @param idle what is not known exactly and has no say in what flows
  * @param odds what comes out
+ * @param running what it takes with the middle of every quantity; empty if that has no balance
  * @param contradiction what is wrong with the first sample whose values contradict each other
  */
 public record OddsAnswer(
@@ -28,6 +30,7 @@ public record OddsAnswer(
     List<Unknown> unknowns,
     List<Unknown> idle,
     Odds odds,
+    Optional<RunningFigures> running,
     Optional<String> contradiction) {
   public OddsAnswer {
     changes = List.copyOf(changes);

@@ -19,6 +19,7 @@ import rillwright.curves.trace.SystemCurve;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.RunningPoint;
+import rillwright.solver.trial.SiteState;
 
 /** The picture of pumps tried: their curves over the one system curve, with where each runs. */
 public final class CandidatesPicture {
@@ -61,9 +62,7 @@ public final class CandidatesPicture {
         caption(),
         units.flowUnit(),
         units.headUnit(),
-        points.size() > 1
-            ? List.of(new CurveSeries("the pipes and falls need", points))
-            : List.of(),
+        systems(points, to),
         drawn.stream().map(rated -> series(rated.trial())).toList(),
         operatingPoints(),
         limit(system),
@@ -73,6 +72,22 @@ public final class CandidatesPicture {
                 first ->
                     new HeadMark(first.headM(), "lift at no flow " + units.head(first.headM()))),
         Optional.empty());
+  }
+
+  /** What the network needs as it stands and, where conditions judge, in each of them. */
+  private List<CurveSeries> systems(List<CurvePoint> asItStands, double toM3PerS) {
+    List<CurveSeries> systems = new ArrayList<>();
+    if (asItStands.size() > 1) {
+      systems.add(new CurveSeries("the pipes and falls need", asItStands));
+    }
+    for (SiteState state : answer.states()) {
+      List<CurvePoint> points =
+          SystemCurve.trace(state.network(), answer.duty().place(), toM3PerS).points();
+      if (points.size() > 1 && !points.equals(asItStands)) {
+        systems.add(new CurveSeries("need in " + state.condition(), points));
+      }
+    }
+    return systems;
   }
 
   private String caption() {

@@ -11,54 +11,59 @@ import rillwright.curves.chart.content.PanelChart;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.Wishes;
 import rillwright.solver.study.pipechoice.GravityPipe;
-import rillwright.solver.study.pipechoice.PipeOption;
 
 /** The picture of what each fall gets by the size of the pipe, where nothing is pumped. */
 public final class GravityPicture {
   private static final double PERCENT = 100;
   private static final double HALF_DASH = 0.08;
+  private static final double HALF_STEP = 0.3;
+
+  /** More choices than these would be too narrow; the best are drawn. */
+  private static final int MOST_PLACES = 8;
 
   private GravityPicture() {}
 
   /** What is to be drawn. */
   public static PanelChart of(GravityAnswer answer) {
-    List<GravityPipe> byBore =
-        answer.choice().ranked().stream()
-            .sorted(Comparator.comparingDouble(GravityPicture::boreM))
-            .toList();
+    List<GravityPipe> ranked = answer.choice().ranked();
+    SizeWords sizes = new SizeWords(ranked);
+    boolean alike =
+        ranked.stream()
+            .allMatch(pipe -> pipe.option().sizes().values().stream().distinct().count() == 1);
     String caption =
         "What each fall gets with each size of pipe in "
-            + new SizeWords(byBore).lines()
-            + "; nothing is pumped. Dots are the sizes tried.";
-    return new PanelChart(answer.title(), caption, 1, List.of(panel(byBore, answer.units())));
+            + sizes.lines()
+            + ", the valves as they stand; nothing is pumped."
+            + (alike ? " Dots are the sizes tried." : " The best first, from left to right.");
+    ShownUnits units = answer.units();
+    return new PanelChart(
+        answer.title(), caption, 1, List.of(alike ? byBore(ranked, units) : byRank(ranked, sizes)));
   }
 
-  private static Panel panel(List<GravityPipe> byBore, ShownUnits units) {
+  private static Panel byBore(List<GravityPipe> ranked, ShownUnits units) {
+    List<GravityPipe> byBore =
+        ranked.stream().sorted(Comparator.comparingDouble(GravityPicture::boreM)).toList();
+    Wishes wishes = Wishes.of(byBore.get(0).option().network());
     SizeWords sizes = new SizeWords(byBore);
     List<Panel.Curve> curves = new ArrayList<>();
     List<Panel.Spot> spots = new ArrayList<>();
-    Wishes wishes = Wishes.of(byBore.get(0).option().network());
     for (PointName fall : wishes.flowM3PerS().keySet()) {
       List<Panel.Spot> points =
           byBore.stream()
               .map(
                   pipe ->
                       new Panel.Spot(
-                          units.depthUnit().fromSi(boreM(pipe)),
-                          PERCENT * wishes.shareAt(fall, pipe.state())))
+                          units.depthUnit().fromSi(boreM(pipe)), share(pipe, fall, wishes)))
               .toList();
       spots.addAll(points);
-      curves.add(new Panel.Curve(fall.value(), points.size() > 1 ? points : dash(points.get(0))));
+      curves.add(
+          points.size() > 1
+              ? new Panel.Curve(fall.value(), points)
+              : dash(fall, points.get(0), HALF_DASH * points.get(0).across()));
     }
-    boolean several = byBore.get(0).option().sizes().size() > 1;
-    return new Panel(
-        "Inside diameter"
-            + (several ? " (mean of the lines)" : "")
-            + ", "
-            + units.depthUnit().symbol(),
-        "Of the wish, %",
+    return panel(
+        "Inside diameter, " + units.depthUnit().symbol(),
         curves,
-        List.of(new Panel.Mark(PERCENT, "the wish")),
         byBore.stream()
             .map(
                 pipe ->
@@ -68,18 +73,47 @@ public final class GravityPicture {
         spots);
   }
 
-  /** One size makes no curve: a short dash shows in the stroke of the fall whose dot it is. */
-  private static List<Panel.Spot> dash(Panel.Spot spot) {
-    double half = HALF_DASH * spot.across();
-    return List.of(
-        new Panel.Spot(spot.across() - half, spot.up()),
-        new Panel.Spot(spot.across() + half, spot.up()));
+  /** Where the lines' sizes differ there is no one diameter to go by: a place for each choice. */
+  private static Panel byRank(List<GravityPipe> ranked, SizeWords sizes) {
+    List<GravityPipe> drawn = ranked.subList(0, Math.min(MOST_PLACES, ranked.size()));
+    Wishes wishes = Wishes.of(drawn.get(0).option().network());
+    List<Panel.Curve> curves = new ArrayList<>();
+    List<Panel.Mark> places = new ArrayList<>();
+    for (int i = 0; i < drawn.size(); i++) {
+      for (PointName fall : wishes.flowM3PerS().keySet()) {
+        Panel.Spot spot = new Panel.Spot(i + 1.0, share(drawn.get(i), fall, wishes));
+        curves.add(dash(fall, spot, HALF_STEP));
+      }
+      places.add(new Panel.Mark(i + 1.0, sizes.cell(drawn.get(i).option())));
+    }
+    return panel("Choice, the best first", curves, places, List.of());
+  }
+
+  private static Panel panel(
+      String across, List<Panel.Curve> curves, List<Panel.Mark> places, List<Panel.Spot> spots) {
+    return new Panel(
+        across,
+        "Of the wish, %",
+        curves,
+        List.of(new Panel.Mark(PERCENT, "the wish")),
+        places,
+        spots);
+  }
+
+  private static double share(GravityPipe pipe, PointName fall, Wishes wishes) {
+    return PERCENT * wishes.shareAt(fall, pipe.state());
+  }
+
+  /** A single value shows as a short dash in the stroke of its fall. */
+  private static Panel.Curve dash(PointName fall, Panel.Spot spot, double half) {
+    return new Panel.Curve(
+        fall.value(),
+        List.of(
+            new Panel.Spot(spot.across() - half, spot.up()),
+            new Panel.Spot(spot.across() + half, spot.up())));
   }
 
   private static double boreM(GravityPipe pipe) {
-    return pipe.option().sizes().values().stream()
-        .mapToDouble(PipeOption.Size::boreM)
-        .average()
-        .orElseThrow();
+    return pipe.option().sizes().values().iterator().next().boreM();
   }
 }

@@ -2,6 +2,7 @@ package rillwright.cli.report.stream;
 
 import java.util.List;
 import java.util.Optional;
+import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.time.TimeCourse;
@@ -13,6 +14,7 @@ import rillwright.solver.stream.time.TimeCourse;
  * @param units to show it in
  * @param changes to the file, as written on the command line
  * @param budget where the water is
+ * @param running what it takes to run; empty in conditions
  * @param course start and stop in time, where it was asked for
  */
 public record StreamAnswer(
@@ -20,6 +22,7 @@ public record StreamAnswer(
     ShownUnits units,
     List<String> changes,
     StreamBudget budget,
+    Optional<RunningFigures> running,
     Optional<TimeCourse> course) {
   public StreamAnswer {
     changes = List.copyOf(changes);

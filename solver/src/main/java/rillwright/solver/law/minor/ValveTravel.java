@@ -67,6 +67,16 @@ public enum ValveTravel {
         .toList();
   }
 
+  /** Whether its loss at an opening lies within the published table, not beyond its end. */
+  public boolean isPublishedAt(double openShare) {
+    return (1 - openShare) * travel() <= closed[closed.length - 1] + ROUNDING;
+  }
+
+  /** The least opening of the published table, a share of the travel. */
+  public double leastPublishedOpening() {
+    return 1 - closed[closed.length - 1] / travel();
+  }
+
   /**
    * How far the handle stands from open, degrees, at an opening; meaningful where {@link #turns()}.
    */

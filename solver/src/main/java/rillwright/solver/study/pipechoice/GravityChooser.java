@@ -31,7 +31,7 @@ public final class GravityChooser {
     for (SiteState site : option.states()) {
       conditions.add(new InCondition(site.condition(), runIn(site.network())));
     }
-    return new GravityPipe(option, run, Findings.of(run.state()), conditions);
+    return new GravityPipe(option, run, Findings.of(run.asItStands().state()), conditions);
   }
 
   private static Optional<GravityRun> runIn(Network network) {

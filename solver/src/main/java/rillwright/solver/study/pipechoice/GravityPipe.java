@@ -45,15 +45,20 @@ public record GravityPipe(
       return run.isPresent() && run.get().does();
     }
 
-    /** The share of its wish that the worst fall gets then. */
+    /** The share of its wish that the worst fall gets then, the valves as they stand; 0 if none. */
     public double worstShare() {
-      return run.map(GravityRun::worstShare).orElse(0.0);
+      return run.map(it -> it.asItStands().worstShare()).orElse(0.0);
     }
   }
 
   @Override
   public SteadyState state() {
-    return run.state();
+    return run.asItStands().state();
+  }
+
+  @Override
+  public SteadyState stateInUse() {
+    return run.inUse().state();
   }
 
   /** Whether every fall gets its wish: in every condition, where there are any. */
@@ -69,6 +74,8 @@ public record GravityPipe(
   }
 
   private double worstShare() {
-    return worstCondition().map(InCondition::worstShare).orElseGet(run::worstShare);
+    return worstCondition()
+        .map(InCondition::worstShare)
+        .orElseGet(() -> run.asItStands().worstShare());
   }
 }

@@ -1,49 +1,102 @@
 package rillwright.solver.study.pipechoice;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.law.LimitedLaw;
+import rillwright.solver.law.NoLoss;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.Wishes;
+import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.trial.Verdict;
 
 /**
- * Water that runs of itself, the valves as they stand.
+ * Water that runs of itself.
  *
- * @param state what flows where
- * @param worst the fall that gets the least share of its wish
- * @param worstShare that share
- * @param greatestShare the greatest share that any gets
+ * @param asItStands with the valves as they stand
+ * @param throttled with no fall getting more than its wish, if that is how every fall gets it
  */
-public record GravityRun(
-    SteadyState state, PointName worst, double worstShare, double greatestShare) {
+public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
+
+  /**
+   * What the falls get of their wishes.
+   *
+   * @param state what flows where
+   * @param worst the fall that gets the least share of its wish
+   * @param worstShare that share
+   * @param greatestShare the greatest share that any gets
+   */
+  public record Shares(
+      SteadyState state, PointName worst, double worstShare, double greatestShare) {
+
+    static Shares in(Network network, Wishes wishes) {
+      SteadyState state = SteadyStateFinder.find(network);
+      PointName worst = wishes.worstIn(state);
+      return new Shares(state, worst, wishes.shareAt(worst, state), wishes.greatestShareIn(state));
+    }
+
+    private boolean areEnough() {
+      return worstShare >= Verdict.JUST_SHORT_SHARE;
+    }
+  }
 
   /**
    * What flows in a network.
    *
-   * @throws rillwright.solver.steady.NoBalance if there is no balanced state
+   * @throws NoBalance if there is no balanced state
    * @throws IllegalStateException if nothing is wished
    */
   static GravityRun in(Network network) {
-    SteadyState state = SteadyStateFinder.find(network);
     Wishes wishes = Wishes.of(network);
-    PointName worst = wishes.worstIn(state);
+    Shares asItStands = Shares.in(network, wishes);
+    boolean does = asItStands.areEnough() && asItStands.greatestShare() <= Verdict.TOO_MUCH_SHARE;
     return new GravityRun(
-        state, worst, wishes.shareAt(worst, state), wishes.greatestShareIn(state));
+        asItStands,
+        does ? Optional.empty() : heldToTheWishes(network, wishes).filter(Shares::areEnough));
+  }
+
+  /** With each fall that one line alone feeds held to its wish, as a valve there would. */
+  private static Optional<Shares> heldToTheWishes(Network network, Wishes wishes) {
+    Network held = network;
+    for (Map.Entry<PointName, Double> wish : wishes.flowM3PerS().entrySet()) {
+      List<Line> ways =
+          network.lines().stream()
+              .filter(line -> line.to().equals(wish.getKey()) || line.from().equals(wish.getKey()))
+              .toList();
+      if (ways.size() == 1) {
+        Line way = ways.get(0);
+        List<Part> parts = new ArrayList<>(way.parts());
+        parts.add(new Loss(new LimitedLaw(NoLoss.bothWays(), wish.getValue()), Optional.empty()));
+        held = held.withLine(way.withParts(parts));
+      }
+    }
+    try {
+      return Optional.of(Shares.in(held, wishes));
+    } catch (NoBalance | NotBalanced drawsGoShort) {
+      return Optional.empty();
+    }
+  }
+
+  /** What the falls get day by day: throttled, if that is how it does it. */
+  public Shares inUse() {
+    return throttled.orElse(asItStands);
   }
 
   /** Whether every fall gets its wish, by the bounds that hold for pumps: up to 5 % short. */
   public boolean does() {
-    return worstShare >= Verdict.JUST_SHORT_SHARE;
+    return inUse().areEnough();
   }
 
   /** Whether it does so short of the wish by what one could see. */
   public boolean isJustShort() {
-    return does() && worstShare < Verdict.ENOUGH_SHARE;
-  }
-
-  /** Whether some fall gets so much more than its wish that it should be throttled. */
-  public boolean isFarTooMuch() {
-    return greatestShare > Verdict.TOO_MUCH_SHARE;
+    return does() && inUse().worstShare() < Verdict.ENOUGH_SHARE;
   }
 }

@@ -50,10 +50,37 @@ class GravityChooserTest {
 
     double flow = Math.sqrt(2 / c);
     assertEquals(flow, pipe.state().line(SUPPLY).flowM3PerS(), 1e-12);
-    assertEquals(flow / 0.002, pipe.run().worstShare(), 1e-9);
+    assertEquals(flow / 0.002, pipe.run().asItStands().worstShare(), 1e-9);
     assertEquals(does, pipe.does());
     assertEquals(justShort, pipe.run().isJustShort());
-    assertEquals(farTooMuch, pipe.run().isFarTooMuch());
+    assertEquals(farTooMuch, pipe.run().throttled().isPresent());
+  }
+
+  /**
+   * A trunk of 2e5 Q² feeds two outlets 2 m below, near by 1e4 Q² and far by 1.25e6 Q²: near takes
+   * the more and leaves far short of its 1 L/s. Near held to its 1 L/s, far gets Q with 2 = 2e5 (Q
+   * + 0.001)² + 1.25e6 Q².
+   */
+  @Test
+  void fallThatTakesTooMuchIsHeldToItsWishForTheOther() {
+    Network network = PlainNetworks.fork(2e5, 1e4, 1.25e6);
+    PipeOption option = option("any", 0.05, network, List.of(), OptionalDouble.empty());
+
+    GravityRun run = GravityChooser.choose(List.of(option)).ranked().get(0).run();
+
+    double far = root(2e5, 1.25e6, 0.001);
+    assertTrue(run.asItStands().worstShare() < 0.95, "" + run.asItStands().worstShare());
+    assertTrue(run.does());
+    assertEquals(far, run.inUse().state().line(new LineName("far")).flowM3PerS(), 1e-12);
+    assertEquals(0.001, run.inUse().state().line(new LineName("near")).flowM3PerS(), 1e-12);
+  }
+
+  /** Q of 2 = trunk (Q + held)² + way Q². */
+  private static double root(double trunk, double way, double held) {
+    double a = trunk + way;
+    double b = 2 * trunk * held;
+    double c = trunk * held * held - 2;
+    return (-b + Math.sqrt(b * b - 4 * a * c)) / (2 * a);
   }
 
   @Test

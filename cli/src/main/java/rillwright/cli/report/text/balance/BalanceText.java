@@ -12,6 +12,7 @@ import rillwright.cli.report.balance.SharingWords;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
@@ -50,6 +51,7 @@ public final class BalanceText {
     ChangedWords.print(answer.changes(), page);
     page.table(valves());
     page.table(falls());
+    RunningCost.print(answer.running(), units, page);
     page.heading("WHAT TO KNOW");
     BalanceRemark.listOf(answer).forEach(remark -> page.marked("! ", remark.message()));
     if (settings.share() > 0) {

@@ -19,7 +19,7 @@ final class CostNotes {
   /** Where the figures of some rows are at a throttled point. */
   static final String THROTTLED =
       "Where it does it when throttled, all figures of its row here and below are at the throttled"
-          + " point; all others are with the valves as they stand.";
+          + " point; all others, and what to look out for, are with the valves as they stand.";
 
   private final Page page;
   private final ShownUnits units;
@@ -112,6 +112,20 @@ final class CostNotes {
               + "; write for example \"prices: {pipe: {"
               + unpriced.get(0)
               + ": 4.20 USD/ft}}\".");
+    }
+  }
+
+  /** Says which fittings do not count while others do. */
+  void uncounted(List<String> fittings) {
+    if (!fittings.isEmpty()) {
+      page.marked(
+          "! ",
+          "No price is given for "
+              + String.join(", ", fittings)
+              + ", though other fittings have one: sizes with these look cheaper than they are."
+              + " Write for example \"prices: {fittings: {"
+              + fittings.get(0)
+              + ": 3.10 USD}}\".");
     }
   }
 

@@ -49,12 +49,12 @@ final class GravityNotes {
               + " balance\").");
     }
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
-    new CostNotes(page, units, answer.currency())
-        .pipe(
-            answer.unpriced(),
-            answer.choice().ranked().stream()
-                .anyMatch(it -> it.option().materialCost().isPresent()),
-            "");
+    CostNotes notes = new CostNotes(page, units, answer.currency());
+    notes.pipe(
+        answer.unpriced(),
+        answer.choice().ranked().stream().anyMatch(it -> it.option().materialCost().isPresent()),
+        "");
+    notes.uncounted(answer.uncounted());
     CostNotes.trench(page);
   }
 
@@ -76,13 +76,13 @@ final class GravityNotes {
   }
 
   private void next(GravityPipe least, GravityPipe next) {
-    PointName fall = least.run().worst();
+    PointName fall = least.run().asItStands().worst();
     String was = units.flow(least.state().point(fall).outflowM3PerS());
     String is = units.flow(next.state().point(fall).outflowM3PerS());
     page.paragraph(
         "The next size up, "
             + sizes.phrase(next.option())
-            + ", would give "
+            + ", would with the valves as they stand give "
             + PlainText.quoted(fall.value())
             + " "
             + is

@@ -53,6 +53,9 @@ public final class GravityText {
         sizes.title() + ". There is no pump: the difference in level alone drives the water.");
     page.table(choices());
     shown.tellMore(page);
+    if (shown.rows().stream().anyMatch(pipe -> pipe.run().throttled().isPresent())) {
+      page.paragraph(CostNotes.THROTTLED);
+    }
     page.table(WaterTable.of(shown.rows(), sizes, units));
     answer.conditions().ifPresent(this::conditions);
     page.heading("WHAT TO KNOW");
@@ -66,7 +69,9 @@ public final class GravityText {
     GravityWords words = new GravityWords(units);
     for (GravityPipe pipe : shown.rows()) {
       List<Cell> cells =
-          new ArrayList<>(falls.cells(pipe.state(), pipe.run().worst(), pipe.run().worstShare()));
+          new ArrayList<>(
+              falls.cells(
+                  pipe.stateInUse(), pipe.run().inUse().worst(), pipe.run().inUse().worstShare()));
       cells.add(Cell.of(money.amount(pipe.option().materialCost())));
       cells.add(new Cell(words.brief(pipe), pipe.does() ? Tone.GOOD : Tone.WARNING));
       table.row(sizes.cell(pipe.option()), cells);

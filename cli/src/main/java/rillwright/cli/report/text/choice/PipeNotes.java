@@ -43,7 +43,12 @@ final class PipeNotes {
   private void print() {
     Optional<RatedPipe> least = answer.choice().leastCost();
     if (least.isPresent()) {
-      page.paragraph(first(least.get()) + ": " + told(least.get()) + ".");
+      page.paragraph(
+          first(least.get())
+              + ": "
+              + told(least.get())
+              + "."
+              + answer.year().sentences(least.get().pump().trial(), units, answer.currency()));
       answer
           .choice()
           .runnerUp()
@@ -69,6 +74,7 @@ final class PipeNotes {
         answer.unpriced(),
         answer.choice().ranked().stream().anyMatch(it -> it.option().materialCost().isPresent()),
         " \"Paid back\" is against the cheapest pipe that meets every wish.");
+    notes.uncounted(answer.uncounted());
     notes.otherCurrencies(answer.otherCurrencies());
     notes.notTried(answer.faults(), answer.choice().leftOut());
     CostNotes.trench(page);
@@ -136,9 +142,14 @@ final class PipeNotes {
    * larger pipe buys, so it is with the valves as they stand.
    */
   private String buys(RatedPipe least, RatedPipe next) {
-    PointName worst = least.pump().trial().verdict().worst();
     OptionalDouble before = least.pump().trial().inUse().powerW();
     OptionalDouble after = next.pump().trial().inUse().powerW();
+    if (!least.hasThePumpOf(next) && least.does() && next.does()) {
+      return "do it with "
+          + SetupWords.of(next.pump().trial().setup(), units)
+          + draws(before, after);
+    }
+    PointName worst = least.pump().trial().verdict().worst();
     String was = units.flow(least.pump().trial().state().point(worst).outflowM3PerS());
     String is = units.flow(next.pump().trial().state().point(worst).outflowM3PerS());
     return (least.isThrottled() || next.isThrottled()

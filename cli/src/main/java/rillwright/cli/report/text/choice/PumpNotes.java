@@ -13,6 +13,11 @@ final class PumpNotes {
       "None of these pumps does it. Look for one whose curve passes through what the pump must"
           + " make, or change what the last column says.";
 
+  /** What to say where no pump could do it. */
+  static final String NO_PUMP_WOULD =
+      "No pump would do it: the wishes are out of reach on the way to it or behind it. See what is"
+          + " shut or clogged, and what the skimmer passes (\"rillwright solve\" tells what is shut).";
+
   /** What to do where none is needed. */
   static final String THROTTLE =
       "Throttle the falls that get too much: \"rillwright balance\" tells how far to close their"

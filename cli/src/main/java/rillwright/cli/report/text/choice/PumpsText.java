@@ -220,7 +220,11 @@ public final class PumpsText {
     if (notNeeded(answer.choice().ranked())) {
       page.paragraph(PumpNotes.THROTTLE);
     } else if (does.isEmpty()) {
-      page.marked("! ", PumpNotes.NONE_DOES);
+      page.marked(
+          "! ",
+          answer.duty().duty().throttled().isPresent()
+              ? PumpNotes.NONE_DOES
+              : PumpNotes.NO_PUMP_WOULD);
     } else {
       RatedTrial best = does.get(0);
       page.paragraph(
@@ -228,7 +232,8 @@ public final class PumpsText {
               + SetupWords.of(best.trial().setup(), units)
               + ": "
               + judged(best).full()
-              + ".");
+              + "."
+              + answer.year().sentences(best.trial(), units, answer.currency()));
       FindingCell.besideTheVerdict(best.trial().findings())
           .forEach(finding -> page.marked("! ", finding.message(units)));
     }

@@ -13,6 +13,7 @@ import rillwright.cli.report.odds.Remarks;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Cell;
 import rillwright.cli.report.text.TextTable.Side;
@@ -69,6 +70,7 @@ public final class OddsText {
     page.paragraph(
         "Share: what part of the spread (as variance) would go away if this alone were known"
             + " exactly.");
+    answer.running().ifPresent(figures -> RunningCost.print(figures, units, page));
     page.heading("WHAT TO KNOW");
     for (Remark remark : Remarks.of(answer)) {
       page.marked(remark.code().startsWith("samples-") ? "! " : "", remark.message());

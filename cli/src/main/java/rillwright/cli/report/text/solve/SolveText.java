@@ -1,10 +1,12 @@
 package rillwright.cli.report.text.solve;
 
 import java.util.List;
+import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.text.visit.VisitSheet;
 import rillwright.solver.finding.Finding;
 
@@ -23,7 +25,7 @@ public final class SolveText {
     LinesTable.print(solved, page);
     GaugesTable.print(solved, page);
     findings(solved, page);
-    RunningCost.print(solved, page);
+    RunningCost.print(RunningFigures.of(solved.state(), solved.running()), solved.units(), page);
     VisitSheet.print(solved, page);
     return page.toString();
   }

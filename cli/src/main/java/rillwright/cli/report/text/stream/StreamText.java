@@ -2,10 +2,12 @@ package rillwright.cli.report.text.stream;
 
 import java.util.Locale;
 import java.util.Optional;
+import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.stream.StreamAnswer;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.Page;
+import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
@@ -26,12 +28,14 @@ public final class StreamText {
   private final ShownUnits units;
   private final Page page;
   private final Optional<TimeCourse> course;
+  private final Optional<RunningFigures> running;
 
   private StreamText(StreamAnswer answer, Page page) {
     this.budget = answer.budget();
     this.units = answer.units();
     this.page = page;
     this.course = answer.course();
+    this.running = answer.running();
   }
 
   /** The page. */
@@ -51,6 +55,7 @@ public final class StreamText {
     LevelsTable.print(budget, units, page);
     budget.running().plan().loss().ifPresent(this::evaporation);
     course.ifPresent(this::times);
+    running.ifPresent(figures -> RunningCost.print(figures, units, page));
     page.heading("WHAT TO KNOW");
     for (Finding finding : budget.findings()) {
       page.marked("! ", finding.message(units));

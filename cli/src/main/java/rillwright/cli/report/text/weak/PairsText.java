@@ -28,10 +28,11 @@ final class PairsText {
         (noneLeads
                 ? "No single fault fits all that was read; two at once do, likeliest first."
                 : "It may be two faults at once; these fit too, likeliest first.")
-            + " From "
-            + (readings == 1 ? "one reading" : readings + " readings")
-            + " that is a guess, for one wrong reading looks just the same: read again before"
-            + " anything is taken apart.");
+            + (readings == 1
+                ? " One reading cannot settle a pair"
+                : " " + readings + " readings seldom settle a pair")
+            + ": one wrong reading often looks just the same, so read again before anything is taken"
+            + " apart.");
     for (PairExplanation pair : answer.pairs()) {
       page.marked(
           "- ",

@@ -1,34 +1,30 @@
-package rillwright.cli.report.text.solve;
+package rillwright.cli.report.text;
 
 import rillwright.cli.file.field.Price;
 import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.Solved;
-import rillwright.cli.report.Turnover;
-import rillwright.cli.report.text.Page;
 import rillwright.cli.report.units.ShownUnits;
 
 /** What running the pumps takes: watts, energy and money a year; how often they turn the water. */
-final class RunningCost {
+public final class RunningCost {
   private final RunningFigures figures;
   private final ShownUnits units;
   private final Page page;
 
-  private RunningCost(Solved solved, Page page) {
-    this.figures = RunningFigures.of(solved.state(), solved.running());
-    this.units = solved.units();
+  private RunningCost(RunningFigures figures, ShownUnits units, Page page) {
+    this.figures = figures;
+    this.units = units;
     this.page = page;
   }
 
-  static void print(Solved solved, Page page) {
-    RunningCost cost = new RunningCost(solved, page);
-    if (cost.figures.pumps() == 0) {
+  /** Under a heading of its own; nothing where there is no pump. */
+  public static void print(RunningFigures figures, ShownUnits units, Page page) {
+    if (figures.pumps() == 0) {
       return;
     }
     page.heading("RUNNING");
+    RunningCost cost = new RunningCost(figures, units, page);
     cost.energy();
-    for (Turnover turnover : cost.figures.turnovers()) {
-      page.paragraph(turnover.sentence(cost.units));
-    }
+    figures.turnovers().forEach(turnover -> page.paragraph(turnover.sentence(units)));
   }
 
   private void energy() {
