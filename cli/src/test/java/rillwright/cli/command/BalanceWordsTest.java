@@ -62,7 +62,7 @@ class BalanceWordsTest {
         changed("lip: stone, want: 90 gph/in}\n  high", "lip: stone, want: 48 gph/in}\n  high");
     String text = text(List.of("balance", gate, "--wish", "--set", "lines.low.valve.type=gate"));
 
-    assertTold(text, "would stand nearly shut. Published losses end at 25 % open");
+    Run.assertTold(text, "would stand nearly shut. Published losses end at 25 % open");
   }
 
   @Test

@@ -70,7 +70,7 @@ class ChosenPipeWordsTest {
         Files.readString(Path.of(project))
             .replace("prices: {", "prices: {fittings: {elbow 90 2 in: 60 USD}, "));
 
-    assertTold(
+    Run.assertTold(
         text(project, "2 in, 3 in"),
         "No price is given for elbow 90 3 in, though other fittings have one");
     assertFalse(
