@@ -25,16 +25,7 @@ class BalanceWordsTest {
   @TempDir private Path folder;
 
   private static String text(List<String> arguments) {
-    Run run = Run.of(arguments.toArray(String[]::new));
-    assertEquals("", run.err());
-    assertEquals(0, run.status());
-    return run.out().replaceAll("\\s+", " ");
-  }
-
-  private static void assertTold(String text, String... words) {
-    for (String word : words) {
-      assertTrue(text.contains(word), word + " in: " + text);
-    }
+    return Run.of(arguments.toArray(String[]::new)).flat();
   }
 
   private String changed(String from, String to) throws IOException {
@@ -61,7 +52,7 @@ class BalanceWordsTest {
     arguments.addAll(List.of(options.split(" ")));
     String text = text(arguments);
 
-    assertTold(text, words);
+    Run.assertTold(text, words);
     assertEquals(options.contains("--wish"), text.contains("without --wish"), text);
   }
 
@@ -71,14 +62,14 @@ class BalanceWordsTest {
         changed("lip: stone, want: 90 gph/in}\n  high", "lip: stone, want: 48 gph/in}\n  high");
     String text = text(List.of("balance", gate, "--wish", "--set", "lines.low.valve.type=gate"));
 
-    assertTold(text, "would stand nearly shut. Published losses end at 25 % open");
+    Run.assertTold(text, "would stand nearly shut. Published losses end at 25 % open");
   }
 
   @Test
   void fallThatNoValveHoldsBackIsTheReasonAndNotThePump() {
     for (String valve : List.of("supply", "high")) {
       String text = text(List.of("balance", PROJECT, "--valve", valve));
-      assertTold(
+      Run.assertTold(
           text,
           "The pump is strong enough for the wishes, but \"high fall\" gets 90 % of its wish",
           "The valve in \"low\" would, and leave more for the others: name that line too");
@@ -90,7 +81,7 @@ class BalanceWordsTest {
   void pumpThatIsTooSmallEvenSoLacksLessHead() {
     String small = "lines.supply.pump=dipper 180";
     String one = text(List.of("balance", PROJECT, "--set", small, "--valve", "high"));
-    assertTold(one, "of head, even with what goes elsewhere held back. No fall gets less than");
+    Run.assertTold(one, "of head, even with what goes elsewhere held back. No fall gets less than");
   }
 
   @Test
@@ -100,7 +91,7 @@ class BalanceWordsTest {
             List.of(
                 "balance",
                 changed("width: 24 in, lip: stone, want: 90 gph/in", "width: 24 in, lip: stone")));
-    assertTold(
+    Run.assertTold(
         text,
         "The pump is strong enough for the wishes, but \"high fall\" gets 90 % of its wish",
         "what runs through it is lost to the falls. Close it as far as that water can be spared");
@@ -112,8 +103,9 @@ class BalanceWordsTest {
     Path picture = folder.resolve("share.svg");
     String project = changed("type: ball", "type: gate");
     String text = text(List.of("balance", project, "--chart", picture.toString()));
-    assertTold(text, "1 % more takes", "low gate valve 56 % open 56 % 2.97 14 gph close so far");
-    assertTold(Files.readString(picture), "56 % open: 103 % of the wish", "open, %");
+    Run.assertTold(
+        text, "1 % more takes", "low gate valve 56 % open 56 % 2.97 14 gph close so far");
+    Run.assertTold(Files.readString(picture), "56 % open: 103 % of the wish", "open, %");
   }
 
   @Test
@@ -121,7 +113,7 @@ class BalanceWordsTest {
     Path picture = folder.resolve("share.svg");
     text(List.of("balance", EXAMPLES + "/fish-pond/pond.yaml", "--chart", picture.toString()));
     String svg = Files.readString(picture);
-    assertTold(svg, "fall branch");
+    Run.assertTold(svg, "fall branch");
     assertFalse(svg.contains("filter branch"), svg);
   }
 
@@ -151,9 +143,9 @@ class BalanceWordsTest {
     String project = Files.writeString(folder.resolve("apart.yaml"), file).toString();
 
     String text = text(List.of("balance", project));
-    assertTold(text, "Each fall has a way of its own");
+    Run.assertTold(text, "Each fall has a way of its own");
     assertFalse(text.contains("goes to the other falls"), text);
-    assertTold(
+    Run.assertTold(
         text(List.of("balance", EXAMPLES + "/header-pond/troughs.yaml")),
         "What one valve holds back goes to the other falls");
   }

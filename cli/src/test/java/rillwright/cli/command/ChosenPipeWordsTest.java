@@ -1,6 +1,5 @@
 package rillwright.cli.command;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -53,22 +52,11 @@ class ChosenPipeWordsTest {
   }
 
   private static String text(String project, String sizes, String... more) {
-    Run run = run(project, sizes, more);
-    assertEquals("", run.err());
-    assertEquals(0, run.status());
-    return run.out().replaceAll("\\s+", " ");
-  }
-
-  private static void assertTold(String text, String... words) {
-    for (String word : words) {
-      assertTrue(text.contains(word), word + " in: " + text);
-    }
+    return run(project, sizes, more).flat();
   }
 
   private static void assertRefused(Run run, String words) {
-    assertEquals(2, run.status(), run.out());
-    assertEquals("", run.out());
-    assertTold(run.err(), words);
+    run.assertRefused(words);
   }
 
   @Test
@@ -82,7 +70,7 @@ class ChosenPipeWordsTest {
         Files.readString(Path.of(project))
             .replace("prices: {", "prices: {fittings: {elbow 90 2 in: 60 USD}, "));
 
-    assertTold(
+    Run.assertTold(
         text(project, "2 in, 3 in"),
         "No price is given for elbow 90 3 in, though other fittings have one");
     assertFalse(
@@ -94,18 +82,18 @@ class ChosenPipeWordsTest {
   void pricedPumpIsEachSizesCheapestAndTheOtherIsMarked() throws IOException {
     Files.writeString(list.resolve("cheap.csv"), SHEET);
     String project = twin("title", "title");
-    assertTold(text(project, "2 in, 3 in", "--from", list.toString()), "USD + pump");
+    Run.assertTold(text(project, "2 in, 3 in", "--from", list.toString()), "USD + pump");
 
     Files.writeString(
         list.resolve("priced.csv"), "# price: 900 USD\n" + SHEET.replace("235", "265"));
     String both = text(project, "2 in, 3 in", "--from", list.toString());
-    assertTold(both, "3 in with priced");
+    Run.assertTold(both, "3 in with priced");
     assertFalse(both.contains("+ pump"), both);
   }
 
   @Test
   void upToFivePercentShortCountsAndThatIsSaid() throws IOException {
-    assertTold(
+    Run.assertTold(
         text(twin("title", "title"), "2 in, 3 in"),
         "Least cost of those that meet every wish (up to 5 % short counts): 2 in");
   }
@@ -117,7 +105,7 @@ class ChosenPipeWordsTest {
         text(
             twin("PVC schedule 40 2 in: 2.60 USD/ft", "PVC schedule 80 2 in: 2 USD/ft"),
             "2 in, 3 in");
-    assertTold(
+    Run.assertTold(
         text,
         "Least cost of those that meet every wish (up to 5 % short counts): 3 in",
         "! No price is given for PVC schedule 40 2 in, so what it costs is not known, and it"
@@ -127,8 +115,8 @@ class ChosenPipeWordsTest {
   @Test
   void withoutAPriceOfElectricityTheNarrowestIsToldAsThat() throws IOException {
     String text = text(twin(RUNNING, "running: {"), "2 in, 3 in");
-    assertTold(text, "Narrowest of those that meet every wish (up to 5 % short counts): 2 in");
-    assertTold(text, "those that do it are ranked by size, the narrower first.");
+    Run.assertTold(text, "Narrowest of those that meet every wish (up to 5 % short counts): 2 in");
+    Run.assertTold(text, "those that do it are ranked by size, the narrower first.");
     assertFalse(text.contains("Least cost"), text);
   }
 
@@ -141,7 +129,7 @@ class ChosenPipeWordsTest {
             .replace("pumps/", stream + "/pumps/");
     String project = Files.writeString(folder.resolve("stream.yaml"), dear).toString();
     String text = text(project, "50 mm, 63 mm", "--from", stream + "/supplier");
-    assertTold(text, "does not pay for itself in 50 years", "kWh never");
+    Run.assertTold(text, "does not pay for itself in 50 years", "kWh never");
     assertFalse(text.contains("in year"), text);
   }
 
@@ -154,7 +142,7 @@ class ChosenPipeWordsTest {
   @Test
   void sizesOfSeveralLinesStandInTheOrderOfTheHeading() throws IOException {
     String text = text(twin("title", "title"), "2 in, 3 in", "--line", "high", "--each");
-    assertTold(
+    Run.assertTold(
         text,
         "SIZES OF supply, high",
         " 3 in, 3 in ",
@@ -191,7 +179,7 @@ class ChosenPipeWordsTest {
         "--chart",
         picture.toString());
     String svg = Files.readString(picture);
-    assertTold(svg, "1 more is not drawn", ">A<", ">H<");
+    Run.assertTold(svg, "1 more is not drawn", ">A<", ">H<");
   }
 
   @Test
@@ -217,6 +205,6 @@ class ChosenPipeWordsTest {
             stream + "/supplier",
             "--format",
             "json");
-    assertTold(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h wished");
+    Run.assertTold(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h wished");
   }
 }

@@ -64,16 +64,7 @@ class ChosenPumpWordsTest {
   }
 
   private static String text(String... arguments) {
-    Run run = Run.of(arguments);
-    assertEquals("", run.err());
-    assertEquals(0, run.status());
-    return run.out().replaceAll("\\s+", " ");
-  }
-
-  private static void assertTold(String text, String... words) {
-    for (String word : words) {
-      assertTrue(text.contains(word), word + " in: " + text);
-    }
+    return Run.of(arguments).flat();
   }
 
   @Test
@@ -81,7 +72,7 @@ class ChosenPumpWordsTest {
     sheet("vario.csv", "# variable speed: 40..100 %\n" + SHEET);
 
     String text = text("pumps", withSecondPump(), "--from", list.toString(), "--line", "second");
-    assertTold(
+    Run.assertTold(
         text,
         "the pump in \"supply\" gives every fall its wish alone: none is needed in \"second\"",
         "not needed");
@@ -92,7 +83,7 @@ class ChosenPumpWordsTest {
   @Test
   void dutyOfANeedlessPumpIsNotPriced() throws IOException {
     String text = text("duty", withSecondPump(), "--line", "second");
-    assertTold(text, "none is needed in \"second\"");
+    Run.assertTold(text, "none is needed in \"second\"");
     assertFalse(text.contains("from the wire"), text);
   }
 
@@ -109,7 +100,7 @@ class ChosenPumpWordsTest {
             "2 in, 3 in",
             "--from",
             list.toString());
-    assertTold(text, "none is needed in \"second\"");
+    Run.assertTold(text, "none is needed in \"second\"");
     assertFalse(text.contains("With none of these sizes"), text);
   }
 
@@ -120,7 +111,7 @@ class ChosenPumpWordsTest {
 
     String text = text("pumps", twin("title", "title"), "--from", list.toString());
     assertTrue(text.indexOf(" priced ") < text.indexOf(" cheap "), text);
-    assertTold(text, "USD + pump does it");
+    Run.assertTold(text, "USD + pump does it");
     assertTrue(text.indexOf("has no price") < text.indexOf("WHERE THEY RUN"), text);
   }
 
@@ -134,15 +125,15 @@ class ChosenPumpWordsTest {
         "tenth.csv: power cannot be right: more comes out than goes in at 1,900 gph: 119 W of"
             + " water from 19 W; look at the unit";
     String project = twin("title", "title");
-    assertTold(text("pumps", project, "--from", list.toString()), told);
-    assertTold(
+    Run.assertTold(text("pumps", project, "--from", list.toString()), told);
+    Run.assertTold(
         text("pipes", project, "--line", "supply", "--sizes", "2 in", "--from", list.toString()),
         told);
 
     Files.delete(list.resolve("right.csv"));
     Run run = Run.of("pumps", project, "--from", list.toString());
     assertEquals(2, run.status());
-    assertTold(run.err(), told);
+    Run.assertTold(run.err(), told);
   }
 
   @Test
@@ -151,17 +142,17 @@ class ChosenPumpWordsTest {
     String project =
         twin("dipper 400: pumps/dipper-400.csv", "dipper 400: " + list.resolve("tenth.csv"));
 
-    assertTold(
+    Run.assertTold(
         text("solve", project),
         "The power on the data sheet of \"dipper 400\" in \"supply\" cannot be right: more comes"
             + " out than goes in at 1,900 gph, 119 W of water from 19 W.");
-    assertTold(text("check", project), "the power on its sheet cannot be right");
+    Run.assertTold(text("check", project), "the power on its sheet cannot be right");
   }
 
   @Test
   void rowOfAThrottledPumpIsAtTheThrottledPoint() {
     String text = text("pumps", STREAM + "/stream.yaml", "--from", STREAM + "/supplier");
-    assertTold(
+    Run.assertTold(
         text,
         "kestrel-350 9 m3/h 100 % 261 W 2,290 kWh 7,100 EUR does it when throttled",
         "kestrel-350 9 m3/h 6.22 m 49 % 99 % 58 % 689 EUR nothing",
@@ -172,7 +163,7 @@ class ChosenPumpWordsTest {
   void findingsThatThrottlingRemovesAreNotToldOfTheBest() throws IOException {
     sheet("strong.csv", SHEET);
     String text = text("pumps", twin("title", "title"), "--from", list.toString());
-    assertTold(text, "First is strong: does it when throttled");
+    Run.assertTold(text, "First is strong: does it when throttled");
     assertFalse(text.contains("short of the"), text);
   }
 
@@ -189,14 +180,14 @@ class ChosenPumpWordsTest {
             "--chart",
             picture.toString());
     String svg = Files.readString(picture);
-    assertTold(svg, "strong, throttled", "3,600 gph at 12.3 ft", "233 W");
-    assertTold(text, "strong 2,160 gph 100 % 1,440 gph 100 % 233 W", "3,600 gph 12.3 ft");
+    Run.assertTold(svg, "strong, throttled", "3,600 gph at 12.3 ft", "233 W");
+    Run.assertTold(text, "strong 2,160 gph 100 % 1,440 gph 100 % 233 W", "3,600 gph 12.3 ft");
   }
 
   @Test
   void pumpFarFromItsBestEfficiencyIsToLookOutFor() {
     String text = text("pumps", STREAM + "/stream.yaml", "--from", STREAM + "/supplier");
-    assertTold(
+    Run.assertTold(
         text,
         "130 % 53 % 529 EUR far from best efficiency",
         "It would run at 130 % of the flow of its best efficiency; 70 % to 120 % is a good place"

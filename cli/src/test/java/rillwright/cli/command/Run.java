@@ -12,9 +12,10 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /** One run of the program: its exit status and what it printed. */
-record Run(int status, String out, String err) {
+public record Run(int status, String out, String err) {
 
-  static Run of(String... arguments) {
+  /** Runs it. */
+  public static Run of(String... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int status =
@@ -36,13 +37,25 @@ record Run(int status, String out, String err) {
     return new ObjectMapper().readTree(run.out());
   }
 
+  /** What it wrote without a complaint, in one line, so that no break stands in the way. */
+  String flat() {
+    assertEquals("", err);
+    assertEquals(0, status);
+    return out.replaceAll("\\s+", " ");
+  }
+
+  /** Words stand in a text. */
+  static void assertTold(String text, String... words) {
+    for (String word : words) {
+      assertTrue(text.contains(word), word + " in: " + text);
+    }
+  }
+
   /** The input was wrong, and words on standard error say so; there is nothing on standard out. */
   void assertRefused(String... words) {
     assertEquals(2, status, out);
     assertEquals("", out);
-    for (String word : words) {
-      assertTrue(err.contains(word), err);
-    }
+    assertTold(err, words);
   }
 
   /** A file among the resources of the tests of commands. */

@@ -2,11 +2,9 @@ package rillwright.cli.weak;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
-import rillwright.cli.Main;
+import rillwright.cli.command.Run;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -22,14 +20,8 @@ record WeakCall(int status, String out, String err) {
   static final String JOB = "../examples/weak-fall/fall.yaml";
 
   static WeakCall run(String... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int status =
-        Main.commandLine()
-            .setOut(new PrintWriter(out))
-            .setErr(new PrintWriter(err))
-            .execute(arguments);
-    return new WeakCall(status, out.toString(), err.toString());
+    Run run = Run.of(arguments);
+    return new WeakCall(run.status(), run.out(), run.err());
   }
 
   /** "weak" about a job. */

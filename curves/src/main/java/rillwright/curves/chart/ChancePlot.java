@@ -80,7 +80,7 @@ final class ChancePlot {
   }
 
   private static void quantileMark(Graphics2D g, Point2D at, Pen pen) {
-    Mark.SQUARE.draw(g, at, QUANTILE_RADIUS, pen.color(), Ink.PAPER);
+    MarkShape.SQUARE.draw(g, at, QUANTILE_RADIUS, pen.color(), Ink.PAPER);
   }
 
   void paint(Graphics2D g) {

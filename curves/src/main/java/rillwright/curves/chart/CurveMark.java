@@ -12,14 +12,14 @@ import java.awt.geom.Point2D;
  * @param edge color
  * @param fill color
  */
-record CurveMark(Mark shape, double radius, Color edge, Color fill) {
+record CurveMark(MarkShape shape, double radius, Color edge, Color fill) {
   /** Of the pump curve of a number: one curve has small dots, of several each has its own. */
   static CurveMark pump(int number, int count) {
     Color color = Pen.pump(number, count).color();
     if (count == 1) {
-      return new CurveMark(Mark.DISC, 4.5, color, Ink.PAPER);
+      return new CurveMark(MarkShape.DISC, 4.5, color, Ink.PAPER);
     }
-    Mark[] shapes = Mark.values();
+    MarkShape[] shapes = MarkShape.values();
     boolean open = number / shapes.length % 2 == 1;
     return new CurveMark(shapes[number % shapes.length], 7.5, color, open ? Ink.PAPER : color);
   }

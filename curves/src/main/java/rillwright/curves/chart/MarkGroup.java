@@ -110,6 +110,6 @@ final class MarkGroup {
   }
 
   static void diamond(Graphics2D g, Point2D at) {
-    rillwright.curves.chart.Mark.DIAMOND.draw(g, at, DIAMOND, Ink.TEXT, Ink.PAPER);
+    MarkShape.DIAMOND.draw(g, at, DIAMOND, Ink.TEXT, Ink.PAPER);
   }
 }

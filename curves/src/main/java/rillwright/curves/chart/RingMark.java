@@ -15,11 +15,11 @@ record RingMark(double radius) {
 
   void draw(Graphics2D g, Point2D at) {
     g.setColor(Ink.PAPER);
-    g.fill(Mark.DISC.at(at.getX(), at.getY(), radius + 3));
+    g.fill(MarkShape.DISC.at(at.getX(), at.getY(), radius + 3));
     g.setColor(Ink.BLACK);
     g.setStroke(new BasicStroke(3.2f));
-    g.draw(Mark.DISC.at(at.getX(), at.getY(), radius));
-    g.fill(Mark.DISC.at(at.getX(), at.getY(), 0.45 * radius));
+    g.draw(MarkShape.DISC.at(at.getX(), at.getY(), radius));
+    g.fill(MarkShape.DISC.at(at.getX(), at.getY(), 0.45 * radius));
   }
 
   /** Keeps labels off it. */

@@ -2,6 +2,7 @@ package rillwright.cli.file.outline;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.SetElsewhere;
 import rillwright.cli.wording.Choices;
@@ -40,7 +41,7 @@ public final class ReadingForm {
 
   private static final List<String> PLACES = List.of("at", "gauge", "pump");
   private static final List<String> READ =
-      List.of("flow", "bucket", "crest head", "brink", "pressure", "level", "power");
+      Stream.of(ReadQuantity.values()).map(ReadQuantity::field).toList();
 
   private ReadingForm() {}
 
@@ -54,8 +55,8 @@ public final class ReadingForm {
     return once;
   }
 
-  /** The field that says what was read; empty, with a fault, if there is none or several. */
-  public static Optional<String> whatWasRead(Fields reading) {
+  /** What was read; empty, with a fault, if the reading does not say, or says several things. */
+  public static Optional<ReadQuantity> whatWasRead(Fields reading) {
     List<String> read = READ.stream().filter(reading::has).toList();
     if (read.isEmpty()) {
       reading.fault("say what was read: one of " + Choices.listed(READ));
@@ -71,6 +72,6 @@ public final class ReadingForm {
               + (read.size() == 2 ? "; make two readings of it" : "; make a reading of each"));
       return Optional.empty();
     }
-    return Optional.of(read.get(0));
+    return Stream.of(ReadQuantity.values()).filter(it -> reading.has(it.field())).findFirst();
   }
 }

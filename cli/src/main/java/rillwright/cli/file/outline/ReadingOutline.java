@@ -41,30 +41,14 @@ public final class ReadingOutline {
     known(reading, "pump", lines);
     known(reading, "valve", lines);
     reading.findWord("when", ReadingForm.STATES);
-    Optional<String> read = ReadingForm.whatWasRead(reading);
-    reading.find("flow", Measure.FLOW, Range.NOT_NEGATIVE);
-    reading.find("bucket", Measure.VOLUME, Range.POSITIVE);
-    if (reading.has("bucket")) {
+    Optional<ReadQuantity> read = ReadingForm.whatWasRead(reading);
+    for (ReadQuantity quantity : ReadQuantity.values()) {
+      quantity.find(reading);
+    }
+    if (reading.has(ReadQuantity.BUCKET.field())) {
       reading.require("time", Measure.TIME, Range.POSITIVE, "6 s");
     }
-    reading.find("crest head", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE);
-    reading.find("brink", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE);
-    reading.find("pressure", Measure.PRESSURE, Range.ANY);
-    reading.find("level", Measure.SMALL_LENGTH, Range.ANY);
-    reading.find("power", Measure.POWER, Range.NOT_NEGATIVE);
-    read.ifPresent(
-        what ->
-            reading.find("within", Measure.either(measureOf(what), Measure.SHARE), Range.POSITIVE));
-  }
-
-  private static Measure measureOf(String read) {
-    return switch (read) {
-      case "flow" -> Measure.FLOW;
-      case "bucket" -> Measure.either(Measure.VOLUME, Measure.TIME);
-      case "pressure" -> Measure.PRESSURE;
-      case "power" -> Measure.POWER;
-      default -> Measure.SMALL_LENGTH;
-    };
+    read.ifPresent(what -> reading.find("within", what.withinMeasure(), Range.POSITIVE));
   }
 
   private static void known(Fields reading, String field, List<String> names) {

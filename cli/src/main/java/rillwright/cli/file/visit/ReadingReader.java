@@ -3,6 +3,7 @@ package rillwright.cli.file.visit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.outline.ReadQuantity;
 import rillwright.cli.file.outline.ReadingForm;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
@@ -22,7 +23,7 @@ final class ReadingReader {
 
   /** A reading; empty, with the faults noted, if it is wrong. */
   Optional<Reading> read(Fields fields) {
-    Optional<String> read = ReadingForm.whatWasRead(fields);
+    Optional<ReadQuantity> read = ReadingForm.whatWasRead(fields);
     if (read.isEmpty() || !ReadingForm.sayWhere(fields)) {
       return Optional.empty();
     }
@@ -50,52 +51,40 @@ final class ReadingReader {
     };
   }
 
-  private Optional<Reading> reading(Fields fields, String read, When when) {
+  private Optional<Reading> reading(Fields fields, ReadQuantity read, When when) {
     return switch (read) {
-      case "flow" ->
-          reading(fields, places.flow(fields, when), read, Measure.FLOW, Range.NOT_NEGATIVE);
-      case "bucket" -> places.flow(fields, when).map(flow -> bucket(fields, flow));
-      case "crest head" ->
-          reading(
-              fields,
-              places.crestHead(fields, when),
-              read,
-              Measure.SMALL_LENGTH,
-              Range.NOT_NEGATIVE);
-      case "brink" ->
-          reading(
-              fields, places.brink(fields, when), read, Measure.SMALL_LENGTH, Range.NOT_NEGATIVE);
-      case "pressure" ->
-          reading(fields, places.pressure(fields, when), read, Measure.PRESSURE, Range.ANY);
-      case "level" ->
-          reading(fields, places.level(fields, when), read, Measure.SMALL_LENGTH, Range.ANY);
-      default ->
-          reading(fields, places.power(fields, when), read, Measure.POWER, Range.NOT_NEGATIVE);
+      case FLOW -> reading(fields, places.flow(fields, when), read);
+      case BUCKET -> places.flow(fields, when).map(flow -> bucket(fields, flow));
+      case CREST_HEAD -> reading(fields, places.crestHead(fields, when), read);
+      case BRINK -> reading(fields, places.brink(fields, when), read);
+      case PRESSURE -> reading(fields, places.pressure(fields, when), read);
+      case LEVEL -> reading(fields, places.level(fields, when), read);
+      case POWER -> reading(fields, places.power(fields, when), read);
     };
   }
 
   private static Optional<Reading> reading(
-      Fields fields, Optional<Measurand> what, String read, Measure measure, Range range) {
+      Fields fields, Optional<Measurand> what, ReadQuantity read) {
     return what.map(
         readable ->
             new Reading(
                 readable,
-                fields.find(read, measure, range).orElse(0),
-                within(fields, measure).orElse(readable.usualTolerance())));
+                read.find(fields).orElse(0),
+                within(fields, read).orElse(readable.usualTolerance())));
   }
 
   /** A bucket and the time that it took to fill. */
   private static Reading bucket(Fields fields, Measurand flow) {
-    double volume = fields.find("bucket", Measure.VOLUME, Range.POSITIVE).orElse(1);
+    double volume = ReadQuantity.BUCKET.find(fields).orElse(1);
     double seconds = fields.require("time", Measure.TIME, Range.POSITIVE, "6 s");
     OptionalDouble share = shareOfBucket(fields, volume, seconds);
     return new Reading(flow, volume / seconds, Tolerance.ofShare(FillTime.share(seconds, share)));
   }
 
   private static OptionalDouble shareOfBucket(Fields fields, double volume, double seconds) {
-    Measure either = Measure.either(Measure.either(Measure.SHARE, Measure.VOLUME), Measure.TIME);
     String text = fields.findText("within").orElse("");
-    OptionalDouble within = fields.find("within", either, Range.POSITIVE);
+    OptionalDouble within =
+        fields.find("within", ReadQuantity.BUCKET.withinMeasure(), Range.POSITIVE);
     if (within.isEmpty() || Shares.isShare(text)) {
       return within;
     }
@@ -103,9 +92,8 @@ final class ReadingReader {
     return OptionalDouble.of(within.getAsDouble() / whole);
   }
 
-  private static Optional<Tolerance> within(Fields fields, Measure measure) {
-    OptionalDouble within =
-        fields.find("within", Measure.either(measure, Measure.SHARE), Range.POSITIVE);
+  private static Optional<Tolerance> within(Fields fields, ReadQuantity read) {
+    OptionalDouble within = fields.find("within", read.withinMeasure(), Range.POSITIVE);
     if (within.isEmpty()) {
       return Optional.empty();
     }

@@ -11,7 +11,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Arrays;
 
 /** Shapes that tell curves apart where colours do not. */
-enum Mark {
+enum MarkShape {
   DISC {
     @Override
     Shape at(double x, double y, double r) {

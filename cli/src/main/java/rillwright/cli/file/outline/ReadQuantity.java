@@ -1,0 +1,58 @@
+package rillwright.cli.file.outline;
+
+import java.util.OptionalDouble;
+import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.Range;
+
+/** What can be read in one reading: the field that says it, and what may stand there. */
+public enum ReadQuantity {
+  FLOW("flow"),
+  /** A volume that fills in a time of its own field. */
+  BUCKET("bucket"),
+  CREST_HEAD("crest head"),
+  BRINK("brink"),
+  PRESSURE("pressure"),
+  LEVEL("level"),
+  POWER("power");
+
+  private final String field;
+
+  ReadQuantity(String field) {
+    this.field = field;
+  }
+
+  /** The field that says it. */
+  public String field() {
+    return field;
+  }
+
+  /** The value of a reading, SI; empty if it has none or, with the fault noted, a wrong one. */
+  public OptionalDouble find(Fields reading) {
+    return reading.find(field, measure(), range());
+  }
+
+  /** In what its error may be told: as what is read, of a bucket as its time too, or as a share. */
+  public Measure withinMeasure() {
+    Measure own = this == BUCKET ? Measure.either(Measure.VOLUME, Measure.TIME) : measure();
+    return Measure.either(own, Measure.SHARE);
+  }
+
+  private Measure measure() {
+    return switch (this) {
+      case FLOW -> Measure.FLOW;
+      case BUCKET -> Measure.VOLUME;
+      case CREST_HEAD, BRINK, LEVEL -> Measure.SMALL_LENGTH;
+      case PRESSURE -> Measure.PRESSURE;
+      case POWER -> Measure.POWER;
+    };
+  }
+
+  private Range range() {
+    return switch (this) {
+      case BUCKET -> Range.POSITIVE;
+      case FLOW, CREST_HEAD, BRINK, POWER -> Range.NOT_NEGATIVE;
+      case PRESSURE, LEVEL -> Range.ANY;
+    };
+  }
+}
