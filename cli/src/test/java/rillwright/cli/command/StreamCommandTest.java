@@ -65,6 +65,20 @@ class StreamCommandTest {
   }
 
   @Test
+  void fallAndItsStreamMustAgreeOnTheWayHome() throws IOException {
+    Run run =
+        Run.of(
+            "stream",
+            changed(
+                "  spill box: {kind: fall,",
+                "  well: {kind: basin, level: 0 m, area: 4 m2}\n"
+                    + "  spill box: {kind: fall, returns to: well,"));
+
+    assertEquals(2, run.status(), run.out());
+    assertTrue(run.err().contains("says that its water returns to \"well\""), run.err());
+  }
+
+  @Test
   void streamInWhichNothingRunsIsTold() {
     Run run = Run.of("stream", DRY, "--set", "lines.supply.pump.speed=20 %");
 

@@ -60,6 +60,11 @@ public final class Slope {
     return this;
   }
 
+  public Slope chamberArea(double areaM2) {
+    chamberAreaM2 = OptionalDouble.of(areaM2);
+    return this;
+  }
+
   public Slope withoutChamberArea() {
     chamberAreaM2 = OptionalDouble.empty();
     return this;

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.BasinShape;
+import rillwright.solver.network.BasinShape.Row;
 import rillwright.solver.network.TerracedPond;
 
 class StreamBudgetTest {
@@ -136,6 +137,37 @@ class StreamBudgetTest {
         codes(StreamBudgetFinder.find(new Slope().overflow(-0.02).plan()))
             .contains("rest-above-overflow"));
     assertFalse(codes(StreamBudgetFinder.find(new Slope().plan())).contains("rest-above-overflow"));
+  }
+
+  @Test
+  void overflowAboveTheGroundIsTold() {
+    // the ground lies at 0.1 m
+    assertTrue(
+        codes(StreamBudgetFinder.find(new Slope().overflow(0.12).plan()))
+            .contains("overflow-above-edge"));
+    assertFalse(codes(StreamBudgetFinder.find(new Slope().plan())).contains("overflow-above-edge"));
+  }
+
+  @Test
+  void sillBelowThePondsFloorIsTold() {
+    Slope shallow = new Slope().shape(new BasinShape(List.of(new Row(-0.1, 12), new Row(0.3, 12))));
+
+    assertTrue(codes(StreamBudgetFinder.find(shallow.plan())).contains("sill-below-floor"));
+  }
+
+  private static Holding holding(Slope slope) {
+    StreamBudget budget = StreamBudgetFinder.find(slope.plan());
+    return Holding.of(budget.running(), budget.basins().get(0));
+  }
+
+  @Test
+  void howAPondHoldsIsToldInShort() {
+    double rate = 0.006 / DAY_S;
+
+    assertEquals(Holding.RUNS_OVER_AT_STOP, holding(new Slope()));
+    assertEquals(Holding.HOLDS, holding(new Slope().overflow(0.09)));
+    assertEquals(Holding.RUNS_DRY, holding(new Slope().sill(-0.05)));
+    assertEquals(Holding.NEEDS_TOPPING_UP, holding(new Slope().loss(20 * rate, 0)));
   }
 
   @Test

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.network.BasinShape;
 import rillwright.solver.stream.Slope;
@@ -74,6 +75,28 @@ class StartAndStopTest {
         Slope.POND_AREA_M2 * -pond - 0.3 * chamber >= course.ranOverM3() - 1e-9,
         () -> pond + " " + chamber + " " + course.ranOverM3());
     assertTrue(course.volumeErrorM3() <= 1e-9 * course.volumeM3());
+  }
+
+  /** A starved chamber of any size rests at its intake and lets on what the skimmer passes. */
+  @ParameterizedTest(name = "{0} m²")
+  @ValueSource(doubles = {0.03, 0.1, 0.3})
+  void starvedChamberRestsAtItsIntake(double areaM2) {
+    StreamBudget budget =
+        StreamBudgetFinder.find(new Slope().sill(-0.05).chamberArea(areaM2).plan());
+    Moment steady = StartAndStop.of(budget.running()).steady();
+
+    double flow = budget.running().streams().get(0).flowM3PerS();
+    assertEquals(-0.4, steady.levelM().get(Slope.CHAMBER), 5e-4);
+    assertEquals(flow, steady.flowM3PerS().get(Slope.FALL), 0.02 * flow);
+  }
+
+  @Test
+  void steadyMeansThatTheStreamRunsFull() {
+    Slope large = new Slope().shape(new BasinShape(List.of(new BasinShape.Row(0, 1e4))));
+    Moment steady = StartAndStop.of(StreamBudgetFinder.find(large.plan()).running()).steady();
+
+    double over = steady.flowM3PerS().get(Slope.FALL);
+    assertEquals(over, steady.homeM3PerS().get("main"), 0.011 * over);
   }
 
   @Test
