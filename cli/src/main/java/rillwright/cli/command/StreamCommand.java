@@ -27,6 +27,7 @@ import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamBudgetFinder;
 import rillwright.solver.stream.time.StartAndStop;
 import rillwright.solver.stream.time.TimeCourse;
+import rillwright.solver.stream.time.TooFastToFollow;
 
 /** Depth and speed in each reach, water in transit, how far the pond falls and rises. */
 @Command(
@@ -83,19 +84,31 @@ public final class StreamCommand implements Callable<Integer> {
     Cases<StreamBudget> answer =
         CasesRun.of(
             read, project, conditions, condition -> StreamBudgetFinder.find(condition.streams()));
-    picture.ifPresent(file -> draw(answer, file));
+    picture.ifPresent(file -> draw(read, answer, file));
     report.print(
         () -> StreamConditionsJson.of(answer), ink -> StreamConditionsText.of(answer, ink));
     return ExitStatus.DONE;
   }
 
-  private static void draw(Cases<StreamBudget> answer, PictureFile picture) {
+  private static void draw(Project read, Cases<StreamBudget> answer, PictureFile picture) {
     Map<String, TimeCourse> courses = new LinkedHashMap<>();
     for (Case<StreamBudget> one : answer.cases()) {
-      one.answer().ifPresent(told -> courses.put(one.condition(), StartAndStop.of(told.running())));
+      one.answer().ifPresent(told -> courses.put(one.condition(), followed(read, told)));
     }
     if (!courses.isEmpty()) {
       picture.write(ConditionLevelsPicture.of(answer.title(), answer.units(), courses));
+    }
+  }
+
+  private static TimeCourse followed(Project project, StreamBudget budget) {
+    try {
+      return StartAndStop.of(budget.running());
+    } catch (TooFastToFollow tooFast) {
+      throw new InvalidInput(
+          project.places().whole(),
+          "its levels change too fast to be followed in time; see the areas of its chambers, boxes,"
+              + " pools and basins, and the length of its streams (the rest is told without --times"
+              + " and --chart)");
     }
   }
 
@@ -108,7 +121,7 @@ public final class StreamCommand implements Callable<Integer> {
             project.changes(),
             budget,
             Optional.of(RunningFigures.of(budget.running().state(), read.running())),
-            follows ? Optional.of(StartAndStop.of(budget.running())) : Optional.empty());
+            follows ? Optional.of(followed(read, budget)) : Optional.empty());
     picture.ifPresent(file -> file.write(LevelsPicture.of(answer)));
     report.print(() -> StreamJson.of(answer), ink -> StreamText.of(answer, ink));
     return ExitStatus.DONE;

@@ -34,6 +34,12 @@ public final class StartAndStop {
   private static final double SAMPLE_S = 10;
   private static final double LONGEST_S = 6 * 3600;
 
+  /** Steps from switch-on or switch-off to rest; gardens take some thousand. */
+  private static final int MOST_STEPS = 20_000;
+
+  /** Steps times stores: a stream of a kilometre takes some million. */
+  private static final int MOST_WORK = 6_000_000;
+
   /** A level that moves slower than this has come to rest, m/s: a millimetre in an hour. */
   private static final double AT_REST_M_PER_S = 2.8e-7;
 
@@ -45,6 +51,7 @@ public final class StartAndStop {
   private double worstVolumeError;
   private double time;
   private double[] levels;
+  private int steps;
 
   private StartAndStop(RunningWater steady) {
     this.circuit = new WaterCircuit(steady);
@@ -56,6 +63,7 @@ public final class StartAndStop {
    * The course of a plan.
    *
    * @param steady the plan running, nothing topped up; every basin of it has a shape
+   * @throws TooFastToFollow if waters are so small that their levels race
    */
   public static TimeCourse of(RunningWater steady) {
     return new StartAndStop(steady).run();
@@ -74,6 +82,7 @@ public final class StartAndStop {
   /** Integrates until all levels are at rest. */
   private void follow(Phase phase) {
     double end = time + LONGEST_S;
+    steps = 0;
     double[] rates = new double[levels.length];
     boolean moves = true;
     while (moves && time < end) {
@@ -100,6 +109,7 @@ public final class StartAndStop {
                 sample(state.getTime(), state.getPrimaryState(), phase);
               }
             }));
+    integrator.addStepHandler(step -> count());
     if (!filling.isEmpty()) {
       integrator.addEventDetector(new PipesFull(circuit, filling));
     }
@@ -110,6 +120,13 @@ public final class StartAndStop {
             time + SEGMENT_S);
     time = after.getTime();
     levels = after.getPrimaryState();
+  }
+
+  private void count() {
+    steps++;
+    if (steps > MOST_STEPS || (long) steps * levels.length > MOST_WORK) {
+      throw new TooFastToFollow(time);
+    }
   }
 
   private void sample(double at, double[] levelsThen, Phase phase) {

@@ -1,6 +1,7 @@
 package rillwright.solver.stream.time;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -12,7 +13,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.network.BasinShape;
+import rillwright.solver.stream.RunningWater;
 import rillwright.solver.stream.Slope;
+import rillwright.solver.stream.Step;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamBudgetFinder;
 import rillwright.solver.stream.time.TimeCourse.Moment;
@@ -88,6 +91,15 @@ class StartAndStopTest {
     double flow = budget.running().streams().get(0).flowM3PerS();
     assertEquals(-0.4, steady.levelM().get(Slope.CHAMBER), 5e-4);
     assertEquals(flow, steady.flowM3PerS().get(Slope.FALL), 0.02 * flow);
+  }
+
+  @Test
+  void watersSoSmallThatTheyRaceAreGivenUpInSeconds() {
+    RunningWater running =
+        StreamBudgetFinder.find(new Slope().chamberArea(1e-6).items(new Step(2, 0.5)).plan())
+            .running();
+
+    assertThrows(TooFastToFollow.class, () -> StartAndStop.of(running));
   }
 
   @Test
