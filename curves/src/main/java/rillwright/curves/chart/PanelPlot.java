@@ -23,6 +23,10 @@ final class PanelPlot {
   private static final RingMark SPOT = new RingMark(8);
   private static final double WIDEST_LABEL = 480;
   private static final double LAST_PLACE = 0.99;
+
+  /** What is no more than this is nothing: an axis of its own size would read 0 at every step. */
+  private static final double NOTHING = 1e-4;
+
   private static final double BETWEEN_PLACES = 0.14;
   private static final Pen LEVEL = new Pen(Ink.AXIS, 2, List.of(2f, 7f));
   private static final Pen PLACE = new Pen(Ink.SOFT_TEXT, 2.4f, List.of(3f, 5f));
@@ -52,7 +56,8 @@ final class PanelPlot {
                 panel.levels().stream().mapToDouble(Panel.Mark::at))
             .sorted()
             .toArray();
-    AxisRange upRange = AxisRange.covering(up[0], up[up.length - 1], UP_STEPS);
+    boolean nothing = Math.max(-up[0], up[up.length - 1]) < NOTHING;
+    AxisRange upRange = AxisRange.covering(up[0], nothing ? 1 : up[up.length - 1], UP_STEPS);
     this.axes =
         new Axes(acrossRange, upRange, Optional.empty(), panel.acrossTitle(), panel.upTitle());
   }

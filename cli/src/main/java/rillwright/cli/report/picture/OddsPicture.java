@@ -45,16 +45,22 @@ public final class OddsPicture {
    * is worst off, a curve for each condition; empty if nothing is wished or has a balance.
    */
   public static Optional<OddsChart> of(Cases<OddsAnswer> answer) {
-    return WorstOdds.of(answer).flatMap(worst -> inConditions(answer, worst.fall()));
+    return WorstOdds.of(answer).flatMap(worst -> inConditions(answer, worst));
   }
 
-  private static Optional<OddsChart> inConditions(Cases<OddsAnswer> answer, PointName name) {
+  private static Optional<OddsChart> inConditions(Cases<OddsAnswer> answer, WorstOdds worst) {
+    PointName name = worst.fall();
     List<ChanceCurve> curves = new ArrayList<>();
     for (Case<OddsAnswer> one : answer.cases()) {
       for (FallOdds fall : one.answer().map(told -> told.odds().falls()).orElse(List.of())) {
         if (fall.name().equals(name) && fall.flow().isPresent()) {
           OddsPicture picture = new OddsPicture(one.answer().orElseThrow());
-          curves.add(picture.curve(one.condition(), fall, fall.flow().get()));
+          ChanceCurve curve = picture.curve(one.condition(), fall, fall.flow().get());
+          boolean told = one.condition().equals(worst.condition());
+          curves.add(
+              told
+                  ? curve
+                  : new ChanceCurve(curve.name(), curve.percentilesM3PerS(), Optional.empty()));
         }
       }
     }

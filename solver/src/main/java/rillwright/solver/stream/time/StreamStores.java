@@ -10,6 +10,9 @@ import rillwright.solver.network.PointName;
 final class StreamStores {
   private static final double NOTICEABLE = 0.01;
 
+  /** So little is nothing. */
+  private static final double TRICKLE_M3_PER_S = 1e-5;
+
   private final Map<PointName, Row> rows = new LinkedHashMap<>();
 
   /**
@@ -82,7 +85,8 @@ final class StreamStores {
       if (!row.isEmpty()) {
         double enters = row.outflow(row.first(), levels);
         double home = row.outflow(row.last(), levels);
-        if (Math.abs(enters - home) > NOTICEABLE * Math.max(enters, home)) {
+        double noticeable = Math.max(TRICKLE_M3_PER_S, NOTICEABLE * Math.max(enters, home));
+        if (Math.abs(enters - home) > noticeable) {
           return true;
         }
       }
