@@ -107,6 +107,17 @@ public final class PipesCommand implements Callable<Integer> {
     return folder.map(inputs::andSheetsOf).orElse(inputs);
   }
 
+  /** What the command tries itself, as changes would address it. */
+  private List<String> tried() {
+    List<String> tried = new ArrayList<>();
+    for (String line : sizes.lines()) {
+      for (String field : List.of("size", "material", "inside")) {
+        tried.add("lines." + line + ".pipe." + field);
+      }
+    }
+    return tried;
+  }
+
   /** Whether a pump has to do with it: one that there is, or one that is asked for. */
   private boolean pumps(Project read) {
     return folder.isPresent()
@@ -136,7 +147,7 @@ public final class PipesCommand implements Callable<Integer> {
             GravityChooser.choose(tried.options()),
             tried.unpriced(),
             tried.uncounted(),
-            judged.told());
+            judged.told(tried()));
     picture.ifPresent(file -> file.write(GravityPicture.of(answer)));
     report.print(() -> GravityJson.of(answer), ink -> GravityText.of(answer, ink));
   }
@@ -185,7 +196,7 @@ public final class PipesCommand implements Callable<Integer> {
         faults,
         offers.otherCurrencies(),
         effort,
-        judged.told());
+        judged.told(tried()));
   }
 
   private static Pump ownPump(Project read, PumpPlace place) {

@@ -106,7 +106,7 @@ public final class PumpsCommand implements Callable<Integer> {
         sheets.faults(),
         offers.otherCurrencies(),
         effort,
-        judged.told(),
+        judged.told(List.of("lines." + place.line().value() + ".pump")),
         states);
   }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectMapping;
 import rillwright.cli.file.ProjectReader;
@@ -90,13 +91,32 @@ final class StudyConditions {
     OtherPumps.requireChosen(project, place);
   }
 
-  /** How they are told; empty if none were asked for. */
-  Optional<JudgingConditions> told() {
+  /**
+   * How they are told; empty if none were asked for.
+   *
+   * @param tried addresses, or what they begin with, of what the study tries itself
+   */
+  Optional<JudgingConditions> told(List<String> tried) {
     return conditions.map(
         all ->
             new JudgingConditions(
                 all.offered(),
-                all.projects().stream().map(state -> named(state.condition())).toList()));
+                all.projects().stream().map(state -> named(state.condition())).toList(),
+                all.projects().stream()
+                    .flatMap(state -> inTheWay(named(state.condition()), tried))
+                    .toList()));
+  }
+
+  private static Stream<String> inTheWay(NamedCondition condition, List<String> tried) {
+    return condition.changes().stream()
+        .filter(change -> tried.stream().anyMatch(change.quantity()::startsWith))
+        .map(
+            change ->
+                PlainText.quoted(condition.name())
+                    + ": "
+                    + change.quantity()
+                    + " "
+                    + change.value());
   }
 
   /** A condition as it is told. */

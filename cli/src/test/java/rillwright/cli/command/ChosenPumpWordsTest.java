@@ -193,4 +193,20 @@ class ChosenPumpWordsTest {
         "It would run at 130 % of the flow of its best efficiency; 70 % to 120 % is a good place"
             + " (common practice).");
   }
+
+  @Test
+  void conditionThatChangesWhatIsTriedIsTold() {
+    String falls = Path.of("..", "examples", "old-falls", "falls.yaml").toString();
+    String sheets = Path.of("..", "examples", "old-falls", "pumps").toString();
+
+    Run run = Run.of("pumps", falls, "--from", sheets, "--condition", "five years on");
+
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.flat().contains("\"five years on\": lines.supply.pump.speed 96 %"), run.out());
+    assertFalse(
+        Run.of("pumps", falls, "--from", sheets, "--condition", "autumn")
+            .flat()
+            .contains("Leave it"),
+        "autumn changes no pump");
+  }
 }

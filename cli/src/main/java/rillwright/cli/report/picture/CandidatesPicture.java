@@ -95,8 +95,9 @@ public final class CandidatesPicture {
     return "Pumps tried in line \""
         + answer.duty().place().line().value()
         + "\", best first"
-        + (left > 0
-            ? "; " + left + (left == 1 ? " more is not drawn" : " more are not drawn")
+        + (left > 0 ? "; " + left + (left == 1 ? " more is not drawn" : " more are not drawn") : "")
+        + (drawn.stream().anyMatch(rated -> rated.trial().verdict().throttled().isPresent())
+            ? ". Rings on the dashed curve are with the valves as they stand."
             : "");
   }
 

@@ -101,6 +101,14 @@ final class ConditionTables {
             + " stand; \"!\" marks where that will not do, throttled or not. A choice does it only"
             + " if it does in every one of these conditions, and the worst gives the verdict."
             + " Flows, heads, watts, energy and cost elsewhere are of the project as it stands.");
+    if (!judging.inTheWay().isEmpty()) {
+      page.marked(
+          "! ",
+          "What a condition changes of the very thing that is tried does not count, or stands in its"
+              + " place: "
+              + String.join("; ", judging.inTheWay())
+              + ". Leave it out of the condition.");
+    }
     if (judging.offered()) {
       ChangesText.offer(page);
     }
