@@ -2,7 +2,6 @@ package rillwright.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,12 +28,7 @@ class BalanceWordsTest {
   }
 
   private String changed(String from, String to) throws IOException {
-    String text = Files.readString(Path.of(PROJECT));
-    assertTrue(text.contains(from));
-    String sheets = EXAMPLES.toAbsolutePath() + "/twin-falls/pumps/";
-    return Files.writeString(
-            folder.resolve("falls.yaml"), text.replace(from, to).replace("pumps/", sheets))
-        .toString();
+    return TwinFalls.changed("ball-valves.yaml", folder, from, to);
   }
 
   @ParameterizedTest(name = "{0}")

@@ -14,17 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What is told of sizes of pipe, and where it stands. */
 class ChosenPipeWordsTest {
-  private static final Path TWIN = Path.of("..", "examples", "twin-falls");
   private static final String RUNNING = "running: {price: 0.17 USD/kWh,";
-
-  private static final String SHEET =
-      """
-      flow [gph],head [ft],power [W]
-      0,22,150
-      1900,20,190
-      3800,11,235
-      4900,0,240
-      """;
 
   @TempDir private Path folder;
 
@@ -36,12 +26,7 @@ class ChosenPipeWordsTest {
   }
 
   private String twin(String what, String by) throws IOException {
-    String text = Files.readString(TWIN.resolve("falls.yaml"));
-    assertTrue(text.contains(what));
-    String sheets = TWIN.toAbsolutePath() + "/pumps/";
-    return Files.writeString(
-            folder.resolve("falls.yaml"), text.replace(what, by).replace("pumps/", sheets))
-        .toString();
+    return TwinFalls.changed("falls.yaml", folder, what, by);
   }
 
   private static Run run(String project, String sizes, String... more) {
@@ -80,12 +65,12 @@ class ChosenPipeWordsTest {
 
   @Test
   void pricedPumpIsEachSizesCheapestAndTheOtherIsMarked() throws IOException {
-    Files.writeString(list.resolve("cheap.csv"), SHEET);
+    Files.writeString(list.resolve("cheap.csv"), TwinFalls.SHEET);
     String project = twin("title", "title");
     Run.assertTold(text(project, "2 in, 3 in", "--from", list.toString()), "USD + pump");
 
     Files.writeString(
-        list.resolve("priced.csv"), "# price: 900 USD\n" + SHEET.replace("235", "265"));
+        list.resolve("priced.csv"), "# price: 900 USD\n" + TwinFalls.SHEET.replace("235", "265"));
     String both = text(project, "2 in, 3 in", "--from", list.toString());
     Run.assertTold(both, "3 in with priced");
     assertFalse(both.contains("+ pump"), both);
@@ -152,7 +137,7 @@ class ChosenPipeWordsTest {
 
   @Test
   void verdictHasRoomWithTwoLinesAndTheirOwnPumps() throws IOException {
-    Files.writeString(list.resolve("v.csv"), "# variable speed: 40..100 %\n" + SHEET);
+    Files.writeString(list.resolve("v.csv"), "# variable speed: 40..100 %\n" + TwinFalls.SHEET);
     Run run =
         run(
             twin("title", "title"),

@@ -13,17 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What is told of pumps, and where it stands. */
 class ChosenPumpWordsTest {
-  private static final Path TWIN = Path.of("..", "examples", "twin-falls");
   private static final Path STREAM = Path.of("..", "examples", "long-stream");
-
-  private static final String SHEET =
-      """
-      flow [gph],head [ft],power [W]
-      0,22,150
-      1900,20,190
-      3800,11,235
-      4900,0,240
-      """;
 
   private static final String SECOND =
       """
@@ -51,12 +41,7 @@ class ChosenPumpWordsTest {
   }
 
   private String twin(String what, String by) throws IOException {
-    String text = Files.readString(TWIN.resolve("falls.yaml"));
-    assertTrue(text.contains(what));
-    String sheets = TWIN.toAbsolutePath() + "/pumps/";
-    return Files.writeString(
-            folder.resolve("falls.yaml"), text.replace(what, by).replace("pumps/", sheets))
-        .toString();
+    return TwinFalls.changed("falls.yaml", folder, what, by);
   }
 
   private String withSecondPump() throws IOException {
@@ -69,7 +54,7 @@ class ChosenPumpWordsTest {
 
   @Test
   void secondPumpThatTheFirstMakesNeedlessIsNotNeeded() throws IOException {
-    sheet("vario.csv", "# variable speed: 40..100 %\n" + SHEET);
+    sheet("vario.csv", "# variable speed: 40..100 %\n" + TwinFalls.SHEET);
 
     String text = text("pumps", withSecondPump(), "--from", list.toString(), "--line", "second");
     Run.assertTold(
@@ -89,7 +74,7 @@ class ChosenPumpWordsTest {
 
   @Test
   void sizesAtANeedlessPumpSaySo() throws IOException {
-    sheet("strong.csv", SHEET);
+    sheet("strong.csv", TwinFalls.SHEET);
     String text =
         text(
             "pipes",
@@ -106,8 +91,8 @@ class ChosenPumpWordsTest {
 
   @Test
   void pumpWithoutAPriceComesAfterThoseWithOneAndIsMarkedByTheTable() throws IOException {
-    sheet("cheap.csv", SHEET);
-    sheet("priced.csv", "# price: 900 USD\n" + SHEET.replace("5", "6"));
+    sheet("cheap.csv", TwinFalls.SHEET);
+    sheet("priced.csv", "# price: 900 USD\n" + TwinFalls.SHEET.replace("5", "6"));
 
     String text = text("pumps", twin("title", "title"), "--from", list.toString());
     assertTrue(text.indexOf(" priced ") < text.indexOf(" cheap "), text);
@@ -117,8 +102,8 @@ class ChosenPumpWordsTest {
 
   @Test
   void sheetByWhichMoreComesOutThanGoesInIsNotTried() throws IOException {
-    sheet("tenth.csv", SHEET.replace(",190", ",19"));
-    sheet("right.csv", SHEET);
+    sheet("tenth.csv", TwinFalls.SHEET.replace(",190", ",19"));
+    sheet("right.csv", TwinFalls.SHEET);
 
     // 1900 gph at 20 ft: 998.2 · 9.80665 · 0.0019979 · 6.096 W
     String told =
@@ -138,7 +123,7 @@ class ChosenPumpWordsTest {
 
   @Test
   void projectsOwnImpossibleSheetIsToldAndNotRefused() throws IOException {
-    sheet("tenth.csv", SHEET.replace(",190", ",19"));
+    sheet("tenth.csv", TwinFalls.SHEET.replace(",190", ",19"));
     String project =
         twin("dipper 400: pumps/dipper-400.csv", "dipper 400: " + list.resolve("tenth.csv"));
 
@@ -161,7 +146,7 @@ class ChosenPumpWordsTest {
 
   @Test
   void findingsThatThrottlingRemovesAreNotToldOfTheBest() throws IOException {
-    sheet("strong.csv", SHEET);
+    sheet("strong.csv", TwinFalls.SHEET);
     String text = text("pumps", twin("title", "title"), "--from", list.toString());
     Run.assertTold(text, "First is strong: does it when throttled");
     assertFalse(text.contains("short of the"), text);
@@ -169,7 +154,7 @@ class ChosenPumpWordsTest {
 
   @Test
   void pictureMarksTheThrottledPointWithTheNumbersOfTheTable() throws IOException {
-    sheet("strong.csv", SHEET);
+    sheet("strong.csv", TwinFalls.SHEET);
     Path picture = folder.resolve("pumps.svg");
     String text =
         text(

@@ -1,17 +1,10 @@
 package rillwright.solver.study.pipechoice;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import rillwright.solver.balance.NotBalanced;
-import rillwright.solver.law.LimitedLaw;
-import rillwright.solver.law.NoLoss;
-import rillwright.solver.network.Line;
-import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.HeldToWish;
 import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
@@ -63,21 +56,9 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
         does ? Optional.empty() : heldToTheWishes(network, wishes).filter(Shares::areEnough));
   }
 
-  /** With each fall that one line alone feeds held to its wish, as a valve there would. */
+  /** With each fall held to its wish; empty if there is no balance then. */
   private static Optional<Shares> heldToTheWishes(Network network, Wishes wishes) {
-    Network held = network;
-    for (Map.Entry<PointName, Double> wish : wishes.flowM3PerS().entrySet()) {
-      List<Line> ways =
-          network.lines().stream()
-              .filter(line -> line.to().equals(wish.getKey()) || line.from().equals(wish.getKey()))
-              .toList();
-      if (ways.size() == 1) {
-        Line way = ways.get(0);
-        List<Part> parts = new ArrayList<>(way.parts());
-        parts.add(new Loss(new LimitedLaw(NoLoss.bothWays(), wish.getValue()), Optional.empty()));
-        held = held.withLine(way.withParts(parts));
-      }
-    }
+    Network held = HeldToWish.of(network, wishes, wishes.flowM3PerS().keySet());
     try {
       return Optional.of(Shares.in(held, wishes));
     } catch (NoBalance | NotBalanced drawsGoShort) {

@@ -1,17 +1,11 @@
 package rillwright.solver.study.valvesetting;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import rillwright.solver.law.LimitedLaw;
-import rillwright.solver.law.NoLoss;
-import rillwright.solver.network.Line;
-import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.HeldToWish;
 import rillwright.solver.pumping.Wishes;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -32,21 +26,8 @@ record HeldOthers(Wishes wishes, Set<PointName> favoured, List<ValvePlace> leftA
 
   /** The network for one fall: all others are held back. */
   Network in(Network network, PointName fall) {
-    Network held = shut(network);
-    for (PointName other : favoured) {
-      List<Line> ways =
-          network.lines().stream()
-              .filter(line -> line.to().equals(other) || line.from().equals(other))
-              .toList();
-      if (!other.equals(fall) && ways.size() == 1) {
-        Line way = ways.get(0);
-        List<Part> parts = new ArrayList<>(held.line(way.name()).parts());
-        LimitedLaw limit = new LimitedLaw(NoLoss.bothWays(), wishes.at(other));
-        parts.add(new Loss(limit, Optional.empty()));
-        held = held.withLine(way.withParts(parts));
-      }
-    }
-    return held;
+    List<PointName> others = favoured.stream().filter(other -> !other.equals(fall)).toList();
+    return HeldToWish.of(shut(network), wishes, others);
   }
 
   /** With the valves that feed no wished fall shut, unless something else needs that water. */
