@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.finding.Wording;
 
 /**
  * A finding that is made in one or several conditions.
@@ -51,8 +52,22 @@ public record SharedFinding<A>(List<Made<A>> made) {
     return made.stream().anyMatch(one -> one.where().named().changes().isEmpty());
   }
 
+  /**
+   * It in a sentence: {@code In "low" and "lower" (figures of "lower"): …}.
+   *
+   * @param told where it is told with its figures
+   */
+  public String sentence(Made<A> told, Wording wording) {
+    String message = told.finding().message(wording);
+    boolean alike = made.stream().allMatch(one -> one.finding().message(wording).equals(message));
+    return "In "
+        + conditions()
+        + (alike ? ": " : " (figures of \"" + told.where().condition() + "\"): ")
+        + message;
+  }
+
   /** The names of the conditions: {@code "low" and "lower"}. */
-  public String conditions() {
+  private String conditions() {
     List<String> names =
         made.stream().map(one -> "\"" + one.where().condition() + "\"").distinct().toList();
     int last = names.size() - 1;

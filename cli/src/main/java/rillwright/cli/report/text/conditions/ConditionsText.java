@@ -159,18 +159,8 @@ public final class ConditionsText {
     for (SharedFinding<Solved> found : findings) {
       if (!TOLD_ALREADY.contains(found.code()) && !found.holdsAsWritten()) {
         Made<Solved> worst = answer.worstOf(found);
-        page.marked(
-            "! ",
-            "In " + found.conditions() + figuresOf(worst, found) + worst.finding().message(units));
+        page.marked("! ", found.sentence(worst, units));
       }
     }
-  }
-
-  /** Of which of several conditions the figures are, where they are not those of all. */
-  private String figuresOf(Made<Solved> worst, SharedFinding<Solved> found) {
-    String told = worst.finding().message(units);
-    boolean alike =
-        found.made().stream().allMatch(made -> made.finding().message(units).equals(told));
-    return alike ? ": " : " (figures of \"" + worst.where().condition() + "\"): ";
   }
 }

@@ -74,8 +74,7 @@ public final class StreamConditionsText {
     for (SharedFinding<StreamBudget> found :
         SharedFinding.listOf(answer, StreamConditionsText::ofTheCondition)) {
       if (!found.holdsAsWritten()) {
-        String first = found.made().get(0).finding().message(units);
-        page.marked("! ", "In " + found.conditions() + ": " + first);
+        page.marked("! ", found.sentence(found.made().get(0), units));
       }
     }
     page.paragraph(
