@@ -16,8 +16,8 @@ final class ConditionArguments {
       names = "--condition",
       paramLabel = "NAME",
       description =
-          "Looks at it in this condition only; may be given several times. \"as written\" is the"
-              + " file as it is.")
+          "Looks at it in this condition only, with --conditions too; may be given several times."
+              + " \"as written\" is the file as it is.")
   private List<String> named = List.of();
 
   /** Whether it is to be looked at in conditions at all. */
@@ -25,8 +25,8 @@ final class ConditionArguments {
     return all || !named.isEmpty();
   }
 
-  /** The conditions asked for by name; empty for all. */
+  /** The conditions asked for by name, which narrow all to these; empty for all. */
   List<String> names() {
-    return all ? List.of() : named;
+    return named;
   }
 }

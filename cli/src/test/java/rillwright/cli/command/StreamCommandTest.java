@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 class StreamCommandTest {
   private static final Path FOLDER = Path.of("..", "examples", "long-stream");
@@ -92,6 +94,25 @@ class StreamCommandTest {
 
     assertTrue(run.out().contains("describes no stream"), run.out());
     assertFalse(run.out().contains("Nothing that would stop"), run.out());
+  }
+
+  /** What a box holds below its crest stays there, though another fall lies lower on one pump. */
+  @Test
+  void boxThatSharesAPumpGivesBackOnlyWhatStandsAboveItsCrest() {
+    Run run =
+        Run.of(
+            "stream",
+            TwinFalls.FOLDER.resolve("falls.yaml").toString(),
+            "--times",
+            "--set",
+            "points.high fall.box area=2 m2",
+            "--format",
+            "json");
+
+    assertEquals(0, run.status(), run.err());
+    JsonNode moments = new ObjectMapper().readTree(run.out()).get("course").get("moments");
+    double last = moments.get(moments.size() - 1).get("levelM").get("pond").doubleValue();
+    assertEquals(0, last, 1e-3);
   }
 
   @Test

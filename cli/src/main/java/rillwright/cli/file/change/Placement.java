@@ -101,11 +101,17 @@ record Placement(Address address, Node value, List<Place> places) {
     }
     throw wrong(
         index + 1,
-        PlainText.quoted(step(index))
-            + " is "
-            + before.words()
-            + " and has no field "
-            + PlainText.quoted(step(index + 1)));
+        before instanceof ListNode list && PartStep.isWhole(step(index + 1))
+            ? PlainText.quoted(step(index))
+                + " has pieces 1 to "
+                + list.items().size()
+                + " and no "
+                + PlainText.quoted(step(index + 1))
+            : PlainText.quoted(step(index))
+                + " is "
+                + before.words()
+                + " and has no field "
+                + PlainText.quoted(step(index + 1)));
   }
 
   /** Which row of a list a step means, from 0, where it is a number from 1 on; else below 0. */

@@ -1,6 +1,9 @@
 package rillwright.cli.report.odds;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rillwright.cli.report.conditions.Case;
@@ -19,6 +22,18 @@ public record WorstOdds(String condition, PointName fall, double chance) {
     return answer.cases().stream()
         .flatMap(WorstOdds::listOf)
         .min(Comparator.comparingDouble(WorstOdds::chance));
+  }
+
+  /** The first of the worst of each wished fall, in the order of the falls. */
+  public static List<WorstOdds> listOf(Cases<OddsAnswer> answer) {
+    Map<PointName, WorstOdds> worst = new LinkedHashMap<>();
+    answer.cases().stream()
+        .flatMap(WorstOdds::listOf)
+        .forEach(
+            one ->
+                worst.merge(
+                    one.fall(), one, (old, other) -> other.chance() < old.chance() ? other : old));
+    return List.copyOf(worst.values());
   }
 
   private static Stream<WorstOdds> listOf(Case<OddsAnswer> one) {

@@ -37,7 +37,7 @@ public enum CauseSizeWords {
       case HIGHER -> units.head(size) + " higher";
       case LOST -> "takes " + units.flow(size * pumpFlowM3PerS);
       case DEPTH_GONE -> units.share(size) + " of the depth over the sill gone";
-      case SHARE_LOST -> units.share(size) + " lost on the way";
+      case SHARE_LOST -> "loses " + units.share(size) + " on the way";
       case TIMES_AS_WIDE -> units.number(Math.round(10 * size) / 10.0) + " times as wide";
       case LOW_END -> "one end " + units.fineDepth(size) + " low";
     };

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.solver.network.Basin;
+import rillwright.solver.network.Fall;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
@@ -149,12 +150,17 @@ final class PipeFlows {
     return gains;
   }
 
-  /** How much of what it should give a water can give: less at a basin's floor. */
+  /**
+   * How much of what it should give a water can give: less at a basin's floor and, of a box, at its
+   * crest: how deep it is below is not known, and is not in the water in transit either.
+   */
   private double ramp(PointName name, Map<PointName, Double> levelM) {
     Point point = network.point(name);
     double least = Double.NEGATIVE_INFINITY;
     if (point instanceof Basin basin && basin.shape().isPresent()) {
       least = basin.shape().get().floorM();
+    } else if (point instanceof Fall fall) {
+      least = fall.crestM();
     }
     return least == Double.NEGATIVE_INFINITY || !levelM.containsKey(name)
         ? 1

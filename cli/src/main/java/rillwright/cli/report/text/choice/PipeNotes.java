@@ -20,6 +20,9 @@ final class PipeNotes {
   /** Which sizes count as doing it. */
   static final String MEET = "those that meet every wish (up to 5 % short counts)";
 
+  /** Less than this share of a flow is noticeably less of it. */
+  private static final double NOTICEABLE_SHARE = 0.99;
+
   private final PipesAnswer answer;
   private final ShownUnits units;
   private final MoneyWords money;
@@ -133,8 +136,19 @@ final class PipeNotes {
               + ", would "
               + buys(least, next)
               + ". "
-              + paybacks.sentence(least, next));
+              + (takesFromTheWorst(least, next)
+                  ? "The larger pipe serves the other falls first: \"rillwright balance\" tells how"
+                      + " to set their valves."
+                  : paybacks.sentence(least, next)));
     }
+  }
+
+  /** Whether with one and the same pump the fall that is worst off gets less by the larger pipe. */
+  private static boolean takesFromTheWorst(RatedPipe least, RatedPipe next) {
+    PointName worst = least.pump().trial().verdict().worst();
+    double was = least.state().point(worst).outflowM3PerS();
+    return least.hasThePumpOf(next)
+        && next.state().point(worst).outflowM3PerS() < NOTICEABLE_SHARE * was;
   }
 
   /**

@@ -161,7 +161,7 @@ public final class DutyText {
     double good = takes.goodWireToWater();
     double poor = takes.poorWireToWater();
     page.paragraph(
-        "Flow and head are "
+        (isOneFall() ? "Flow and head are " : "With the others throttled, flow and head are ")
             + units.power(takes.waterPowerW())
             + " in the water. Pond pumps turn "
             + units.share(poor)

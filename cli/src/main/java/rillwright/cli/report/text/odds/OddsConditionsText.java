@@ -62,7 +62,7 @@ public final class OddsConditionsText {
         "Middle: as often more as less. 1 in 20 below: in one case of twenty less than this.");
     page.table(ChangesText.table(answer.conditions()));
     page.heading("WHAT TO KNOW");
-    WorstOdds.of(answer).ifPresent(this::worst);
+    WorstOdds.listOf(answer).forEach(this::worst);
     for (Case<OddsAnswer> one : answer.cases()) {
       one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
     }
