@@ -1,6 +1,7 @@
 package rillwright.cli.report.picture;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -128,6 +129,7 @@ public final class CandidatesPicture {
       points.add(
           point(trial.operating(), labelled && !throttled ? label(trial, false) : List.of()));
     }
+    Collections.reverse(points); // the best last, over all others
     return points;
   }
 

@@ -1,6 +1,7 @@
 package rillwright.cli.report.picture;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -141,6 +142,7 @@ public final class SizesPicture {
         points.add(point(trial.operating(), List.of()));
       }
     }
+    Collections.reverse(points); // the best last, over all others
     return points;
   }
 
