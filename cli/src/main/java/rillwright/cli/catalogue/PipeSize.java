@@ -1,5 +1,7 @@
 package rillwright.cli.catalogue;
 
+import java.util.List;
+
 /**
  * A size of pipe or hose.
  *
@@ -25,5 +27,10 @@ public record PipeSize(
   /** Whether a name of a type and a size means that type in this size: {@code elbow 90 2 in}. */
   public boolean isSizeOf(String typeAndSize, String type) {
     return Spelling.isNamed(typeAndSize, type, size);
+  }
+
+  /** Whether a name is one of a list, then any length, also one that no pipe has. */
+  public static boolean isSomeSizeOf(String nameAndSize, List<String> names) {
+    return names.stream().anyMatch(name -> Spelling.isNamedWithLength(nameAndSize, name));
   }
 }

@@ -109,4 +109,11 @@ final class Spelling {
     String start = plain(name) + " ";
     return plain.startsWith(start) && sameSize(plain.substring(start.length()), plain(size));
   }
+
+  /** Whether a text is a name, then a length, in whatever spelling of both. */
+  static boolean isNamedWithLength(String text, String name) {
+    String plain = plain(text);
+    String start = plain(name) + " ";
+    return plain.startsWith(start) && lengthM(plain.substring(start.length())).isPresent();
+  }
 }

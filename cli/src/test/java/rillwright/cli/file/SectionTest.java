@@ -8,7 +8,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.file.field.Price;
+import rillwright.cli.file.site.Prices;
 import rillwright.curves.sheet.SheetFacts;
 import rillwright.solver.water.Water;
 import rillwright.solver.water.WaterProperties;
@@ -87,6 +89,7 @@ class SectionTest {
         "prices: {trench: 6 USD/ft, pipe: {flexible PVC 2 in: 4 EUR/m}} | 12:18: prices: trench: \"6 USD/ft\" is in USD while prices before are in EUR; use one currency in a file",
         "prices: {pipe: {flexibel PVC 2 in: 4 USD/ft}} | 12:17: prices: pipe: \"flexibel PVC 2 in\" is no material and size of pipe that is known; did you mean \"flexible PVC 2 in\" or \"flexible PVC 1 in\" or \"flexible PVC 3 in\"?",
         "prices: {fittings: {elbo 90 2 in: 4 USD}} | 12:21: prices: fittings: \"elbo 90 2 in\" is no type and size of a fitting that is known; did you mean \"elbow 90 2 in\" or \"elbow 90 1 in\" or \"elbow 90 3 in\"?",
+        "prices: {pipe: {flexible PVC 2 inn: 4 USD/ft}} | 12:17: prices: pipe: \"flexible PVC 2 inn\" is no material and size of pipe that is known; did you mean \"flexible PVC 2 in\" or \"flexible PVC 1 in\" or \"flexible PVC 3 in\"?",
         "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}]}} | 12:21: pump \"p\": points: a pump needs two points or more, each with a flow and a head",
         "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}, {flow: 0 gph, head: 1 ft}]}} | 12:56: pump \"p\": points 2: flow: each flow must be greater than the one before",
         "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}, {flow: 9 gph, head: 3 ft}]}} | 12:21: pump \"p\": points: the last head of a pump's curve is not below its first",
@@ -122,6 +125,19 @@ class SectionTest {
             readings: [{at: fall, flow: 900 gph, within: 7 %, when: running}]
             """);
     assertTrue(project.tree().find("conditions").isPresent());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "pipe: {brass 2 in: 4 USD/ft}",
+        "pipe: {flexible PVC 2-1/4 in: 4 USD/ft}",
+        "fittings: {flange 2 in: 4 USD}",
+        "fittings: {elbow 90 22 mm: 4 USD}"
+      })
+  void aPriceListMayHoldMoreThanIsKnown(String prices) {
+    Prices read = with("prices: {" + prices + "}").prices();
+    assertEquals(1, read.pipe().size() + read.fittings().size());
   }
 
   @Test

@@ -8,9 +8,14 @@ import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.Nearest;
 import rillwright.cli.wording.PlainText;
 
-/** Finds prices of pipe and fittings that nothing is called: a slip would pass for no price. */
+/**
+ * Finds prices of pipe and fittings whose name is a slip for a known one: it would pass for no
+ * price. A price list may hold more than is known here: other sizes, and names like nothing known,
+ * are let be.
+ */
 public final class PriceNames {
   private final Catalogue catalogue;
   private final List<String> fittingTypes;
@@ -29,7 +34,7 @@ public final class PriceNames {
   /** Notes the faults in {@code prices}. */
   void check(Fields prices) {
     for (Entry entry : entries(prices, "pipe")) {
-      if (catalogue.listPipes().stream().noneMatch(pipe -> pipe.isCalled(entry.key()))) {
+      if (!PipeSize.isSomeSizeOf(entry.key(), catalogue.materials())) {
         List<String> known =
             catalogue.listPipes().stream()
                 .map(pipe -> pipe.material() + " " + pipe.size())
@@ -38,7 +43,7 @@ public final class PriceNames {
       }
     }
     for (Entry entry : entries(prices, "fittings")) {
-      if (catalogue.listPipes().stream().noneMatch(pipe -> isFitting(entry.key(), pipe))) {
+      if (!PipeSize.isSomeSizeOf(entry.key(), fittingTypes)) {
         fault(prices, "fittings", entry, "no type and size of a fitting", fittings());
       }
     }
@@ -46,10 +51,6 @@ public final class PriceNames {
 
   private static List<Entry> entries(Fields prices, String field) {
     return prices.findMap(field).map(named -> named.entries()).orElse(List.of());
-  }
-
-  private boolean isFitting(String name, PipeSize pipe) {
-    return fittingTypes.stream().anyMatch(type -> pipe.isSizeOf(name, type));
   }
 
   private List<String> fittings() {
@@ -61,6 +62,9 @@ public final class PriceNames {
 
   private static void fault(
       Fields prices, String field, Entry entry, String what, List<String> known) {
+    if (Nearest.to(entry.key(), known).isEmpty()) {
+      return;
+    }
     prices
         .ledger()
         .fault(
