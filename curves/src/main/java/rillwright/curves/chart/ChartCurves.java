@@ -127,14 +127,7 @@ final class ChartCurves {
       String name = chart.systemCurves().get(i).name();
       Pen pen = Pen.system(i, count);
       if (count > 1) {
-        String letter = EndLetters.letter(i);
-        legend.add(
-            name,
-            (g, place) -> {
-              pen.draw(g, place);
-              LetterMark.draw(
-                  g, letter, new Point2D.Double(place.getX2() - LetterMark.RADIUS, place.getY2()));
-            });
+        legend.addLettered(name, pen, EndLetters.letter(i));
       } else {
         legend.add(name, pen);
       }

@@ -17,6 +17,7 @@ final class Legend {
 
   private final double width;
   private final List<Entry> entries = new ArrayList<>();
+  private double sampleWidth = SAMPLE;
 
   /** A line of the legend: a name with the sample drawn before it. */
   record Entry(String name, Sample sample) {}
@@ -43,6 +44,20 @@ final class Legend {
     add(name, pen::draw);
   }
 
+  /**
+   * A curve with a letter at its end; its sample is longer, to show all dashes before the letter.
+   */
+  void addLettered(String name, Pen pen, String letter) {
+    sampleWidth = SAMPLE + 2 * LetterMark.RADIUS;
+    add(
+        name,
+        (g, place) -> {
+          pen.draw(g, place);
+          double x = place.getX2() - LetterMark.RADIUS;
+          LetterMark.draw(g, letter, new Point2D.Double(x, place.getY2()));
+        });
+  }
+
   void add(String name, Pen pen, CurveMark mark) {
     add(
         name,
@@ -57,11 +72,12 @@ final class Legend {
   }
 
   private TextBlock words(Entry entry) {
-    return TextBlock.ofLines(List.of(entry.name()), Ink.LEGEND, width / 2 - SAMPLE - GAP - BETWEEN);
+    return TextBlock.ofLines(
+        List.of(entry.name()), Ink.LEGEND, width / 2 - sampleWidth - GAP - BETWEEN);
   }
 
   private double widthOf(Entry entry) {
-    return SAMPLE + GAP + words(entry).width() + BETWEEN;
+    return sampleWidth + GAP + words(entry).width() + BETWEEN;
   }
 
   /** Widths of the columns, as many columns as there is room for; filled from top to bottom. */
@@ -107,9 +123,9 @@ final class Legend {
   }
 
   private void paint(Graphics2D g, Entry entry, double x, double y) {
-    entry.sample().draw(g, new Line2D.Double(x, y + ROW / 2, x + SAMPLE, y + ROW / 2));
+    entry.sample().draw(g, new Line2D.Double(x, y + ROW / 2, x + sampleWidth, y + ROW / 2));
     TextBlock words = words(entry);
     double textTop = y + (ROW - words.lineHeight()) / 2;
-    Words.write(g, words, x + SAMPLE + GAP, textTop, Anchor.START, Ink.TEXT);
+    Words.write(g, words, x + sampleWidth + GAP, textTop, Anchor.START, Ink.TEXT);
   }
 }

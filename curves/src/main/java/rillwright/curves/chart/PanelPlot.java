@@ -77,12 +77,15 @@ final class PanelPlot {
     axes.paint(g, frame);
     Obstacles obstacles = new Obstacles(area);
     List<Polyline> levels = new ArrayList<>();
-    panel.levels().forEach(level -> levels.add(line(frame, level, true)));
+    panel.levels().forEach(level -> levels.add(across(frame, level.at())));
     List<Polyline> places = new ArrayList<>();
-    panel.places().forEach(place -> places.add(line(frame, place, false)));
+    panel.places().forEach(place -> places.add(upright(frame, place.at())));
     levels.forEach(line -> LEVEL.draw(g, line.path()));
     places.forEach(line -> PLACE.draw(g, line.path()));
     levels.forEach(obstacles::add);
+    if (axes.head().firstStep() < 0) {
+      obstacles.add(across(frame, 0));
+    }
     places.forEach(obstacles::add);
     for (Panel.Curve curve : panel.curves()) {
       Polyline whole = new Polyline(curve.points().stream().map(spot -> at(frame, spot)).toList());
@@ -105,17 +108,20 @@ final class PanelPlot {
     return frame.at(spot.across(), spot.up());
   }
 
-  private static Polyline line(PlotFrame frame, Panel.Mark mark, boolean across) {
+  private static Polyline across(PlotFrame frame, double up) {
     Rectangle2D area = frame.area();
-    return across
-        ? new Polyline(
-            List.of(
-                new Point2D.Double(area.getMinX(), frame.y(mark.at())),
-                new Point2D.Double(area.getMaxX(), frame.y(mark.at()))))
-        : new Polyline(
-            List.of(
-                new Point2D.Double(frame.x(mark.at()), area.getMinY()),
-                new Point2D.Double(frame.x(mark.at()), area.getMaxY())));
+    return new Polyline(
+        List.of(
+            new Point2D.Double(area.getMinX(), frame.y(up)),
+            new Point2D.Double(area.getMaxX(), frame.y(up))));
+  }
+
+  private static Polyline upright(PlotFrame frame, double across) {
+    Rectangle2D area = frame.area();
+    return new Polyline(
+        List.of(
+            new Point2D.Double(frame.x(across), area.getMinY()),
+            new Point2D.Double(frame.x(across), area.getMaxY())));
   }
 
   private static void label(
