@@ -27,6 +27,10 @@ final class WaterCircuit {
   private final List<Store> stores = new ArrayList<>();
   private final List<Double> initial = new ArrayList<>();
   private final Map<PointName, Integer> held = new LinkedHashMap<>();
+
+  /** No flow over each fall and out of each outlet. */
+  private final Map<PointName, Double> dry = new LinkedHashMap<>();
+
   private final StreamStores streams = new StreamStores();
   private final Soaking soaking = new Soaking();
   private final PipeDrains drains = new PipeDrains();
@@ -59,6 +63,9 @@ final class WaterCircuit {
     this.brims = new Brims(add(Tank.upright(1, 0), 0));
     for (Point point : network.points()) {
       addHeld(point);
+      if (point.spill().isPresent()) {
+        dry.put(point.name(), 0.0);
+      }
     }
     this.levelWaters = new LevelWaters(network, held);
     this.elsewhere = add(Tank.upright(1, 0), 0);
@@ -196,12 +203,7 @@ final class WaterCircuit {
     Arrays.fill(rates, 0);
     Map<PointName, Double> levelM = new LinkedHashMap<>();
     held.forEach((name, index) -> levelM.put(name, levels[index]));
-    Map<PointName, Double> over = new LinkedHashMap<>();
-    for (Point point : network.points()) {
-      if (point.spill().isPresent()) {
-        over.put(point.name(), 0.0);
-      }
-    }
+    Map<PointName, Double> over = new LinkedHashMap<>(dry);
     List<Map<PointName, Double>> gains =
         (phase == Phase.RUNNING ? running : stopped)
             .stream()

@@ -24,14 +24,18 @@ record HeldOthers(Wishes wishes, Set<PointName> favoured, List<ValvePlace> leftA
     leftAlone = List.copyOf(leftAlone);
   }
 
-  /** The network for one fall: all others are held back. */
-  Network in(Network network, PointName fall) {
+  /**
+   * The network for one fall: all others are held back.
+   *
+   * @param shut the network as {@link #shut} makes it
+   */
+  Network in(Network shut, PointName fall) {
     List<PointName> others = favoured.stream().filter(other -> !other.equals(fall)).toList();
-    return HeldToWish.of(shut(network), wishes, others);
+    return HeldToWish.of(shut, wishes, others);
   }
 
   /** With the valves that feed no wished fall shut, unless something else needs that water. */
-  private Network shut(Network network) {
+  Network shut(Network network) {
     Network shut = network;
     for (ValvePlace place : leftAlone) {
       shut = shut.withPart(place.line(), place.partIndex(), place.in(network).shut());

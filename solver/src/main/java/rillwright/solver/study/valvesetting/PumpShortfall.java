@@ -31,7 +31,7 @@ final class PumpShortfall {
   private final HeldOthers others;
 
   PumpShortfall(Network open, Wishes wishes, List<Throttle> throttles, HeldOthers others) {
-    this.open = open;
+    this.open = others.shut(open);
     this.wishes = wishes;
     this.throttles = throttles;
     this.others = others;
@@ -47,7 +47,7 @@ final class PumpShortfall {
       List<Throttle> closed =
           throttles.stream().filter(throttle -> !throttle.falls().contains(candidate)).toList();
       if (lack(candidate, closed, most) > NOTICEABLE) {
-        if (open.lines().stream().noneMatch(PumpShortfall::hasPump)) {
+        if (!open.isPumped()) {
           return OptionalDouble.empty();
         }
         double high = Math.max(1, 2 * most);

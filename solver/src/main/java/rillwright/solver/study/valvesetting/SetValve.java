@@ -9,33 +9,26 @@ import rillwright.solver.network.Valve;
  * @param place where it stands
  * @param valve so set
  * @param role what it is there for
- * @param sensitivityM3PerSPerDegree by how much less runs through it for a degree further shut,
- *     m³/s; empty where no handle is known to turn
- * @param sensitivityM3PerSPerPercent the same for a hundredth of its travel; empty where only its
- *     loss is known
+ * @param sensitivityM3PerS by how much less would run through it for all of its travel, at the
+ *     slope where it stands, m³/s; empty where only its loss is known
  */
-public record SetValve(
-    ValvePlace place,
-    Valve valve,
-    Role role,
-    OptionalDouble sensitivityM3PerSPerDegree,
-    OptionalDouble sensitivityM3PerSPerPercent) {
+public record SetValve(ValvePlace place, Valve valve, Role role, OptionalDouble sensitivityM3PerS) {
   private static final double DEGREES = 90;
   private static final double PERCENT = 100;
 
   /**
-   * A valve as it is to be set.
-   *
-   * @param perTravel by how much less runs through it for all of its travel, as it begins to, m³/s
+   * By how much less runs through it for a degree further shut, m³/s; empty where no handle is
+   * known to turn.
    */
-  static SetValve of(ValvePlace place, Valve valve, Role role, OptionalDouble perTravel) {
-    boolean turns = valve.loss().degreesFromOpen().isPresent();
-    return new SetValve(
-        place,
-        valve,
-        role,
-        turns ? divided(perTravel, DEGREES) : OptionalDouble.empty(),
-        divided(perTravel, PERCENT));
+  public OptionalDouble sensitivityM3PerSPerDegree() {
+    return valve.loss().degreesFromOpen().isPresent()
+        ? divided(sensitivityM3PerS, DEGREES)
+        : OptionalDouble.empty();
+  }
+
+  /** The same for a hundredth of its travel; empty where only its loss is known. */
+  public OptionalDouble sensitivityM3PerSPerPercent() {
+    return divided(sensitivityM3PerS, PERCENT);
   }
 
   private static OptionalDouble divided(OptionalDouble number, double by) {

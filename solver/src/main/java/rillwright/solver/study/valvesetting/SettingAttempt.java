@@ -123,7 +123,7 @@ final class SettingAttempt {
     List<SetValve> valves = new ArrayList<>();
     for (ValvePlace place : places) {
       valves.add(
-          SetValve.of(place, place.in(set), role(place, set), new Sensitivity(set).of(place)));
+          new SetValve(place, place.in(set), role(place, set), new Sensitivity(set).of(place)));
     }
     OptionalDouble pumpShort =
         share < 1 - NOTICEABLE
