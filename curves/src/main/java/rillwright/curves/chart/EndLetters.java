@@ -2,7 +2,6 @@ package rillwright.curves.chart;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import rillwright.curves.chart.layout.Obstacles;
@@ -39,9 +38,6 @@ final class EndLetters {
   }
 
   void addTo(Obstacles obstacles) {
-    double r = LetterMark.RADIUS + 2;
-    for (Point2D at : places.values()) {
-      obstacles.add(new Rectangle2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r));
-    }
+    places.values().forEach(at -> obstacles.add(at, LetterMark.RADIUS + 2));
   }
 }

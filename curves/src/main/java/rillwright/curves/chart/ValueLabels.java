@@ -50,9 +50,7 @@ final class ValueLabels {
     String names = letters + (asBuilt ? (letters.isEmpty() ? "" : ", ") + "as built" : "");
     double middle =
         alike.stream().mapToDouble(mark -> x.applyAsDouble(mark.value())).average().orElseThrow();
-    return new Label(
-        TextBlock.ofLines(List.of(names + " " + value), Ink.SMALL_LABEL, Double.POSITIVE_INFINITY),
-        middle);
+    return new Label(TextBlock.ofLine(names + " " + value, Ink.SMALL_LABEL), middle);
   }
 
   /** Writes them between two places, their tops at a height. */

@@ -24,14 +24,11 @@ public final class HeldToWish {
   public static Network of(Network network, Wishes wishes, Collection<PointName> falls) {
     Network held = network;
     for (PointName fall : falls) {
-      List<Line> ways =
-          network.lines().stream()
-              .filter(line -> line.to().equals(fall) || line.from().equals(fall))
-              .toList();
+      List<Line> ways = network.lines().stream().filter(line -> line.joins(fall)).toList();
       if (ways.size() == 1) {
         Line way = held.line(ways.get(0).name());
         List<Part> parts = new ArrayList<>(way.parts());
-        LimitedLaw limit = new LimitedLaw(NoLoss.bothWays(), wishes.flowM3PerS().get(fall));
+        LimitedLaw limit = new LimitedLaw(NoLoss.bothWays(), wishes.at(fall));
         parts.add(new Loss(limit, Optional.empty()));
         held = held.withLine(way.withParts(parts));
       }

@@ -72,7 +72,7 @@ public final class WishedHead {
    */
   public Optional<Governed> throttled() {
     Optional<Governed> highest = Optional.empty();
-    for (PointName candidate : wishes.flowM3PerS().keySet()) {
+    for (PointName candidate : wishes.falls()) {
       Optional<HeadNeeded> needed = throttledFor(candidate);
       if (needed.isEmpty()) {
         return Optional.empty();

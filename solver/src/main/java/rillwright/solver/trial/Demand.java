@@ -29,7 +29,7 @@ public final class Demand {
     this.throttled = whole.throttled();
     this.throttledJustShort =
         new WishedHead(network, place, wishes.times(Verdict.JUST_SHORT_SHARE)).throttled();
-    for (PointName fall : wishes.flowM3PerS().keySet()) {
+    for (PointName fall : wishes.falls()) {
       lifts.put(fall, lift(network, place, fall));
     }
   }
@@ -46,7 +46,7 @@ public final class Demand {
   /** The head at which the pump begins to reach a fall while the others are shut. */
   private OptionalDouble lift(Network network, PumpPlace place, PointName fall) {
     Map<PointName, Double> shut = new HashMap<>();
-    for (PointName other : wishes.flowM3PerS().keySet()) {
+    for (PointName other : wishes.falls()) {
       if (!other.equals(fall)) {
         shut.put(other, 0.0);
       }

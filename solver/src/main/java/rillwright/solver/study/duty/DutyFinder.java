@@ -47,7 +47,7 @@ public final class DutyFinder {
 
   private static AsTheyStand describe(HeadNeeded needed, Wishes wishes) {
     Map<PointName, Double> falls = new LinkedHashMap<>();
-    for (PointName fall : wishes.flowM3PerS().keySet()) {
+    for (PointName fall : wishes.falls()) {
       falls.put(fall, needed.state().point(fall).outflowM3PerS());
     }
     return new AsTheyStand(needed.flowM3PerS(), needed.headM(), falls);

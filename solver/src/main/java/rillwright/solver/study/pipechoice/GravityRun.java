@@ -58,7 +58,7 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
 
   /** With each fall held to its wish; empty if there is no balance then. */
   private static Optional<Shares> heldToTheWishes(Network network, Wishes wishes) {
-    Network held = HeldToWish.of(network, wishes, wishes.flowM3PerS().keySet());
+    Network held = HeldToWish.of(network, wishes, wishes.falls());
     try {
       return Optional.of(Shares.in(held, wishes));
     } catch (NoBalance | NotBalanced drawsGoShort) {
