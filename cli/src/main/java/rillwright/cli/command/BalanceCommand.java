@@ -35,9 +35,6 @@ import rillwright.solver.study.valvesetting.ValveSettings;
       "  rillwright balance falls.yaml --strict          1 if the pump is too small for the wishes"
     })
 public final class BalanceCommand implements Callable<Integer> {
-  /** A share this little below 1 is the wish. */
-  private static final double NOTICEABLE = 0.001;
-
   @Mixin private ProjectArguments project;
 
   @Mixin private ValveArguments valves;
@@ -74,6 +71,6 @@ public final class BalanceCommand implements Callable<Integer> {
             RunningFigures.of(settings.state(), read.running()));
     picture.ifPresent(file -> file.write(SharePicture.of(answer)));
     report.print(() -> BalanceJson.of(answer), ink -> BalanceText.of(answer, ink));
-    return strict && settings.share() < 1 - NOTICEABLE ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
+    return strict && answer.missesAWish() ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
   }
 }

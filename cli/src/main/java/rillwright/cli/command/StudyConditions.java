@@ -97,14 +97,16 @@ final class StudyConditions {
    * @param tried addresses, or what they begin with, of what the study tries itself
    */
   Optional<JudgingConditions> told(List<String> tried) {
-    return conditions.map(
-        all ->
-            new JudgingConditions(
-                all.offered(),
-                all.projects().stream().map(state -> named(state.condition())).toList(),
-                all.projects().stream()
-                    .flatMap(state -> inTheWay(named(state.condition()), tried))
-                    .toList()));
+    return conditions.map(all -> told(all, tried));
+  }
+
+  private static JudgingConditions told(ProjectConditions all, List<String> tried) {
+    List<NamedCondition> named =
+        all.projects().stream().map(state -> named(state.condition())).toList();
+    return new JudgingConditions(
+        all.offered(),
+        named,
+        named.stream().flatMap(condition -> inTheWay(condition, tried)).toList());
   }
 
   private static Stream<String> inTheWay(NamedCondition condition, List<String> tried) {

@@ -27,7 +27,6 @@ import rillwright.cli.file.site.SiteReader;
 import rillwright.cli.file.stream.BoxesReader;
 import rillwright.cli.file.stream.EvaporationReader;
 import rillwright.cli.file.stream.StreamsReader;
-import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.solver.network.Fitting;
 import rillwright.solver.network.Gauge;
@@ -184,13 +183,10 @@ public final class ProjectMapping {
 
   private static WhereWritten places(MapNode tree, String file, List<PlacedLine> lines) {
     Map<PointName, Place> points = new LinkedHashMap<>();
-    tree.find("points")
-        .map(Entry::value)
-        .filter(MapNode.class::isInstance)
+    tree.findMap("points")
         .ifPresent(
             map ->
-                ((MapNode) map)
-                    .entries()
+                map.entries()
                     .forEach(entry -> points.put(new PointName(entry.key()), entry.keyPlace())));
     Map<LineName, WhereWritten.LinePlaces> byLine = new LinkedHashMap<>();
     for (PlacedLine placed : lines) {

@@ -8,10 +8,17 @@ package rillwright.solver.stream;
  * @param splash lost by splash, as a share of what evaporates, 0 or more
  */
 public record WaterLoss(double evaporationMPerS, boolean byWeather, double splash) {
+  private static final double SECONDS_PER_DAY = 86400;
+
   public WaterLoss {
     if (!(evaporationMPerS >= 0 && splash >= 0)) {
       throw new IllegalArgumentException("evaporation and splash must be 0 or more");
     }
+  }
+
+  /** Depth that evaporates in a day, m. */
+  public double evaporationMPerDay() {
+    return evaporationMPerS * SECONDS_PER_DAY;
   }
 
   /** Depth lost in a second, splash included, m/s. */

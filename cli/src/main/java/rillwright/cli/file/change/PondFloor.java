@@ -21,10 +21,12 @@ final class PondFloor {
       return after;
     }
     String pond = steps.get(1);
-    Optional<Node> level = find(before, List.of("points", pond, "level"));
-    Optional<Node> shape = find(after, List.of("points", pond, "shape"));
+    Optional<Node> level = pond(before, pond).flatMap(map -> map.find("level")).map(Entry::value);
     boolean countsFromTheLevel =
-        shape.isPresent() && shape.get() instanceof MapNode dug && dug.find("top").isEmpty();
+        pond(after, pond)
+            .flatMap(map -> map.findMap("shape"))
+            .filter(dug -> dug.find("top").isEmpty())
+            .isPresent();
     if (level.isEmpty() || !countsFromTheLevel) {
       return after;
     }
@@ -32,14 +34,7 @@ final class PondFloor {
     return top.in(after);
   }
 
-  private static Optional<Node> find(MapNode tree, List<String> steps) {
-    Optional<Node> node = Optional.of(tree);
-    for (String step : steps) {
-      node =
-          node.filter(MapNode.class::isInstance)
-              .flatMap(map -> ((MapNode) map).find(step))
-              .map(Entry::value);
-    }
-    return node;
+  private static Optional<MapNode> pond(MapNode tree, String name) {
+    return tree.findMap("points").flatMap(points -> points.findMap(name));
   }
 }

@@ -57,21 +57,23 @@ public final class ReadingForm {
 
   /** What was read; empty, with a fault, if the reading does not say, or says several things. */
   public static Optional<ReadQuantity> whatWasRead(Fields reading) {
-    List<String> read = READ.stream().filter(reading::has).toList();
+    List<ReadQuantity> read =
+        Stream.of(ReadQuantity.values()).filter(it -> reading.has(it.field())).toList();
     if (read.isEmpty()) {
       reading.fault("say what was read: one of " + Choices.listed(READ));
       return Optional.empty();
     }
     if (read.size() > 1) {
+      List<String> fields = read.stream().map(ReadQuantity::field).toList();
       SetElsewhere.fault(
           reading,
-          read,
+          fields,
           (read.size() == 2 ? "two" : "several")
               + " things stand in one reading, "
-              + String.join(" and ", read)
+              + String.join(" and ", fields)
               + (read.size() == 2 ? "; make two readings of it" : "; make a reading of each"));
       return Optional.empty();
     }
-    return Stream.of(ReadQuantity.values()).filter(it -> reading.has(it.field())).findFirst();
+    return Optional.of(read.get(0));
   }
 }

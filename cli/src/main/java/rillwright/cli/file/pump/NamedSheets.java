@@ -34,10 +34,6 @@ public final class NamedSheets {
   }
 
   private static List<Entry> below(MapNode tree, String section) {
-    return tree.find(section)
-        .map(Entry::value)
-        .filter(MapNode.class::isInstance)
-        .map(map -> ((MapNode) map).entries())
-        .orElse(List.of());
+    return tree.findMap(section).map(MapNode::entries).orElse(List.of());
   }
 }

@@ -26,6 +26,11 @@ public record MapNode(List<Entry> entries, Place place) implements Node {
     return Optional.empty();
   }
 
+  /** The map of a name; empty if there is none or it is another thing. */
+  public Optional<MapNode> findMap(String key) {
+    return find(key).map(Entry::value).filter(MapNode.class::isInstance).map(MapNode.class::cast);
+  }
+
   /** All names, in the order of the file. */
   public List<String> keys() {
     return entries.stream().map(Entry::key).toList();

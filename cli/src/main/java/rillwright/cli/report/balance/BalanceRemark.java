@@ -20,16 +20,13 @@ import rillwright.solver.study.valvesetting.ValveSettings;
  * @param message what is so and what to do about it
  */
 public record BalanceRemark(String code, String at, String message) {
-  /** A share this little below 1 is the wish. */
-  static final double NOTICEABLE = 0.001;
-
   /** All that there is to say, the gravest first. */
   public static List<BalanceRemark> listOf(BalanceAnswer answer) {
     List<BalanceRemark> remarks = new ArrayList<>();
     ValveSettings settings = answer.settings();
     if (settings.pumpShortM().orElse(1) > 0) {
       remarks.add(tooWeak(settings, answer.units()));
-    } else if (settings.share() < 1 - NOTICEABLE) {
+    } else if (answer.missesAWish()) {
       remarks.add(elsewhere(settings, answer.units()));
     }
     settings.favoured().forEach(fall -> remarks.add(favoured(fall, answer)));
@@ -37,7 +34,7 @@ public record BalanceRemark(String code, String at, String message) {
       if (set.role() == Role.TOO_COARSE) {
         remarks.add(coarse(set));
       } else if (set.role() == Role.LEFT_ALONE) {
-        remarks.add(leftAlone(set, settings));
+        remarks.add(leftAlone(set, answer));
       } else if (set.role() == Role.THROTTLED && set.valve().loss() instanceof Valve.GivenLoss) {
         remarks.add(unknownHandle(set, answer.units()));
       }
@@ -171,7 +168,7 @@ public record BalanceRemark(String code, String at, String message) {
             + " valve, which sets more finely.");
   }
 
-  private static BalanceRemark leftAlone(SetValve set, ValveSettings settings) {
+  private static BalanceRemark leftAlone(SetValve set, BalanceAnswer answer) {
     return new BalanceRemark(
         "valve-left-alone",
         set.place().line().value(),
@@ -179,7 +176,7 @@ public record BalanceRemark(String code, String at, String message) {
             + set.place().line().value()
             + "\" to a fall with a wish, so it stays as it is; what runs through it is lost to the"
             + " falls."
-            + (settings.share() < 1 - NOTICEABLE
+            + (answer.missesAWish()
                 ? " Close it as far as that water can be spared, and they get more."
                 : ""));
   }

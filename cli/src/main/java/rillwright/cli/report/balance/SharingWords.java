@@ -17,16 +17,17 @@ public final class SharingWords {
             : "So set, no fall gets less than " + share)
         + (settings.heldToWishes() && !settings.listThrottled().isEmpty()
             ? heldToWishes(settings)
-            : governed(settings));
+            : governed(answer));
   }
 
-  private static String nothingHeldBack(ValveSettings settings) {
+  private static String nothingHeldBack(BalanceAnswer answer) {
+    ValveSettings settings = answer.settings();
     boolean leftAlone =
         settings.valves().stream().anyMatch(set -> set.role() == SetValve.Role.LEFT_ALONE);
     if (!settings.favoured().isEmpty()) {
       return ", and none of these valves can hold back the others for it.";
     }
-    return leftAlone && settings.share() < 1 - BalanceRemark.NOTICEABLE
+    return leftAlone && answer.missesAWish()
         ? ", and no other fall with a wish can be held back for it."
         : ", and nothing needs to be held back for it.";
   }
@@ -41,11 +42,12 @@ public final class SharingWords {
             : "without --wish the fall with the least would get more.");
   }
 
-  private static String governed(ValveSettings settings) {
+  private static String governed(BalanceAnswer answer) {
+    ValveSettings settings = answer.settings();
     String governs =
         PlainText.quoted(settings.governing().value()) + " governs: it is the hardest to serve";
     if (settings.listThrottled().isEmpty()) {
-      return governs + nothingHeldBack(settings);
+      return governs + nothingHeldBack(answer);
     }
     return governs
         + (settings.opensGoverningWay()

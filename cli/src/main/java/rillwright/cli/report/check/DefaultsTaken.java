@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.site.Running;
-import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
@@ -87,21 +86,13 @@ final class DefaultsTaken {
 
   private boolean isWritten(PointName point, String... fields) {
     Optional<MapNode> written =
-        map(project.tree(), "points").flatMap(points -> map(points, point.value()));
+        project.tree().findMap("points").flatMap(points -> points.findMap(point.value()));
     for (String field : fields) {
       if (written.flatMap(node -> node.find(field)).isPresent()) {
         return true;
       }
     }
     return false;
-  }
-
-  private static Optional<MapNode> map(MapNode parent, String key) {
-    return parent
-        .find(key)
-        .map(Entry::value)
-        .filter(MapNode.class::isInstance)
-        .map(MapNode.class::cast);
   }
 
   private static String quoted(PointName name) {

@@ -25,8 +25,6 @@ import rillwright.solver.stream.WaterLoss;
 
 /** By what the beds of streams are reckoned, and what was taken where a stream is silent. */
 final class StreamNotes {
-  private static final double SECONDS_PER_DAY = 86400;
-
   private final Project project;
   private final ShownUnits units;
   private final List<String> notes = new ArrayList<>();
@@ -71,10 +69,10 @@ final class StreamNotes {
       if (written.find("bank").isEmpty()) {
         sentences.add("the banks are taken as walls; give \"bank\", run over rise");
       }
-      map(written.find("gravel")).ifPresent(gravel -> gravel(gravel, sentences));
+      written.findMap("gravel").ifPresent(gravel -> gravel(gravel, sentences));
     }
     if (item instanceof Pool) {
-      Optional<MapNode> pool = map(written.find("pool"));
+      Optional<MapNode> pool = written.findMap("pool");
       if (pool.isPresent()
           && pool.get().find("lip").isEmpty()
           && pool.get().find("weir").isEmpty()) {
@@ -118,14 +116,14 @@ final class StreamNotes {
   }
 
   private void loss(WaterLoss loss) {
-    Optional<MapNode> written = map(project.tree().find("evaporation"));
+    Optional<MapNode> written = project.tree().findMap("evaporation");
     boolean byWeather = written.flatMap(fields -> fields.find("air")).isPresent();
     boolean splash = written.flatMap(fields -> fields.find("splash")).isPresent();
     notes.add(
         "what evaporates is taken off the pond and the wet surface of the streams alike"
             + (byWeather
                 ? ": "
-                    + units.fineDepth(loss.evaporationMPerS() * SECONDS_PER_DAY)
+                    + units.fineDepth(loss.evaporationMPerDay())
                     + " a day by the weather, with the water as warm as \"water\" says"
                 : "")
             + (splash ? "" : "; nothing is taken for splash, give \"splash\""));
@@ -134,14 +132,12 @@ final class StreamNotes {
   /** What the file says about an item of a stream. */
   private MapNode written(String stream, int index) {
     Optional<Node> reaches =
-        map(project.tree().find("streams"))
-            .flatMap(streams -> map(streams.find(stream)))
+        project
+            .tree()
+            .findMap("streams")
+            .flatMap(streams -> streams.findMap(stream))
             .flatMap(fields -> fields.find("reaches"))
             .map(Entry::value);
     return (MapNode) ((ListNode) reaches.orElseThrow()).items().get(index);
-  }
-
-  private static Optional<MapNode> map(Optional<Entry> entry) {
-    return entry.map(Entry::value).filter(MapNode.class::isInstance).map(MapNode.class::cast);
   }
 }

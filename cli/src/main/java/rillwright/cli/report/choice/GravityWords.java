@@ -63,7 +63,6 @@ public final class GravityWords {
   }
 
   private String lack(GravityRun run) {
-    double lack = 1 - run.inUse().worstShare();
-    return lack < 0.005 ? "less than 1 %" : units.share(lack);
+    return VerdictWords.lack(run.inUse().worstShare(), units);
   }
 }

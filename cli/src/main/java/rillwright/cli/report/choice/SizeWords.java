@@ -1,9 +1,9 @@
 package rillwright.cli.report.choice;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rillwright.cli.wording.Listing;
 import rillwright.cli.wording.PlainText;
 import rillwright.solver.study.pipechoice.PipeOption;
 import rillwright.solver.study.pipechoice.SizedPipe;
@@ -65,13 +65,7 @@ public final class SizeWords {
 
   /** The lines: {@code "supply" and "upper"}. */
   public String lines() {
-    List<String> names =
-        new ArrayList<>(
-            first.sizes().keySet().stream().map(line -> PlainText.quoted(line.value())).toList());
-    if (names.size() == 1) {
-      return names.get(0);
-    }
-    String last = names.remove(names.size() - 1);
-    return String.join(", ", names) + " and " + last;
+    return Listing.of(
+        first.sizes().keySet().stream().map(line -> PlainText.quoted(line.value())).toList());
   }
 }

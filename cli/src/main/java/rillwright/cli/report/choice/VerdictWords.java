@@ -36,7 +36,12 @@ public final class VerdictWords {
   }
 
   private String shortBy(Verdict verdict) {
-    double lack = 1 - verdict.worstShare();
+    return lack(verdict.worstShare(), units);
+  }
+
+  /** What a share lacks of 1: {@code 7 %}. */
+  static String lack(double share, ShownUnits units) {
+    double lack = 1 - share;
     return lack < 0.005 ? "less than 1 %" : units.share(lack);
   }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import rillwright.cli.wording.Listing;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Wording;
 
@@ -68,11 +69,7 @@ public record SharedFinding<A>(List<Made<A>> made) {
 
   /** The names of the conditions: {@code "low" and "lower"}. */
   private String conditions() {
-    List<String> names =
-        made.stream().map(one -> "\"" + one.where().condition() + "\"").distinct().toList();
-    int last = names.size() - 1;
-    return last == 0
-        ? names.get(0)
-        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    return Listing.of(
+        made.stream().map(one -> "\"" + one.where().condition() + "\"").distinct().toList());
   }
 }

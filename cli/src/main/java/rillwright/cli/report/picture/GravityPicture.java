@@ -37,17 +37,19 @@ public final class GravityPicture {
             + (alike ? " Dots are the sizes tried." : " The best first, from left to right.");
     ShownUnits units = answer.units();
     return new PanelChart(
-        answer.title(), caption, 1, List.of(alike ? byBore(ranked, units) : byRank(ranked, sizes)));
+        answer.title(),
+        caption,
+        1,
+        List.of(alike ? byBore(ranked, sizes, units) : byRank(ranked, sizes)));
   }
 
-  private static Panel byBore(List<GravityPipe> ranked, ShownUnits units) {
+  private static Panel byBore(List<GravityPipe> ranked, SizeWords sizes, ShownUnits units) {
     List<GravityPipe> byBore =
         ranked.stream().sorted(Comparator.comparingDouble(GravityPicture::boreM)).toList();
     Wishes wishes = Wishes.of(byBore.get(0).option().network());
-    SizeWords sizes = new SizeWords(byBore);
     List<Panel.Curve> curves = new ArrayList<>();
     List<Panel.Spot> spots = new ArrayList<>();
-    for (PointName fall : wishes.flowM3PerS().keySet()) {
+    for (PointName fall : wishes.falls()) {
       List<Panel.Spot> points =
           byBore.stream()
               .map(
@@ -80,7 +82,7 @@ public final class GravityPicture {
     List<Panel.Curve> curves = new ArrayList<>();
     List<Panel.Mark> places = new ArrayList<>();
     for (int i = 0; i < drawn.size(); i++) {
-      for (PointName fall : wishes.flowM3PerS().keySet()) {
+      for (PointName fall : wishes.falls()) {
         Panel.Spot spot = new Panel.Spot(i + 1.0, share(drawn.get(i), fall, wishes));
         curves.add(dash(fall, spot, HALF_STEP));
       }

@@ -43,19 +43,21 @@ public final class Misfit {
 
   /** What fits least; empty if nothing that tells anything was read. */
   public Optional<Least> least() {
+    return Lettered.listNamed(answer).stream().findFirst().flatMap(this::leastBy);
+  }
+
+  private Optional<Least> leastBy(Lettered cause) {
     Optional<Least> least = Optional.empty();
     double most = 0;
-    for (Lettered likeliest : Lettered.listNamed(answer).stream().limit(1).toList()) {
-      List<Reading> readings = answer.diagnosis().readings();
-      for (int i = 0; i < readings.size(); i++) {
-        OptionalDouble predicted = likeliest.explanation().predicted().get(i);
-        if (predicted.isPresent()) {
-          double value = predicted.getAsDouble();
-          double off = Math.abs(answer.scope().misfit(readings.get(i), value));
-          if (off > most) {
-            most = off;
-            least = Optional.of(new Least(readings.get(i), likeliest, value));
-          }
+    List<Reading> readings = answer.diagnosis().readings();
+    for (int i = 0; i < readings.size(); i++) {
+      OptionalDouble predicted = cause.explanation().predicted().get(i);
+      if (predicted.isPresent()) {
+        double value = predicted.getAsDouble();
+        double off = Math.abs(answer.scope().misfit(readings.get(i), value));
+        if (off > most) {
+          most = off;
+          least = Optional.of(new Least(readings.get(i), cause, value));
         }
       }
     }

@@ -33,7 +33,7 @@ final class FallCells {
 
   void addColumns(TextTable table) {
     if (each()) {
-      wishes.flowM3PerS().keySet().forEach(fall -> table.column(fall.value(), Side.RIGHT));
+      wishes.falls().forEach(fall -> table.column(fall.value(), Side.RIGHT));
     } else {
       table.column("worst fall", Side.RIGHT);
     }
@@ -48,7 +48,7 @@ final class FallCells {
 
   List<Cell> cells(SteadyState state, PointName worst, double worstShare) {
     return each()
-        ? wishes.flowM3PerS().keySet().stream().map(fall -> Cell.of(gets(fall, state))).toList()
+        ? wishes.falls().stream().map(fall -> Cell.of(gets(fall, state))).toList()
         : List.of(Cell.of(worst.value() + " " + units.share(worstShare)));
   }
 

@@ -2,6 +2,8 @@ package rillwright.cli.report.text.conditions;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import rillwright.cli.report.conditions.Case;
+import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.conditions.NamedCondition;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.TextTable;
@@ -22,6 +24,13 @@ public final class ChangesText {
       table.row(condition.name(), changes.isEmpty() ? "nothing" : changes);
     }
     return table;
+  }
+
+  /** Why there is no balance, in each condition where there is none. */
+  public static void noBalance(Cases<?> answer, Page page) {
+    for (Case<?> one : answer.cases()) {
+      one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
+    }
   }
 
   /** Says that the file names no conditions. */

@@ -153,9 +153,7 @@ public final class ConditionsText {
       page.paragraph(
           "What \"rillwright solve\" tells of the file as written is not told again here.");
     }
-    for (Case<Solved> one : answer.cases()) {
-      one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
-    }
+    ChangesText.noBalance(answer.solved(), page);
     for (SharedFinding<Solved> found : findings) {
       if (!TOLD_ALREADY.contains(found.code()) && !found.holdsAsWritten()) {
         Made<Solved> worst = answer.worstOf(found);

@@ -63,9 +63,7 @@ public final class OddsConditionsText {
     page.table(ChangesText.table(answer.conditions()));
     page.heading("WHAT TO KNOW");
     WorstOdds.listOf(answer).forEach(this::worst);
-    for (Case<OddsAnswer> one : answer.cases()) {
-      one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
-    }
+    ChangesText.noBalance(answer, page);
     if (answer.offered()) {
       ChangesText.offer(page);
     }

@@ -68,9 +68,7 @@ public final class StreamConditionsText {
     page.table(ChangesText.table(answer.conditions()));
     page.heading("WHAT TO KNOW");
     basins.forEach(this::leastRoom);
-    for (Case<StreamBudget> one : answer.cases()) {
-      one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
-    }
+    ChangesText.noBalance(answer, page);
     for (SharedFinding<StreamBudget> found :
         SharedFinding.listOf(answer, StreamConditionsText::ofTheCondition)) {
       if (!found.holdsAsWritten()) {

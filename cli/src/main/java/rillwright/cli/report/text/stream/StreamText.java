@@ -22,8 +22,6 @@ import rillwright.solver.stream.time.TimeCourse;
 /** Streams and levels for people. */
 public final class StreamText {
   private static final double BILLIONTH = 1e-9;
-  private static final double SECONDS_PER_DAY = 86400;
-
   private final StreamBudget budget;
   private final ShownUnits units;
   private final Page page;
@@ -79,7 +77,7 @@ public final class StreamText {
   private void evaporation(WaterLoss loss) {
     page.paragraph(
         "Evaporation takes "
-            + units.fineDepth(loss.evaporationMPerS() * SECONDS_PER_DAY)
+            + units.fineDepth(loss.evaporationMPerDay())
             + " a day off all open water, the stream's too"
             + (loss.byWeather()
                 ? ", by the weather that the file gives and the temperature of its water"
