@@ -11,8 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class BalanceCommandTest {
-  private static final Path FOLDER = Path.of("..", "examples", "twin-falls");
-  private static final String PROJECT = FOLDER.resolve("ball-valves.yaml").toString();
+  private static final String PROJECT = TwinFalls.FOLDER.resolve("ball-valves.yaml").toString();
 
   @TempDir private Path folder;
 
@@ -26,13 +25,7 @@ class BalanceCommandTest {
   }
 
   private String changed(String from, String to) throws IOException {
-    Path file = folder.resolve("falls.yaml");
-    String text = Files.readString(FOLDER.resolve("ball-valves.yaml"));
-    Files.writeString(
-        file,
-        text.replace(from, to)
-            .replace("pumps/", FOLDER.resolve("pumps").toAbsolutePath().normalize() + "/"));
-    return file.toString();
+    return TwinFalls.changed("ball-valves.yaml", folder, from, to);
   }
 
   @Test
@@ -104,7 +97,8 @@ class BalanceCommandTest {
 
   @Test
   void valveOfWhichOnlyTheLossIsKnownIsToldByItsLoss() {
-    Run run = Run.of("balance", FOLDER.resolve("falls.yaml").toString(), "--format", "json");
+    Run run =
+        Run.of("balance", TwinFalls.FOLDER.resolve("falls.yaml").toString(), "--format", "json");
     assertEquals(0, run.status(), run.err());
     assertTrue(run.out().contains("\"handle-unknown\""), run.out());
     assertTrue(run.out().contains("\"degreesFromOpen\": null"), run.out());

@@ -8,22 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What is told of sizes of pipe, and where it stands. */
-class ChosenPipeWordsTest {
+class ChosenPipeWordsTest extends ScratchSupplier {
   private static final String RUNNING = "running: {price: 0.17 USD/kWh,";
-
-  @TempDir private Path folder;
-
-  private Path list;
-
-  @BeforeEach
-  void makeList() throws IOException {
-    list = Files.createDirectory(folder.resolve("list"));
-  }
 
   private String twin(String what, String by) throws IOException {
     return TwinFalls.changed("falls.yaml", folder, what, by);
@@ -38,10 +27,6 @@ class ChosenPipeWordsTest {
 
   private static String text(String project, String sizes, String... more) {
     return run(project, sizes, more).flat();
-  }
-
-  private static void assertRefused(Run run, String words) {
-    run.assertRefused(words);
   }
 
   @Test
@@ -65,12 +50,11 @@ class ChosenPipeWordsTest {
 
   @Test
   void pricedPumpIsEachSizesCheapestAndTheOtherIsMarked() throws IOException {
-    Files.writeString(list.resolve("cheap.csv"), TwinFalls.SHEET);
+    sheet("cheap.csv", TwinFalls.SHEET);
     String project = twin("title", "title");
     Run.assertTold(text(project, "2 in, 3 in", "--from", list.toString()), "USD + pump");
 
-    Files.writeString(
-        list.resolve("priced.csv"), "# price: 900 USD\n" + TwinFalls.SHEET.replace("235", "265"));
+    sheet("priced.csv", "# price: 900 USD\n" + TwinFalls.SHEET.replace("235", "265"));
     String both = text(project, "2 in, 3 in", "--from", list.toString());
     Run.assertTold(both, "3 in with priced");
     assertFalse(both.contains("+ pump"), both);
@@ -121,7 +105,7 @@ class ChosenPipeWordsTest {
   @Test
   void severalOfEachPumpNeedAFolder() throws IOException {
     String project = twin("title", "title");
-    assertRefused(run(project, "2 in", "--upto", "2"), "it needs --from FOLDER");
+    run(project, "2 in", "--upto", "2").assertRefused("it needs --from FOLDER");
   }
 
   @Test
@@ -137,7 +121,7 @@ class ChosenPipeWordsTest {
 
   @Test
   void verdictHasRoomWithTwoLinesAndTheirOwnPumps() throws IOException {
-    Files.writeString(list.resolve("v.csv"), "# variable speed: 40..100 %\n" + TwinFalls.SHEET);
+    sheet("v.csv", "# variable speed: 40..100 %\n" + TwinFalls.SHEET);
     Run run =
         run(
             twin("title", "title"),
@@ -170,9 +154,8 @@ class ChosenPipeWordsTest {
   @Test
   void lineWithoutARunHasNoSize() throws IOException {
     String project = twin("title", "title");
-    assertRefused(
-        Run.of("pipes", project, "--line", "intake", "--sizes", "2 in"),
-        "line \"intake\" has no run of pipe, so a size has no meaning there");
+    Run.of("pipes", project, "--line", "intake", "--sizes", "2 in")
+        .assertRefused("line \"intake\" has no run of pipe, so a size has no meaning there");
   }
 
   @Test

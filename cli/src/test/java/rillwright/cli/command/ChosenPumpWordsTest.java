@@ -7,12 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What is told of pumps, and where it stands. */
-class ChosenPumpWordsTest {
+class ChosenPumpWordsTest extends ScratchSupplier {
   private static final Path STREAM = Path.of("..", "examples", "long-stream");
 
   private static final String SECOND =
@@ -26,19 +24,6 @@ class ChosenPumpWordsTest {
             - check valve: {type: swing}
             - run: 14 ft
       """;
-
-  @TempDir private Path folder;
-
-  private Path list;
-
-  @BeforeEach
-  void makeList() throws IOException {
-    list = Files.createDirectory(folder.resolve("list"));
-  }
-
-  private void sheet(String name, String text) throws IOException {
-    Files.writeString(list.resolve(name), text);
-  }
 
   private String twin(String what, String by) throws IOException {
     return TwinFalls.changed("falls.yaml", folder, what, by);

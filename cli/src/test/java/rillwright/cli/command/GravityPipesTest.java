@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** Sizes of pipe where nothing is pumped, and which of several pumps is meant where one is. */
 class GravityPipesTest {
@@ -63,12 +62,6 @@ class GravityPipesTest {
 
   @TempDir private Path folder;
 
-  private static JsonNode json(Run run) {
-    assertEquals("", run.err());
-    assertEquals(0, run.status());
-    return new ObjectMapper().readTree(run.out());
-  }
-
   private String file(String text) throws IOException {
     return Files.writeString(folder.resolve("pond.yaml"), text).toString();
   }
@@ -78,8 +71,7 @@ class GravityPipesTest {
     String file = file(DOWNHILL);
 
     JsonNode choices =
-        json(Run.of("pipes", file, "--line", "main", "--sizes", "50 mm, 30 mm", "--format", "json"))
-            .get("choices");
+        Run.json("pipes", file, "--line", "main", "--sizes", "50 mm, 30 mm").get("choices");
 
     for (int i = 0; i < 2; i++) {
       double d = i == 0 ? 0.05 : 0.03;
@@ -100,16 +92,12 @@ class GravityPipesTest {
   @Test
   void flowsOfASizeAreThoseOfSolveWithItInPlace() {
     JsonNode choices =
-        json(Run.of(
-                "pipes", TROUGHS, "--line", "main", "--sizes", "2 in, 4 in", "--format", "json"))
-            .get("choices");
+        Run.json("pipes", TROUGHS, "--line", "main", "--sizes", "2 in, 4 in").get("choices");
 
     for (JsonNode choice : choices) {
       String size = choice.get("sizes").get("main").stringValue();
       JsonNode points =
-          json(Run.of(
-                  "solve", TROUGHS, "--set", "lines.main.pipe.size=" + size, "--format", "json"))
-              .get("points");
+          Run.json("solve", TROUGHS, "--set", "lines.main.pipe.size=" + size).get("points");
       for (String fall : new String[] {"near trough", "far trough"}) {
         assertEquals(
             points.get(fall).get("flowM3PerS").doubleValue(),
@@ -152,8 +140,7 @@ class GravityPipesTest {
   void ofSeveralPumpsTheOneInTheLineIsMeant() throws IOException {
     String file = file(TWO_PUMPS);
 
-    JsonNode answer =
-        json(Run.of("pipes", file, "--line", "second", "--sizes", "50 mm", "--format", "json"));
+    JsonNode answer = Run.json("pipes", file, "--line", "second", "--sizes", "50 mm");
 
     assertEquals("second", answer.get("duty").get("line").stringValue());
   }

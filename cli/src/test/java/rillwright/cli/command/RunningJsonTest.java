@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** What running takes, against sums done by hand. */
 class RunningJsonTest {
@@ -39,10 +38,7 @@ class RunningJsonTest {
   @TempDir private Path folder;
 
   private JsonNode json(String command, String text) throws IOException {
-    Path file = Files.writeString(folder.resolve("p.yaml"), text);
-    Run run = Run.of(command, file.toString(), "--format", "json");
-    assertEquals(0, run.status(), run.err());
-    return new ObjectMapper().readTree(run.out());
+    return Run.json(command, Files.writeString(folder.resolve("p.yaml"), text).toString());
   }
 
   private static String withPower() {

@@ -15,7 +15,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 class SolveConditionsTest {
   private static final String NAMED =
@@ -46,14 +45,6 @@ class SolveConditionsTest {
     return Files.writeString(folder.resolve("project.yaml"), text).toString();
   }
 
-  private static JsonNode json(String... arguments) {
-    List<String> words = new ArrayList<>(List.of(arguments));
-    words.addAll(List.of("--format", "json"));
-    Run run = Run.of(words.toArray(new String[0]));
-    assertEquals(0, run.status(), run.err());
-    return new ObjectMapper().readTree(run.out());
-  }
-
   private static List<String> names(JsonNode answer) {
     List<String> names = new ArrayList<>();
     answer.get("conditions").forEach(condition -> names.add(condition.get("name").stringValue()));
@@ -67,7 +58,7 @@ class SolveConditionsTest {
 
   @Test
   void eachConditionIsTheFileWithItsChanges() throws IOException {
-    JsonNode answer = json("solve", file(TANK + CONDITIONS), "--conditions");
+    JsonNode answer = Run.json("solve", file(TANK + CONDITIONS), "--conditions");
 
     assertEquals(List.of("as written", "dry summer", "winter", "empty"), names(answer));
     assertEquals(0.010, flow(answer, 0), 1e-9);
@@ -85,11 +76,11 @@ class SolveConditionsTest {
   @Test
   void theWorstOfThoseAskedForDecides() throws IOException {
     String file = file(TANK + CONDITIONS);
-    JsonNode all = json("solve", file, "--conditions");
+    JsonNode all = Run.json("solve", file, "--conditions");
     assertEquals("empty", all.get("worst").get("spout").get("condition").stringValue());
     assertFalse(all.get("allWishesMet").booleanValue());
 
-    JsonNode some = json("solve", file, "--condition", "winter", "--condition", "as written");
+    JsonNode some = Run.json("solve", file, "--condition", "winter", "--condition", "as written");
     assertEquals(List.of("as written", "winter"), names(some));
     JsonNode worst = some.get("worst").get("spout");
     assertEquals("as written", worst.get("condition").stringValue());
@@ -124,7 +115,7 @@ class SolveConditionsTest {
     Run run = Run.of("solve", file(text), "--conditions");
     assertEquals(0, run.status(), run.err());
     assertTrue(run.out().contains("In \"dry summer\": no balance: \"tap\" draws"), run.out());
-    JsonNode answer = json("solve", file(text), "--conditions");
+    JsonNode answer = Run.json("solve", file(text), "--conditions");
     assertTrue(answer.get("conditions").get(1).get("solve").isNull());
     assertEquals("dry summer", answer.get("worst").get("spout").get("condition").stringValue());
     assertEquals(1, Run.of("solve", file(text), "--conditions", "--strict").status());
@@ -133,7 +124,7 @@ class SolveConditionsTest {
   @Test
   void whereTheFileNamesNoneUsualOnesAreOffered() {
     String file = Path.of("..", "examples", "fish-pond", "pond.yaml").toString();
-    JsonNode answer = json("solve", file, "--conditions");
+    JsonNode answer = Run.json("solve", file, "--conditions");
 
     assertTrue(answer.get("offered").booleanValue());
     assertEquals(
@@ -151,7 +142,7 @@ class SolveConditionsTest {
       strings = {"small-pond/pond.yaml", "twin-falls/falls.yaml", "long-stream/stream.yaml"})
   void whatIsOfferedCanBeSet(String example) {
     String file = Path.of("..", "examples").resolve(example).toString();
-    JsonNode answer = json("solve", file, "--conditions");
+    JsonNode answer = Run.json("solve", file, "--conditions");
     int conditions = 0;
     for (JsonNode condition : answer.get("conditions")) {
       List<String> words = new ArrayList<>(List.of("solve", file));
@@ -159,7 +150,7 @@ class SolveConditionsTest {
         words.add("--set");
         words.add(change.get("quantity").stringValue() + "=" + change.get("value").stringValue());
       }
-      JsonNode solved = json(words.toArray(new String[0]));
+      JsonNode solved = Run.json(words.toArray(new String[0]));
       assertEquals(condition.get("solve").get("points"), solved.get("points"), words.toString());
       conditions++;
     }

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rillwright.cli.command.Run;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -46,28 +45,15 @@ class WeakCommandTest {
 
   @TempDir private Path folder;
 
-  private record Answer(int status, String out, String err) {
-    JsonNode json() {
-      assertEquals("", err);
-      return JsonMapper.shared().readTree(out);
-    }
-  }
-
-  private static Answer run(String... arguments) {
-    Run run = Run.of(arguments);
-    return new Answer(run.status(), run.out(), run.err());
-  }
-
   private String file(String name, String text) throws IOException {
     return Files.writeString(folder.resolve(name), text).toString();
   }
 
-  private Answer weak(String readings, String... more) throws IOException {
+  private WeakCall weak(String readings, String... more) throws IOException {
     List<String> words =
-        new ArrayList<>(
-            List.of("weak", JOB, "--readings", file("visit.yaml", readings), "--format", "json"));
+        new ArrayList<>(List.of("--readings", file("visit.yaml", readings), "--format", "json"));
     words.addAll(List.of(more));
-    return run(words.toArray(new String[0]));
+    return WeakCall.about(JOB, words.toArray(new String[0]));
   }
 
   private static double probability(JsonNode answer, String cause) {
@@ -107,7 +93,7 @@ class WeakCommandTest {
 
   @Test
   void theCausesAreThoseOfTheListAndTheirProbabilitiesSumToOne() throws IOException {
-    JsonNode listed = run("weak", JOB, "--causes", "--format", "json").json();
+    JsonNode listed = WeakCall.about(JOB, "--causes", "--format", "json").json();
     JsonNode answer = weak(SERVICE_CALL).json();
     assertEquals(places(listed), places(answer));
     assertEquals(listed.get("causes").size(), places(listed).size(), "no duplicates");
@@ -137,7 +123,7 @@ class WeakCommandTest {
 
   @Test
   void priorsAreReadBackEdited() throws IOException {
-    String printed = run("weak", JOB, "--causes", "--format", "json").out();
+    String printed = WeakCall.about(JOB, "--causes", "--format", "json").out();
     JsonNode unchanged = weak(SERVICE_CALL, "--priors", file("same.json", printed)).json();
     assertEquals(weak(SERVICE_CALL).json(), unchanged);
 
@@ -167,7 +153,7 @@ class WeakCommandTest {
         """;
     assertEquals(
         "none of these", weak(impossible).json().get("causes").get(0).get("cause").asString());
-    Answer told = run("weak", JOB, "--readings", file("text.yaml", impossible));
+    WeakCall told = WeakCall.about(JOB, "--readings", file("text.yaml", impossible));
     assertTrue(
         told.out().contains("No single fault fits all that was read, and no two"), told.out());
   }
@@ -186,8 +172,8 @@ class WeakCommandTest {
           - {gauge: G2, pressure: 28.6 kPa, within: 1 kPa}
           - {gauge: G1, pressure: 56.5 kPa, within: 1 kPa, when: valve shut, valve: supply}
         """;
-    Answer told = run("weak", JOB, "--readings", file("text.yaml", pair));
-    String flat = told.out().replaceAll("\\s+", " ");
+    WeakCall told = WeakCall.about(JOB, "--readings", file("text.yaml", pair));
+    String flat = told.flat();
     assertTrue(flat.contains("No single fault fits all that was read; two at once do"), flat);
     assertTrue(flat.contains("4 readings seldom settle a pair"), flat);
     assertTrue(flat.contains("- a worn pump (\"supply\", part 1: pump sheet, gives 8"), flat);
@@ -210,7 +196,8 @@ class WeakCommandTest {
     assertEquals("valve shut", shut.get("when").asString());
     assertEquals("supply", shut.get("valve").asString());
     assertEquals(10.1 * 6894.76, shut.get("pressure").asDouble(), 1);
-    Answer text = run("weak", JOB, "--readings", file("text.yaml", SERVICE_CALL), "--set", change);
+    WeakCall text =
+        WeakCall.about(JOB, "--readings", file("text.yaml", SERVICE_CALL), "--set", change);
     assertTrue(text.out().contains("! Changed for this answer: " + change), text.out());
   }
 
@@ -218,7 +205,7 @@ class WeakCommandTest {
   void thePictureIsWritten() throws IOException {
     for (String name : List.of("why.png", "why.svg")) {
       Path picture = folder.resolve(name);
-      Answer answer = weak(SERVICE_CALL, "--chart", picture.toString());
+      WeakCall answer = weak(SERVICE_CALL, "--chart", picture.toString());
       assertEquals(0, answer.status(), answer.err());
       assertTrue(Files.size(picture) > 5000);
     }
