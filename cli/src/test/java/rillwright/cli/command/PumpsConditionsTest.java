@@ -11,13 +11,19 @@ import tools.jackson.databind.JsonNode;
 
 /** Pumps judged in the conditions of the project. */
 class PumpsConditionsTest extends ScratchSupplier {
+  /** The long stream with conditions. */
+  private String streamIn(String conditions) throws IOException {
+    return file(
+        Files.readString(Path.of(LongStream.PROJECT))
+                .replace("pumps/", LongStream.FOLDER.toAbsolutePath() + "/pumps/")
+            + "\nconditions: {"
+            + conditions
+            + "}\n");
+  }
+
   @Test
   void conditionsAreThoseOfSolveWithThatPumpInPlace() throws IOException {
-    String project =
-        file(
-            Files.readString(Path.of(LongStream.PROJECT))
-                    .replace("pumps/", LongStream.FOLDER.toAbsolutePath() + "/pumps/")
-                + "\nconditions: {raised: {points: {spill box: {crest: 3.5 m}}}}\n");
+    String project = streamIn("raised: {points: {spill box: {crest: 3.5 m}}}");
 
     JsonNode answer =
         Run.json("pumps", project, "--from", LongStream.FOLDER + "/pumps", "--conditions");
@@ -60,11 +66,7 @@ class PumpsConditionsTest extends ScratchSupplier {
 
   @Test
   void conditionThatTakesThePumpAwayIsRefused() throws IOException {
-    String project =
-        file(
-            Files.readString(Path.of(LongStream.PROJECT))
-                    .replace("pumps/", LongStream.FOLDER.toAbsolutePath() + "/pumps/")
-                + "\nconditions: {bare: {lines: {supply: {parts: [run: 36 m]}}}}\n");
+    String project = streamIn("bare: {lines: {supply: {parts: [run: 36 m]}}}");
 
     Run.of("pumps", project, "--from", LongStream.FOLDER + "/pumps", "--conditions")
         .assertRefused("bare", "supply");
