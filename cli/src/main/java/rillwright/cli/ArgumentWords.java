@@ -12,7 +12,7 @@ import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import rillwright.cli.command.Rillwright;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /** What is wrong with the arguments of the program, in the words of one who uses it. */
 final class ArgumentWords {

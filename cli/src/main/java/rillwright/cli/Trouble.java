@@ -7,7 +7,7 @@ import picocli.CommandLine.ParseResult;
 import rillwright.cli.command.ExitStatus;
 import rillwright.cli.command.NoBalanceWords;
 import rillwright.cli.file.fault.InvalidInput;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.steady.NoBalance;
 
 /** What went wrong, told to the one who can mend it, and its exit status. */

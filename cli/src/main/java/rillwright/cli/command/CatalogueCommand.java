@@ -16,7 +16,7 @@ import rillwright.cli.catalogue.page.JsonPage;
 import rillwright.cli.catalogue.page.Selection;
 import rillwright.cli.catalogue.page.Suggestion;
 import rillwright.cli.catalogue.page.TextPage;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /** What pipe sizes, fittings, valves, lips and beds the program knows, with sources. */
 @Command(

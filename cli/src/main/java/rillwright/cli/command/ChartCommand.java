@@ -13,8 +13,8 @@ import rillwright.cli.report.picture.Curves;
 import rillwright.cli.report.picture.OperatingPicture;
 import rillwright.cli.report.picture.OperatingPicture.Power;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.wording.PlainText;
 import rillwright.curves.chart.content.OperatingChart;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.pumping.PumpPlace;
 
 /** The pump curve over the system curve, as a picture. */
@@ -22,14 +22,16 @@ import rillwright.solver.pumping.PumpPlace;
     name = "chart",
     description = {
       "Draws what the pump gives over what the pipes and falls need.",
-      "The system curve is solved anew at each flow, so it shows where a second fall begins to run or",
+      "The system curve is solved anew at each flow, so it shows where a second fall begins to run"
+          + " or",
       "a check valve opens. With a pump still to be chosen, it shows the duty instead."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  rillwright chart pond.yaml                    writes pond.png beside the file",
       "  rillwright chart pond.yaml --to curves.svg --power",
-      "  rillwright chart pond.yaml --format json      the points, for a program; a picture with --to"
+      "  rillwright chart pond.yaml --format json      the points, for a program; a picture with"
+          + " --to"
     })
 public final class ChartCommand implements Callable<Integer> {
   @Mixin private ProjectArguments project;

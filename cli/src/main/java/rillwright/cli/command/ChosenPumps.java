@@ -3,7 +3,7 @@ package rillwright.cli.command;
 import java.util.List;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.pumping.PumpPlace;
 
 /** Refuses projects in which a pump is still to be chosen, where that is of no use. */

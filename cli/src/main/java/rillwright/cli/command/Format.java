@@ -5,7 +5,7 @@ import java.util.List;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /** In which form a command answers. */
 public enum Format {

@@ -18,7 +18,7 @@ import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.LineName;
 import rillwright.solver.study.pipechoice.PipeOption.Size;
 

@@ -2,7 +2,7 @@ package rillwright.cli.command;
 
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.pumping.PumpPlace;
 
 /** The pumps that a command is not about: they must be known. */

@@ -23,7 +23,7 @@ import rillwright.cli.report.picture.GravityPicture;
 import rillwright.cli.report.picture.SizesPicture;
 import rillwright.cli.report.text.choice.GravityText;
 import rillwright.cli.report.text.choice.PipesText;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpPlace;
@@ -45,7 +45,8 @@ import rillwright.solver.trial.RunningTerms;
           + " each",
       "size gets its own cheapest pump of the data sheets there: the joint decision, and the only"
           + " one",
-      "in which a dearer pipe can pay for itself. Where nothing is pumped the sizes are tried alone."
+      "in which a dearer pipe can pay for itself. Where nothing is pumped the sizes are tried"
+          + " alone."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -90,8 +91,8 @@ public final class PipesCommand implements Callable<Integer> {
     if (folder.isEmpty() && together.upTo() > 1) {
       throw new InvalidInput(
           Place.whole("--upto"),
-          "this tries several of each pump of a folder, so it needs --from FOLDER; the project's own"
-              + " pump says how many it is with \"count\"");
+          "this tries several of each pump of a folder, so it needs --from FOLDER; the project's"
+              + " own pump says how many it is with \"count\"");
     }
     Wished.require(read);
     if (pumps(read)) {

@@ -6,7 +6,7 @@ import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.LineName;
 import rillwright.solver.pumping.PumpPlace;
 

@@ -15,7 +15,7 @@ import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.pricing.LineMaterial;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;

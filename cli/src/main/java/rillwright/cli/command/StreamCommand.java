@@ -20,7 +20,7 @@ import rillwright.cli.report.picture.LevelsPicture;
 import rillwright.cli.report.stream.StreamAnswer;
 import rillwright.cli.report.text.stream.StreamConditionsText;
 import rillwright.cli.report.text.stream.StreamText;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Point;
 import rillwright.solver.stream.StreamBudget;
@@ -35,7 +35,8 @@ import rillwright.solver.stream.time.TooFastToFollow;
     description = {
       "Tells how the stream runs and what it does to the pond's level.",
       "It tells how deep and fast the water runs in each reach, how much is on its way home, how",
-      "far the pond falls while the stream fills and whether the skimmer still drinks then, how far",
+      "far the pond falls while the stream fills and whether the skimmer still drinks then, how"
+          + " far",
       "it rises when the pump stops, and in how many days evaporation starves the skimmer."
     },
     footerHeading = "%nExamples:%n",
@@ -54,7 +55,8 @@ public final class StreamCommand implements Callable<Integer> {
   @Option(
       names = "--times",
       description =
-          "Follows levels and flows from switch-on to rest after switch-off; a picture always does.")
+          "Follows levels and flows from switch-on to rest after switch-off; a picture always"
+              + " does.")
   private boolean times;
 
   @Mixin private ConditionArguments conditions;

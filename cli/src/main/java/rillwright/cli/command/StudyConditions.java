@@ -15,7 +15,7 @@ import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.cli.report.conditions.NamedCondition;
 import rillwright.cli.report.conditions.NamedCondition.Changed;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Network;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.trial.SiteState;

@@ -8,7 +8,7 @@ import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.study.valvesetting.ValvePlace;

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.Ledger;
 import rillwright.cli.file.line.PlacedLine;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;

@@ -2,6 +2,7 @@ package rillwright.cli.wording;
 
 import java.util.Collection;
 import java.util.List;
+import rillwright.curves.wording.Nearest;
 
 /** Tells what would have been right. */
 public final class Choices {

@@ -1,5 +1,2 @@
-/**
- * How the program speaks: nearest names, lists of choices, harmless text. Uses nothing else of the
- * project.
- */
+/** How the program answers a word that it does not know. */
 package rillwright.cli.wording;

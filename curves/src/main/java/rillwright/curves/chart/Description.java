@@ -11,7 +11,7 @@ import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.OperatingPoint;
 import rillwright.curves.chart.content.PowerSeries;
 import rillwright.curves.chart.content.PumpCurveSeries;
-import rillwright.curves.chart.layout.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /**
  * A chart in words, for those who hear it read.
@@ -41,10 +41,10 @@ record Description(String title, String text) {
 
   /** A title and sentences, full stops put where they are missing. */
   static Description of(String written, Stream<String> sentences) {
-    String title = PlainText.of(written);
+    String title = PlainText.line(written);
     String text =
         sentences
-            .map(PlainText::of)
+            .map(PlainText::line)
             .filter(sentence -> !sentence.isEmpty())
             .map(sentence -> sentence.endsWith(".") ? sentence : sentence + ".")
             .collect(Collectors.joining(" "));

@@ -2,7 +2,7 @@ package rillwright.curves.sheet;
 
 import java.util.List;
 import rillwright.curves.sheet.fault.FaultList;
-import rillwright.curves.sheet.fault.Wording;
+import rillwright.curves.wording.PlainText;
 
 /** Checks that rows make a pump's curve together. */
 final class CurveChecker {
@@ -42,9 +42,9 @@ final class CurveChecker {
           last.head().line(),
           last.head().column(),
           "the last head "
-              + Wording.quoted(last.head().text())
+              + PlainText.quoted(last.head().text())
               + " is not below the first, "
-              + Wording.quoted(first.head().text())
+              + PlainText.quoted(first.head().text())
               + " in line "
               + first.head().line()
               + "; a pump's head falls as its flow rises");
@@ -57,8 +57,8 @@ final class CurveChecker {
     if (rise > SAME_FLOW_M3_PER_S) {
       return;
     }
-    String flow = Wording.quoted(row.flow().text());
-    String earlier = Wording.quoted(before.flow().text()) + " in line " + before.flow().line();
+    String flow = PlainText.quoted(row.flow().text());
+    String earlier = PlainText.quoted(before.flow().text()) + " in line " + before.flow().line();
     faults.add(
         row.flow().line(),
         row.flow().column(),

@@ -9,8 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import rillwright.curves.sheet.fault.FaultList;
-import rillwright.curves.sheet.fault.Wording;
 import rillwright.curves.sheet.text.Cell;
+import rillwright.curves.wording.Nearest;
+import rillwright.curves.wording.PlainText;
 
 /** Reads the facts in a sheet's comment lines. */
 final class FactReader {
@@ -44,10 +45,12 @@ final class FactReader {
       return;
     }
     if (!key.isEmpty()) {
-      Wording.nearest(key, FactValues.KEYS)
+      Nearest.to(key, FactValues.KEYS).stream()
+          .findFirst()
           .filter(meant -> meant.length() > 2 * 2)
           .ifPresent(
-              meant -> note(comment, Wording.quoted(key) + "; did you mean \"# " + meant + "\"?"));
+              meant ->
+                  note(comment, PlainText.quoted(key) + "; did you mean \"# " + meant + "\"?"));
     }
     if (!text.isEmpty()) {
       remarks.add(text);

@@ -6,11 +6,12 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rillwright.curves.sheet.fault.FaultList;
-import rillwright.curves.sheet.fault.Wording;
 import rillwright.curves.sheet.text.Cell;
 import rillwright.curves.sheet.text.NumberReader;
 import rillwright.curves.unit.Dimension;
 import rillwright.curves.unit.Unit;
+import rillwright.curves.wording.Listing;
+import rillwright.curves.wording.PlainText;
 
 /** The facts that comments may give, and how their values are written. */
 final class FactValues {
@@ -62,7 +63,7 @@ final class FactValues {
     }
     List<String> symbols = Dimension.LENGTH.units().stream().map(Unit::symbol).toList();
     return refuse(
-        cell, "a length for \"" + key + "\"", "write a number and " + Wording.either(symbols));
+        cell, "a length for \"" + key + "\"", "write a number and " + Listing.either(symbols));
   }
 
   /** "40..100 %". */
@@ -101,7 +102,7 @@ final class FactValues {
         cell.line(),
         cell.column(),
         "%s is not %s; %s, or leave the line out"
-            .formatted(Wording.quoted(cell.text()), wanted, remedy));
+            .formatted(PlainText.quoted(cell.text()), wanted, remedy));
     return Optional.empty();
   }
 }

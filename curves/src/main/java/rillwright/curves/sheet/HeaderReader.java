@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rillwright.curves.sheet.fault.FaultList;
-import rillwright.curves.sheet.fault.Wording;
 import rillwright.curves.sheet.text.Cell;
 import rillwright.curves.sheet.text.NumberReader;
 import rillwright.curves.unit.Unit;
+import rillwright.curves.wording.Listing;
+import rillwright.curves.wording.Nearest;
+import rillwright.curves.wording.PlainText;
 
 /**
  * Reads the line of headings.
@@ -87,10 +89,10 @@ final class HeaderReader {
           heading,
           "%s is not a unit of %s; %s would do%s"
               .formatted(
-                  Wording.quoted(written),
+                  PlainText.quoted(written),
                   kind.heading(),
-                  Wording.either(kind.symbols()),
-                  Wording.didYouMean(written, kind.symbols())));
+                  Listing.either(kind.symbols()),
+                  didYouMean(written, kind.symbols())));
     }
     return unit.orElse(kind.usualUnit());
   }
@@ -98,7 +100,7 @@ final class HeaderReader {
   private void tellMissing(ColumnKind kind, Cell first, List<Heading> others) {
     Optional<Heading> meant = others.stream().filter(other -> isLike(other, kind)).findFirst();
     if (meant.isPresent()) {
-      String written = Wording.quoted(meant.get().cell().text());
+      String written = PlainText.quoted(meant.get().cell().text());
       note(
           meant.get(),
           kind == ColumnKind.POWER
@@ -123,7 +125,14 @@ final class HeaderReader {
   private static boolean isLike(Heading other, ColumnKind kind) {
     boolean unitTells =
         kind != ColumnKind.HEAD && other.unit().filter(kind::isMeasuredIn).isPresent();
-    return unitTells || Wording.nearest(other.name(), List.of(kind.heading())).isPresent();
+    return unitTells || !Nearest.to(other.name(), List.of(kind.heading())).isEmpty();
+  }
+
+  private static String didYouMean(String written, List<String> right) {
+    return Nearest.to(written, right).stream()
+        .findFirst()
+        .map(word -> "; did you mean \"" + word + "\"?")
+        .orElse("");
   }
 
   private void note(Heading heading, String message) {

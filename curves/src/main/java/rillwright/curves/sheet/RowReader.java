@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.curves.sheet.fault.FaultList;
-import rillwright.curves.sheet.fault.Wording;
 import rillwright.curves.sheet.text.Cell;
 import rillwright.curves.sheet.text.NumberReader;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.pump.PumpPoint;
 
 /** Reads rows of numbers under a header. */
@@ -31,7 +31,7 @@ final class RowReader {
             extra.line(),
             extra.column(),
             "%s has no heading: the row has more cells than there are columns; write 2000 and not"
-                    .formatted(Wording.quoted(extra.text()))
+                    .formatted(PlainText.quoted(extra.text()))
                 + " 2,000, and decimals with a point (or semicolons between all columns)");
         return Optional.empty();
       }
@@ -66,7 +66,7 @@ final class RowReader {
       return number;
     }
     double si = column.get().toSi(number.getAsDouble(), densityKgPerM3);
-    String shown = kind.heading() + " " + Wording.quoted(cell.text());
+    String shown = kind.heading() + " " + PlainText.quoted(cell.text());
     if (si < 0) {
       note(cell, shown + " is negative; it must be 0 or more");
       return OptionalDouble.empty();

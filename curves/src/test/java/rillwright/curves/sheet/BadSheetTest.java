@@ -108,12 +108,13 @@ class BadSheetTest {
                 + " columns)"),
         arguments(
             heads + "0,31\n2,000,22.5\n",
-            "3:7: \"22.5\" has no heading: the row has more cells than there are columns; write 2000"
-                + " and not 2,000, and decimals with a point (or semicolons between all columns)"),
+            "3:7: \"22.5\" has no heading: the row has more cells than there are columns; write"
+                + " 2000 and not 2,000, and decimals with a point (or semicolons between all"
+                + " columns)"),
         arguments(
             "flow [gph]\thead [ft]\n0\t31\n1000\t3\n",
-            "1:1: tabs stand between the columns; put commas there, or semicolons where decimals have"
-                + " a comma"),
+            "1:1: tabs stand between the columns; put commas there, or semicolons where decimals"
+                + " have a comma"),
         arguments(
             "flow [gph];head [ft]\n1.000;31\n2000;3\n",
             "2:1: flow \"1.000\" has a decimal point; between semicolons decimals have a comma,"
@@ -136,15 +137,16 @@ class BadSheetTest {
                 + " small to large"),
         arguments(
             heads + "0,31\n1000,20\n1000.0,12\n",
-            "4:1: flow \"1000.0\" is the same as \"1000\" in line 3; leave one of the two rows out"),
+            "4:1: flow \"1000.0\" is the same as \"1000\" in line 3; leave one of the two rows"
+                + " out"),
         arguments(heads, "1:1: no rows of numbers below the headings; a curve needs two or more"),
         arguments(
             "\n# x\n" + heads + "0,31\n",
             "3:1: only one row of numbers below the headings; a curve needs two or more"),
         arguments(
             heads + "0,31\n1000,31\n",
-            "3:6: the last head \"31\" is not below the first, \"31\" in line 2; a pump's head falls"
-                + " as its flow rises"),
+            "3:6: the last head \"31\" is not below the first, \"31\" in line 2; a pump's head"
+                + " falls as its flow rises"),
         arguments(
             powers + "0,31,400\n1000,20,\n",
             "1:1: only one row has a power; give it in two rows or more, or in none"),
@@ -169,8 +171,8 @@ class BadSheetTest {
                 + " m, cm or mm, or leave the line out"),
         arguments(
             "# variable speed: 100..40 %\n" + GOOD.substring(GOOD.indexOf("# solids")),
-            "1:19: \"100..40 %\" is not a range of speeds; write the least and the greatest, above 0"
-                + " and up to 200 %, such as 40..100 %, or leave the line out"));
+            "1:19: \"100..40 %\" is not a range of speeds; write the least and the greatest, above"
+                + " 0 and up to 200 %, such as 40..100 %, or leave the line out"));
   }
 
   @ParameterizedTest
@@ -235,7 +237,7 @@ class BadSheetTest {
   @Test
   void quotesNothingThatCouldSteerATerminal() {
     String message = messageOf("flow [gph],head [ft]\n0,\u202e3\n9,1\n");
-    assertTrue(message.contains("\"\u00b73\""), message);
+    assertTrue(message.contains("\"\\u202e3\""), message);
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -267,6 +269,6 @@ class BadSheetTest {
         refusals++;
       }
     }
-    assertTrue(sheets > 50 && refusals > 50, sheets + " sheets, " + refusals + " refusals");
+    assertTrue(sheets > 30 && refusals > 30, sheets + " sheets, " + refusals + " refusals");
   }
 }

@@ -7,8 +7,8 @@ import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import rillwright.cli.catalogue.Catalogue;
-import rillwright.cli.wording.Nearest;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.Nearest;
+import rillwright.curves.wording.PlainText;
 
 /** What a user may have meant by a name that the catalogue lacks. */
 public final class Suggestion {

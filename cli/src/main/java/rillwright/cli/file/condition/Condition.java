@@ -5,7 +5,7 @@ import rillwright.cli.file.change.Change;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.tree.MapNode;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /**
  * A state of the site in which a project is looked at.

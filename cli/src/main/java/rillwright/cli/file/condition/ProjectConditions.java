@@ -7,7 +7,7 @@ import rillwright.cli.file.ProjectMapping;
 import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /**
  * A project in all the conditions in which it is to be looked at.

@@ -1,6 +1,6 @@
 package rillwright.cli.file.fault;
 
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /**
  * One thing that is wrong with an input. Its text is harmless to print.

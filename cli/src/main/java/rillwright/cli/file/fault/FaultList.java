@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /**
  * Collects faults while an input is read, to tell them all at once in the order of their places.

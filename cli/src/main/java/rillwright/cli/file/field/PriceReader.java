@@ -8,9 +8,9 @@ import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
-import rillwright.cli.wording.PlainText;
 import rillwright.curves.unit.Dimension;
 import rillwright.curves.unit.Unit;
+import rillwright.curves.wording.PlainText;
 
 /** Reads prices: {@code 0.17 USD/kWh}, {@code 4.20 USD/ft}, {@code 389 USD}. */
 final class PriceReader {

@@ -9,7 +9,7 @@ import rillwright.cli.file.quantity.Quantity;
 import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.Scalar;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /**
  * A single value read as what it should be.

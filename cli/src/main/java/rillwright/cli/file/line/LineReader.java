@@ -13,7 +13,7 @@ import rillwright.cli.file.part.PipeSpec;
 import rillwright.cli.file.part.Surroundings;
 import rillwright.cli.file.point.PointTable;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.EndLoss;
 import rillwright.solver.network.Line;

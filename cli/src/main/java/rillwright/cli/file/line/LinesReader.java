@@ -9,7 +9,7 @@ import rillwright.cli.file.part.PipeReader;
 import rillwright.cli.file.point.PointTable;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /** Reads the section {@code lines}. */
 public final class LinesReader {

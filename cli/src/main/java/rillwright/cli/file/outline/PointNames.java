@@ -3,7 +3,7 @@ package rillwright.cli.file.outline;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.point.PointTable;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /** Checks names of points. */
 public final class PointNames {

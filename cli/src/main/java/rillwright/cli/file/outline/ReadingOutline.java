@@ -7,7 +7,7 @@ import rillwright.cli.file.point.PointTable;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /** Checks the section {@code readings}. */
 public final class ReadingOutline {

@@ -7,7 +7,7 @@ import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.study.diagnosis.cause.Sign;
 
 /** Reads the section {@code signs}. */

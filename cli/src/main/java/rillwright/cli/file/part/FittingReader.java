@@ -10,7 +10,7 @@ import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Limits;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.Fitting;
 import rillwright.solver.network.Part;

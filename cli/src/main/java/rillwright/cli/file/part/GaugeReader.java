@@ -9,7 +9,7 @@ import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.Part;
 

@@ -9,7 +9,7 @@ import rillwright.cli.file.field.Limits;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.minor.ValveTravel;
 import rillwright.solver.network.Part;

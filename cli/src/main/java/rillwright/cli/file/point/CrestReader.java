@@ -9,7 +9,7 @@ import rillwright.cli.file.field.Limits;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.weir.BrinkRule;
 import rillwright.solver.law.weir.PowerWeir;
 import rillwright.solver.law.weir.ThinPlateWeir;

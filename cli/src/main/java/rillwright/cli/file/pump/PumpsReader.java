@@ -13,8 +13,8 @@ import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Scalar;
-import rillwright.cli.wording.PlainText;
 import rillwright.curves.sheet.DataSheet;
+import rillwright.curves.wording.PlainText;
 
 /** Reads the section {@code pumps}. */
 public final class PumpsReader {

@@ -3,7 +3,7 @@ package rillwright.cli.file.quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /**
  * Reads quantities: an optional sign, a number, a unit, and for lengths a smaller unit; a range

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import rillwright.cli.wording.Nearest;
+import rillwright.curves.wording.Nearest;
 
 /** Which unit somebody meant who wrote something like it. */
 final class UnitSpelling {

@@ -8,8 +8,8 @@ import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.Nearest;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.Nearest;
+import rillwright.curves.wording.PlainText;
 
 /**
  * Finds prices of pipe and fittings whose name is a slip for a known one: it would pass for no

@@ -10,7 +10,7 @@ import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
 
 /** Reads how large the boxes behind falls are. */

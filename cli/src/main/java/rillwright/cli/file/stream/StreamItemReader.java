@@ -14,7 +14,7 @@ import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.channel.BedLaw;
 import rillwright.solver.law.channel.ChannelSection;
 import rillwright.solver.law.channel.Manning;

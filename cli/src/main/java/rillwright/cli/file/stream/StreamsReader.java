@@ -10,7 +10,7 @@ import rillwright.cli.file.point.PointTable;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.PointName;

@@ -2,7 +2,7 @@ package rillwright.cli.file.tree;
 
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.ObjectReadContext;

@@ -1,7 +1,7 @@
 package rillwright.cli.file.tree;
 
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /**
  * A single value.

@@ -7,7 +7,7 @@ import java.util.Map;
 import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;

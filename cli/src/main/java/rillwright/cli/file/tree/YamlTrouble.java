@@ -3,7 +3,7 @@ package rillwright.cli.file.tree;
 import java.util.List;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /** What the complaints of a YAML parser mean to somebody who writes a project file. */
 final class YamlTrouble {

@@ -18,7 +18,7 @@ import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.tree.TreeReader;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.CauseTable;

@@ -6,7 +6,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.wording.Choices;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.Line;

@@ -3,7 +3,7 @@ package rillwright.cli.report.balance;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
@@ -58,9 +58,9 @@ public record BalanceRemark(String code, String at, String message) {
                   + " losses on the way to \""
                   + fall
                   + "\", or narrower crests would help, or a pump."
-              : "The wishes are out of reach, and more head at the pump would not help: look at what the"
-                  + " skimmer passes at this level of the pond, at shut valves, and whether a pump"
-                  + " feeds \""
+              : "The wishes are out of reach, and more head at the pump would not help: look at"
+                  + " what the skimmer passes at this level of the pond, at shut valves, and"
+                  + " whether a pump feeds \""
                   + fall
                   + "\" at all.");
     }

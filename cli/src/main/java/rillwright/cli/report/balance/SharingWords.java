@@ -1,6 +1,6 @@
 package rillwright.cli.report.balance;
 
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.study.valvesetting.SetValve;
 import rillwright.solver.study.valvesetting.ValveSettings;
 

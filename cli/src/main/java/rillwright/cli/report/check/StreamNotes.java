@@ -12,7 +12,7 @@ import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.channel.BedLaw;
 import rillwright.solver.law.channel.Manning;
 import rillwright.solver.law.channel.StoneBed;

@@ -2,7 +2,7 @@ package rillwright.cli.report.choice;
 
 import java.util.Optional;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.study.pipechoice.GravityPipe;
 import rillwright.solver.study.pipechoice.GravityPipe.InCondition;
 import rillwright.solver.study.pipechoice.GravityRun;

@@ -3,7 +3,7 @@ package rillwright.cli.report.choice;
 import java.util.Optional;
 import java.util.Set;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.trial.ConditionTrial;
 import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.PumpTrial;

@@ -2,7 +2,7 @@ package rillwright.cli.report.choice;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Network;
 import rillwright.solver.pumping.PumpPlace;
 

@@ -3,8 +3,8 @@ package rillwright.cli.report.choice;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import rillwright.cli.wording.Listing;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.Listing;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.study.pipechoice.PipeOption;
 import rillwright.solver.study.pipechoice.SizedPipe;
 

@@ -2,7 +2,7 @@ package rillwright.cli.report.choice;
 
 import java.util.OptionalDouble;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.PumpTrial;

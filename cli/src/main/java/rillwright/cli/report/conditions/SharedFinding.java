@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import rillwright.cli.wording.Listing;
+import rillwright.curves.wording.Listing;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Wording;
 

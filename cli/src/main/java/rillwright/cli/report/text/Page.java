@@ -2,7 +2,7 @@ package rillwright.cli.report.text;
 
 import java.util.List;
 import rillwright.cli.report.text.Ink.Tone;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /** A page that is written from top to bottom, at most 100 columns wide. */
 public final class Page {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import rillwright.cli.report.text.Ink.Tone;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 
 /**
  * A table with a name in front of each row. A name too long for its column stands on a line of its

@@ -1,6 +1,6 @@
 package rillwright.cli.report.weak;
 
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.diagnosis.cause.CauseId;

@@ -2,7 +2,7 @@ package rillwright.cli.report.weak;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 

@@ -4,6 +4,7 @@ import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.curves.wording.PlainText;
 
 /**
  * Lines of text in one font, fitted to a width.
@@ -24,7 +25,7 @@ public record TextBlock(List<String> lines, Font font) {
   public static TextBlock ofLines(List<String> lines, Font font, double maxWidth) {
     return new TextBlock(
         lines.stream()
-            .map(PlainText::of)
+            .map(PlainText::line)
             .filter(line -> !line.isEmpty())
             .map(line -> shortened(line, font, maxWidth))
             .toList(),
@@ -40,7 +41,7 @@ public record TextBlock(List<String> lines, Font font) {
   public static TextBlock wrapped(String text, Font font, double maxWidth, int maxLines) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : PlainText.of(text).split(" ")) {
+    for (String word : PlainText.line(text).split(" ")) {
       String longer = line.isEmpty() ? word : line + " " + word;
       boolean isLast = lines.size() == maxLines - 1;
       if (line.isEmpty() || isLast || width(longer, font) <= maxWidth) {

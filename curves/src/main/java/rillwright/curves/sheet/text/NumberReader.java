@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import rillwright.curves.sheet.fault.FaultList;
-import rillwright.curves.sheet.fault.Wording;
+import rillwright.curves.wording.PlainText;
 
 /** Reads cells as numbers; what is not a number is noted with the way to write it. */
 public final class NumberReader {
@@ -38,7 +38,7 @@ public final class NumberReader {
     OptionalDouble number = parse(cell.text());
     if (number.isEmpty()) {
       faults.add(
-          cell.line(), cell.column(), what + " " + Wording.quoted(cell.text()) + trouble(cell));
+          cell.line(), cell.column(), what + " " + PlainText.quoted(cell.text()) + trouble(cell));
     }
     return number;
   }

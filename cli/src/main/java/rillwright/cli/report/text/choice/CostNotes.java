@@ -7,7 +7,7 @@ import rillwright.cli.file.fault.Fault;
 import rillwright.cli.report.Effort;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.trial.RunningTerms;
 
 /** What a ranking by cost stands on, and what it had to leave out. */

@@ -8,7 +8,7 @@ import rillwright.cli.report.choice.GravityWords;
 import rillwright.cli.report.choice.SizeWords;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.pipechoice.GravityPipe;
 

@@ -10,7 +10,7 @@ import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.SizeWords;
 import rillwright.cli.report.text.Page;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.pipechoice.RatedPipe;
 import rillwright.solver.trial.Verdict;

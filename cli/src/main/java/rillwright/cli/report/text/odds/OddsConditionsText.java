@@ -21,7 +21,7 @@ import rillwright.cli.report.text.TextTable.Cell;
 import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.text.conditions.ChangesText;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.wording.PlainText;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.study.uncertainty.Odds.FlowSpread;

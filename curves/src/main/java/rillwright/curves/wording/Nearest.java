@@ -1,4 +1,4 @@
-package rillwright.cli.wording;
+package rillwright.curves.wording;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -13,8 +13,8 @@ public final class Nearest {
   private Nearest() {}
 
   /**
-   * Known names within a third of the written name's length in changed letters, nearest first,
-   * three at most.
+   * Known names that a few changed letters lead to: two, or a third of the written name if that is
+   * more, but fewer than the known name has. Nearest first, three at most.
    *
    * @param written what the user wrote
    * @param known what would have been right
@@ -27,7 +27,7 @@ public final class Nearest {
     return known.stream()
         .distinct()
         .map(name -> new Candidate(name, distance.apply(lower, name.toLowerCase(Locale.ROOT))))
-        .filter(candidate -> candidate.distance() >= 0)
+        .filter(found -> found.distance() >= 0 && found.distance() < found.name().length())
         .sorted(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::name))
         .limit(MOST)
         .map(Candidate::name)

@@ -1,8 +1,12 @@
-package rillwright.cli.wording;
+package rillwright.curves.wording;
+
+import java.util.regex.Pattern;
 
 /** Text of a user made fit to print: nothing in it can move a cursor, colour or reorder a line. */
 public final class PlainText {
   private static final int LONGEST_QUOTE = 60;
+  private static final int LONGEST_LINE = 1000;
+  private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Z}]+");
 
   private PlainText() {}
 
@@ -33,6 +37,12 @@ public final class PlainText {
             ? text
             : text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE)) + "\u2026";
     return "\"" + harmless(kept) + "\"";
+  }
+
+  /** The text in one line, harmless, its blanks single, cut where nobody reads on. */
+  public static String line(String text) {
+    String kept = text.substring(0, Math.min(text.length(), LONGEST_LINE));
+    return harmless(BLANKS.matcher(kept).replaceAll(" ").strip());
   }
 
   private static boolean isHarmless(int code) {

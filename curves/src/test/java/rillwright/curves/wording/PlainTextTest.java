@@ -1,4 +1,4 @@
-package rillwright.cli.wording;
+package rillwright.curves.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -40,5 +40,21 @@ class PlainTextTest {
     String fish = "\uD83D\uDC1F";
     assertEquals("\"" + fish.repeat(60) + "…\"", PlainText.quoted(fish.repeat(61)));
     assertEquals("\"" + fish.repeat(60) + "\"", PlainText.quoted(fish.repeat(60)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'  a \u00a0 b  ', a b",
+    "'a\nb\r\nc\td', a b c d",
+    "'x\u202ey\u2028z', x\\u202ey z",
+    "<b>&amp;, <b>&amp;"
+  })
+  void aLineHasSingleBlanksAndIsHarmless(String text, String line) {
+    assertEquals(line, PlainText.line(text));
+  }
+
+  @Test
+  void aLineIsCutWhereNobodyReadsOn() {
+    assertEquals(1000, PlainText.line("w".repeat(5000)).length());
   }
 }
