@@ -32,8 +32,8 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
    * it feeds; empty if no valves can stop its flow.
    */
   public static Optional<ShutOff> of(Network running, PumpPlace pump) {
-    List<LineName> shutIn = new ArrayList<>();
-    if (!collect(running, running.line(pump.line()), pump.partIndex() + 1, shutIn)) {
+    List<LineName> shutIn = toShut(running, pump);
+    if (shutIn.isEmpty()) {
       return Optional.empty();
     }
     SteadyState state;
@@ -71,23 +71,29 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
     return -1;
   }
 
-  /** Collects the lines to shut; whether they stop what runs along this one. */
-  private static boolean collect(Network network, Line line, int after, List<LineName> shutIn) {
-    if (shutIn.contains(line.name())) {
-      return true;
+  /**
+   * The lines whose valves stop what a pump gives; none if some way has no valve. Water that comes
+   * round in a ring to a line looked at already meets nothing new there.
+   */
+  private static List<LineName> toShut(Network network, PumpPlace pump) {
+    Line pumped = network.line(pump.line());
+    List<LineName> shutIn = new ArrayList<>();
+    List<Line> seen = new ArrayList<>(List.of(pumped));
+    for (int i = 0; i < seen.size(); i++) {
+      Line line = seen.get(i);
+      if (lastValve(line) >= (i == 0 ? pump.partIndex() + 1 : 0)) {
+        shutIn.add(line.name());
+        continue;
+      }
+      Point end = network.point(line.to());
+      List<Line> onwards =
+          network.lines().stream().filter(next -> next.from().equals(end.name())).toList();
+      if (end.heldHeadM().isPresent() || end.spill().isPresent() || onwards.isEmpty()) {
+        return List.of();
+      }
+      onwards.stream().filter(next -> !seen.contains(next)).forEach(seen::add);
     }
-    if (lastValve(line) >= after) {
-      shutIn.add(line.name());
-      return true;
-    }
-    Point end = network.point(line.to());
-    if (end.heldHeadM().isPresent() || end.spill().isPresent()) {
-      return false;
-    }
-    List<Line> onwards =
-        network.lines().stream().filter(next -> next.from().equals(end.name())).toList();
-    return !onwards.isEmpty()
-        && onwards.stream().allMatch(next -> collect(network, next, 0, shutIn));
+    return shutIn;
   }
 
   private static List<GaugeReading> readings(SteadyState state, PumpPlace pump) {
