@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.InCondition;
 import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.file.fault.InvalidInput;
@@ -30,8 +29,7 @@ final class CasesRun {
       ProjectArguments arguments,
       ConditionArguments asked,
       Function<Project, A> study) {
-    ProjectConditions conditions =
-        ProjectConditions.of(project, ProjectReader.mappingBeside(arguments.file()), asked.names());
+    ProjectConditions conditions = ProjectConditions.of(project, asked.names());
     List<Case<A>> cases = new ArrayList<>();
     for (InCondition inCondition : conditions.projects()) {
       try {

@@ -14,7 +14,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.DrawnNetworks;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.UncertainQuantities;
 import rillwright.cli.file.UncertainQuantities.Named;
 import rillwright.cli.file.fault.InvalidInput;
@@ -42,7 +41,8 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
     name = "odds",
     description = {
       "Tells the chance that each fall gets its wish, given what is not known exactly.",
-      "What is not known exactly (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\") it takes at its",
+      "What is not known exactly (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\") it takes at"
+          + " its",
       "word: it draws thousands of values for it, balances the network with each, and tells that",
       "chance, the flows to expect, and which unknown matters most.",
       "",
@@ -172,10 +172,7 @@ public final class OddsCommand implements Callable<Integer> {
 
   private OddsAnswer answer(Project read, UncertainQuantities quantities) {
     DrawnNetworks networks =
-        new DrawnNetworks(
-            read,
-            ProjectReader.mappingBeside(project.file()),
-            quantities.inTheNetwork().stream().map(Named::quantity).toList());
+        new DrawnNetworks(read, quantities.inTheNetwork().stream().map(Named::quantity).toList());
     UncertainProject uncertain = new UncertainProject(networks, quantities.inTheNetwork());
     long start = System.nanoTime();
     Odds odds =

@@ -136,8 +136,8 @@ public final class PipesCommand implements Callable<Integer> {
   }
 
   private void ofItself(Project read, Optional<PictureFile> picture) {
-    StudyConditions judged = StudyConditions.of(conditions, read, project.file(), Optional.empty());
-    SizeArguments.Tried tried = sizes.read(read, project.file(), project.changes(), judged::states);
+    StudyConditions judged = StudyConditions.of(conditions, read, Optional.empty());
+    SizeArguments.Tried tried = sizes.read(read, judged::states);
     GravityAnswer answer =
         new GravityAnswer(
             read.title(),
@@ -155,9 +155,8 @@ public final class PipesCommand implements Callable<Integer> {
 
   private PipesAnswer answer(Project read, PumpPlace place) {
     RunningTerms terms = cost.terms(read.running());
-    StudyConditions judged =
-        StudyConditions.of(conditions, read, project.file(), Optional.of(place));
-    SizeArguments.Tried tried = sizes.read(read, project.file(), project.changes(), judged::states);
+    StudyConditions judged = StudyConditions.of(conditions, read, Optional.of(place));
+    SizeArguments.Tried tried = sizes.read(read, judged::states);
     List<Fault> faults = new ArrayList<>();
     List<PumpSetup> setups = new ArrayList<>();
     Offers offers;

@@ -30,7 +30,7 @@ final class ProjectArguments {
   Project read() {
     Project project = ProjectReader.read(file, changes);
     if (project.tree().find("conditions").isPresent()) {
-      ProjectConditions.of(project, ProjectReader.mappingBeside(file), List.of());
+      ProjectConditions.of(project, List.of());
     }
     return project;
   }

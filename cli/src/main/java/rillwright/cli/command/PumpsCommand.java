@@ -30,7 +30,8 @@ import rillwright.solver.trial.SiteState;
       "Tries every data sheet of a folder in place of the project's pump and ranks them.",
       "Those that give every fall its wish stand first, by what they cost over the years; of the",
       "others it says what is missing.",
-      "Where a sheet says \"# variable speed: 40..100 %%\", its least sufficient speed is tried too.",
+      "Where a sheet says \"# variable speed: 40..100 %%\", its least sufficient speed is tried"
+          + " too.",
       "The pump may still be to be chosen (\"- pump: to be chosen\")."
     },
     footerHeading = "%nExamples:%n",
@@ -85,8 +86,7 @@ public final class PumpsCommand implements Callable<Integer> {
   private PumpsAnswer answer(
       Project read, PumpPlace place, RunningTerms terms, SheetFolder sheets, Offers offers) {
     Network network = read.network();
-    StudyConditions judged =
-        StudyConditions.of(conditions, read, project.file(), Optional.of(place));
+    StudyConditions judged = StudyConditions.of(conditions, read, Optional.of(place));
     List<SiteState> states = judged.states(read);
     long start = System.nanoTime();
     PumpChoice choice =

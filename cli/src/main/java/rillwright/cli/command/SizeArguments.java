@@ -1,6 +1,5 @@
 package rillwright.cli.command;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -11,7 +10,6 @@ import java.util.function.Function;
 import picocli.CommandLine.Option;
 import rillwright.cli.command.LineSizes.Sized;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.pricing.LineMaterial;
@@ -64,13 +62,10 @@ final class SizeArguments {
   /**
    * The options of a project.
    *
-   * @param file the project's
-   * @param changes made on the command line
    * @param states of a project in the conditions that judge it
    * @throws InvalidInput if a line or a size is not known
    */
-  Tried read(
-      Project project, Path file, List<String> changes, Function<Project, List<SiteState>> states) {
+  Tried read(Project project, Function<Project, List<SiteState>> states) {
     Map<LineName, List<Sized>> known = new LinkedHashMap<>();
     for (String name : new LinkedHashSet<>(lines)) {
       requireRun(project, name);
@@ -80,9 +75,9 @@ final class SizeArguments {
     Set<String> unpriced = new LinkedHashSet<>();
     Set<String> uncounted = new LinkedHashSet<>();
     for (Map<LineName, Sized> combination : each ? free(known) : together(known)) {
-      List<String> all = new ArrayList<>(changes);
-      combination.values().forEach(size -> all.addAll(size.changes()));
-      Project sized = ProjectReader.read(file, all);
+      Project sized =
+          project.with(
+              combination.values().stream().flatMap(size -> size.changes().stream()).toList());
       Network network = sized.network();
       List<Line> changed = combination.keySet().stream().map(network::line).toList();
       LineMaterial material = LineMaterial.of(changed, project.prices());

@@ -1,13 +1,10 @@
 package rillwright.cli.command;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.ProjectMapping;
-import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.Condition;
 import rillwright.cli.file.condition.InCondition;
 import rillwright.cli.file.condition.ProjectConditions;
@@ -23,31 +20,25 @@ import rillwright.solver.trial.SiteState;
 /** The conditions that judge the choices of a study; none if none were asked for. */
 final class StudyConditions {
   private final Optional<ProjectConditions> conditions;
-  private final ProjectMapping mapping;
   private final Optional<PumpPlace> place;
 
-  private StudyConditions(
-      Optional<ProjectConditions> conditions, ProjectMapping mapping, Optional<PumpPlace> place) {
+  private StudyConditions(Optional<ProjectConditions> conditions, Optional<PumpPlace> place) {
     this.conditions = conditions;
-    this.mapping = mapping;
     this.place = place;
   }
 
   /**
    * The conditions of a project that are asked for.
    *
-   * @param file of the project
    * @param place of the pump that the study is about; empty if there is no pump
    * @throws InvalidInput if a condition is wrong or not there
    */
-  static StudyConditions of(
-      ConditionArguments asked, Project project, Path file, Optional<PumpPlace> place) {
-    ProjectMapping mapping = ProjectReader.mappingBeside(file);
+  static StudyConditions of(ConditionArguments asked, Project project, Optional<PumpPlace> place) {
     Optional<ProjectConditions> conditions =
         asked.areAsked()
-            ? Optional.of(ProjectConditions.of(project, mapping, asked.names()))
+            ? Optional.of(ProjectConditions.of(project, asked.names()))
             : Optional.empty();
-    return new StudyConditions(conditions, mapping, place);
+    return new StudyConditions(conditions, place);
   }
 
   /**
@@ -58,7 +49,7 @@ final class StudyConditions {
   List<SiteState> states(Project project) {
     List<SiteState> states = new ArrayList<>();
     if (conditions.isPresent()) {
-      for (InCondition state : conditions.get().ofAnother(project, mapping)) {
+      for (InCondition state : conditions.get().ofAnother(project)) {
         try {
           requireFit(state);
         } catch (InvalidInput wrong) {

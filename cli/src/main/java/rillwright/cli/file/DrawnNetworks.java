@@ -37,7 +37,6 @@ public final class DrawnNetworks {
   private static final String LINES = "lines";
 
   private final Project project;
-  private final ProjectMapping mapping;
   private final IdentityHashMap<Scalar, Integer> indexOf = new IdentityHashMap<>();
   private final boolean readsAll;
   private final boolean readsPoints;
@@ -53,12 +52,10 @@ public final class DrawnNetworks {
    * The networks of a project.
    *
    * @param project with the middle of every quantity
-   * @param mapping that made it
    * @param unknowns the quantities for which values will be given
    */
-  public DrawnNetworks(Project project, ProjectMapping mapping, List<Uncertain> unknowns) {
+  public DrawnNetworks(Project project, List<Uncertain> unknowns) {
     this.project = project;
-    this.mapping = mapping;
     MapNode tree = project.tree();
     unknowns.forEach(unknown -> indexOf.put(unknown.written(), indexOf.size()));
     this.readsAll =
@@ -114,7 +111,7 @@ public final class DrawnNetworks {
           return index == null ? OptionalDouble.empty() : OptionalDouble.of(values.get(index));
         };
     if (readsAll) {
-      return mapping.map(project.tree(), file(), drawn).network();
+      return project.mapping().map(project.tree(), project.changes(), drawn).network();
     }
     Ledger ledger = new Ledger(file(), drawn);
     PointTable points = readsPoints ? points(ledger) : middlePoints;

@@ -1,5 +1,6 @@
 package rillwright.cli.file;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import rillwright.cli.file.field.Uncertain;
@@ -24,6 +25,8 @@ import rillwright.solver.stream.StreamPlan;
  * @param uncertain the quantities that are not known exactly
  * @param places where things are written
  * @param tree the file itself, with changes applied
+ * @param changes that were made to the file, as written
+ * @param mapping that made it of the tree
  */
 public record Project(
     String title,
@@ -36,9 +39,35 @@ public record Project(
     List<String> notes,
     List<Uncertain> uncertain,
     WhereWritten places,
-    MapNode tree) {
+    MapNode tree,
+    List<String> changes,
+    ProjectMapping mapping) {
   public Project {
     notes = List.copyOf(notes);
     uncertain = List.copyOf(uncertain);
+    changes = List.copyOf(changes);
+  }
+
+  /**
+   * This project with some values changed. Its file is not read again, nor a data sheet that was
+   * read before.
+   *
+   * @param more as on the command line: {@code lines.intake.skimmer.clogged=40 %}
+   * @throws rillwright.cli.file.fault.InvalidInput with everything that is wrong then
+   */
+  public Project with(List<String> more) {
+    List<String> all = new ArrayList<>(changes);
+    all.addAll(more);
+    return mapping.mapWith(tree, more, all);
+  }
+
+  /**
+   * The project that this one is with another tree, such as its own in a condition; the changes
+   * that are told stay the same.
+   *
+   * @throws rillwright.cli.file.fault.InvalidInput with everything that is wrong then
+   */
+  public Project withTree(MapNode changed) {
+    return mapping.map(changed, changes);
   }
 }

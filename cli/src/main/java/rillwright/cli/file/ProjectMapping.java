@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.file.change.Changes;
+import rillwright.cli.file.fault.FaultList;
+import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.DrawnValues;
 import rillwright.cli.file.field.Fields;
@@ -63,34 +66,65 @@ public final class ProjectMapping {
 
   private final Catalogue catalogue;
   private final SheetSource sheets;
+  private final String file;
 
   /**
    * A mapping.
    *
    * @param catalogue what materials, fittings and lips are known
    * @param sheets where data sheets in files of their own are found
+   * @param file the file as the user named it
    */
-  public ProjectMapping(Catalogue catalogue, SheetSource sheets) {
+  public ProjectMapping(Catalogue catalogue, SheetSource sheets, String file) {
     this.catalogue = catalogue;
     this.sheets = sheets;
+    this.file = file;
+  }
+
+  /**
+   * The project that a tree is with some values changed.
+   *
+   * @param more changes still to be made to the tree
+   * @param all changes that are told
+   * @throws InvalidInput with all that is wrong with the changes and with what they leave
+   */
+  Project mapWith(MapNode tree, List<String> more, List<String> all) {
+    FaultList faults = new FaultList(file);
+    MapNode changed = tree;
+    for (String change : more) {
+      try {
+        changed = Changes.apply(changed, change);
+      } catch (InvalidInput wrong) {
+        wrong.faults().forEach(faults::add);
+      }
+    }
+    if (faults.size() > 0) {
+      try {
+        map(changed, all);
+      } catch (InvalidInput wrong) {
+        wrong.faults().forEach(faults::add);
+      }
+      faults.throwIfAny();
+    }
+    return map(changed, all);
   }
 
   /**
    * The project that a tree is.
    *
-   * @param file the file as the user named it
-   * @throws rillwright.cli.file.fault.InvalidInput with all that is wrong with it
+   * @param changes that made it, as they are told
+   * @throws InvalidInput with all that is wrong with it
    */
-  public Project map(MapNode tree, String file) {
-    return map(tree, file, DrawnValues.NONE);
+  public Project map(MapNode tree, List<String> changes) {
+    return map(tree, changes, DrawnValues.NONE);
   }
 
   /**
    * The project that a tree is with other values in place of some that it says.
    *
-   * @throws rillwright.cli.file.fault.InvalidInput with all that is wrong with it
+   * @throws InvalidInput with all that is wrong with it
    */
-  Project map(MapNode tree, String file, DrawnValues drawn) {
+  Project map(MapNode tree, List<String> changes, DrawnValues drawn) {
     Ledger ledger = new Ledger(file, drawn);
     Fields root = Fields.of(tree, "", ledger, SECTIONS);
     root.find("rillwright", Measure.NUMBER, VERSION);
@@ -134,7 +168,9 @@ public final class ProjectMapping {
         ledger.notes(),
         ledger.uncertain(),
         places,
-        tree);
+        tree,
+        changes,
+        this);
   }
 
   /** The file's name without its folder and ending. */

@@ -3,8 +3,6 @@ package rillwright.cli.file;
 import java.nio.file.Path;
 import java.util.List;
 import rillwright.cli.catalogue.Catalogue;
-import rillwright.cli.file.change.Changes;
-import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.pump.FolderSheets;
 import rillwright.cli.file.tree.MapNode;
@@ -24,35 +22,8 @@ public final class ProjectReader {
    */
   public static Project read(Path file, List<String> changes) {
     MapNode tree = TreeReader.read(SourceText.read(file));
-    FaultList faults = new FaultList(file.toString());
-    for (String change : changes) {
-      try {
-        tree = Changes.apply(tree, change);
-      } catch (InvalidInput wrong) {
-        wrong.faults().forEach(faults::add);
-      }
-    }
-    ProjectMapping mapping = mappingBeside(file);
-    if (faults.size() > 0) {
-      addFaults(tree, mapping, file.toString(), faults);
-    }
-    faults.throwIfAny();
-    return mapping.map(tree, file.toString());
-  }
-
-  /** What else is wrong, with the changes that could be made. */
-  private static void addFaults(
-      MapNode tree, ProjectMapping mapping, String file, FaultList faults) {
-    try {
-      mapping.map(tree, file);
-    } catch (InvalidInput wrong) {
-      wrong.faults().forEach(faults::add);
-    }
-  }
-
-  /** The mapping of files that lie where another lies. */
-  public static ProjectMapping mappingBeside(Path file) {
-    Path folder = file.resolveSibling("");
-    return new ProjectMapping(Catalogue.standard(), new FolderSheets(folder));
+    FolderSheets sheets = new FolderSheets(file.resolveSibling(""));
+    return new ProjectMapping(Catalogue.standard(), sheets, file.toString())
+        .mapWith(tree, changes, changes);
   }
 }

@@ -24,7 +24,7 @@ class DrawnNetworksTest {
   private static final Path EXAMPLE = Path.of("..", "examples", "old-falls", "falls.yaml");
 
   private static DrawnNetworks networks(Project project) {
-    return new DrawnNetworks(project, ProjectReader.mappingBeside(EXAMPLE), unknowns(project));
+    return new DrawnNetworks(project, unknowns(project));
   }
 
   private static List<Uncertain> unknowns(Project project) {
@@ -79,12 +79,13 @@ class DrawnNetworksTest {
   @ParameterizedTest(name = "{0}")
   @ValueSource(
       strings = {
-        "[run: {length: 3 ft, inside: 1 in, roughness: 1 mm}, fitting: {k: 1 .. 2}, run: {length: 4 ft,"
-            + " inside: 2 in, roughness: 1 mm}, fitting: {k: 1}, fitting: {k: 0.5 .. 3}]",
+        "[run: {length: 3 ft, inside: 1 in, roughness: 1 mm}, fitting: {k: 1 .. 2}, run: {length: 4"
+            + " ft, inside: 2 in, roughness: 1 mm}, fitting: {k: 1}, fitting: {k: 0.5 .. 3}]",
         "[fitting: {k: 0.5 .. 3}, run: {length: 3 ft .. 4 ft, inside: 1 in, roughness: 1 mm}]",
-        "[fitting: {k: 3}, run: {length: 3 ft, inside: 1 in .. 2 in, roughness: 1 mm}, fitting: {k: 2}]",
-        "[run: {length: 3 ft, material: flexible PVC, size: 2 in}, valve: {type: ball, open: 20 % .. 60"
-            + " %}, loss: {flow: 1 gpm .. 2 gpm, head: 1 ft}]"
+        "[fitting: {k: 3}, run: {length: 3 ft, inside: 1 in .. 2 in, roughness: 1 mm}, fitting: {k:"
+            + " 2}]",
+        "[run: {length: 3 ft, material: flexible PVC, size: 2 in}, valve: {type: ball, open: 20 %"
+            + " .. 60 %}, loss: {flow: 1 gpm .. 2 gpm, head: 1 ft}]"
       })
   void aLineReadInPartIsTheLineReadAsAWhole(String parts) {
     Project project = ProjectText.withLine("{from: pond, to: low, parts: " + parts + "}");
@@ -96,10 +97,11 @@ class DrawnNetworksTest {
       drawn.put(unknowns.get(i).written(), values.get(i));
     }
     Network whole =
-        ProjectReader.mappingBeside(EXAMPLE)
+        project
+            .mapping()
             .map(
                 project.tree(),
-                "pond.yaml",
+                List.of(),
                 written ->
                     drawn.containsKey(written)
                         ? OptionalDouble.of(drawn.get(written))

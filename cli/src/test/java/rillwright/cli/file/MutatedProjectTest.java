@@ -131,8 +131,8 @@ class MutatedProjectTest {
 
   private static boolean read(String name, byte[] content, String which) {
     try {
-      new ProjectMapping(Catalogue.standard(), new FolderSheets(ProjectText.FOLDER))
-          .map(TreeReader.read(SourceText.of(name, content)), name);
+      new ProjectMapping(Catalogue.standard(), new FolderSheets(ProjectText.FOLDER), name)
+          .map(TreeReader.read(SourceText.of(name, content)), List.of());
       return true;
     } catch (InvalidInput told) {
       assertAll(told.faults().stream().map(fault -> () -> assertPlain(fault, which)));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.pump.FolderSheets;
@@ -49,8 +50,8 @@ final class ProjectText {
   }
 
   static Project map(MapNode tree) {
-    return new ProjectMapping(Catalogue.standard(), new FolderSheets(FOLDER))
-        .map(tree, "pond.yaml");
+    return new ProjectMapping(Catalogue.standard(), new FolderSheets(FOLDER), "pond.yaml")
+        .map(tree, List.of());
   }
 
   /** All that is wrong with a text, one fault a line. */

@@ -3,7 +3,6 @@ package rillwright.cli.file.condition;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.ProjectMapping;
 import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.wording.Choices;
@@ -24,11 +23,10 @@ public record ProjectConditions(List<InCondition> projects, boolean offered) {
    * A project in the conditions that its file names, else in those that are offered.
    *
    * @param project as written
-   * @param mapping that made it
    * @param wanted names of the conditions asked for; empty for all
    * @throws InvalidInput if a condition is wrong or one that is wanted is not there
    */
-  public static ProjectConditions of(Project project, ProjectMapping mapping, List<String> wanted) {
+  public static ProjectConditions of(Project project, List<String> wanted) {
     String file = project.places().whole().source();
     List<Condition> named = NamedConditions.in(project.tree(), file);
     boolean offered = named.isEmpty();
@@ -36,30 +34,27 @@ public record ProjectConditions(List<InCondition> projects, boolean offered) {
     all.addAll(offered ? OfferedConditions.of(project) : named);
     requireKnown(wanted, all, project);
     all.removeIf(condition -> !wanted.isEmpty() && !wanted.contains(condition.name()));
-    return new ProjectConditions(projects(all, project, mapping), offered);
+    return new ProjectConditions(projects(all, project), offered);
   }
 
   /**
    * Another project, such as this one with another size of pipe, in the same conditions.
    *
-   * @param mapping that makes it
    * @throws InvalidInput if a condition is wrong there
    */
-  public List<InCondition> ofAnother(Project project, ProjectMapping mapping) {
-    return projects(projects.stream().map(InCondition::condition).toList(), project, mapping);
+  public List<InCondition> ofAnother(Project project) {
+    return projects(projects.stream().map(InCondition::condition).toList(), project);
   }
 
-  private static List<InCondition> projects(
-      List<Condition> conditions, Project project, ProjectMapping mapping) {
-    String file = project.places().whole().source();
+  private static List<InCondition> projects(List<Condition> conditions, Project project) {
     List<InCondition> projects = new ArrayList<>();
-    FaultList faults = new FaultList(file);
+    FaultList faults = new FaultList(project.places().whole().source());
     for (Condition condition : conditions) {
       try {
         projects.add(
             condition.changes().isEmpty()
                 ? new InCondition(condition, project)
-                : new InCondition(condition, mapping.map(condition.of(project.tree()), file)));
+                : new InCondition(condition, project.withTree(condition.of(project.tree()))));
       } catch (InvalidInput wrong) {
         condition.tell(wrong).faults().forEach(faults::add);
       }

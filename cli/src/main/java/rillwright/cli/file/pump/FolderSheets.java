@@ -2,7 +2,9 @@ package rillwright.cli.file.pump;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
@@ -12,18 +14,29 @@ import rillwright.curves.sheet.DataSheetReader;
 import rillwright.curves.sheet.fault.SheetFaults;
 
 /**
- * Data sheets in files whose paths are relative to a folder.
- *
- * @param folder that of the project file
+ * Data sheets in files whose paths are relative to a folder. Each file is read once; several
+ * threads may ask at a time.
  */
-public record FolderSheets(Path folder) implements SheetSource {
+public final class FolderSheets implements SheetSource {
+  private final Path folder;
+  private final Map<Path, byte[]> read = new ConcurrentHashMap<>();
+
+  /**
+   * Data sheets beside a file.
+   *
+   * @param folder that of the project file
+   */
+  public FolderSheets(Path folder) {
+    this.folder = folder;
+  }
 
   @Override
   public DataSheet read(String path, double densityKgPerM3) {
     Path file = resolve(path);
     String name = file.toString();
     try {
-      return new DataSheetReader(densityKgPerM3).read(name, FileBytes.read(file));
+      return new DataSheetReader(densityKgPerM3)
+          .read(name, read.computeIfAbsent(file, FileBytes::read));
     } catch (SheetFaults e) {
       throw new InvalidInput(
           e.faults().stream()
