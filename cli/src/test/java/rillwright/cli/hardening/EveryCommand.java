@@ -1,0 +1,62 @@
+package rillwright.cli.hardening;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Every command that works on a project, in its forms.
+ *
+ * @param file the project
+ * @param line one to be sized
+ * @param sheets a folder of data sheets
+ */
+record EveryCommand(String file, String line, String sheets) {
+  private static final List<String> FORMATS = List.of("text", "json");
+
+  /** All of them, each as its words. */
+  List<List<String>> list() {
+    List<List<String>> all = new ArrayList<>();
+    for (String format : FORMATS) {
+      for (List<String> words : questions()) {
+        List<String> command = new ArrayList<>(words);
+        command.add(1, file);
+        all.add(command);
+        if (!command.contains("--strict")) {
+          command.addAll(List.of("--format", format));
+        }
+      }
+    }
+    return all;
+  }
+
+  private List<List<String>> questions() {
+    return Stream.of(
+            List.of("check"),
+            List.of("solve"),
+            List.of("solve", "--strict"),
+            List.of("solve", "--conditions"),
+            List.of("duty"),
+            List.of("duty", "--conditions"),
+            List.of("chart", "--to", picture("curves.svg")),
+            List.of("pumps", "--from", sheets),
+            List.of("pumps", "--from", sheets, "--conditions", "--chart", picture("pumps.svg")),
+            List.of("pipes", "--line", line, "--sizes", "1 in, 3 in"),
+            List.of("pipes", "--line", line, "--sizes", "63 mm", "--from", sheets, "--conditions"),
+            List.of("odds", "--samples", "10", "--chart", picture("odds.svg")),
+            List.of("odds", "--samples", "5", "--conditions"),
+            List.of("balance", "--chart", picture("share.svg")),
+            List.of("balance", "--wish"),
+            List.of("weak", "--chart", picture("why.svg")),
+            List.of("weak", "--causes"),
+            List.of("stream", "--chart", picture("levels.svg")),
+            List.of("stream", "--times"),
+            List.of("stream", "--conditions"))
+        .toList();
+  }
+
+  private String picture(String name) {
+    return Path.of(file).resolveSibling(name).toString();
+  }
+}
