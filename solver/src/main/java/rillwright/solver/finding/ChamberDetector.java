@@ -14,69 +14,6 @@ import rillwright.solver.steady.SteadyState;
 /** Chambers that the pump draws down to its intake, or whose skimmer lies dry. */
 final class ChamberDetector implements Detector {
 
-  /** A chamber that has fallen to the pump's intake. */
-  record StarvedChamber(String at, double inflowM3PerS, double missingHeadM, boolean skimmer)
-      implements Finding {
-    @Override
-    public String code() {
-      return "starved-chamber";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      String feeder = skimmer ? "The skimmer passes" : "What feeds it passes";
-      return "The pump draws \""
-          + at
-          + "\" down to its intake and gulps air. "
-          + feeder
-          + " no more than "
-          + wording.flow(inflowM3PerS)
-          + " at that level. "
-          + (skimmer
-              ? "Clean the mouth and the net, raise the pond, widen or lower the sill, or take a smaller pump."
-              : "Clean its way, take a larger pipe there, or a smaller pump.")
-          + " Switch off and unplug before reaching in.";
-    }
-  }
-
-  /** A skimmer whose sill stands out of the water. */
-  record DrySkimmer(String at, String basin, double sillAboveLevelM) implements Finding {
-    @Override
-    public String code() {
-      return "dry-skimmer";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "\""
-          + basin
-          + "\" stands "
-          + wording.depth(sillAboveLevelM)
-          + " below the sill of the skimmer in \""
-          + at
-          + "\": nothing comes in. Top it up or set the skimmer lower.";
-    }
-  }
-
-  /** A skimmer whose mouth is under water altogether. */
-  record DrownedSkimmer(String at, String basin, double aboveMouthM) implements Finding {
-    @Override
-    public String code() {
-      return "drowned-skimmer";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "\""
-          + basin
-          + "\" stands "
-          + wording.depth(aboveMouthM)
-          + " above the top of the mouth of the skimmer in \""
-          + at
-          + "\": it no longer draws from the surface. Common practice is a level 1 in (25 mm) below the top.";
-    }
-  }
-
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
@@ -90,7 +27,7 @@ final class ChamberDetector implements Detector {
           inflow += Math.max(0, into);
           skimmer |= into > 0 && line.line().parts().stream().anyMatch(Skimmer.class::isInstance);
         }
-        findings.add(new StarvedChamber(name, inflow, point.missingHeadM().getAsDouble(), skimmer));
+        findings.add(starvedChamber(name, inflow, skimmer));
       }
     }
     for (Line line : state.network().lines()) {
@@ -112,12 +49,11 @@ final class ChamberDetector implements Detector {
     }
     double level = network.settingOf(line).levelBeforeM().orElseThrow();
     if (level <= skimmer.sillM()) {
-      findings.add(
-          new DrySkimmer(line.name().value(), line.from().value(), skimmer.sillM() - level));
+      findings.add(drySkimmer(line.name().value(), line.from().value(), skimmer.sillM() - level));
     }
     double top = skimmer.mouthTopM().orElse(Double.POSITIVE_INFINITY);
     if (level > top) {
-      findings.add(new DrownedSkimmer(line.name().value(), line.from().value(), level - top));
+      findings.add(drownedSkimmer(line.name().value(), line.from().value(), level - top));
     }
   }
 
@@ -126,5 +62,44 @@ final class ChamberDetector implements Detector {
     return state.point() instanceof Chamber chamber
         && state.headM().isPresent()
         && state.headM().getAsDouble() > chamber.topM().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** A chamber that has fallen to the pump's intake. */
+  private static Finding starvedChamber(String at, double inflowM3PerS, boolean skimmer) {
+    return Finding.of(
+            Severity.PROBLEM,
+            "starved-chamber",
+            at,
+            "The pump draws \"" + at + "\" down to its intake and gulps air. ")
+        .then(skimmer ? "The skimmer passes no more than " : "What feeds it passes no more than ")
+        .flow("inflow", inflowM3PerS)
+        .then(" at that level. ")
+        .then(
+            skimmer
+                ? "Clean the mouth and the net, raise the pond, widen or lower the sill, or take a"
+                      + " smaller pump."
+                : "Clean its way, take a larger pipe there, or a smaller pump.")
+        .then(" Switch off and unplug before reaching in.");
+  }
+
+  /** A skimmer whose sill stands out of the water. */
+  private static Finding drySkimmer(String at, String basin, double sillAboveLevelM) {
+    return Finding.of(Severity.PROBLEM, "dry-skimmer", at, "\"" + basin + "\" stands ")
+        .depth("belowSill", sillAboveLevelM)
+        .then(
+            " below the sill of the skimmer in \""
+                + at
+                + "\": nothing comes in. Top it up or set the skimmer lower.");
+  }
+
+  /** A skimmer whose mouth is under water altogether. */
+  private static Finding drownedSkimmer(String at, String basin, double aboveMouthM) {
+    return Finding.of(Severity.ADVICE, "drowned-skimmer", at, "\"" + basin + "\" stands ")
+        .depth("aboveMouthTop", aboveMouthM)
+        .then(
+            " above the top of the mouth of the skimmer in \""
+                + at
+                + "\": it no longer draws from the surface. Common practice is a level 1 in (25 mm)"
+                + " below the top.");
   }
 }

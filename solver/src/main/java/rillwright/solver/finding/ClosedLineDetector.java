@@ -15,116 +15,7 @@ import rillwright.solver.steady.SteadyState;
 
 /** Lines that carry nothing because something in them is closed. */
 final class ClosedLineDetector implements Detector {
-
-  /** A line held shut by its check valve. */
-  record CheckValveShut(String at) implements Finding {
-    @Override
-    public String code() {
-      return "check-valve-shut";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The check valve in \""
-          + at
-          + "\" is shut: the head behind it is higher than what pushes at it. If water should run here, see which way"
-          + " the valve points, and whether the pump before it is strong enough.";
-    }
-  }
-
-  /** A line held shut by a valve. */
-  record ValveShut(String at) implements Finding {
-    @Override
-    public String code() {
-      return "valve-shut";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The valve in \"" + at + "\" is shut: nothing runs through it.";
-    }
-  }
-
-  /** A line held shut by a filter or mouth that is clogged to the full. */
-  record Clogged(String at, String kind) implements Finding {
-    @Override
-    public String code() {
-      return "clogged-shut";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The "
-          + kind
-          + " in \""
-          + at
-          + "\" lets nothing through: the file says that it is clogged altogether. Clean it; switch off and unplug"
-          + " before reaching in.";
-    }
-  }
-
-  /** A running pump that moves no water. */
-  record PumpHeldShut(String at, double shutOffHeadM) implements Finding {
-    @Override
-    public String code() {
-      return "pump-held-shut";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The pump in \""
-          + at
-          + "\" runs and moves no water: even its shut-off head of "
-          + wording.head(shutOffHeadM)
-          + " does not lift it. It would overheat. Take a pump with more head, or lower the lift.";
-    }
-  }
-
-  /** A running pump whose every way on is shut. */
-  record PumpRunsAgainstShutWay(String at) implements Finding {
-    @Override
-    public String code() {
-      return "pump-runs-against-shut-way";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The pump in \""
-          + at
-          + "\" runs against a way that is shut and moves no water: it would overheat. Open the way, or switch the"
-          + " pump off.";
-    }
-  }
-
-  /** A running pump that no water comes to. */
-  record PumpRunsDry(String at, String from) implements Finding {
-    @Override
-    public String code() {
-      return "pump-runs-dry";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "No water comes into \""
-          + from
-          + "\": the pump in \""
-          + at
-          + "\" would run dry and be ruined. Switch it off until the water's way to it is clear.";
-    }
-  }
-
-  /** A pump at speed 0. */
-  record PumpStopped(String at) implements Finding {
-    @Override
-    public String code() {
-      return "pump-stopped";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The pump in \"" + at + "\" stands still (speed 0 %).";
-    }
-  }
+  private static final String HELD_SHUT = "pump-held-shut";
 
   @Override
   public List<Finding> findIn(SteadyState state) {
@@ -137,21 +28,21 @@ final class ClosedLineDetector implements Detector {
       String name = line.name().value();
       List<Part> blocked = Blockage.listIn(state.network(), line);
       if (blocked.stream().anyMatch(ClosedLineDetector::isShutValve)) {
-        findings.add(new ValveShut(name));
+        findings.add(valveShut(name));
       }
       boolean checkValve = line.parts().stream().anyMatch(CheckValve.class::isInstance);
       blocked.stream()
           .filter(part -> !isShutValve(part) && !isDrySkimmer(state.network(), line, part))
-          .forEach(part -> findings.add(new Clogged(name, part.kind())));
+          .forEach(part -> findings.add(clogged(name, part.kind())));
       List<Finding> pumps = new ArrayList<>();
       for (Part part : line.parts()) {
         if (part instanceof Pump pump) {
           pumps.add(stillPump(state, line, pump));
         }
       }
-      boolean pushedShut = pumps.stream().allMatch(PumpHeldShut.class::isInstance);
+      boolean pushedShut = pumps.stream().map(Finding::code).allMatch(HELD_SHUT::equals);
       if (checkValve && blocked.isEmpty() && pushedShut) {
-        findings.add(new CheckValveShut(name));
+        findings.add(checkValveShut(name));
       }
       findings.addAll(pumps);
     }
@@ -161,14 +52,14 @@ final class ClosedLineDetector implements Detector {
   private static Finding stillPump(SteadyState state, Line line, Pump pump) {
     String name = line.name().value();
     if (pump.set().speed() == 0) {
-      return new PumpStopped(name);
+      return pumpStopped(name);
     }
     if (!Blockage.leavesAWayOut(state.network(), line)) {
-      return new PumpRunsAgainstShutWay(name);
+      return pumpRunsAgainstShutWay(name);
     }
     return isCutOff(state, line)
-        ? new PumpRunsDry(name, line.from().value())
-        : new PumpHeldShut(name, pump.set().publishedShutOffHeadM());
+        ? pumpRunsDry(name, line.from().value())
+        : pumpHeldShut(name, pump.set().publishedShutOffHeadM());
   }
 
   /** Whether nothing can come to where a line begins. */
@@ -192,5 +83,85 @@ final class ClosedLineDetector implements Detector {
 
   private static boolean isShutValve(Part part) {
     return part instanceof Valve valve && valve.isShut();
+  }
+
+  /** A line held shut by its check valve. */
+  private static Finding checkValveShut(String at) {
+    return Finding.of(
+        Severity.NOTE,
+        "check-valve-shut",
+        at,
+        "The check valve in \""
+            + at
+            + "\" is shut: the head behind it is higher than what pushes at it. If water should run"
+            + " here, see which way the valve points, and whether the pump before it is strong"
+            + " enough.");
+  }
+
+  /** A line held shut by a valve. */
+  private static Finding valveShut(String at) {
+    return Finding.of(
+        Severity.NOTE,
+        "valve-shut",
+        at,
+        "The valve in \"" + at + "\" is shut: nothing runs through it.");
+  }
+
+  /** A line held shut by a filter or mouth that is clogged to the full. */
+  private static Finding clogged(String at, String kind) {
+    return Finding.of(
+        Severity.PROBLEM,
+        "clogged-shut",
+        at,
+        "The "
+            + kind
+            + " in \""
+            + at
+            + "\" lets nothing through: the file says that it is clogged altogether. Clean it;"
+            + " switch off and unplug before reaching in.");
+  }
+
+  /** A running pump that moves no water. */
+  private static Finding pumpHeldShut(String at, double shutOffHeadM) {
+    return Finding.of(
+            Severity.DANGER,
+            HELD_SHUT,
+            at,
+            "The pump in \"" + at + "\" runs and moves no water: even its shut-off head of ")
+        .head("shutOffHead", shutOffHeadM)
+        .then(
+            " does not lift it. It would overheat. Take a pump with more head, or lower the lift.");
+  }
+
+  /** A running pump whose every way on is shut. */
+  private static Finding pumpRunsAgainstShutWay(String at) {
+    return Finding.of(
+        Severity.DANGER,
+        "pump-runs-against-shut-way",
+        at,
+        "The pump in \""
+            + at
+            + "\" runs against a way that is shut and moves no water: it would overheat. Open the"
+            + " way, or switch the pump off.");
+  }
+
+  /** A running pump that no water comes to. */
+  private static Finding pumpRunsDry(String at, String from) {
+    return Finding.of(
+        Severity.DANGER,
+        "pump-runs-dry",
+        at,
+        "No water comes into \""
+            + from
+            + "\": the pump in \""
+            + at
+            + "\" would run dry and be ruined. Switch it off until the water's way to it is"
+            + " clear.");
+  }
+
+  /** A pump at speed 0. */
+  private static Finding pumpStopped(String at) {
+    return Finding.of(
+        Severity.NOTE, "pump-stopped", at, "The pump in \"" + at + "\" stands still (speed 0 %).");
   }
 }

@@ -20,72 +20,6 @@ import rillwright.solver.water.Atmosphere;
  */
 final class HighPointDetector implements Detector {
 
-  /** A high point that the pump cannot reach to start. */
-  record CannotStart(String at, double elevationM, double reachM) implements Finding {
-    @Override
-    public String code() {
-      return "cannot-start-over-high-point";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "To start, water must climb to the high point of \""
-          + at
-          + "\" at "
-          + wording.length(elevationM)
-          + "; the pump's published shut-off head reaches only "
-          + wording.length(reachM)
-          + ". Lower the high point or take a pump with more head.";
-    }
-  }
-
-  /** A high point before the pump, or one where the water is under suction. */
-  record UnderSuction(String at, double pressurePa, boolean boils, OptionalDouble ventedFlowM3PerS)
-      implements Finding {
-    @Override
-    public String code() {
-      return "high-point-under-suction";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      String vented =
-          ventedFlowM3PerS.isPresent()
-              ? " If air gets in there, the line ends at that height and carries "
-                  + wording.flow(ventedFlowM3PerS.getAsDouble())
-                  + "."
-              : "";
-      return "At the high point of \""
-          + at
-          + "\" the water is under suction ("
-          + wording.pressure(pressurePa)
-          + " against the air): "
-          + (boils
-              ? "so much that it boils there and the column breaks."
-              : "air comes out of it and gathers.")
-          + vented
-          + " Take the pipe lower, or put a vent or a purge there.";
-    }
-  }
-
-  /** A high point between the water and the pump. */
-  record BeforePump(String at, double aboveWaterM) implements Finding {
-    @Override
-    public String code() {
-      return "high-point-before-pump";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The suction of \""
-          + at
-          + "\" climbs "
-          + wording.length(aboveWaterM)
-          + " above the water that it draws from: the pump must be primed by hand or with a foot valve at every"
-          + " start. Set the pump below the water instead.";
-    }
-  }
-
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
@@ -128,9 +62,9 @@ final class HighPointDetector implements Detector {
             ? level.getAsDouble() + shutOff
             : startReach.at(line.line().from()).orElse(Double.POSITIVE_INFINITY);
     if (pumpAfter && !pumpBefore && highPoint.elevationM() > level.getAsDouble()) {
-      findings.add(new BeforePump(name, highPoint.elevationM() - level.getAsDouble()));
+      findings.add(beforePump(name, highPoint.elevationM() - level.getAsDouble()));
     } else if (highPoint.elevationM() >= reach) {
-      findings.add(new CannotStart(name, highPoint.elevationM(), reach));
+      findings.add(cannotStart(name, highPoint.elevationM(), reach));
     }
   }
 
@@ -149,7 +83,7 @@ final class HighPointDetector implements Detector {
       double absolute = Atmosphere.pressurePa(network.siteElevationM()) + pressure;
       boolean boils = absolute <= network.water().vapourPressurePa();
       findings.add(
-          new UnderSuction(
+          underSuction(
               line.line().name().value(), pressure, boils, ventedFlow(state, line.line(), index)));
     }
   }
@@ -163,5 +97,53 @@ final class HighPointDetector implements Detector {
     return vented
         .map(after -> OptionalDouble.of(after.line(line.name()).flowM3PerS()))
         .orElse(OptionalDouble.empty());
+  }
+
+  /** A high point that the pump cannot reach to start. */
+  private static Finding cannotStart(String at, double elevationM, double reachM) {
+    return Finding.of(
+            Severity.PROBLEM,
+            "cannot-start-over-high-point",
+            at,
+            "To start, water must climb to the high point of \"" + at + "\" at ")
+        .length("elevation", elevationM)
+        .then("; the pump's published shut-off head reaches only ")
+        .length("reach", reachM)
+        .then(". Lower the high point or take a pump with more head.");
+  }
+
+  /** A high point before the pump, or one where the water is under suction. */
+  private static Finding underSuction(
+      String at, double pressurePa, boolean boils, OptionalDouble ventedFlowM3PerS) {
+    Finding suction =
+        Finding.of(
+                boils ? Severity.PROBLEM : Severity.ADVICE,
+                "high-point-under-suction",
+                at,
+                "At the high point of \"" + at + "\" the water is under suction (")
+            .pressure("pressure", pressurePa)
+            .then(" against the air): ")
+            .then(
+                boils
+                    ? "so much that it boils there and the column breaks."
+                    : "air comes out of it and gathers.");
+    Finding vented =
+        ventedFlowM3PerS.isPresent()
+            ? suction
+                .then(" If air gets in there, the line ends at that height and carries ")
+                .flow("ventedFlow", ventedFlowM3PerS.getAsDouble())
+                .then(".")
+            : suction;
+    return vented.then(" Take the pipe lower, or put a vent or a purge there.");
+  }
+
+  /** A high point between the water and the pump. */
+  private static Finding beforePump(String at, double aboveWaterM) {
+    return Finding.of(
+            Severity.ADVICE, "high-point-before-pump", at, "The suction of \"" + at + "\" climbs ")
+        .length("aboveWater", aboveWaterM)
+        .then(
+            " above the water that it draws from: the pump must be primed by hand or with a foot"
+                + " valve at every start. Set the pump below the water instead.");
   }
 }

@@ -13,41 +13,6 @@ import rillwright.solver.steady.SteadyState;
 /** What is laid out so that it is more likely a slip in the file than meant. */
 final class LayoutDetector implements Detector {
 
-  /**
-   * A fall whose crest does not stand above the water that it falls into. Water that nothing pumps
-   * comes from above and does not go back there, unless the file says so.
-   */
-  record CrestNotAboveWater(String at, double belowM) implements Finding {
-    @Override
-    public String code() {
-      return "crest-not-above-water";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      String where =
-          belowM == 0 ? "level with the water" : wording.depth(belowM) + " below the water";
-      return "The crest of \""
-          + at
-          + "\" lies "
-          + where
-          + " that it should fall into: see its sign, and that all levels are measured from one mark.";
-    }
-  }
-
-  /** Wishes, and no pump to fulfil them. */
-  record NoPump(String at) implements Finding {
-    @Override
-    public String code() {
-      return "no-pump";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "\"" + at + "\" lacks water, and no line of the file has a pump.";
-    }
-  }
-
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
@@ -58,11 +23,11 @@ final class LayoutDetector implements Detector {
         boolean comesBack = pumped || fall.returnsTo().isPresent();
         if (comesBack && water.isPresent() && fall.crestM() <= water.getAsDouble()) {
           findings.add(
-              new CrestNotAboveWater(fall.name().value(), water.getAsDouble() - fall.crestM()));
+              crestNotAboveWater(fall.name().value(), water.getAsDouble() - fall.crestM()));
         }
       }
       if (!pumped && point.isUnderWish()) {
-        findings.add(new NoPump(point.point().name().value()));
+        findings.add(noPump(point.point().name().value()));
       }
     }
     return findings;
@@ -80,5 +45,30 @@ final class LayoutDetector implements Detector {
         .filter(Basin.class::isInstance)
         .mapToDouble(point -> ((Basin) point).levelM())
         .min();
+  }
+
+  /**
+   * A fall whose crest does not stand above the water that it falls into. Water that nothing pumps
+   * comes from above and does not go back there, unless the file says so.
+   */
+  private static Finding crestNotAboveWater(String at, double belowM) {
+    Finding crest =
+        Finding.of(
+            Severity.PROBLEM, "crest-not-above-water", at, "The crest of \"" + at + "\" lies ");
+    return (belowM == 0
+            ? crest.then("level with the water")
+            : crest.depth("belowWater", belowM).then(" below the water"))
+        .then(
+            " that it should fall into: see its sign, and that all levels are measured from one"
+                + " mark.");
+  }
+
+  /** Wishes, and no pump to fulfil them. */
+  private static Finding noPump(String at) {
+    return Finding.of(
+        Severity.PROBLEM,
+        "no-pump",
+        at,
+        "\"" + at + "\" lacks water, and no line of the file has a pump.");
   }
 }

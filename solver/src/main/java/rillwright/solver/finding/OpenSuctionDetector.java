@@ -11,26 +11,6 @@ import rillwright.solver.steady.SteadyState;
 /** Pipes that suck from a basin without a skimmer. */
 final class OpenSuctionDetector implements Detector {
 
-  /** An open suction in a basin. */
-  record OpenSuction(String at, String basin, double flowM3PerS) implements Finding {
-    @Override
-    public String code() {
-      return "open-suction";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "\""
-          + at
-          + "\" draws "
-          + wording.flow(flowM3PerS)
-          + " straight out of \""
-          + basin
-          + "\". Never leave an open suction where a person or child can reach it: use two intakes apart, or a large"
-          + " guarded one, as local code asks, and switch off before anyone enters the water.";
-    }
-  }
-
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
@@ -39,9 +19,21 @@ final class OpenSuctionDetector implements Detector {
       boolean skimmer = line.line().parts().stream().anyMatch(Skimmer.class::isInstance);
       if (line.flowM3PerS() != 0 && !skimmer && state.network().point(from) instanceof Basin) {
         findings.add(
-            new OpenSuction(line.line().name().value(), from.value(), Math.abs(line.flowM3PerS())));
+            openSuction(line.line().name().value(), from.value(), Math.abs(line.flowM3PerS())));
       }
     }
     return findings;
+  }
+
+  /** An open suction in a basin. */
+  private static Finding openSuction(String at, String basin, double flowM3PerS) {
+    return Finding.of(Severity.DANGER, "open-suction", at, "\"" + at + "\" draws ")
+        .flow("flow", flowM3PerS)
+        .then(
+            " straight out of \""
+                + basin
+                + "\". Never leave an open suction where a person or child can reach it: use two"
+                + " intakes apart, or a large guarded one, as local code asks, and switch off"
+                + " before anyone enters the water.");
   }
 }

@@ -13,34 +13,6 @@ import rillwright.solver.steady.SteadyState;
 /** Pumps whose data sheet cannot be right, because more comes out than goes in. */
 final class PumpPowerDetector implements Detector {
 
-  /**
-   * A pump with such a sheet.
-   *
-   * @param at its line
-   * @param model its name
-   */
-  record ImpossiblePower(String at, String model, MoreOutThanIn worst) implements Finding {
-    @Override
-    public String code() {
-      return "impossible-power";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The power on the data sheet of \""
-          + model
-          + "\" in \""
-          + at
-          + "\" cannot be right: more comes out than goes in at "
-          + wording.writtenFlow(worst.flowM3PerS())
-          + ", "
-          + wording.power(worst.waterPowerW())
-          + " of water from "
-          + wording.power(worst.powerW())
-          + ". Look at the sheet's units; what is told of watts and cost here is wrong with it.";
-    }
-  }
-
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
@@ -51,10 +23,29 @@ final class PumpPowerDetector implements Detector {
           Optional<MoreOutThanIn> worst =
               MoreOutThanIn.find(pump.set().curve(), network.water().densityKgPerM3());
           worst.ifPresent(
-              it -> findings.add(new ImpossiblePower(line.name().value(), pump.model(), it)));
+              it -> findings.add(impossiblePower(line.name().value(), pump.model(), it)));
         }
       }
     }
     return findings;
+  }
+
+  /** A pump with such a sheet. */
+  private static Finding impossiblePower(String at, String model, MoreOutThanIn worst) {
+    return Finding.of(
+            Severity.PROBLEM,
+            "impossible-power",
+            at,
+            "The power on the data sheet of \""
+                + model
+                + "\" in \""
+                + at
+                + "\" cannot be right: more comes out than goes in at ")
+        .writtenFlow("flow", worst.flowM3PerS())
+        .then(", ")
+        .power("waterPower", worst.waterPowerW())
+        .then(" of water from ")
+        .power("power", worst.powerW())
+        .then(". Look at the sheet's units; what is told of watts and cost here is wrong with it.");
   }
 }

@@ -10,67 +10,12 @@ import rillwright.solver.steady.SteadyState;
 
 /** Pumps that run where their data sheet says nothing, or near shut-off. */
 final class PumpRangeDetector implements Detector {
+
   /**
    * Share of the published range below which a pump counts as near shut-off; common practice, no
    * source.
    */
   static final double NEAR_SHUT_OFF_SHARE = 0.10;
-
-  /** A pump beyond the last point of its sheet. */
-  record PastPublishedRange(String at, double flowM3PerS, double lastFlowM3PerS)
-      implements Finding {
-    @Override
-    public String code() {
-      return "past-published-range";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The pump in \""
-          + at
-          + "\" runs at "
-          + wording.flow(flowM3PerS)
-          + ", past the "
-          + wording.writtenFlow(lastFlowM3PerS)
-          + " where its published curve ends: what it does there is a guess, and it may be noisy and wear. Throttle"
-          + " it, or take a pump made for more flow at less head.";
-    }
-  }
-
-  /** A pump near shut-off. */
-  record NearShutOff(String at, double flowM3PerS, double shareOfRange) implements Finding {
-    @Override
-    public String code() {
-      return "near-shut-off";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The pump in \""
-          + at
-          + "\" makes only "
-          + wording.flow(flowM3PerS)
-          + ", "
-          + wording.share(shareOfRange)
-          + " of its range: it is near shut-off, where it heats the water and small changes of level matter. A pump"
-          + " with more head would stand better (middle of the curve, common practice).";
-    }
-  }
-
-  /** A pump whose published curve has a hump. */
-  record CurveLevelled(String at) implements Finding {
-    @Override
-    public String code() {
-      return "curve-levelled";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The published curve of the pump in \""
-          + at
-          + "\" has a hump: a real pump may hunt there. The curve was levelled for the calculation.";
-    }
-  }
 
   @Override
   public List<Finding> findIn(SteadyState state) {
@@ -91,12 +36,49 @@ final class PumpRangeDetector implements Detector {
       return;
     }
     if (flow > range) {
-      findings.add(new PastPublishedRange(at, flow, range));
+      findings.add(pastPublishedRange(at, flow, range));
     } else if (flow > 0 && flow < NEAR_SHUT_OFF_SHARE * range) {
-      findings.add(new NearShutOff(at, flow, flow / range));
+      findings.add(nearShutOff(at, flow, flow / range));
     }
     if (set.curve().isLevelled()) {
-      findings.add(new CurveLevelled(at));
+      findings.add(curveLevelled(at));
     }
+  }
+
+  /** A pump beyond the last point of its sheet. */
+  private static Finding pastPublishedRange(String at, double flowM3PerS, double lastFlowM3PerS) {
+    return Finding.of(
+            Severity.ADVICE, "past-published-range", at, "The pump in \"" + at + "\" runs at ")
+        .flow("flow", flowM3PerS)
+        .then(", past the ")
+        .writtenFlow("lastPublishedFlow", lastFlowM3PerS)
+        .then(
+            " where its published curve ends: what it does there is a guess, and it may be noisy"
+                + " and wear. Throttle it, or take a pump made for more flow at less head.");
+  }
+
+  /** A pump near shut-off. */
+  private static Finding nearShutOff(String at, double flowM3PerS, double shareOfRange) {
+    return Finding.of(
+            Severity.ADVICE, "near-shut-off", at, "The pump in \"" + at + "\" makes only ")
+        .flow("flow", flowM3PerS)
+        .then(", ")
+        .share("shareOfRange", shareOfRange)
+        .then(
+            " of its range: it is near shut-off, where it heats the water and small changes of"
+                + " level matter. A pump with more head would stand better (middle of the curve,"
+                + " common practice).");
+  }
+
+  /** A pump whose published curve has a hump. */
+  private static Finding curveLevelled(String at) {
+    return Finding.of(
+        Severity.NOTE,
+        "curve-levelled",
+        at,
+        "The published curve of the pump in \""
+            + at
+            + "\" has a hump: a real pump may hunt there. The curve was levelled for the"
+            + " calculation.");
   }
 }

@@ -22,24 +22,6 @@ import rillwright.solver.steady.SteadyState;
 /** Pumps behind which water would run back for want of a check valve. */
 final class RunBackDetector implements Detector {
 
-  /** Water that would run back through a pump. */
-  record RunsBack(String at, double fromAboveM) implements Finding {
-    @Override
-    public String code() {
-      return "runs-back";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "No check valve after the pump in \""
-          + at
-          + "\": when it stops, the pipe drains back through it from up to "
-          + wording.length(fromAboveM)
-          + " above, the pump may spin backwards, and each start fills the pipe anew. Where that harms, fit a swing"
-          + " check valve that can be reached, its arrow up the hill.";
-    }
-  }
-
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
@@ -51,7 +33,7 @@ final class RunBackDetector implements Detector {
       if (pump && !hasCheckValve(line) && from.isPresent()) {
         double highest = highestWaterBehind(state.network(), line);
         if (highest > from.getAsDouble()) {
-          findings.add(new RunsBack(line.name().value(), highest - from.getAsDouble()));
+          findings.add(runsBack(line.name().value(), highest - from.getAsDouble()));
         }
       }
     }
@@ -93,5 +75,20 @@ final class RunBackDetector implements Detector {
         : point
             .heldHeadM()
             .orElse(point.spill().map(spill -> spill.levelM()).orElse(Double.NEGATIVE_INFINITY));
+  }
+
+  /** Water that would run back through a pump. */
+  private static Finding runsBack(String at, double fromAboveM) {
+    return Finding.of(
+            Severity.ADVICE,
+            "runs-back",
+            at,
+            "No check valve after the pump in \""
+                + at
+                + "\": when it stops, the pipe drains back through it from up to ")
+        .length("fromAbove", fromAboveM)
+        .then(
+            " above, the pump may spin backwards, and each start fills the pipe anew. Where that"
+                + " harms, fit a swing check valve that can be reached, its arrow up the hill.");
   }
 }

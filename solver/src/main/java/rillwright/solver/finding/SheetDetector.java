@@ -8,30 +8,11 @@ import rillwright.solver.steady.SteadyState;
 
 /** Sheets over a crest too thin to hold together. */
 final class SheetDetector implements Detector {
+
   /**
    * Head upstream of a crest below which the sheet clings to the rock; common practice, no source.
    */
   private static final double THINNEST_M = 0.00635;
-
-  /** A sheet too thin to hold together. */
-  record ThinSheet(String at, double crestHeadM) implements Finding {
-    @Override
-    public String code() {
-      return "thin-sheet";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "The water over \""
-          + at
-          + "\" is only "
-          + wording.depth(crestHeadM)
-          + " deep: the sheet breaks up and runs back under the lip. A narrower crest or a sharp drip edge helps"
-          + " more than flow. (Below about "
-          + wording.depth(THINNEST_M)
-          + ", common practice.)";
-    }
-  }
 
   @Override
   public List<Finding> findIn(SteadyState state) {
@@ -40,10 +21,21 @@ final class SheetDetector implements Detector {
       if (point.point() instanceof Fall fall && point.outflowM3PerS() > 0) {
         double head = fall.weir().headAt(point.outflowM3PerS());
         if (head < THINNEST_M) {
-          findings.add(new ThinSheet(fall.name().value(), head));
+          findings.add(thinSheet(fall.name().value(), head));
         }
       }
     }
     return findings;
+  }
+
+  /** A sheet too thin to hold together. */
+  private static Finding thinSheet(String at, double crestHeadM) {
+    return Finding.of(Severity.ADVICE, "thin-sheet", at, "The water over \"" + at + "\" is only ")
+        .depth("crestHead", crestHeadM)
+        .then(
+            " deep: the sheet breaks up and runs back under the lip. A narrower crest or a sharp"
+                + " drip edge helps more than flow. (Below about ")
+        .depth("usualLeastCrestHead", THINNEST_M)
+        .then(", common practice.)");
   }
 }

@@ -14,39 +14,12 @@ import rillwright.solver.steady.SteadyStateFinder;
 
 /** Pumps so near shut-off that 2 in of pond level change a fall by half. */
 final class TouchyPumpDetector implements Detector {
+
   /** The change of level tried, m: 2 in; common practice, no source. */
   private static final double LEVEL_CHANGE_M = 0.0508;
 
   /** Only pumps in this share of their range can be so touchy; the rest are not tried. */
   private static final double WORTH_TRYING_SHARE = 0.35;
-
-  /**
-   * A fall that a little less water in the pond halves.
-   *
-   * @param starves whether that is because a chamber runs short then
-   */
-  record Touchy(String at, double flowM3PerS, double loweredFlowM3PerS, boolean starves)
-      implements Finding {
-    @Override
-    public String code() {
-      return "touchy";
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "Touchy: with the pond "
-          + wording.depth(LEVEL_CHANGE_M)
-          + " lower, \""
-          + at
-          + "\" gets "
-          + wording.flow(loweredFlowM3PerS)
-          + " instead of "
-          + wording.flow(flowM3PerS)
-          + (starves
-              ? ". What feeds the pump passes too little then: set the skimmer lower or take a wider one."
-              : ". The pump stands too near its shut-off head; take one with more head.");
-    }
-  }
 
   @Override
   public List<Finding> findIn(SteadyState state) {
@@ -67,7 +40,7 @@ final class TouchyPumpDetector implements Detector {
         double before = state.point(point.name()).outflowM3PerS();
         double after = lowered.point(point.name()).outflowM3PerS();
         if (before > 0 && after <= before / 2) {
-          findings.add(new Touchy(point.name().value(), before, after, starves));
+          findings.add(touchy(point.name().value(), before, after, starves));
         }
       }
     }
@@ -94,5 +67,25 @@ final class TouchyPumpDetector implements Detector {
 
   private static Point lowered(Point point) {
     return point instanceof Basin basin ? basin.withLevel(basin.levelM() - LEVEL_CHANGE_M) : point;
+  }
+
+  /**
+   * A fall that a little less water in the pond halves.
+   *
+   * @param starves whether that is because a chamber runs short then
+   */
+  private static Finding touchy(
+      String at, double flowM3PerS, double loweredFlowM3PerS, boolean starves) {
+    return Finding.of(Severity.ADVICE, "touchy", at, "Touchy: with the pond ")
+        .depth("lowered", LEVEL_CHANGE_M)
+        .then(" lower, \"" + at + "\" gets ")
+        .flow("loweredFlow", loweredFlowM3PerS)
+        .then(" instead of ")
+        .flow("flow", flowM3PerS)
+        .then(
+            starves
+                ? ". What feeds the pump passes too little then: set the skimmer lower or take a"
+                      + " wider one."
+                : ". The pump stands too near its shut-off head; take one with more head.");
   }
 }

@@ -15,6 +15,7 @@ import rillwright.solver.steady.SteadyState;
 
 /** Pipes in which the water runs faster than common practice has it. */
 final class VelocityDetector implements Detector {
+
   /** Fastest on the suction side, m/s: 4 ft/s; common practice, no source. */
   private static final double SUCTION_M_PER_S = 1.2192;
 
@@ -30,8 +31,8 @@ final class VelocityDetector implements Detector {
     SUCTION(
         "fast-suction",
         SUCTION_M_PER_S,
-        " before a pump. Fast suction pulls air out of the water and noise out of the pump; take the"
-            + " next size up."),
+        " before a pump. Fast suction pulls air out of the water and noise out of the pump; take"
+            + " the next size up."),
     DISCHARGE("fast-discharge", DISCHARGE_M_PER_S, " after a pump." + FRICTION),
     GRAVITY("fast-pipe", DISCHARGE_M_PER_S, " in a pipe." + FRICTION);
 
@@ -43,27 +44,6 @@ final class VelocityDetector implements Detector {
       this.code = code;
       this.limitMPerS = limitMPerS;
       this.words = words;
-    }
-  }
-
-  /** Water too fast in a pipe. */
-  record FastPipe(String at, String pipe, double velocityMPerS, Side side) implements Finding {
-    @Override
-    public String code() {
-      return side.code;
-    }
-
-    @Override
-    public String message(Wording wording) {
-      return "Water runs at "
-          + wording.velocity(velocityMPerS)
-          + " through the "
-          + pipe
-          + " of \""
-          + at
-          + "\"; common practice is up to "
-          + wording.velocity(side.limitMPerS)
-          + side.words;
     }
   }
 
@@ -117,7 +97,16 @@ final class VelocityDetector implements Detector {
       }
     }
     if (!pipe.isEmpty()) {
-      findings.add(new FastPipe(line.line().name().value(), pipe, fastest, side));
+      findings.add(fastPipe(line.line().name().value(), pipe, fastest, side));
     }
+  }
+
+  /** Water too fast in a pipe. */
+  private static Finding fastPipe(String at, String pipe, double velocityMPerS, Side side) {
+    return Finding.of(Severity.ADVICE, side.code, at, "Water runs at ")
+        .velocity("velocity", velocityMPerS)
+        .then(" through the " + pipe + " of \"" + at + "\"; common practice is up to ")
+        .velocity("usualGreatestVelocity", side.limitMPerS)
+        .then(side.words);
   }
 }

@@ -29,4 +29,12 @@ public interface Wording {
 
   /** A share: "40 %". */
   String share(double share);
+
+  /**
+   * A sentence that a program adds to a finding of this code, led by a space: which command tells
+   * more, what to write in a file; empty if there is none.
+   */
+  default String hint(String code) {
+    return "";
+  }
 }

@@ -3,9 +3,9 @@ package rillwright.solver.stream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
+import rillwright.solver.finding.Figure.Unit;
 import rillwright.solver.finding.Finding;
-import rillwright.solver.finding.Wording;
+import rillwright.solver.finding.Severity;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.Skimmer;
@@ -36,13 +36,12 @@ final class LevelFindings {
 
   List<Finding> list() {
     if (budget.basin().shape().isEmpty() && running.transit().totalM3() > 0) {
-      add(
-          "area-not-known",
-          words ->
-              "The area of \""
-                  + name
-                  + "\" is not in the file, so its levels cannot be told; write for example \"area:"
-                  + " 200 ft2\".");
+      findings.add(
+          at(
+                  Severity.NOTE,
+                  "area-not-known",
+                  "The area of \"" + name + "\" is not in the file, so its levels cannot be told.")
+              .thenHint());
     }
     atRest();
     starving();
@@ -69,19 +68,16 @@ final class LevelFindings {
   }
 
   private void standsAbove(String code, String mark, double aboveM, String does) {
-    add(
-        code,
-        words ->
-            "At rest \""
-                + name
-                + "\" would stand "
-                + words.depth(aboveM)
-                + " above "
-                + mark
-                + ": what stands above it "
-                + does
-                + " before the pump ever runs. See the sign, and that all levels are measured from"
-                + " one mark.");
+    findings.add(
+        at(Severity.PROBLEM, code, "At rest \"" + name + "\" would stand ")
+            .depth("aboveMark", aboveM)
+            .then(
+                " above "
+                    + mark
+                    + ": what stands above it "
+                    + does
+                    + " before the pump ever runs. See the sign, and that all levels are measured"
+                    + " from one mark."));
   }
 
   private void starving() {
@@ -92,26 +88,27 @@ final class LevelFindings {
     double days = budget.daysToStarve().orElse(Double.POSITIVE_INFINITY);
     Holding holding = Holding.of(running, budget);
     if (holding == Holding.AT_ITS_LIMIT) {
-      add(
-          "skimmer-at-its-limit",
-          words ->
+      findings.add(
+          at(
+              Severity.PROBLEM,
+              "skimmer-at-its-limit",
               "While the pump runs, the skimmer of \""
                   + name
                   + "\" passes no more than what runs now: every bit by which the level falls takes"
                   + " from the flow, until the chamber is drawn down to the pump's intake. A lower"
-                  + " sill, a wider mouth or a higher level gives it room.");
+                  + " sill, a wider mouth or a higher level gives it room."));
     } else if (holding == Holding.NEEDS_TOPPING_UP) {
-      add(
-          "starves-without-topping-up",
-          words ->
-              "While the pump runs \""
-                  + name
-                  + "\" stands only "
-                  + words.depth(Math.max(0, room))
-                  + " above the level at which its skimmer starves, "
-                  + days(days)
-                  + " of evaporation and splash. Top up through an air gap, or give it room: a lower"
-                  + " sill, a wider mouth, a wider pond.");
+      findings.add(
+          at(
+                  Severity.ADVICE,
+                  "starves-without-topping-up",
+                  "While the pump runs \"" + name + "\" stands only ")
+              .depth("aboveStarveLevel", Math.max(0, room))
+              .then(" above the level at which its skimmer starves, ")
+              .figure("daysToStarve", days, Unit.DAY, wording -> days(days))
+              .then(
+                  " of evaporation and splash. Top up through an air gap, or give it room: a lower"
+                      + " sill, a wider mouth, a wider pond."));
     }
   }
 
@@ -128,26 +125,23 @@ final class LevelFindings {
     double stopped = budget.stoppedLevelM().getAsDouble();
     double edge = basin.linerEdgeM().orElse(Double.POSITIVE_INFINITY);
     if (stopped > edge && budget.restLevelM() <= edge) {
-      add(
-          "over-liner-edge",
-          words ->
-              "When the pump stops, \""
-                  + name
-                  + "\" rises "
-                  + words.depth(stopped - edge)
-                  + " above its liner's edge and runs away into the ground, if it was topped up while"
-                  + " running. Raise the edge, widen the pond, or top up with the pump off.");
+      findings.add(
+          at(Severity.PROBLEM, "over-liner-edge", "When the pump stops, \"" + name + "\" rises ")
+              .depth("aboveLinerEdge", stopped - edge)
+              .then(
+                  " above its liner's edge and runs away into the ground, if it was topped up while"
+                      + " running. Raise the edge, widen the pond, or top up with the pump off."));
     } else if (budget.runsOverM3() > 0 && budget.restLevelM() <= budget.overflowM().getAsDouble()) {
-      add(
-          "runs-over-at-stop",
-          words ->
-              "When the pump stops, \""
-                  + name
-                  + "\" would rise to "
-                  + words.depth(stopped - budget.overflowM().getAsDouble())
-                  + " above its overflow, if it was topped up while running; what stands above it runs"
-                  + " away at each stop and must be filled up again. Top up with the pump off, or"
-                  + " lead the overflow somewhere safe.");
+      findings.add(
+          at(
+                  Severity.PROBLEM,
+                  "runs-over-at-stop",
+                  "When the pump stops, \"" + name + "\" would rise to ")
+              .depth("aboveOverflow", stopped - budget.overflowM().getAsDouble())
+              .then(
+                  " above its overflow, if it was topped up while running; what stands above it"
+                      + " runs away at each stop and must be filled up again. Top up with the pump"
+                      + " off, or lead the overflow somewhere safe."));
     }
   }
 
@@ -160,15 +154,12 @@ final class LevelFindings {
             basin.gradeM().orElse(Double.POSITIVE_INFINITY));
     double above = basin.overflowM().orElse(Double.NEGATIVE_INFINITY) - edge;
     if (above > 0) {
-      add(
-          "overflow-above-edge",
-          words ->
-              "The overflow of \""
-                  + name
-                  + "\" lies "
-                  + words.depth(above)
-                  + " above its liner's edge or the ground, so water leaves there first and not by"
-                  + " the overflow.");
+      findings.add(
+          at(Severity.PROBLEM, "overflow-above-edge", "The overflow of \"" + name + "\" lies ")
+              .depth("aboveEdge", above)
+              .then(
+                  " above its liner's edge or the ground, so water leaves there first and not by"
+                      + " the overflow."));
     }
   }
 
@@ -177,14 +168,10 @@ final class LevelFindings {
     double floor = budget.basin().shape().map(BasinShape::floorM).orElse(Double.NEGATIVE_INFINITY);
     for (Skimmer skimmer : running.state().network().skimmersOf(budget.basin().name())) {
       if (skimmer.sillM() < floor) {
-        add(
-            "sill-below-floor",
-            words ->
-                "A skimmer's sill lies "
-                    + words.depth(floor - skimmer.sillM())
-                    + " below the floor of \""
-                    + name
-                    + "\": see the signs of both.");
+        findings.add(
+            at(Severity.PROBLEM, "sill-below-floor", "A skimmer's sill lies ")
+                .depth("belowFloor", floor - skimmer.sillM())
+                .then(" below the floor of \"" + name + "\": see the signs of both."));
       }
     }
   }
@@ -200,36 +187,30 @@ final class LevelFindings {
     double overflow = budget.overflowM().orElse(topM);
     double stopped = budget.stoppedLevelM().orElse(rest);
     if (rest > topM - BELOW_MOUTH_TOP_M + NOTICEABLE_M) {
-      add(
-          "near-mouth-top",
-          words ->
-              "At rest \""
-                  + name
-                  + "\" stands "
-                  + words.depth(Math.abs(topM - rest))
-                  + (rest > topM ? " above" : " below")
-                  + " the top of the skimmer's mouth; "
-                  + words.depth(BELOW_MOUTH_TOP_M)
-                  + " or more below is common practice, so that the mouth skims.");
+      findings.add(
+          besides(
+                  at(Severity.ADVICE, "near-mouth-top", "At rest \"" + name + "\" stands "),
+                  "belowMouthTop",
+                  topM - rest)
+              .then(" the top of the skimmer's mouth; ")
+              .depth("usualLeast", BELOW_MOUTH_TOP_M)
+              .then(" or more below is common practice, so that the mouth skims."));
     } else if (Math.min(stopped, overflow) > topM + NOTICEABLE_M) {
-      add(
-          "mouth-drowned-at-stop",
-          words ->
+      findings.add(
+          at(
+              Severity.ADVICE,
+              "mouth-drowned-at-stop",
               "After a stop \""
                   + name
                   + "\" stands above the top of the skimmer's mouth, which then skims nothing; the"
-                  + " overflow is best as high as the mouth's top (common practice).");
+                  + " overflow is best as high as the mouth's top (common practice)."));
     }
     double lowest = budget.runningLevelM().orElse(rest);
     if (lowest < skimmer.sillM() - NOTICEABLE_M) {
-      add(
-          "below-sill",
-          words ->
-              "Running, \""
-                  + name
-                  + "\" would stand "
-                  + words.depth(skimmer.sillM() - lowest)
-                  + " below the skimmer's sill: nothing comes in.");
+      findings.add(
+          at(Severity.PROBLEM, "below-sill", "Running, \"" + name + "\" would stand ")
+              .depth("belowSill", skimmer.sillM() - lowest)
+              .then(" below the skimmer's sill: nothing comes in."));
     }
   }
 
@@ -237,17 +218,14 @@ final class LevelFindings {
     double grade = budget.basin().gradeM().orElse(Double.POSITIVE_INFINITY);
     double room = grade - budget.restLevelM();
     if (room < BELOW_GRADE_M - NOTICEABLE_M) {
-      add(
-          "near-grade",
-          words ->
-              "At rest \""
-                  + name
-                  + "\" stands "
-                  + words.depth(Math.abs(room))
-                  + (room < 0 ? " above" : " below")
-                  + " the ground; "
-                  + words.depth(BELOW_GRADE_M)
-                  + " or more below is common practice.");
+      findings.add(
+          besides(
+                  at(Severity.ADVICE, "near-grade", "At rest \"" + name + "\" stands "),
+                  "belowGrade",
+                  room)
+              .then(" the ground; ")
+              .depth("usualLeast", BELOW_GRADE_M)
+              .then(" or more below is common practice."));
     }
   }
 
@@ -257,24 +235,28 @@ final class LevelFindings {
     for (double shelf : budget.basin().shape().map(BasinShape::shelvesM).orElse(List.of())) {
       double step = above - shelf;
       if (step > TerracedPond.USUAL_STEP_M + NOTICEABLE_M) {
-        add(
-            "deep-shelf",
-            words ->
-                "A shelf of \""
-                    + name
-                    + "\" lies "
-                    + words.depth(step)
-                    + " below what is above it; steps of "
-                    + words.depth(TerracedPond.USUAL_STEP_M)
-                    + " at most are common practice: a bank that stands, and a way out of the"
-                    + " water.");
+        findings.add(
+            at(Severity.ADVICE, "deep-shelf", "A shelf of \"" + name + "\" lies ")
+                .depth("step", step)
+                .then(" below what is above it; steps of ")
+                .depth("usualGreatestStep", TerracedPond.USUAL_STEP_M)
+                .then(
+                    " at most are common practice: a bank that stands, and a way out of the"
+                        + " water."));
         return;
       }
       above = Math.min(above, shelf);
     }
   }
 
-  private void add(String code, Function<Wording, String> told) {
-    findings.add(new StreamFinding(code, name, told));
+  private Finding at(Severity severity, String code, String words) {
+    return Finding.of(severity, code, name, words);
+  }
+
+  /** Then by how much it stands below a mark, or above it where that is negative. */
+  private static Finding besides(Finding finding, String figure, double belowM) {
+    return finding
+        .figure(figure, belowM, Unit.METRE, wording -> wording.depth(Math.abs(belowM)))
+        .then(belowM < 0 ? " above" : " below");
   }
 }

@@ -3,9 +3,9 @@ package rillwright.solver.stream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
+import rillwright.solver.finding.Figure.Unit;
 import rillwright.solver.finding.Finding;
-import rillwright.solver.finding.Wording;
+import rillwright.solver.finding.Severity;
 
 /** What there is to know about a reach in which water runs. */
 final class ReachFindings {
@@ -46,35 +46,32 @@ final class ReachFindings {
   private void slope() {
     double depth = item.depthM();
     if (reach.dropM() == 0) {
-      add(
-          "level-reach",
-          words ->
-              what
-                  + " is level: water backs up in it until it runs off at its end, about "
-                  + words.depth(depth)
-                  + " deep. Give it a fall, or call it a pool.");
+      findings.add(
+          at(
+                  Severity.NOTE,
+                  "level-reach",
+                  " is level: water backs up in it until it runs off at its end, about ")
+              .depth("depth", depth)
+              .then(" deep. Give it a fall, or call it a pool."));
     } else if (item.froude().orElse(0) > 1) {
       double froude = item.froude().getAsDouble();
-      add(
-          "steeper-than-critical",
-          words ->
-              what
-                  + " is steeper than critical (Froude number "
-                  + String.format(Locale.ROOT, "%.1f", froude)
-                  + "): a shallow fast chute that splashes and holds no water. Make it flatter and"
-                  + " take the height in a drop, or line it with larger stone.");
+      findings.add(
+          at(Severity.ADVICE, "steeper-than-critical", " is steeper than critical (Froude number ")
+              .figure(
+                  "froude", froude, Unit.ONE, wording -> String.format(Locale.ROOT, "%.1f", froude))
+              .then(
+                  "): a shallow fast chute that splashes and holds no water. Make it flatter and"
+                      + " take the height in a drop, or line it with larger stone."));
     } else if (reach.slope() > TUMBLING_SLOPE) {
-      add(
-          "tumbling-reach",
-          words ->
-              what
-                  + " falls "
-                  + words.depth(reach.dropM())
-                  + " in "
-                  + words.length(reach.lengthM())
-                  + ", steeper than 1 in 5: there water tumbles over stones rather than runs, and"
-                  + " depth and speed told of it mean little. Write it as steps with level pieces"
-                  + " between.");
+      findings.add(
+          at(Severity.NOTE, "tumbling-reach", " falls ")
+              .depth("drop", reach.dropM())
+              .then(" in ")
+              .length("length", reach.lengthM())
+              .then(
+                  ", steeper than 1 in 5: there water tumbles over stones rather than runs, and"
+                      + " depth and speed told of it mean little. Write it as steps with level"
+                      + " pieces between."));
     }
   }
 
@@ -84,45 +81,38 @@ final class ReachFindings {
     double most = reach.depthM(item.flowM3PerS(), reach.band().most());
     if (most > edge) {
       boolean surely = depth > edge;
-      add(
-          "over-liner-edge",
-          words ->
-              what
-                  + (surely ? " runs over" : " may run over")
-                  + " its liner's edge: about "
-                  + words.depth(depth)
-                  + " of water, perhaps "
-                  + words.depth(most)
-                  + ", and the edge stands "
-                  + words.depth(edge)
-                  + " above the bed. Widen it, raise the edge or send less.");
+      findings.add(
+          at(
+                  surely ? Severity.PROBLEM : Severity.ADVICE,
+                  "over-liner-edge",
+                  (surely ? " runs over" : " may run over") + " its liner's edge: about ")
+              .depth("depth", depth)
+              .then(" of water, perhaps ")
+              .depth("greatestDepth", most)
+              .then(", and the edge stands ")
+              .depth("linerEdge", edge)
+              .then(" above the bed. Widen it, raise the edge or send less."));
     } else if (edge - depth < LINER_ROOM_M) {
-      add(
-          "little-freeboard",
-          words ->
-              what
-                  + ": the liner's edge stands only "
-                  + words.depth(edge - depth)
-                  + " above the water; "
-                  + words.depth(LINER_ROOM_M)
-                  + " or more is common practice.");
+      findings.add(
+          at(Severity.ADVICE, "little-freeboard", ": the liner's edge stands only ")
+              .depth("freeboard", edge - depth)
+              .then(" above the water; ")
+              .depth("usualLeastFreeboard", LINER_ROOM_M)
+              .then(" or more is common practice."));
     }
   }
 
   private void depth() {
     double depth = item.depthM();
     if (depth < SHALLOW_M) {
-      add(
-          "too-shallow",
-          words ->
-              what
-                  + " runs only about "
-                  + words.depth(depth)
-                  + " deep: wet stones rather than a stream. Make it narrower or send more.");
+      findings.add(
+          at(Severity.ADVICE, "too-shallow", " runs only about ")
+              .depth("depth", depth)
+              .then(" deep: wet stones rather than a stream. Make it narrower or send more."));
     }
   }
 
-  private void add(String code, Function<Wording, String> told) {
-    findings.add(new StreamFinding(code, stream, told));
+  private Finding at(Severity severity, String code, String words) {
+    return Finding.of(severity, code, stream, what + words);
   }
 }

@@ -2,13 +2,17 @@ package rillwright.solver.stream;
 
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.solver.finding.Figure.Unit;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.finding.Severity;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
 import rillwright.solver.steady.PointState;
 
 /** What there is to know about streams: geometry that does not fit, water that runs badly. */
 final class StreamFindings {
+  private static final String DRY = "stream-dry";
+
   /** A stream whose drops miss the crest's height by more than this share of it, or length. */
   private static final double MISSING_SHARE = 0.01;
 
@@ -51,19 +55,19 @@ final class StreamFindings {
         String name = state.point().name().value();
         boolean fullToo = toppedUp.state().point(state.point().name()).isStarved();
         findings.add(
-            new StreamFinding(
+            Finding.of(
+                Severity.PROBLEM,
                 "starves-at-start",
                 name,
-                words ->
-                    "Once the stream has filled, \""
-                        + name
-                        + "\" is drawn down to the pump's intake: the pump takes in air and gives only"
-                        + " what comes in. "
-                        + (fullToo
-                            ? "Topping up does not help; the intake is too small for this pump."
-                            : "Topped up to its level at rest it would hold; a lower sill, a wider"
-                                + " pond, a level kept by an automatic fill or less water in the"
-                                + " stream would help.")));
+                "Once the stream has filled, \""
+                    + name
+                    + "\" is drawn down to the pump's intake: the pump takes in air and gives only"
+                    + " what comes in. "
+                    + (fullToo
+                        ? "Topping up does not help; the intake is too small for this pump."
+                        : "Topped up to its level at rest it would hold; a lower sill, a wider"
+                            + " pond, a level kept by an automatic fill or less water in the"
+                            + " stream would help.")));
       }
     }
   }
@@ -77,18 +81,21 @@ final class StreamFindings {
       double gain = running.gainM3PerS(basin.name());
       String name = basin.name().value();
       findings.add(
-          new StreamFinding(
-              "basin-not-in-balance",
-              name,
-              words ->
-                  "\""
-                      + name
-                      + "\" "
-                      + (gain < 0 ? "loses " : "gains ")
-                      + words.flow(Math.abs(gain))
-                      + " as long as the pump runs, so its level does not come to rest; the levels"
-                      + " told leave that out. Lead the water back to where it was drawn, or say where"
-                      + " it comes home (a fall's \"returns to\", a stream's \"to\")."));
+          Finding.of(
+                  Severity.PROBLEM,
+                  "basin-not-in-balance",
+                  name,
+                  "\"" + name + "\" " + (gain < 0 ? "loses " : "gains "))
+              .figure(
+                  "gain",
+                  gain,
+                  Unit.CUBIC_METRE_PER_SECOND,
+                  wording -> wording.flow(Math.abs(gain)))
+              .then(
+                  " as long as the pump runs, so its level does not come to rest; the levels told"
+                      + " leave that out. Lead the water back to where it was drawn, or say where"
+                      + " it comes home.")
+              .thenHint());
     }
   }
 
@@ -99,36 +106,38 @@ final class StreamFindings {
             .anyMatch(loss -> loss.byWeather() && loss.evaporationMPerS() == 0);
     if (none) {
       findings.add(
-          new StreamFinding(
-              "no-evaporation",
-              "evaporation",
-              words ->
+          Finding.of(
+                  Severity.NOTE,
+                  "no-evaporation",
+                  "evaporation",
                   "By this weather nothing evaporates: water as cold as the file says takes up"
-                      + " moisture from such air. Write the water's temperature in that weather,"
-                      + " for example \"water: {temperature: 75 F}\"."));
+                      + " moisture from such air. Write the water's temperature in that weather.")
+              .thenHint());
     }
   }
 
   private void runsDry(StreamState state) {
     if (state.flowM3PerS() == 0) {
       String from = state.stream().from().value();
+      String name = state.stream().name();
       findings.add(
           0,
-          new StreamFinding(
-              "stream-dry",
-              state.stream().name(),
-              words ->
-                  runsToppedUp(state.stream())
-                      ? "\""
-                          + state.stream().name()
-                          + "\" takes up more water than the pond can give down to its skimmer's"
-                          + " sill: the pump runs dry before the water comes home. A wider pond, a"
-                          + " lower sill, a narrower or shorter stream would help."
-                      : "No water comes over \""
-                          + from
-                          + "\", so \""
-                          + state.stream().name()
-                          + "\" stays dry: \"rillwright solve\" tells why."));
+          runsToppedUp(state.stream())
+              ? Finding.of(
+                  Severity.PROBLEM,
+                  DRY,
+                  name,
+                  "\""
+                      + name
+                      + "\" takes up more water than the pond can give down to its skimmer's"
+                      + " sill: the pump runs dry before the water comes home. A wider pond, a"
+                      + " lower sill, a narrower or shorter stream would help.")
+              : Finding.of(
+                      Severity.PROBLEM,
+                      DRY,
+                      name,
+                      "No water comes over \"" + from + "\", so \"" + name + "\" stays dry.")
+                  .thenHint());
     }
   }
 
@@ -149,25 +158,25 @@ final class StreamFindings {
     double off = sum - height;
     if (Math.abs(off) > Math.max(MISSING_M, MISSING_SHARE * Math.abs(height))) {
       findings.add(
-          new StreamFinding(
-              "drops-do-not-add-up",
-              stream.name(),
-              words ->
-                  "The drops of \""
-                      + stream.name()
-                      + "\" add up to "
-                      + words.depth(sum)
-                      + ", but from the crest of \""
+          Finding.of(
+                  Severity.PROBLEM,
+                  "drops-do-not-add-up",
+                  stream.name(),
+                  "The drops of \"" + stream.name() + "\" add up to ")
+              .depth("sum", sum)
+              .then(
+                  ", but from the crest of \""
                       + fall.name().value()
                       + "\" to the level of \""
                       + basin.name().value()
-                      + "\" it is "
-                      + words.depth(height)
-                      + ": "
-                      + words.depth(Math.abs(off))
-                      + (off < 0
-                          ? " too little. Measure again, or add a step."
-                          : " too much. Measure again; so much height is not there.")));
+                      + "\" it is ")
+              .depth("height", height)
+              .then(": ")
+              .figure("excess", off, Unit.METRE, wording -> wording.depth(Math.abs(off)))
+              .then(
+                  off < 0
+                      ? " too little. Measure again, or add a step."
+                      : " too much. Measure again; so much height is not there."));
     }
   }
 }

@@ -3,22 +3,21 @@ package rillwright.solver.trial;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.finding.Finding;
-import rillwright.solver.finding.Wording;
+import rillwright.solver.finding.Severity;
 import rillwright.solver.law.pump.PumpSet;
 
 /**
  * A pump that runs far from the flow of its best efficiency: below or above the share of it that
  * counts as a good place. Common practice, no source.
- *
- * @param at its line
- * @param share of the flow of its best efficiency
  */
-record FarFromBest(String at, double share) implements Finding {
+final class FarFromBest {
   private static final double LEAST_SHARE = 0.7;
   private static final double GREATEST_SHARE = 1.2;
 
   /** As shares are told, so that what is told to be in the band is. */
   private static final double PERCENT = 100;
+
+  private FarFromBest() {}
 
   /**
    * The finding for a flow of pumps, m³/s; empty if all is well, nothing flows, or the sheet gives
@@ -31,27 +30,20 @@ record FarFromBest(String at, double share) implements Finding {
     }
     double told = Math.rint(PERCENT * share.getAsDouble()) / PERCENT;
     return told < LEAST_SHARE || told > GREATEST_SHARE
-        ? Optional.of(new FarFromBest(line, share.getAsDouble()))
+        ? Optional.of(at(line, share.getAsDouble()))
         : Optional.empty();
   }
 
-  @Override
-  public String code() {
-    return "far-from-best-efficiency";
-  }
-
-  @Override
-  public String message(Wording wording) {
-    return "It would run at "
-        + wording.share(share)
-        + " of the flow of its best efficiency; "
-        + wording.share(LEAST_SHARE)
-        + " to "
-        + wording.share(GREATEST_SHARE)
-        + " is a good place (common practice). A "
-        + (share > 1 ? "larger" : "smaller")
-        + " pump, or one made for "
-        + (share > 1 ? "less" : "more")
-        + " head, may draw less for the same water.";
+  private static Finding at(String line, double share) {
+    return Finding.of(Severity.ADVICE, "far-from-best-efficiency", line, "It would run at ")
+        .share("shareOfBestEfficiencyFlow", share)
+        .then(" of the flow of its best efficiency; ")
+        .share("usualLeastShare", LEAST_SHARE)
+        .then(" to ")
+        .share("usualGreatestShare", GREATEST_SHARE)
+        .then(" is a good place (common practice). A ")
+        .then(
+            share > 1 ? "larger pump, or one made for less" : "smaller pump, or one made for more")
+        .then(" head, may draw less for the same water.");
   }
 }

@@ -3,7 +3,7 @@ package rillwright.solver.trial;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.finding.Finding;
-import rillwright.solver.finding.Wording;
+import rillwright.solver.finding.Severity;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.LineName;
 import rillwright.solver.steady.PointState;
@@ -12,12 +12,9 @@ import rillwright.solver.steady.SteadyState;
 /**
  * A pump over whose inlet the water stands less deep than its data sheet asks for. The chamber's
  * intake level is taken as the level of the inlet.
- *
- * @param at the chamber
- * @param depthM of water over the intake, m
- * @param neededM what the sheet asks for, m
  */
-record LowSubmergence(String at, double depthM, double neededM) implements Finding {
+final class LowSubmergence {
+  private LowSubmergence() {}
 
   /** The finding for the pump of a line; empty if all is well or its inlet's level is not known. */
   static Optional<Finding> find(PumpOffer offer, LineName line, SteadyState state) {
@@ -30,23 +27,19 @@ record LowSubmergence(String at, double depthM, double neededM) implements Findi
     }
     double depth = point.headM().getAsDouble() - chamber.intakeM();
     return depth < needed.getAsDouble()
-        ? Optional.of(new LowSubmergence(chamber.name().value(), depth, needed.getAsDouble()))
+        ? Optional.of(at(chamber.name().value(), depth, needed.getAsDouble()))
         : Optional.empty();
   }
 
-  @Override
-  public String code() {
-    return "low-submergence";
-  }
-
-  @Override
-  public String message(Wording wording) {
-    return "In \""
-        + at
-        + "\" the water stands "
-        + wording.depth(depthM)
-        + " over the intake; this pump's data sheet asks for "
-        + wording.depth(neededM)
-        + ". It may draw air. Set it deeper, widen the skimmer, or throttle it.";
+  private static Finding at(String chamber, double depthM, double neededM) {
+    return Finding.of(
+            Severity.PROBLEM,
+            "low-submergence",
+            chamber,
+            "In \"" + chamber + "\" the water stands ")
+        .depth("depth", depthM)
+        .then(" over the intake; this pump's data sheet asks for ")
+        .depth("needed", neededM)
+        .then(". It may draw air. Set it deeper, widen the skimmer, or throttle it.");
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.law.pump.PumpSet;
@@ -34,8 +35,7 @@ class FarFromBestTest {
     assertEquals(
         code,
         FarFromBest.find("supply", set(1, 1, OptionalDouble.of(100)), flowM3PerS)
-            .map(FarFromBest.class::cast)
-            .map(FarFromBest::code)
+            .map(Finding::code)
             .orElse("nothing"));
   }
 

@@ -1,7 +1,7 @@
 package rillwright.cli.report.json;
 
 import rillwright.cli.report.balance.BalanceAnswer;
-import rillwright.cli.report.balance.BalanceRemark;
+import rillwright.cli.report.balance.BalanceRemarks;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Valve;
 import rillwright.solver.steady.PointState;
@@ -28,8 +28,7 @@ public final class BalanceJson {
     json.array("order", () -> settings.order().forEach(line -> json.words(line.value())));
     json.number("pumpShortM", settings.pumpShortM());
     new RunningFields(json).write(answer.running());
-    json.array(
-        "findings", () -> BalanceRemark.listOf(answer).forEach(remark -> remark(json, remark)));
+    FindingFields.write(json, BalanceRemarks.of(answer), answer.units());
   }
 
   private static void fall(Json json, PointState state) {
@@ -64,9 +63,5 @@ public final class BalanceJson {
             .filter(Valve.class::isInstance)
             .count();
     return number == 1 ? set.valve().kind() : set.valve().kind() + " " + number;
-  }
-
-  private static void remark(Json json, BalanceRemark remark) {
-    FindingFields.write(json, remark.code(), remark.at(), remark.message());
   }
 }

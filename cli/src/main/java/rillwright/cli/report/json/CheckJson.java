@@ -7,6 +7,8 @@ import rillwright.cli.report.check.Checked;
 import rillwright.cli.report.text.PartWords;
 import rillwright.cli.report.text.PointWords;
 import rillwright.curves.sheet.DataSheet;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.finding.Severity;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
@@ -42,7 +44,10 @@ public final class CheckJson {
     json.object("lines", () -> project.network().lines().forEach(this::line));
     json.object("pumps", () -> project.sheets().forEach(this::pump));
     json.array("notes", () -> checked.notes().forEach(json::words));
-    json.array("findings", () -> PumpPlace.listPlanned(project.network()).forEach(this::planned));
+    FindingFields.write(
+        json,
+        PumpPlace.listPlanned(project.network()).stream().map(CheckJson::planned).toList(),
+        checked.units());
   }
 
   private void point(Point point) {
@@ -90,9 +95,9 @@ public final class CheckJson {
         });
   }
 
-  private void planned(PumpPlace place) {
-    FindingFields.write(
-        json,
+  private static Finding planned(PumpPlace place) {
+    return Finding.of(
+        Severity.NOTE,
         "pump-to-be-chosen",
         place.line().value(),
         "Its pump is still to be chosen; \"rillwright duty\" tells what it must make.");

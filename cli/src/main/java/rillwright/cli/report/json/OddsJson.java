@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import rillwright.cli.report.odds.OddsAnswer;
 import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
-import rillwright.cli.report.odds.Remark;
 import rillwright.cli.report.odds.Remarks;
 import rillwright.solver.study.uncertainty.Odds;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
@@ -53,7 +52,7 @@ public final class OddsJson {
           json.whole("notFound", odds.tally().notFound());
           json.whole("contradictory", odds.tally().contradictory());
         });
-    json.array("findings", () -> Remarks.of(answer).forEach(remark -> remark(remark)));
+    FindingFields.write(json, Remarks.of(answer), answer.units());
   }
 
   private void fall(FallOdds fall) {
@@ -82,9 +81,5 @@ public final class OddsJson {
                     fall ->
                         json.number(
                             fall.name().value(), ranked.driver().ofFall().get(fall.name()))));
-  }
-
-  private void remark(Remark remark) {
-    FindingFields.write(json, remark.code(), remark.at(), remark.message());
   }
 }

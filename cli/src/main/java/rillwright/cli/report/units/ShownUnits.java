@@ -2,6 +2,7 @@ package rillwright.cli.report.units;
 
 import java.util.List;
 import java.util.Optional;
+import rillwright.cli.wording.FindingHints;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.finding.Wording;
 
@@ -180,7 +181,6 @@ public final class ShownUnits implements Wording {
     return pressure.between(lowPa, highPa);
   }
 
-  /** An electrical power, from W: "395 W". */
   @Override
   public String power(double powerW) {
     return POWER.with(powerW);
@@ -206,6 +206,11 @@ public final class ShownUnits implements Wording {
     return Figures.ofStep(100 * share, "1") + " %";
   }
 
+  @Override
+  public String hint(String code) {
+    return FindingHints.of(code);
+  }
+
   /** A plain number, such as a loss coefficient or a price: four figures. */
   public String number(double number) {
     return Figures.of(number, 4, "0.001");
@@ -219,16 +224,6 @@ public final class ShownUnits implements Wording {
   /** An amount that is computed, such as of energy or money: "3,600". */
   public String amount(double amount) {
     return Figures.of(amount, Scale.COMPUTED, "0.01");
-  }
-
-  /** A depth as a ruler or tape shows it, from m: "15/16 in", "23 mm". */
-  public String ruler(double depthM) {
-    return tools.ruler().with(depthM);
-  }
-
-  /** A range of depths as a ruler shows them: "3/4 to 1-1/16 in". */
-  public String rulerBetween(double lowM, double highM) {
-    return tools.ruler().between(lowM, highM);
   }
 
   /** A range of seconds: "4.2 to 5.6 s". */

@@ -120,7 +120,7 @@ class ShownUnitsTest {
   @ParameterizedTest
   @CsvSource({"0.92, 15/16 in", "1.19, 1-3/16 in", "2, 2 in", "0.02, 0 in", "-0.5, -1/2 in"})
   void aRulerInInchesIsReadInSixteenths(double inches, String shown) {
-    assertEquals(shown, ShownUnits.US.ruler(Unit.INCH.toSi(inches)));
+    assertEquals(shown, ShownUnits.US.tools().ruler().with(Unit.INCH.toSi(inches)));
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import rillwright.cli.report.balance.BalanceAnswer;
-import rillwright.cli.report.balance.BalanceRemark;
+import rillwright.cli.report.balance.BalanceRemarks;
 import rillwright.cli.report.balance.SharingWords;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
@@ -53,7 +53,7 @@ public final class BalanceText {
     page.table(falls());
     RunningCost.print(answer.running(), units, page);
     page.heading("WHAT TO KNOW");
-    BalanceRemark.listOf(answer).forEach(remark -> page.marked("! ", remark.message()));
+    BalanceRemarks.of(answer).forEach(remark -> page.marked("! ", remark.message(units)));
     if (settings.share() > 0) {
       shared();
       howToSet();

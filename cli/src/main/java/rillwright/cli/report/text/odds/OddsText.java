@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import rillwright.cli.report.odds.ChanceWords;
 import rillwright.cli.report.odds.OddsAnswer;
 import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
-import rillwright.cli.report.odds.Remark;
 import rillwright.cli.report.odds.Remarks;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.Ink;
@@ -18,6 +17,7 @@ import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.text.TextTable.Cell;
 import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.Odds;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
@@ -72,8 +72,8 @@ public final class OddsText {
             + " exactly.");
     answer.running().ifPresent(figures -> RunningCost.print(figures, units, page));
     page.heading("WHAT TO KNOW");
-    for (Remark remark : Remarks.of(answer)) {
-      page.marked(remark.code().startsWith("samples-") ? "! " : "", remark.message());
+    for (Finding remark : Remarks.of(answer)) {
+      page.marked(remark.code().startsWith("samples-") ? "! " : "", remark.message(units));
     }
   }
 

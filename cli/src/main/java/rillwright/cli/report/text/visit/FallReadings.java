@@ -74,6 +74,9 @@ final class FallReadings {
   private void depth(String what, double depth, double share) {
     double band = Math.hypot(share * depth, RULER_M);
     table.row(
-        "", what, units.ruler(depth), units.rulerBetween(Math.max(0, depth - band), depth + band));
+        "",
+        what,
+        units.tools().ruler().with(depth),
+        units.tools().ruler().between(Math.max(0, depth - band), depth + band));
   }
 }

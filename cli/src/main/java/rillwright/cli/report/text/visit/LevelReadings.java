@@ -37,7 +37,7 @@ final class LevelReadings {
     table.row(
         chamber.value(),
         (below < 0 ? "level above \"" : "level below \"") + basin.value() + "\"",
-        units.ruler(apart),
-        units.rulerBetween(Math.max(0, apart - LEVEL_M), apart + LEVEL_M));
+        units.tools().ruler().with(apart),
+        units.tools().ruler().between(Math.max(0, apart - LEVEL_M), apart + LEVEL_M));
   }
 }

@@ -1,0 +1,204 @@
+package rillwright.cli.report.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.wording.PlainText;
+import rillwright.solver.finding.Figure.Unit;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.finding.Severity;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Valve;
+import rillwright.solver.study.valvesetting.SetValve;
+import rillwright.solver.study.valvesetting.SetValve.Role;
+import rillwright.solver.study.valvesetting.ValvePlace;
+import rillwright.solver.study.valvesetting.ValveSettings;
+
+/** What the crew should know about valve settings. */
+public final class BalanceRemarks {
+  private BalanceRemarks() {}
+
+  /** All that there is to say, the gravest first. */
+  public static List<Finding> of(BalanceAnswer answer) {
+    List<Finding> remarks = new ArrayList<>();
+    ValveSettings settings = answer.settings();
+    if (settings.pumpShortM().orElse(1) > 0) {
+      remarks.add(tooWeak(settings));
+    } else if (answer.missesAWish()) {
+      remarks.add(elsewhere(settings));
+    }
+    settings.favoured().forEach(fall -> remarks.add(favoured(fall, answer)));
+    for (SetValve set : settings.valves()) {
+      if (set.role() == Role.TOO_COARSE) {
+        remarks.add(coarse(set));
+      } else if (set.role() == Role.LEFT_ALONE) {
+        remarks.add(leftAlone(set, answer));
+      } else if (set.role() == Role.THROTTLED && set.valve().loss() instanceof Valve.GivenLoss) {
+        remarks.add(unknownHandle(set, answer.units()));
+      }
+      if (set.role() == Role.THROTTLED
+          && set.valve().loss() instanceof Valve.Opening opening
+          && !opening.travel().isPublishedAt(opening.open())) {
+        remarks.add(nearlyShut(set, opening));
+      }
+    }
+    return remarks;
+  }
+
+  private static Finding tooWeak(ValveSettings settings) {
+    String fall = settings.governing().value();
+    if (settings.pumpShortM().isEmpty()) {
+      return Finding.of(
+          Severity.PROBLEM,
+          "wishes-out-of-reach",
+          fall,
+          !settings.state().network().isPumped()
+              ? "The wishes are out of reach with this difference in level: a larger pipe or fewer"
+                  + " losses on the way to \""
+                  + fall
+                  + "\", or narrower crests would help, or a pump."
+              : "The wishes are out of reach, and more head at the pump would not help: look at"
+                    + " what the skimmer passes at this level of the pond, at shut valves, and"
+                    + " whether a pump feeds \""
+                  + fall
+                  + "\" at all.");
+    }
+    Finding lacks =
+        Finding.of(
+                Severity.PROBLEM,
+                "pump-too-small",
+                fall,
+                settings.share() == 0
+                    ? "No water reaches \""
+                        + fall
+                        + "\", however the valves stand; all are told wide open. For the wishes the"
+                        + " pump lacks "
+                    : "The pump is too small for the wishes: at their sum it lacks ")
+            .head("lack", settings.pumpShortM().getAsDouble());
+    return settings.share() == 0
+        ? lacks.then(" of head.")
+        : lacks
+            .then(
+                settings.favoured().isEmpty()
+                    ? " of head. Every fall gets "
+                    : " of head, even with what goes elsewhere held back. No fall gets less than ")
+            .share("share", settings.share())
+            .then(
+                " of its wish instead. A larger pipe or fewer losses on the way to \""
+                    + fall
+                    + "\", a stronger pump or narrower crests would help.");
+  }
+
+  /** Head enough, but too much of the water goes where no valve among these holds it back. */
+  private static Finding elsewhere(ValveSettings settings) {
+    String fall = settings.governing().value();
+    boolean pumped = settings.state().network().isPumped();
+    return Finding.of(
+            Severity.PROBLEM,
+            "water-goes-elsewhere",
+            fall,
+            (pumped
+                    ? "The pump is strong enough for the wishes"
+                    : "There is head enough for the wishes")
+                + ", but \""
+                + fall
+                + "\" gets ")
+        .share("share", settings.share())
+        .then(" of its wish, because too much water goes elsewhere. Hold that back first")
+        .then(pumped ? "; a stronger pump is not needed." : ".");
+  }
+
+  private static Finding favoured(PointName fall, BalanceAnswer answer) {
+    double gets = answer.settings().state().point(fall).outflowM3PerS();
+    double want = answer.settings().state().point(fall).point().wantM3PerS().orElseThrow();
+    return Finding.of(
+            Severity.ADVICE, "more-than-its-share", fall.value(), "\"" + fall.value() + "\" keeps ")
+        .share("share", gets / want)
+        .then(" of its wish: no valve among these holds back enough of just its water. ")
+        .then(ownValve(fall, answer.settings()));
+  }
+
+  /** What would hold back the water of one fall. */
+  private static String ownValve(PointName fall, ValveSettings settings) {
+    boolean coarse =
+        settings.valves().stream()
+            .filter(set -> set.role() == Role.TOO_COARSE)
+            .anyMatch(set -> settings.state().network().line(set.place().line()).to().equals(fall));
+    if (coarse) {
+      return "The one on its own way cannot hold back enough.";
+    }
+    List<LineName> set = settings.valves().stream().map(valve -> valve.place().line()).toList();
+    return settings.state().network().lines().stream()
+        .filter(line -> line.to().equals(fall) && !set.contains(line.name()))
+        .filter(line -> ValvePlace.findIn(line).isPresent())
+        .findFirst()
+        .map(
+            line ->
+                "The valve in "
+                    + PlainText.quoted(line.name().value())
+                    + " would, and leave more for the others: name that line too (--valve), or"
+                    + " mark all that may be set \"adjustable: yes\".")
+        .orElse("An adjustable valve on its own way would, and leave more for the others.");
+  }
+
+  private static Finding coarse(SetValve set) {
+    return Finding.of(
+        Severity.PROBLEM,
+        "valve-too-coarse",
+        line(set),
+        the(set)
+            + " cannot hold back enough: all but shut it still passes too much. A smaller valve,"
+            + " a thinner pipe there or a ball valve would.");
+  }
+
+  private static Finding nearlyShut(SetValve set, Valve.Opening opening) {
+    return Finding.of(
+            Severity.ADVICE,
+            "valve-nearly-shut",
+            line(set),
+            the(set) + " would stand nearly shut. Published losses end at ")
+        .share("leastPublishedOpening", opening.travel().leastPublishedOpening())
+        .then(
+            " open, so the opening told is a guess: set it by the bucket, or put in a smaller"
+                + " valve, which sets more finely.");
+  }
+
+  private static Finding leftAlone(SetValve set, BalanceAnswer answer) {
+    return Finding.of(
+        Severity.ADVICE,
+        "valve-left-alone",
+        line(set),
+        "No water runs through the valve in \""
+            + line(set)
+            + "\" to a fall with a wish, so it stays as it is; what runs through it is lost to the"
+            + " falls."
+            + (answer.missesAWish()
+                ? " Close it as far as that water can be spared, and they get more."
+                : ""));
+  }
+
+  private static Finding unknownHandle(SetValve set, ShownUnits units) {
+    return Finding.of(
+            Severity.NOTE,
+            "handle-unknown",
+            line(set),
+            "The file gives only a loss coefficient for the valve in \""
+                + line(set)
+                + "\", so its handle cannot be told, only the K to reach (")
+        .figure(
+            "lossCoefficient",
+            set.lossCoefficient(),
+            Unit.ONE,
+            wording -> units.number(set.lossCoefficient()))
+        .then("). Write for example \"valve: {type: ball, open: 100 %, adjustable: yes}\".");
+  }
+
+  private static String line(SetValve set) {
+    return set.place().line().value();
+  }
+
+  private static String the(SetValve set) {
+    return "The " + set.valve().label() + " in \"" + line(set) + "\"";
+  }
+}

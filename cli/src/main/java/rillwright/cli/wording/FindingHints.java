@@ -1,0 +1,24 @@
+package rillwright.cli.wording;
+
+import java.util.Map;
+
+/**
+ * What this program has to add to findings, which know neither its commands nor its files: a
+ * sentence for a code.
+ */
+public final class FindingHints {
+  private static final Map<String, String> BY_CODE =
+      Map.of(
+          "area-not-known", "Write for example \"area: 200 ft2\".",
+          "basin-not-in-balance", "Say it with a fall's \"returns to\" or a stream's \"to\".",
+          "no-evaporation", "For example \"water: {temperature: 75 F}\".",
+          "stream-dry", "\"rillwright solve\" tells why.");
+
+  private FindingHints() {}
+
+  /** The sentence for a code, led by a space; empty if there is none. */
+  public static String of(String code) {
+    String hint = BY_CODE.get(code);
+    return hint == null ? "" : " " + hint;
+  }
+}
