@@ -85,7 +85,7 @@ final class TouchyPumpDetector implements Detector {
         .then(
             starves
                 ? ". What feeds the pump passes too little then: set the skimmer lower or take a"
-                      + " wider one."
+                    + " wider one."
                 : ". The pump stands too near its shut-off head; take one with more head.");
   }
 }

@@ -59,8 +59,8 @@ public final class BalanceRemarks {
                   + fall
                   + "\", or narrower crests would help, or a pump."
               : "The wishes are out of reach, and more head at the pump would not help: look at"
-                    + " what the skimmer passes at this level of the pond, at shut valves, and"
-                    + " whether a pump feeds \""
+                  + " what the skimmer passes at this level of the pond, at shut valves, and"
+                  + " whether a pump feeds \""
                   + fall
                   + "\" at all.");
     }
