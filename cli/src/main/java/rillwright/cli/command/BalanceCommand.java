@@ -23,7 +23,8 @@ import rillwright.solver.study.valvesetting.ValveSettings;
     description = {
       "Finds how far to close each valve so that every fall gets its share.",
       "All falls then get the same multiple of their wish, the largest that the pump allows: the",
-      "way to the governing fall stays wide open, the others are held back. It tells which valve to set first and how touchy each is."
+      "way to the governing fall stays wide open, the others are held back. It tells which valve to"
+          + " set first and how touchy each is."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -39,8 +40,6 @@ public final class BalanceCommand implements Callable<Integer> {
 
   @Mixin private ValveArguments valves;
 
-  @Mixin private ChartArguments chart;
-
   @Option(
       names = "--wish",
       description = "Gives every fall exactly its wish where the pump is strong enough.")
@@ -51,12 +50,12 @@ public final class BalanceCommand implements Callable<Integer> {
       description = "Ends with exit status 1 if the falls cannot all get their wish.")
   private boolean strict;
 
-  @Mixin private ReportArguments report;
+  @Mixin private DrawnReportArguments report;
 
   @Override
   public Integer call() {
     Project read = project.read();
-    final Optional<PictureFile> picture = chart.picture(project.inputs(read));
+    report.check(project.inputs(read));
     ChosenPumps.require(read);
     Wished.require(read, "nothing can be shared out");
     List<ValvePlace> places = valves.placesIn(read);
@@ -69,8 +68,10 @@ public final class BalanceCommand implements Callable<Integer> {
             project.changes(),
             settings,
             RunningFigures.of(settings.state(), read.running()));
-    picture.ifPresent(file -> file.write(SharePicture.of(answer)));
-    report.print(() -> BalanceJson.of(answer), ink -> BalanceText.of(answer, ink));
+    report.print(
+        () -> BalanceJson.of(answer),
+        () -> BalanceText.of(answer),
+        () -> Optional.of(SharePicture.of(answer)));
     return strict && answer.missesAWish() ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
   }
 }

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.ChartJson;
 import rillwright.cli.report.picture.Curves;
@@ -47,26 +49,37 @@ public final class ChartCommand implements Callable<Integer> {
   @Option(names = "--power", description = "Draws the watts too.")
   private boolean power;
 
-  @Mixin private ReportArguments report;
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.Reader.class,
+      description = "text (default) or json.")
+  private Format format = Format.TEXT;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
 
   @Override
   public Integer call() {
     Project read = project.read();
     PictureFile picture = new PictureFile(to.orElseGet(this::besideTheProject));
-    boolean draws = !report.isJson() || to.isPresent();
+    boolean draws = format != Format.JSON || to.isPresent();
     if (draws) {
       picture.check(project.inputs(read));
     }
     PumpPlace place = pump.placeIn(read);
     OtherPumps.requireChosen(read, place);
     Curves curves = Curves.at(read.network(), place);
-    if (report.isJson()) {
+    if (format == Format.JSON) {
       to.ifPresent(path -> picture.write(chart(read, curves)));
-      report.print(ChartJson.of(read.title(), curves, project.changes()));
+      print(ChartJson.of(read.title(), curves, project.changes()));
     } else {
       OperatingChart chart = chart(read, curves);
       picture.write(chart);
-      report.print(told(chart, picture.path(), project.changes()));
+      print(told(chart, picture.path(), project.changes()));
     }
     return ExitStatus.DONE;
   }
@@ -80,6 +93,11 @@ public final class ChartCommand implements Callable<Integer> {
     String name = project.file().getFileName().toString();
     int dot = name.lastIndexOf('.');
     return project.file().resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ".png");
+  }
+
+  private void print(String answer) {
+    spec.commandLine().getOut().print(answer);
+    spec.commandLine().getOut().flush();
   }
 
   private static String told(OperatingChart chart, Path path, List<String> changes) {

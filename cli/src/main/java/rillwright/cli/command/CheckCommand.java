@@ -13,7 +13,8 @@ import rillwright.cli.report.text.check.CheckText;
     name = "check",
     description = {
       "Reads a project file and tells it back, or all that is wrong with it.",
-      "It tells the points, the lines part by part with bores and losses, the pump sheets, and what",
+      "It tells the points, the lines part by part with bores and losses, the pump sheets, and"
+          + " what",
       "was taken where the file says nothing. If something is wrong with it, all of it is told at",
       "once, each with file, line and column."
     },
@@ -31,10 +32,11 @@ public final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Project read = project.read();
+    report.check(project.inputs(read));
     Checked checked = Checked.of(read, Shown.of(read));
     report.print(
         () -> CheckJson.of(checked, project.changes()),
-        ink -> CheckText.of(checked, project.changes(), ink));
+        () -> CheckText.of(checked, project.changes()));
     return ExitStatus.DONE;
   }
 }

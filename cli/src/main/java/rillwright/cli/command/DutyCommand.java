@@ -35,6 +35,7 @@ public final class DutyCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Project read = project.read();
+    report.check(project.inputs(read));
     PumpPlace place = pump.placeIn(read);
     Wished.require(read);
     OtherPumps.requireChosen(read, place);
@@ -47,7 +48,7 @@ public final class DutyCommand implements Callable<Integer> {
             DutyFinder.find(read.network(), place));
     report.print(
         () -> DutyJson.of(answer, read.running(), project.changes()),
-        ink -> DutyText.of(answer, read.running(), project.changes(), ink));
+        () -> DutyText.of(answer, read.running(), project.changes()));
     return ExitStatus.DONE;
   }
 }

@@ -23,8 +23,8 @@ import rillwright.cli.report.json.OddsConditionsJson;
 import rillwright.cli.report.json.OddsJson;
 import rillwright.cli.report.odds.OddsAnswer;
 import rillwright.cli.report.odds.OddsAnswer.Unknown;
+import rillwright.cli.report.page.terminal.Ink;
 import rillwright.cli.report.picture.OddsPicture;
-import rillwright.cli.report.text.Ink;
 import rillwright.cli.report.text.odds.OddsConditionsText;
 import rillwright.cli.report.text.odds.OddsText;
 import rillwright.solver.network.Fall;
@@ -90,43 +90,43 @@ public final class OddsCommand implements Callable<Integer> {
               + " does not depend on it.")
   private int threads = Runtime.getRuntime().availableProcessors();
 
-  @Mixin private ChartArguments chart;
-
   @Mixin private ConditionArguments conditions;
 
-  @Mixin private ReportArguments report;
+  @Mixin private DrawnReportArguments report;
 
   @Override
   public Integer call() {
     requireBetween("--samples", samples, LEAST_SAMPLES, MOST_SAMPLES);
     requireBetween("--threads", threads, 1, MOST_THREADS);
     Project read = project.read();
-    final Optional<PictureFile> picture = chart.picture(project.inputs(read));
+    report.check(project.inputs(read));
     ChosenPumps.require(read);
     UncertainQuantities quantities = new UncertainQuantities(read);
     requireUnknown(read, quantities);
     if (conditions.areAsked()) {
-      inConditions(read, picture);
+      inConditions(read);
     } else {
-      asWritten(answer(read, quantities), picture);
+      asWritten(answer(read, quantities));
     }
     return ExitStatus.DONE;
   }
 
-  private void asWritten(OddsAnswer answer, Optional<PictureFile> picture) {
-    picture.ifPresent(file -> OddsPicture.of(answer).ifPresent(file::write));
-    report.print(() -> OddsJson.of(answer), ink -> OddsText.of(answer, ink));
+  private void asWritten(OddsAnswer answer) {
+    report.print(
+        () -> OddsJson.of(answer), () -> OddsText.of(answer), () -> OddsPicture.of(answer));
   }
 
-  private void inConditions(Project read, Optional<PictureFile> picture) {
+  private void inConditions(Project read) {
     Cases<OddsAnswer> answer =
         CasesRun.of(
             read,
             project,
             conditions,
             condition -> answer(condition, new UncertainQuantities(condition)));
-    picture.ifPresent(file -> OddsPicture.of(answer).ifPresent(file::write));
-    report.print(() -> OddsConditionsJson.of(answer), ink -> OddsConditionsText.of(answer, ink));
+    report.print(
+        () -> OddsConditionsJson.of(answer),
+        () -> OddsConditionsText.of(answer),
+        () -> OddsPicture.of(answer));
   }
 
   private void requireBetween(String option, int value, int least, int most) {

@@ -80,14 +80,12 @@ public final class PipesCommand implements Callable<Integer> {
 
   @Mixin private ConditionArguments conditions;
 
-  @Mixin private ChartArguments chart;
-
-  @Mixin private ReportArguments report;
+  @Mixin private DrawnReportArguments report;
 
   @Override
   public Integer call() {
     Project read = project.read();
-    final Optional<PictureFile> picture = chart.picture(inputs(read));
+    report.check(inputs(read));
     if (folder.isEmpty() && together.upTo() > 1) {
       throw new InvalidInput(
           Place.whole("--upto"),
@@ -96,9 +94,9 @@ public final class PipesCommand implements Callable<Integer> {
     }
     Wished.require(read);
     if (pumps(read)) {
-      pumped(read, picture);
+      pumped(read);
     } else {
-      ofItself(read, picture);
+      ofItself(read);
     }
     return ExitStatus.DONE;
   }
@@ -127,15 +125,17 @@ public final class PipesCommand implements Callable<Integer> {
         || !PumpPlace.listPlanned(read.network()).isEmpty();
   }
 
-  private void pumped(Project read, Optional<PictureFile> picture) {
+  private void pumped(Project read) {
     PumpPlace place = PumpArguments.placeIn(read, pumpLine, "--pump", sizes.lines());
     OtherPumps.requireChosen(read, place);
     PipesAnswer answer = answer(read, place);
-    picture.ifPresent(file -> file.write(SizesPicture.of(answer)));
-    report.print(() -> PipesJson.of(answer), ink -> PipesText.of(answer, ink));
+    report.print(
+        () -> PipesJson.of(answer),
+        () -> PipesText.of(answer),
+        () -> Optional.of(SizesPicture.of(answer)));
   }
 
-  private void ofItself(Project read, Optional<PictureFile> picture) {
+  private void ofItself(Project read) {
     StudyConditions judged = StudyConditions.of(conditions, read, Optional.empty());
     SizeArguments.Tried tried = sizes.read(read, judged::states);
     GravityAnswer answer =
@@ -149,8 +149,10 @@ public final class PipesCommand implements Callable<Integer> {
             tried.unpriced(),
             tried.uncounted(),
             judged.told(tried()));
-    picture.ifPresent(file -> file.write(GravityPicture.of(answer)));
-    report.print(() -> GravityJson.of(answer), ink -> GravityText.of(answer, ink));
+    report.print(
+        () -> GravityJson.of(answer),
+        () -> GravityText.of(answer),
+        () -> Optional.of(GravityPicture.of(answer)));
   }
 
   private PipesAnswer answer(Project read, PumpPlace place) {

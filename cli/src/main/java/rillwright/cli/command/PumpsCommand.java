@@ -62,14 +62,12 @@ public final class PumpsCommand implements Callable<Integer> {
 
   @Mixin private ConditionArguments conditions;
 
-  @Mixin private ChartArguments chart;
-
-  @Mixin private ReportArguments report;
+  @Mixin private DrawnReportArguments report;
 
   @Override
   public Integer call() {
     Project read = project.read();
-    final Optional<PictureFile> picture = chart.picture(project.inputs(read).andSheetsOf(folder));
+    report.check(project.inputs(read).andSheetsOf(folder));
     PumpPlace place = pump.placeIn(read);
     Wished.require(read);
     OtherPumps.requireChosen(read, place);
@@ -78,8 +76,10 @@ public final class PumpsCommand implements Callable<Integer> {
     SheetFolder possible = ImpossibleSheets.without(sheets, read);
     Offers offers = Offers.of(possible, read.running(), read.prices());
     PumpsAnswer answer = answer(read, place, terms, possible, offers);
-    picture.ifPresent(file -> file.write(CandidatesPicture.of(answer)));
-    report.print(() -> PumpsJson.of(answer), ink -> PumpsText.of(answer, ink));
+    report.print(
+        () -> PumpsJson.of(answer),
+        () -> PumpsText.of(answer),
+        () -> Optional.of(CandidatesPicture.of(answer)));
     return ExitStatus.DONE;
   }
 

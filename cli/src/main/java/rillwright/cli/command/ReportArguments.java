@@ -1,19 +1,15 @@
 package rillwright.cli.command;
 
-import java.io.PrintWriter;
-import java.util.function.Function;
+import java.util.Optional;
 import java.util.function.Supplier;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
-import rillwright.cli.report.text.Ink;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.terminal.Ink;
+import rillwright.cli.report.page.terminal.TerminalPage;
+import rillwright.curves.chart.content.Chart;
 
-/** In which form a command answers, and the answer's way to standard output. */
-final class ReportArguments {
-  @Spec(Spec.Target.MIXEE)
-  private CommandSpec command;
-
+/** In which form a command answers, and the answer's way to standard output or a file. */
+class ReportArguments extends Destination {
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
@@ -21,23 +17,24 @@ final class ReportArguments {
       description = "text (default) or json.")
   private Format format = Format.TEXT;
 
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
-
-  boolean isJson() {
-    return format == Format.JSON;
+  /** Hands over the answer in the form asked for. */
+  final void print(Supplier<String> json, Supplier<Page> page) {
+    print(json, page, Optional::empty);
   }
 
-  /** Prints the answer in the form asked for. */
-  void print(Supplier<String> json, Function<Ink, String> text) {
-    print(isJson() ? json.get() : text.apply(Ink.ofTerminal()));
+  /**
+   * Hands over the answer in the form asked for.
+   *
+   * @param json the answer for a program
+   * @param page the answer for people
+   * @param picture what a form that can show one shows beside it, if there is something to draw
+   */
+  void print(
+      Supplier<String> json, Supplier<Page> page, Supplier<Optional<? extends Chart>> picture) {
+    print(format == Format.JSON ? json.get() : TerminalPage.of(page.get(), ink()));
   }
 
-  /** Prints an answer. */
-  void print(String report) {
-    PrintWriter out = command.commandLine().getOut();
-    out.print(report);
-    out.flush();
+  private Ink ink() {
+    return to().isPresent() ? Ink.PLAIN : Ink.ofTerminal();
   }
 }

@@ -46,6 +46,7 @@ public final class SolveCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Project read = project.read();
+    report.check(project.inputs(read));
     ChosenPumps.require(read);
     return conditions.areAsked() ? inConditions(read) : asWritten(read);
   }
@@ -54,7 +55,7 @@ public final class SolveCommand implements Callable<Integer> {
     Solved solved = solve(read);
     report.print(
         () -> SolveJson.of(solved, project.changes()),
-        ink -> SolveText.of(solved, project.changes(), ink));
+        () -> SolveText.of(solved, project.changes()));
     return status(solved.missesAWish());
   }
 
@@ -62,7 +63,7 @@ public final class SolveCommand implements Callable<Integer> {
     SolvedConditions answer =
         new SolvedConditions(
             CasesRun.of(read, project, conditions, SolveCommand::solve), read.network());
-    report.print(() -> ConditionsJson.of(answer), ink -> ConditionsText.of(answer, ink));
+    report.print(() -> ConditionsJson.of(answer), () -> ConditionsText.of(answer));
     return status(answer.missesAWish());
   }
 

@@ -20,6 +20,7 @@ import rillwright.cli.report.picture.LevelsPicture;
 import rillwright.cli.report.stream.StreamAnswer;
 import rillwright.cli.report.text.stream.StreamConditionsText;
 import rillwright.cli.report.text.stream.StreamText;
+import rillwright.curves.chart.content.PanelChart;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Point;
@@ -50,8 +51,6 @@ import rillwright.solver.stream.time.TooFastToFollow;
 public final class StreamCommand implements Callable<Integer> {
   @Mixin private ProjectArguments project;
 
-  @Mixin private ChartArguments chart;
-
   @Option(
       names = "--times",
       description =
@@ -61,22 +60,22 @@ public final class StreamCommand implements Callable<Integer> {
 
   @Mixin private ConditionArguments conditions;
 
-  @Mixin private ReportArguments report;
+  @Mixin private DrawnReportArguments report;
 
   @Override
   public Integer call() {
     Project read = project.read();
-    final Optional<PictureFile> picture = chart.picture(project.inputs(read));
+    report.check(project.inputs(read));
     ChosenPumps.require(read);
     requireWater(read);
-    boolean follows = times || picture.isPresent();
+    boolean follows = times || report.draws();
     if (follows) {
       requireShapes(read);
     }
-    return conditions.areAsked() ? inConditions(read, picture) : asWritten(read, picture, follows);
+    return conditions.areAsked() ? inConditions(read) : asWritten(read, follows);
   }
 
-  private int inConditions(Project read, Optional<PictureFile> picture) {
+  private int inConditions(Project read) {
     if (times) {
       throw new InvalidInput(
           Place.whole("--times"),
@@ -86,20 +85,21 @@ public final class StreamCommand implements Callable<Integer> {
     Cases<StreamBudget> answer =
         CasesRun.of(
             read, project, conditions, condition -> StreamBudgetFinder.find(condition.streams()));
-    picture.ifPresent(file -> draw(read, answer, file));
     report.print(
-        () -> StreamConditionsJson.of(answer), ink -> StreamConditionsText.of(answer, ink));
+        () -> StreamConditionsJson.of(answer),
+        () -> StreamConditionsText.of(answer),
+        () -> report.draws() ? picture(read, answer) : Optional.empty());
     return ExitStatus.DONE;
   }
 
-  private static void draw(Project read, Cases<StreamBudget> answer, PictureFile picture) {
+  private static Optional<PanelChart> picture(Project read, Cases<StreamBudget> answer) {
     Map<String, TimeCourse> courses = new LinkedHashMap<>();
     for (Case<StreamBudget> one : answer.cases()) {
       one.answer().ifPresent(told -> courses.put(one.condition(), followed(read, told)));
     }
-    if (!courses.isEmpty()) {
-      picture.write(ConditionLevelsPicture.of(answer.title(), answer.units(), courses));
-    }
+    return courses.isEmpty()
+        ? Optional.empty()
+        : Optional.of(ConditionLevelsPicture.of(answer.title(), answer.units(), courses));
   }
 
   private static TimeCourse followed(Project project, StreamBudget budget) {
@@ -114,7 +114,7 @@ public final class StreamCommand implements Callable<Integer> {
     }
   }
 
-  private int asWritten(Project read, Optional<PictureFile> picture, boolean follows) {
+  private int asWritten(Project read, boolean follows) {
     StreamBudget budget = StreamBudgetFinder.find(read.streams());
     StreamAnswer answer =
         new StreamAnswer(
@@ -124,8 +124,10 @@ public final class StreamCommand implements Callable<Integer> {
             budget,
             Optional.of(RunningFigures.of(budget.running().state(), read.running())),
             follows ? Optional.of(followed(read, budget)) : Optional.empty());
-    picture.ifPresent(file -> file.write(LevelsPicture.of(answer)));
-    report.print(() -> StreamJson.of(answer), ink -> StreamText.of(answer, ink));
+    report.print(
+        () -> StreamJson.of(answer),
+        () -> StreamText.of(answer),
+        () -> answer.course().map(course -> LevelsPicture.of(answer)));
     return ExitStatus.DONE;
   }
 

@@ -86,20 +86,17 @@ public final class WeakCommand implements Callable<Integer> {
       description = "Nobody called: counts sizes too that take less than a tenth off every fall.")
   private boolean notCalled;
 
-  @Mixin private ChartArguments chart;
-
-  @Mixin private ReportArguments report;
+  @Mixin private DrawnReportArguments report;
 
   @Override
   public Integer call() {
     Project read = project.read();
-    final Optional<PictureFile> picture =
-        chart.picture(
-            project
-                .inputs(read)
-                .and(readings, "the file of readings")
-                .and(priors, "the file of priors"));
-    if (causesOnly && picture.isPresent()) {
+    report.check(
+        project
+            .inputs(read)
+            .and(readings, "the file of readings")
+            .and(priors, "the file of priors"));
+    if (causesOnly && report.draws()) {
       throw new InvalidInput(
           Place.whole("--chart"),
           "this draws what readings say, and --causes is about none; leave out one of the two");
@@ -120,11 +117,13 @@ public final class WeakCommand implements Callable<Integer> {
               built,
               table.causes(),
               table.signs());
-      report.print(() -> CausesJson.of(answer), ink -> CausesText.of(answer, ink));
+      report.print(() -> CausesJson.of(answer), () -> CausesText.of(answer));
     } else {
       WeakAnswer answer = answer(read, built, table);
-      picture.ifPresent(file -> file.write(CausesPicture.of(answer)));
-      report.print(() -> WeakJson.of(answer), ink -> WeakText.of(answer, ink));
+      report.print(
+          () -> WeakJson.of(answer),
+          () -> WeakText.of(answer),
+          () -> Optional.of(CausesPicture.of(answer)));
     }
     return ExitStatus.DONE;
   }

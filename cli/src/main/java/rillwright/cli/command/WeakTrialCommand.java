@@ -13,6 +13,8 @@ import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
+import rillwright.cli.report.page.terminal.Ink;
+import rillwright.cli.report.page.terminal.TerminalPage;
 import rillwright.cli.report.text.weak.TrialText;
 import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Diagnostician;
@@ -54,7 +56,7 @@ public final class WeakTrialCommand implements Callable<Integer> {
   public Integer call() {
     List<TrialJob> jobs = files.stream().map(WeakTrialCommand::job).toList();
     TrialFigures figures = TrialFigures.of(Trial.run(jobs, calls, seed));
-    spec.commandLine().getOut().print(TrialText.of(figures, seed));
+    spec.commandLine().getOut().print(TerminalPage.of(TrialText.of(figures, seed), Ink.PLAIN));
     spec.commandLine().getOut().flush();
     return ExitStatus.DONE;
   }

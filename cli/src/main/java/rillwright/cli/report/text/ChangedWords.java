@@ -1,6 +1,7 @@
 package rillwright.cli.report.text;
 
 import java.util.List;
+import rillwright.cli.report.page.PageBuilder;
 
 /** What was changed on the command line, so that nobody takes the answer for the file's. */
 public final class ChangedWords {
@@ -11,11 +12,13 @@ public final class ChangedWords {
     return "Changed for this answer: " + change;
   }
 
-  /** Tells the changes, if there are any. */
-  public static void print(List<String> changes, Page page) {
+  /** A page that begins with its title and the changes, if there are any. */
+  public static PageBuilder page(String title, List<String> changes) {
+    PageBuilder page = new PageBuilder(title);
     if (!changes.isEmpty()) {
-      page.blank();
+      page.space();
       changes.forEach(change -> page.marked("! ", of(change)));
     }
+    return page;
   }
 }

@@ -2,22 +2,23 @@ package rillwright.cli.report.text;
 
 import rillwright.cli.file.field.Price;
 import rillwright.cli.report.RunningFigures;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
 
 /** What running the pumps takes: watts, energy and money a year; how often they turn the water. */
 public final class RunningCost {
   private final RunningFigures figures;
   private final ShownUnits units;
-  private final Page page;
+  private final PageBuilder page;
 
-  private RunningCost(RunningFigures figures, ShownUnits units, Page page) {
+  private RunningCost(RunningFigures figures, ShownUnits units, PageBuilder page) {
     this.figures = figures;
     this.units = units;
     this.page = page;
   }
 
   /** Under a heading of its own; nothing where there is no pump. */
-  public static void print(RunningFigures figures, ShownUnits units, Page page) {
+  public static void print(RunningFigures figures, ShownUnits units, PageBuilder page) {
     if (figures.pumps() == 0) {
       return;
     }

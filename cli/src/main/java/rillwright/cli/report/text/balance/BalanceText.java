@@ -9,12 +9,12 @@ import java.util.stream.Collectors;
 import rillwright.cli.report.balance.BalanceAnswer;
 import rillwright.cli.report.balance.BalanceRemarks;
 import rillwright.cli.report.balance.SharingWords;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.RunningCost;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Valve;
 import rillwright.solver.steady.PointState;
@@ -30,25 +30,21 @@ public final class BalanceText {
   private final BalanceAnswer answer;
   private final ValveSettings settings;
   private final ShownUnits units;
-  private final Page page;
+  private final PageBuilder page;
 
-  private BalanceText(BalanceAnswer answer, Page page) {
+  private BalanceText(BalanceAnswer answer) {
     this.answer = answer;
     this.settings = answer.settings();
     this.units = answer.units();
-    this.page = page;
+    this.page = ChangedWords.page(answer.title(), answer.changes());
   }
 
   /** The page. */
-  public static String of(BalanceAnswer answer, Ink ink) {
-    Page page = new Page(ink);
-    new BalanceText(answer, page).print();
-    return page.toString();
+  public static Page of(BalanceAnswer answer) {
+    return new BalanceText(answer).print();
   }
 
-  private void print() {
-    page.title(answer.title());
-    ChangedWords.print(answer.changes(), page);
+  private Page print() {
     page.table(valves());
     page.table(falls());
     RunningCost.print(answer.running(), units, page);
@@ -64,11 +60,12 @@ public final class BalanceText {
             ? "Electricity and water: switch the pump off and unplug it before hands go into water."
                 + " Do not shut every way while it runs."
             : "Water held uphill: keep its overflow free.");
+    return page.build();
   }
 
-  private TextTable valves() {
-    TextTable table =
-        new TextTable("SET, IN THIS ORDER")
+  private TableBuilder valves() {
+    TableBuilder table =
+        new TableBuilder("SET, IN THIS ORDER")
             .column("valve", Side.LEFT)
             .column("handle from open", Side.RIGHT)
             .column("open", Side.RIGHT)
@@ -132,9 +129,9 @@ public final class BalanceText {
     };
   }
 
-  private TextTable falls() {
-    TextTable table =
-        new TextTable("FALLS")
+  private TableBuilder falls() {
+    TableBuilder table =
+        new TableBuilder("FALLS")
             .column("wish", Side.RIGHT)
             .column("all wide open", Side.RIGHT)
             .column("of wish", Side.RIGHT)

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Map;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.check.Checked;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.PointWords;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.law.pump.PumpCurve;
@@ -23,24 +23,20 @@ public final class CheckText {
   private CheckText() {}
 
   /** The page. */
-  public static String of(Checked checked, List<String> changes, Ink ink) {
+  public static Page of(Checked checked, List<String> changes) {
     Project project = checked.project();
     ShownUnits units = checked.units();
-    Page page = new Page(ink);
-    page.title(project.title());
-    ChangedWords.print(changes, page);
+    PageBuilder page = ChangedWords.page(project.title(), changes);
     page.paragraph(summary(project, units));
     page.table(points(project.network(), units));
     page.table(lines(project.network(), units));
-    TextTable pumps = pumps(project.sheets(), units);
-    if (!pumps.isEmpty()) {
-      page.table(pumps);
-    }
+    TableBuilder pumps = pumps(project.sheets(), units);
+    page.tableOfAny(pumps);
     if (!checked.notes().isEmpty()) {
       page.heading("NOTES");
       checked.notes().forEach(note -> page.marked("- ", note));
     }
-    return page.toString();
+    return page.build();
   }
 
   private static String summary(Project project, ShownUnits units) {
@@ -60,18 +56,18 @@ public final class CheckText {
     return count + " " + what + (count == 1 ? "" : "s");
   }
 
-  private static TextTable points(Network network, ShownUnits units) {
-    TextTable table =
-        new TextTable("POINTS").column("kind", Side.LEFT).column("what it says", Side.LEFT);
+  private static TableBuilder points(Network network, ShownUnits units) {
+    TableBuilder table =
+        new TableBuilder("POINTS").column("kind", Side.LEFT).column("what it says", Side.LEFT);
     for (Point point : network.points()) {
       table.row(point.name().value(), point.kind(), PointWords.of(point, units));
     }
     return table;
   }
 
-  private static TextTable lines(Network network, ShownUnits units) {
-    TextTable table =
-        new TextTable("LINES")
+  private static TableBuilder lines(Network network, ShownUnits units) {
+    TableBuilder table =
+        new TableBuilder("LINES")
             .column("from", Side.LEFT)
             .column("to", Side.LEFT)
             .column("parts, in the order the water meets them", Side.LEFT);
@@ -85,9 +81,9 @@ public final class CheckText {
     return table;
   }
 
-  private static TextTable pumps(Map<String, DataSheet> sheets, ShownUnits units) {
-    TextTable table =
-        new TextTable("PUMP SHEETS")
+  private static TableBuilder pumps(Map<String, DataSheet> sheets, ShownUnits units) {
+    TableBuilder table =
+        new TableBuilder("PUMP SHEETS")
             .column("points", Side.RIGHT)
             .column("shut-off", Side.RIGHT)
             .column("greatest flow", Side.RIGHT)

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.cli.report.conditions.NamedCondition;
-import rillwright.cli.report.text.Ink.Tone;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.conditions.ChangesText;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.trial.RatedTrial;
@@ -23,7 +23,7 @@ final class ConditionTables {
 
   private final JudgingConditions judging;
   private final ShownUnits units;
-  private final Page page;
+  private final PageBuilder page;
   private final Map<String, List<Gets>> rows = new LinkedHashMap<>();
 
   /**
@@ -33,7 +33,7 @@ final class ConditionTables {
    */
   record Gets(boolean balanced, double share, boolean does) {}
 
-  ConditionTables(JudgingConditions judging, ShownUnits units, Page page) {
+  ConditionTables(JudgingConditions judging, ShownUnits units, PageBuilder page) {
     this.judging = judging;
     this.units = units;
     this.page = page;
@@ -77,8 +77,8 @@ final class ConditionTables {
     return end;
   }
 
-  private TextTable shares(int first, int end) {
-    TextTable table = new TextTable("IN CONDITIONS");
+  private TableBuilder shares(int first, int end) {
+    TableBuilder table = new TableBuilder("IN CONDITIONS");
     judging
         .conditions()
         .subList(first, end)
@@ -95,17 +95,17 @@ final class ConditionTables {
   }
 
   /** Says how the conditions judge. */
-  static void note(JudgingConditions judging, Page page) {
+  static void note(JudgingConditions judging, PageBuilder page) {
     page.paragraph(
-        "\"In conditions\" is the share of its wish that the worst fall gets with the valves as they"
-            + " stand; \"!\" marks where that will not do, throttled or not. A choice does it only"
-            + " if it does in every one of these conditions, and the worst gives the verdict."
+        "\"In conditions\" is the share of its wish that the worst fall gets with the valves as"
+            + " they stand; \"!\" marks where that will not do, throttled or not. A choice does it"
+            + " only if it does in every one of these conditions, and the worst gives the verdict."
             + " Flows, heads, watts, energy and cost elsewhere are of the project as it stands.");
     if (!judging.inTheWay().isEmpty()) {
       page.marked(
           "! ",
-          "What a condition changes of the very thing that is tried does not count, or stands in its"
-              + " place: "
+          "What a condition changes of the very thing that is tried does not count, or stands in"
+              + " its place: "
               + String.join("; ", judging.inTheWay())
               + ". Leave it out of the condition.");
     }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.report.Effort;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.trial.RunningTerms;
@@ -21,11 +21,11 @@ final class CostNotes {
       "Where it does it when throttled, all figures of its row here and below are at the throttled"
           + " point; all others, and what to look out for, are with the valves as they stand.";
 
-  private final Page page;
+  private final PageBuilder page;
   private final ShownUnits units;
   private final Optional<String> currency;
 
-  CostNotes(Page page, ShownUnits units, Optional<String> currency) {
+  CostNotes(PageBuilder page, ShownUnits units, Optional<String> currency) {
     this.page = page;
     this.units = units;
     this.currency = currency;
@@ -129,7 +129,7 @@ final class CostNotes {
     }
   }
 
-  static void trench(Page page) {
+  static void trench(PageBuilder page) {
     page.paragraph(
         "Have buried services located before digging, and shore a deep trench; local codes"
             + " decide.");

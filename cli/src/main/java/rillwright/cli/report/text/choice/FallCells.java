@@ -1,9 +1,9 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.Wishes;
@@ -31,7 +31,7 @@ final class FallCells {
     return wishes.flowM3PerS().size() <= mostColumns;
   }
 
-  void addColumns(TextTable table) {
+  void addColumns(TableBuilder table) {
     if (each()) {
       wishes.falls().forEach(fall -> table.column(fall.value(), Side.RIGHT));
     } else {

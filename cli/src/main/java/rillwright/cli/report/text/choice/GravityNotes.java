@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import rillwright.cli.report.GravityAnswer;
 import rillwright.cli.report.choice.GravityWords;
 import rillwright.cli.report.choice.SizeWords;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
@@ -19,9 +19,9 @@ final class GravityNotes {
   private final GravityWords words;
   private final MoneyWords money;
   private final SizeWords sizes;
-  private final Page page;
+  private final PageBuilder page;
 
-  private GravityNotes(GravityAnswer answer, Page page) {
+  private GravityNotes(GravityAnswer answer, PageBuilder page) {
     this.answer = answer;
     this.units = answer.units();
     this.words = new GravityWords(units);
@@ -30,7 +30,7 @@ final class GravityNotes {
     this.sizes = new SizeWords(answer.choice().ranked());
   }
 
-  static void print(GravityAnswer answer, Page page) {
+  static void print(GravityAnswer answer, PageBuilder page) {
     new GravityNotes(answer, page).print();
   }
 

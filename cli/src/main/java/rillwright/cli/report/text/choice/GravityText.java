@@ -6,13 +6,13 @@ import rillwright.cli.report.GravityAnswer;
 import rillwright.cli.report.choice.GravityWords;
 import rillwright.cli.report.choice.SizeWords;
 import rillwright.cli.report.conditions.JudgingConditions;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Ink.Tone;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.pumping.Wishes;
 import rillwright.solver.study.pipechoice.GravityPipe;
@@ -24,31 +24,27 @@ public final class GravityText {
   private final FallCells falls;
   private final MoneyWords money;
   private final SizeWords sizes;
-  private final Page page;
+  private final PageBuilder page;
   private final ShownSizes<GravityPipe> shown;
 
-  private GravityText(GravityAnswer answer, Page page) {
+  private GravityText(GravityAnswer answer) {
     List<GravityPipe> ranked = answer.choice().ranked();
     this.answer = answer;
     this.units = answer.units();
     this.falls = new FallCells(Wishes.of(ranked.get(0).option().network()), units);
     this.money = new MoneyWords(units, answer.currency());
-    this.page = page;
+    this.page = ChangedWords.page(answer.title(), answer.changes());
     this.sizes = new SizeWords(ranked);
     this.shown = ShownSizes.of(answer.choice());
   }
 
   /** The page. */
-  public static String of(GravityAnswer answer, Ink ink) {
-    Page page = new Page(ink);
-    new GravityText(answer, page).print();
-    return page.toString();
+  public static Page of(GravityAnswer answer) {
+    return new GravityText(answer).print();
   }
 
-  private void print() {
-    page.title(answer.title());
-    ChangedWords.print(answer.changes(), page);
-    page.blank();
+  private Page print() {
+    page.space();
     page.paragraph(
         sizes.title() + ". There is no pump: the difference in level alone drives the water.");
     page.table(choices());
@@ -60,10 +56,11 @@ public final class GravityText {
     answer.conditions().ifPresent(this::conditions);
     page.heading("WHAT TO KNOW");
     GravityNotes.print(answer, page);
+    return page.build();
   }
 
-  private TextTable choices() {
-    TextTable table = new TextTable(sizes.heading());
+  private TableBuilder choices() {
+    TableBuilder table = new TableBuilder(sizes.heading());
     falls.addColumns(table);
     table.column("pipe", Side.RIGHT).column("verdict", Side.LEFT);
     GravityWords words = new GravityWords(units);

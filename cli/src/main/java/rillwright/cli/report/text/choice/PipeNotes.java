@@ -8,7 +8,7 @@ import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.SizeWords;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
@@ -28,9 +28,9 @@ final class PipeNotes {
   private final MoneyWords money;
   private final PaybackWords paybacks;
   private final SizeWords sizes;
-  private final Page page;
+  private final PageBuilder page;
 
-  private PipeNotes(PipesAnswer answer, Page page) {
+  private PipeNotes(PipesAnswer answer, PageBuilder page) {
     this.answer = answer;
     this.units = answer.duty().units();
     this.money = new MoneyWords(units, answer.currency());
@@ -39,7 +39,7 @@ final class PipeNotes {
     this.page = page;
   }
 
-  static void print(PipesAnswer answer, Page page) {
+  static void print(PipesAnswer answer, PageBuilder page) {
     new PipeNotes(answer, page).print();
   }
 

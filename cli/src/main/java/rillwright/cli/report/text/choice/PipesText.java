@@ -8,13 +8,13 @@ import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.SizeWords;
 import rillwright.cli.report.conditions.JudgingConditions;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Ink.Tone;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.study.pipechoice.RatedPipe;
 import rillwright.solver.trial.PumpTrial;
@@ -30,32 +30,28 @@ public final class PipesText {
   private final MoneyWords money;
   private final PaybackWords paybacks;
   private final SizeWords sizes;
-  private final Page page;
+  private final PageBuilder page;
   private final ShownSizes<RatedPipe> shown;
 
-  private PipesText(PipesAnswer answer, Page page) {
+  private PipesText(PipesAnswer answer) {
     List<RatedPipe> ranked = answer.choice().ranked();
     this.answer = answer;
     this.units = answer.duty().units();
     this.sizes = new SizeWords(ranked);
     this.money = new MoneyWords(units, answer.currency());
     this.paybacks = new PaybackWords(answer);
-    this.page = page;
+    this.page = ChangedWords.page(answer.duty().title(), answer.changes());
     this.shown = ShownSizes.of(answer.choice());
     this.falls = new FallCells(ranked.get(0).demand().wishes(), units, onePump() ? 2 : 1);
   }
 
   /** The page. */
-  public static String of(PipesAnswer answer, Ink ink) {
-    Page page = new Page(ink);
-    new PipesText(answer, page).print();
-    return page.toString();
+  public static Page of(PipesAnswer answer) {
+    return new PipesText(answer).print();
   }
 
-  private void print() {
-    page.title(answer.duty().title());
-    ChangedWords.print(answer.changes(), page);
-    page.blank();
+  private Page print() {
+    page.space();
     page.paragraph(
         sizes.title()
             + (onePump()
@@ -69,6 +65,7 @@ public final class PipesText {
     answer.conditions().ifPresent(this::conditions);
     page.heading("WHAT TO KNOW");
     PipeNotes.print(answer, page);
+    return page.build();
   }
 
   private void conditions(JudgingConditions judging) {
@@ -77,8 +74,8 @@ public final class PipesText {
     tables.print();
   }
 
-  private TextTable choices() {
-    TextTable table = new TextTable(sizes.heading());
+  private TableBuilder choices() {
+    TableBuilder table = new TableBuilder(sizes.heading());
     falls.addColumns(table);
     if (!onePump()) {
       table.column("pump", Side.LEFT);
@@ -129,9 +126,9 @@ public final class PipesText {
     return powerW.isPresent() ? units.power(powerW.getAsDouble()) : UNKNOWN;
   }
 
-  private TextTable pumps() {
-    TextTable table =
-        new TextTable("PUMP")
+  private TableBuilder pumps() {
+    TableBuilder table =
+        new TableBuilder("PUMP")
             .column("head", Side.RIGHT)
             .column("draws", Side.RIGHT)
             .column("a year", Side.RIGHT)

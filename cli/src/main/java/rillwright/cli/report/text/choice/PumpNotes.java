@@ -2,7 +2,7 @@ package rillwright.cli.report.text.choice;
 
 import java.util.List;
 import rillwright.cli.report.PumpsAnswer;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.trial.RatedTrial;
 
@@ -16,7 +16,8 @@ final class PumpNotes {
   /** What to say where no pump could do it. */
   static final String NO_PUMP_WOULD =
       "No pump would do it: the wishes are out of reach on the way to it or behind it. See what is"
-          + " shut or clogged, and what the skimmer passes (\"rillwright solve\" tells what is shut).";
+          + " shut or clogged, and what the skimmer passes (\"rillwright solve\" tells what is"
+          + " shut).";
 
   /** What to do where none is needed. */
   static final String THROTTLE =
@@ -26,7 +27,7 @@ final class PumpNotes {
   private PumpNotes() {}
 
   /** What belongs right below the table of those that do it. */
-  static void besideTheTable(PumpsAnswer answer, List<RatedTrial> does, Page page) {
+  static void besideTheTable(PumpsAnswer answer, List<RatedTrial> does, PageBuilder page) {
     if (does.stream().anyMatch(rated -> rated.trial().verdict().throttled().isPresent())) {
       page.paragraph(CostNotes.THROTTLED);
     }
@@ -46,7 +47,7 @@ final class PumpNotes {
         + " at shut valves.";
   }
 
-  static void print(PumpsAnswer answer, List<RatedTrial> does, Page page) {
+  static void print(PumpsAnswer answer, List<RatedTrial> does, PageBuilder page) {
     CostNotes notes = new CostNotes(page, answer.duty().units(), answer.currency());
     if (!does.isEmpty()) {
       notes.electricity(answer.terms(), "energy");

@@ -9,13 +9,13 @@ import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.conditions.JudgingConditions;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Ink.Tone;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.study.duty.Duty;
 import rillwright.solver.trial.PumpTrial;
@@ -34,26 +34,22 @@ public final class PumpsText {
   private final ShownUnits units;
   private final FallCells falls;
   private final MoneyWords money;
-  private final Page page;
+  private final PageBuilder page;
 
-  private PumpsText(PumpsAnswer answer, Page page) {
+  private PumpsText(PumpsAnswer answer) {
     this.answer = answer;
     this.units = answer.duty().units();
     this.falls = new FallCells(answer.choice().demand().wishes(), units);
     this.money = new MoneyWords(units, answer.currency());
-    this.page = page;
+    this.page = ChangedWords.page(answer.duty().title(), answer.changes());
   }
 
   /** The page. */
-  public static String of(PumpsAnswer answer, Ink ink) {
-    Page page = new Page(ink);
-    new PumpsText(answer, page).print();
-    return page.toString();
+  public static Page of(PumpsAnswer answer) {
+    return new PumpsText(answer).print();
   }
 
-  private void print() {
-    page.title(answer.duty().title());
-    ChangedWords.print(answer.changes(), page);
+  private Page print() {
     List<RatedTrial> ranked = answer.choice().ranked();
     List<RatedTrial> does = ranked.stream().filter(RatedTrial::does).toList();
     List<RatedTrial> others = ranked.stream().filter(rated -> !rated.does()).toList();
@@ -71,6 +67,7 @@ public final class PumpsText {
     answer.conditions().ifPresent(judging -> conditions(judging, does, others));
     page.heading("WHAT TO KNOW");
     notes(does);
+    return page.build();
   }
 
   private void conditions(
@@ -99,7 +96,7 @@ public final class PumpsText {
   }
 
   private void demand() {
-    page.blank();
+    page.space();
     Optional<Duty.AsTheyStand> stand = answer.duty().duty().asTheyStand();
     Optional<Duty.Throttled> throttled = answer.duty().duty().throttled();
     if (answer.choice().demand().asksNothingThrottled()) {
@@ -139,8 +136,8 @@ public final class PumpsText {
     }
   }
 
-  private TextTable doing(List<RatedTrial> rows) {
-    TextTable table = new TextTable("THESE DO IT");
+  private TableBuilder doing(List<RatedTrial> rows) {
+    TableBuilder table = new TableBuilder("THESE DO IT");
     falls.addColumns(table);
     table
         .column("draws", Side.RIGHT)
@@ -167,9 +164,9 @@ public final class PumpsText {
     return powerW.isPresent() ? units.power(powerW.getAsDouble()) : UNKNOWN;
   }
 
-  private TextTable running(List<RatedTrial> rows) {
-    TextTable table =
-        new TextTable("WHERE THEY RUN")
+  private TableBuilder running(List<RatedTrial> rows) {
+    TableBuilder table =
+        new TableBuilder("WHERE THEY RUN")
             .column("flow", Side.RIGHT)
             .column("head", Side.RIGHT)
             .column("of range", Side.RIGHT)
@@ -197,8 +194,8 @@ public final class PumpsText {
     return share.isPresent() ? units.share(share.getAsDouble()) : UNKNOWN;
   }
 
-  private TextTable notDoing(List<RatedTrial> rows) {
-    TextTable table = new TextTable(notNeeded(rows) ? "NOT NEEDED" : "THESE DO NOT");
+  private TableBuilder notDoing(List<RatedTrial> rows) {
+    TableBuilder table = new TableBuilder(notNeeded(rows) ? "NOT NEEDED" : "THESE DO NOT");
     falls.addColumns(table);
     table.column("verdict", Side.LEFT).column("what would have to change", Side.LEFT);
     for (RatedTrial rated : rows) {

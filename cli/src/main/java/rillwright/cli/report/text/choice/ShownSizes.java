@@ -1,7 +1,7 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.solver.study.pipechoice.RankedPipes;
 import rillwright.solver.study.pipechoice.SizedPipe;
 
@@ -24,7 +24,7 @@ record ShownSizes<P extends SizedPipe>(List<P> rows, int more) {
     return new ShownSizes<>(ranked.subList(0, rows), ranked.size() - rows);
   }
 
-  void tellMore(Page page) {
+  void tellMore(PageBuilder page) {
     if (more > 0) {
       page.paragraph("and " + more + " more; --format json gives them all.");
     }

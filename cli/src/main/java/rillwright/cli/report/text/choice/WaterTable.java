@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import rillwright.cli.report.choice.SizeWords;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.study.pipechoice.LineFigures;
 import rillwright.solver.study.pipechoice.SizedPipe;
@@ -28,10 +28,10 @@ final class WaterTable {
    *
    * @param pipes a row each; at least one
    */
-  static TextTable of(List<? extends SizedPipe> pipes, SizeWords sizes, ShownUnits units) {
+  static TableBuilder of(List<? extends SizedPipe> pipes, SizeWords sizes, ShownUnits units) {
     WaterTable cells = new WaterTable(units);
-    TextTable table =
-        new TextTable("WATER")
+    TableBuilder table =
+        new TableBuilder("WATER")
             .column(speedTitle(pipes.get(0)), Side.RIGHT)
             .column("per " + units.frictionLength(), Side.RIGHT)
             .column("in the pipe", Side.RIGHT)

@@ -5,17 +5,17 @@ import java.util.stream.Collectors;
 import rillwright.cli.report.conditions.Case;
 import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.conditions.NamedCondition;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 
 /** What conditions change in the file, and where they come from. */
 public final class ChangesText {
   private ChangesText() {}
 
   /** A row for each condition. */
-  public static TextTable table(List<NamedCondition> conditions) {
-    TextTable table = new TextTable("WHAT CHANGES").column("in the file", Side.LEFT);
+  public static TableBuilder table(List<NamedCondition> conditions) {
+    TableBuilder table = new TableBuilder("WHAT CHANGES").column("in the file", Side.LEFT);
     for (NamedCondition condition : conditions) {
       String changes =
           condition.changes().stream()
@@ -27,14 +27,14 @@ public final class ChangesText {
   }
 
   /** Why there is no balance, in each condition where there is none. */
-  public static void noBalance(Cases<?> answer, Page page) {
+  public static void noBalance(Cases<?> answer, PageBuilder page) {
     for (Case<?> one : answer.cases()) {
       one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
     }
   }
 
   /** Says that the file names no conditions. */
-  public static void offer(Page page) {
+  public static void offer(PageBuilder page) {
     page.paragraph(
         "The file names no conditions, so these are offered; their numbers are common practice,"
             + " no source. Write your own into it, for example \"conditions: {autumn: {lines:"

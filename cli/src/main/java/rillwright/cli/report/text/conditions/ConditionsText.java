@@ -8,13 +8,13 @@ import rillwright.cli.report.conditions.Case;
 import rillwright.cli.report.conditions.SharedFinding;
 import rillwright.cli.report.conditions.SharedFinding.Made;
 import rillwright.cli.report.conditions.SolvedConditions;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Ink.Tone;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.PointState;
@@ -31,24 +31,20 @@ public final class ConditionsText {
 
   private final SolvedConditions answer;
   private final ShownUnits units;
-  private final Page page;
+  private final PageBuilder page;
 
-  private ConditionsText(SolvedConditions answer, Page page) {
+  private ConditionsText(SolvedConditions answer) {
     this.answer = answer;
     this.units = answer.solved().units();
-    this.page = page;
+    this.page = ChangedWords.page(answer.solved().title(), answer.solved().changes());
   }
 
   /** The page. */
-  public static String of(SolvedConditions answer, Ink ink) {
-    Page page = new Page(ink);
-    new ConditionsText(answer, page).print();
-    return page.toString();
+  public static Page of(SolvedConditions answer) {
+    return new ConditionsText(answer).print();
   }
 
-  private void print() {
-    page.title(answer.solved().title());
-    ChangedWords.print(answer.solved().changes(), page);
+  private Page print() {
     List<Point> falls = answer.falls();
     for (int first = 0; first < falls.size(); first += MOST_COLUMNS) {
       page.table(flows(falls.subList(first, Math.min(falls.size(), first + MOST_COLUMNS))));
@@ -61,10 +57,11 @@ public final class ConditionsText {
     if (answer.solved().offered()) {
       ChangesText.offer(page);
     }
+    return page.build();
   }
 
-  private TextTable flows(List<Point> falls) {
-    TextTable table = new TextTable("CONDITIONS");
+  private TableBuilder flows(List<Point> falls) {
+    TableBuilder table = new TableBuilder("CONDITIONS");
     for (Point fall : falls) {
       table.column(fall.name().value(), Side.RIGHT).column("of wish", Side.RIGHT);
     }
@@ -92,9 +89,9 @@ public final class ConditionsText {
             answer.isUnderWish(fall.name(), one) ? Tone.WARNING : Tone.GOOD);
   }
 
-  private TextTable pumps() {
-    TextTable table =
-        new TextTable("RUNNING")
+  private TableBuilder pumps() {
+    TableBuilder table =
+        new TableBuilder("RUNNING")
             .column("pumps draw", Side.RIGHT)
             .column("kWh a year", Side.RIGHT)
             .column("wire to water", Side.RIGHT)

@@ -7,11 +7,11 @@ import rillwright.cli.file.site.Running;
 import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.DutyRunning;
 import rillwright.cli.report.choice.NotNeeded;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -27,9 +27,9 @@ public final class DutyText {
   private final ShownUnits units;
   private final Running running;
   private final Wishes wishes;
-  private final Page page;
+  private final PageBuilder page;
 
-  private DutyText(DutyAnswer answer, Running running, Page page) {
+  private DutyText(DutyAnswer answer, Running running, PageBuilder page) {
     this.running = running;
     this.answer = answer;
     this.duty = answer.duty();
@@ -39,12 +39,10 @@ public final class DutyText {
   }
 
   /** The page. */
-  public static String of(DutyAnswer answer, Running running, List<String> changes, Ink ink) {
-    Page page = new Page(ink);
-    page.title(answer.title());
-    ChangedWords.print(changes, page);
+  public static Page of(DutyAnswer answer, Running running, List<String> changes) {
+    PageBuilder page = ChangedWords.page(answer.title(), changes);
     new DutyText(answer, running, page).print();
-    return page.toString();
+    return page.build();
   }
 
   private void print() {
@@ -67,9 +65,9 @@ public final class DutyText {
     }
   }
 
-  private TextTable dutyTable() {
-    TextTable table =
-        new TextTable("PUMP IN \"" + answer.place().line().value() + "\" MUST MAKE")
+  private TableBuilder dutyTable() {
+    TableBuilder table =
+        new TableBuilder("PUMP IN \"" + answer.place().line().value() + "\" MUST MAKE")
             .column("flow", Side.RIGHT)
             .column("at a head of", Side.RIGHT);
     table.row(
@@ -94,9 +92,9 @@ public final class DutyText {
         == 1;
   }
 
-  private TextTable fallsTable() {
-    TextTable table =
-        new TextTable("FALLS")
+  private TableBuilder fallsTable() {
+    TableBuilder table =
+        new TableBuilder("FALLS")
             .column("wish", Side.RIGHT)
             .column("valves as they stand", Side.RIGHT);
     if (!isOneFall()) {
@@ -126,10 +124,11 @@ public final class DutyText {
         duty.greatestFlowM3PerS()
             .map(
                 greatest ->
-                    "The wishes are out of reach of any pump here: it could draw or deliver no more than "
+                    "The wishes are out of reach of any pump here: it could draw or deliver no more"
+                        + " than "
                         + units.flow(greatest)
-                        + ". Look at what the skimmer passes at this level of the pond, at the intake's"
-                        + " level, and at shut valves.")
+                        + ". Look at what the skimmer passes at this level of the pond, at the"
+                        + " intake's level, and at shut valves.")
             .orElse(
                 "The wishes are out of reach of any pump here: no water comes to one of the falls,"
                     + " however much is pumped. Look at shut valves and filters on its way."));
@@ -144,8 +143,8 @@ public final class DutyText {
                 + "\" wide open; larger pipe asks for less head."
             : "\""
                 + fall
-                + "\" governs: it asks for the most head. Keep the valves on its way wide open; larger"
-                + " pipe helps there first.");
+                + "\" governs: it asks for the most head. Keep the valves on its way wide open;"
+                + " larger pipe helps there first.");
   }
 
   private void turnover(DutyRunning takes) {
@@ -193,8 +192,8 @@ public final class DutyText {
     page.paragraph(
         "Look for a pump whose curve passes through "
             + (isOneFall() ? "this point" : "one of these points")
-            + " or a little above it, in the middle of its range (40 to 85 % of its greatest flow, common practice). The greatest flow"
-            + " on a pump's box is at no head at all.");
+            + " or a little above it, in the middle of its range (40 to 85 % of its greatest flow,"
+            + " common practice). The greatest flow on a pump's box is at no head at all.");
     page.paragraph(
         "Nets clog and pipes foul: try the file with a dirty skimmer, --set"
             + " \"lines.LINE.skimmer.clogged=40 %\", before deciding.");

@@ -13,12 +13,12 @@ import rillwright.cli.report.odds.ChanceWords;
 import rillwright.cli.report.odds.OddsAnswer;
 import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
 import rillwright.cli.report.odds.WorstOdds;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.text.conditions.ChangesText;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
@@ -34,25 +34,21 @@ public final class OddsConditionsText {
   private final Cases<OddsAnswer> answer;
   private final ShownUnits units;
   private final ChanceWords chances;
-  private final Page page;
+  private final PageBuilder page;
 
-  private OddsConditionsText(Cases<OddsAnswer> answer, Page page) {
+  private OddsConditionsText(Cases<OddsAnswer> answer) {
     this.answer = answer;
     this.units = answer.units();
     this.chances = new ChanceWords(units);
-    this.page = page;
+    this.page = ChangedWords.page(answer.title(), answer.changes());
   }
 
   /** The page. */
-  public static String of(Cases<OddsAnswer> answer, Ink ink) {
-    Page page = new Page(ink);
-    new OddsConditionsText(answer, page).print();
-    return page.toString();
+  public static Page of(Cases<OddsAnswer> answer) {
+    return new OddsConditionsText(answer).print();
   }
 
-  private void print() {
-    page.title(answer.title());
-    ChangedWords.print(answer.changes(), page);
+  private Page print() {
     answer.cases().stream()
         .flatMap(one -> one.answer().stream())
         .findFirst()
@@ -67,6 +63,7 @@ public final class OddsConditionsText {
     if (answer.offered()) {
       ChangesText.offer(page);
     }
+    return page.build();
   }
 
   private void samples(SamplingPlan plan) {
@@ -87,9 +84,9 @@ public final class OddsConditionsText {
     return falls;
   }
 
-  private TextTable odds(PointName fall) {
-    TextTable table =
-        new TextTable("ODDS OF \"" + fall.value() + "\"")
+  private TableBuilder odds(PointName fall) {
+    TableBuilder table =
+        new TableBuilder("ODDS OF \"" + fall.value() + "\"")
             .column("chance of its wish", Side.RIGHT)
             .column("1 in 20 below", Side.RIGHT)
             .column("middle", Side.RIGHT)

@@ -9,13 +9,13 @@ import rillwright.cli.report.odds.ChanceWords;
 import rillwright.cli.report.odds.OddsAnswer;
 import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
 import rillwright.cli.report.odds.Remarks;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.RunningCost;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
@@ -36,25 +36,21 @@ public final class OddsText {
   private final OddsAnswer answer;
   private final Odds odds;
   private final ShownUnits units;
-  private final Page page;
+  private final PageBuilder page;
 
-  private OddsText(OddsAnswer answer, Page page) {
+  private OddsText(OddsAnswer answer) {
     this.answer = answer;
     this.odds = answer.odds();
     this.units = answer.units();
-    this.page = page;
+    this.page = ChangedWords.page(answer.title(), answer.changes());
   }
 
   /** The page. */
-  public static String of(OddsAnswer answer, Ink ink) {
-    Page page = new Page(ink);
-    new OddsText(answer, page).print();
-    return page.toString();
+  public static Page of(OddsAnswer answer) {
+    return new OddsText(answer).print();
   }
 
-  private void print() {
-    page.title(answer.title());
-    ChangedWords.print(answer.changes(), page);
+  private Page print() {
     SamplingPlan plan = odds.plan();
     page.paragraph(
         String.format(
@@ -75,11 +71,12 @@ public final class OddsText {
     for (Finding remark : Remarks.of(answer)) {
       page.marked(remark.code().startsWith("samples-") ? "! " : "", remark.message(units));
     }
+    return page.build();
   }
 
-  private TextTable falls() {
-    TextTable table =
-        new TextTable("ODDS")
+  private TableBuilder falls() {
+    TableBuilder table =
+        new TableBuilder("ODDS")
             .column("wish", Side.RIGHT)
             .column("chance of it", Side.RIGHT)
             .column("1 in 20 below", Side.RIGHT)
@@ -103,10 +100,11 @@ public final class OddsText {
     return flowM3PerS == 0 ? "dry" : units.flow(flowM3PerS);
   }
 
-  private TextTable drivers() {
+  private TableBuilder drivers() {
     List<PointName> falls = odds.falls().stream().map(FallOdds::name).toList();
     boolean apart = falls.size() > 1 && falls.size() <= MOST_COLUMNS;
-    TextTable table = new TextTable("WHAT MATTERS", LONGEST_ADDRESS).column("share", Side.RIGHT);
+    TableBuilder table =
+        new TableBuilder("WHAT MATTERS", LONGEST_ADDRESS).column("share", Side.RIGHT);
     if (apart) {
       falls.forEach(fall -> table.column("of " + fall.value(), Side.RIGHT));
     }

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.text.Ink.Tone;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Outlet;
@@ -21,7 +21,7 @@ final class FallsTable {
   private static final String NONE = "-";
 
   private final ShownUnits units;
-  private final TextTable table;
+  private final TableBuilder table;
   private final boolean anyFall;
 
   private FallsTable(ShownUnits units, boolean anyFall, boolean anyOutlet) {
@@ -29,7 +29,7 @@ final class FallsTable {
     this.anyFall = anyFall;
     String heading = anyFall && anyOutlet ? "FALLS, OUTLETS" : anyFall ? "FALLS" : "OUTLETS";
     this.table =
-        new TextTable(heading)
+        new TableBuilder(heading)
             .column("flow", Side.RIGHT)
             .column("wish", Side.RIGHT)
             .column("of wish", Side.RIGHT);
@@ -41,7 +41,7 @@ final class FallsTable {
     }
   }
 
-  static void print(Solved solved, Page page) {
+  static void print(Solved solved, PageBuilder page) {
     List<PointState> points = solved.state().points();
     boolean anyFall = points.stream().anyMatch(state -> state.point() instanceof Fall);
     boolean anyOutlet = points.stream().anyMatch(state -> state.point() instanceof Outlet);

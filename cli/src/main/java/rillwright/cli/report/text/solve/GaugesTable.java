@@ -2,9 +2,9 @@ package rillwright.cli.report.text.solve;
 
 import java.util.OptionalDouble;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Tee;
 import rillwright.solver.reading.GaugeReading;
@@ -14,10 +14,10 @@ import rillwright.solver.steady.PointState;
 final class GaugesTable {
   private GaugesTable() {}
 
-  static void print(Solved solved, Page page) {
+  static void print(Solved solved, PageBuilder page) {
     ShownUnits units = solved.units();
-    TextTable table =
-        new TextTable("PRESSURES").column("running", Side.RIGHT).column("which is", Side.LEFT);
+    TableBuilder table =
+        new TableBuilder("PRESSURES").column("running", Side.RIGHT).column("which is", Side.LEFT);
     for (GaugeReading reading : GaugeReading.listIn(solved.state())) {
       String place =
           "a gauge in \""
@@ -34,9 +34,7 @@ final class GaugesTable {
             "the total pressure in a tee at " + units.length(tee.elevationM().getAsDouble()));
       }
     }
-    if (!table.isEmpty()) {
-      page.table(table);
-    }
+    page.tableOfAny(table);
   }
 
   private static String shown(OptionalDouble pressure, ShownUnits units) {

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.report.Solved;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.Feeders;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
@@ -27,10 +27,10 @@ final class LevelsTable {
     this.units = solved.units();
   }
 
-  static void print(Solved solved, Page page) {
+  static void print(Solved solved, PageBuilder page) {
     LevelsTable levels = new LevelsTable(solved);
-    TextTable table =
-        new TextTable("LEVELS").column("level", Side.RIGHT).column("which is", Side.LEFT);
+    TableBuilder table =
+        new TableBuilder("LEVELS").column("level", Side.RIGHT).column("which is", Side.LEFT);
     for (PointState point : solved.state().points()) {
       List<String> notes = levels.notes(point);
       if (!notes.isEmpty()) {
@@ -38,9 +38,7 @@ final class LevelsTable {
         table.row(point.point().name().value(), level, String.join("; ", notes));
       }
     }
-    if (!table.isEmpty()) {
-      page.table(table);
-    }
+    page.tableOfAny(table);
   }
 
   /** A held level as it is written, another as it is computed. */

@@ -4,10 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.PartWords;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
@@ -16,8 +16,8 @@ import rillwright.solver.steady.PartState;
 /** Lines: flow, speed, the head they cost and what in them costs most. */
 final class LinesTable {
   private final ShownUnits units;
-  private final TextTable table =
-      new TextTable("LINES")
+  private final TableBuilder table =
+      new TableBuilder("LINES")
           .column("flow", Side.RIGHT)
           .column("speed", Side.RIGHT)
           .column("head lost", Side.RIGHT)
@@ -27,7 +27,7 @@ final class LinesTable {
     this.units = units;
   }
 
-  static void print(Solved solved, Page page) {
+  static void print(Solved solved, PageBuilder page) {
     LinesTable lines = new LinesTable(solved.units());
     solved.state().lines().forEach(lines::add);
     page.table(lines.table);

@@ -2,10 +2,10 @@ package rillwright.cli.report.text.solve;
 
 import java.util.OptionalDouble;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.PartWords;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Pump;
@@ -16,10 +16,10 @@ import rillwright.solver.steady.PartState;
 final class PumpsTable {
   private PumpsTable() {}
 
-  static void print(Solved solved, Page page) {
+  static void print(Solved solved, PageBuilder page) {
     ShownUnits units = solved.units();
-    TextTable table =
-        new TextTable("PUMPS")
+    TableBuilder table =
+        new TableBuilder("PUMPS")
             .column("flow", Side.RIGHT)
             .column("head", Side.RIGHT)
             .column("draws", Side.RIGHT)
@@ -33,13 +33,11 @@ final class PumpsTable {
         }
       }
     }
-    if (!table.isEmpty()) {
-      page.table(table);
-    }
+    page.tableOfAny(table);
   }
 
   private static void add(
-      TextTable table, LineState line, PartState part, Pump pump, ShownUnits units) {
+      TableBuilder table, LineState line, PartState part, Pump pump, ShownUnits units) {
     PumpSet set = pump.set();
     double flow = part.flowM3PerS();
     OptionalDouble power = set.powerAt(flow);

@@ -3,9 +3,9 @@ package rillwright.cli.report.text.solve;
 import java.util.List;
 import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Solved;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.text.visit.VisitSheet;
 import rillwright.solver.finding.Finding;
@@ -15,10 +15,8 @@ public final class SolveText {
   private SolveText() {}
 
   /** The page. */
-  public static String of(Solved solved, List<String> changes, Ink ink) {
-    Page page = new Page(ink);
-    page.title(solved.title());
-    ChangedWords.print(changes, page);
+  public static Page of(Solved solved, List<String> changes) {
+    PageBuilder page = ChangedWords.page(solved.title(), changes);
     FallsTable.print(solved, page);
     PumpsTable.print(solved, page);
     LevelsTable.print(solved, page);
@@ -27,10 +25,10 @@ public final class SolveText {
     findings(solved, page);
     RunningCost.print(RunningFigures.of(solved.state(), solved.running()), solved.units(), page);
     VisitSheet.print(solved, page);
-    return page.toString();
+    return page.build();
   }
 
-  private static void findings(Solved solved, Page page) {
+  private static void findings(Solved solved, PageBuilder page) {
     page.heading("WHAT TO KNOW");
     if (solved.findings().isEmpty()) {
       page.paragraph("Nothing stands out.");

@@ -3,9 +3,9 @@ package rillwright.cli.report.text.stream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Skimmer;
@@ -18,22 +18,22 @@ final class LevelsTable {
 
   private final StreamBudget budget;
   private final ShownUnits units;
-  private final Page page;
+  private final PageBuilder page;
 
-  private LevelsTable(StreamBudget budget, ShownUnits units, Page page) {
+  private LevelsTable(StreamBudget budget, ShownUnits units, PageBuilder page) {
     this.budget = budget;
     this.units = units;
     this.page = page;
   }
 
-  static void print(StreamBudget budget, ShownUnits units, Page page) {
+  static void print(StreamBudget budget, ShownUnits units, PageBuilder page) {
     LevelsTable levels = new LevelsTable(budget, units, page);
     budget.basins().forEach(levels::basin);
   }
 
   private void basin(LevelBudget basin) {
-    TextTable table =
-        new TextTable("LEVELS OF \"" + basin.basin().name().value() + "\"")
+    TableBuilder table =
+        new TableBuilder("LEVELS OF \"" + basin.basin().name().value() + "\"")
             .column("level", Side.RIGHT)
             .column("against rest", Side.RIGHT)
             .column("", Side.LEFT);
@@ -70,7 +70,8 @@ final class LevelsTable {
     return marks;
   }
 
-  private void row(TextTable table, String name, OptionalDouble level, double rest, String words) {
+  private void row(
+      TableBuilder table, String name, OptionalDouble level, double rest, String words) {
     if (level.isPresent() && Double.isFinite(level.getAsDouble())) {
       table.row(name, level(level.getAsDouble()), against(level.getAsDouble() - rest), words);
     }

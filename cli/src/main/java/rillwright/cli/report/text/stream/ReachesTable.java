@@ -3,9 +3,9 @@ package rillwright.cli.report.text.stream;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.Reach;
@@ -23,9 +23,9 @@ final class ReachesTable {
     this.units = units;
   }
 
-  void print(Page page) {
-    TextTable table =
-        new TextTable("STREAM \"" + state.stream().name() + "\"")
+  void print(PageBuilder page) {
+    TableBuilder table =
+        new TableBuilder("STREAM \"" + state.stream().name() + "\"")
             .column("falls", Side.RIGHT)
             .column("depth", Side.RIGHT)
             .column("speed", Side.RIGHT)
@@ -55,8 +55,8 @@ final class ReachesTable {
             + state.stream().from().value()
             + "\" to \""
             + state.stream().to().value()
-            + "\". A Froude number above 1 is a chute. What a piece holds is with the water in its gravel;"
-            + " a pool holds what stands above its crest, a step only passes it on.");
+            + "\". A Froude number above 1 is a chute. What a piece holds is with the water in its"
+            + " gravel; a pool holds what stands above its crest, a step only passes it on.");
   }
 
   private String words(ItemState item) {

@@ -10,13 +10,13 @@ import java.util.function.DoubleFunction;
 import rillwright.cli.report.conditions.Case;
 import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.conditions.SharedFinding;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Ink.Tone;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.text.conditions.ChangesText;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
@@ -42,24 +42,20 @@ public final class StreamConditionsText {
 
   private final Cases<StreamBudget> answer;
   private final ShownUnits units;
-  private final Page page;
+  private final PageBuilder page;
 
-  private StreamConditionsText(Cases<StreamBudget> answer, Page page) {
+  private StreamConditionsText(Cases<StreamBudget> answer) {
     this.answer = answer;
     this.units = answer.units();
-    this.page = page;
+    this.page = ChangedWords.page(answer.title(), answer.changes());
   }
 
   /** The page. */
-  public static String of(Cases<StreamBudget> answer, Ink ink) {
-    Page page = new Page(ink);
-    new StreamConditionsText(answer, page).print();
-    return page.toString();
+  public static Page of(Cases<StreamBudget> answer) {
+    return new StreamConditionsText(answer).print();
   }
 
-  private void print() {
-    page.title(answer.title());
-    ChangedWords.print(answer.changes(), page);
+  private Page print() {
     Set<PointName> basins = new LinkedHashSet<>();
     for (Case<StreamBudget> one : answer.cases()) {
       one.answer().ifPresent(told -> told.basins().forEach(it -> basins.add(it.basin().name())));
@@ -80,6 +76,7 @@ public final class StreamConditionsText {
     if (answer.offered()) {
       ChangesText.offer(page);
     }
+    return page.build();
   }
 
   /**
@@ -91,9 +88,9 @@ public final class StreamConditionsText {
         .toList();
   }
 
-  private TextTable levels(PointName basin) {
-    TextTable table =
-        new TextTable("LEVELS OF \"" + basin.value() + "\"")
+  private TableBuilder levels(PointName basin) {
+    TableBuilder table =
+        new TableBuilder("LEVELS OF \"" + basin.value() + "\"")
             .column("runs", Side.RIGHT)
             .column("in transit", Side.RIGHT)
             .column("running", Side.RIGHT)

@@ -3,13 +3,13 @@ package rillwright.cli.report.text.stream;
 import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.report.RunningFigures;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.stream.StreamAnswer;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
 import rillwright.cli.report.text.RunningCost;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.stream.RunningWater;
@@ -24,11 +24,11 @@ public final class StreamText {
   private static final double BILLIONTH = 1e-9;
   private final StreamBudget budget;
   private final ShownUnits units;
-  private final Page page;
+  private final PageBuilder page;
   private final Optional<TimeCourse> course;
   private final Optional<RunningFigures> running;
 
-  private StreamText(StreamAnswer answer, Page page) {
+  private StreamText(StreamAnswer answer, PageBuilder page) {
     this.budget = answer.budget();
     this.units = answer.units();
     this.page = page;
@@ -37,12 +37,10 @@ public final class StreamText {
   }
 
   /** The page. */
-  public static String of(StreamAnswer answer, Ink ink) {
-    Page page = new Page(ink);
-    page.title(answer.title());
-    ChangedWords.print(answer.changes(), page);
+  public static Page of(StreamAnswer answer) {
+    PageBuilder page = ChangedWords.page(answer.title(), answer.changes());
     new StreamText(answer, page).print();
-    return page.toString();
+    return page.build();
   }
 
   private void print() {
@@ -61,17 +59,17 @@ public final class StreamText {
     if (budget.running().streams().isEmpty()) {
       page.marked(
           "- ",
-          "The file describes no stream, so what is on its way home in one is not reckoned; write for"
-              + " example \"streams: {main: {from: upper fall, to: pond, reaches: [{step: {height:"
-              + " 1 ft, width: 2 ft}}]}}\".");
+          "The file describes no stream, so what is on its way home in one is not reckoned; write"
+              + " for example \"streams: {main: {from: upper fall, to: pond, reaches: [{step:"
+              + " {height: 1 ft, width: 2 ft}}]}}\".");
     } else if (budget.findings().isEmpty()) {
       page.paragraph("Nothing that would stop the job.");
     }
     page.marked(
         "- ",
         "Any open water can drown a small child. Water held uphill needs an overflow that goes"
-            + " somewhere safe. Top up through an air gap, never with a hose under water. Local codes"
-            + " decide.");
+            + " somewhere safe. Top up through an air gap, never with a hose under water. Local"
+            + " codes decide.");
   }
 
   private void evaporation(WaterLoss loss) {
@@ -100,8 +98,8 @@ public final class StreamText {
             + units.duration(followed.stopsAtS())
             + ", and at rest "
             + units.duration(followed.last().timeS() - followed.stopsAtS())
-            + " after the stop (slower than 1 mm an hour). Summed up from the levels, no water is lost or"
-            + " made on the way: "
+            + " after the stop (slower than 1 mm an hour). Summed up from the levels, no water is"
+            + " lost or made on the way: "
             + kept(followed)
             + "."
             + (followed.ranOverM3() > 0
@@ -120,7 +118,7 @@ public final class StreamText {
     RunningWater running = budget.running();
     Transit transit = running.transit();
     if (transit.totalM3() == 0) {
-      page.blank();
+      page.space();
       page.paragraph(
           "No water is in transit: nothing runs, or the file tells of no stream or box.");
       return;
@@ -132,7 +130,7 @@ public final class StreamText {
       most += stream.items().stream().mapToDouble(item -> item.mostVolumeM3()).sum();
     }
     double known = transit.gravelM3() + transit.boxesM3() + transit.filtersM3() + transit.pipesM3();
-    TextTable table = new TextTable("WATER IN TRANSIT").column("", Side.RIGHT);
+    TableBuilder table = new TableBuilder("WATER IN TRANSIT").column("", Side.RIGHT);
     row(table, "in the reaches", transit.streamsM3());
     row(table, "in their gravel", transit.gravelM3());
     row(table, "above pools' crests", transit.poolsM3());
@@ -151,7 +149,7 @@ public final class StreamText {
     }
   }
 
-  private void row(TextTable table, String what, double volumeM3) {
+  private void row(TableBuilder table, String what, double volumeM3) {
     if (volumeM3 > 0) {
       table.row(what, units.volume(volumeM3));
     }

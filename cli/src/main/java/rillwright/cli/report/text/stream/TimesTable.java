@@ -5,10 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Cell;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.time.TimeCourse;
@@ -29,9 +29,9 @@ final class TimesTable {
     this.units = units;
   }
 
-  void print(Page page) {
+  void print(PageBuilder page) {
     Moment start = course.moments().get(0);
-    TextTable table = new TextTable("START AND STOP");
+    TableBuilder table = new TableBuilder("START AND STOP");
     for (PointName point : start.levelM().keySet()) {
       table.column(point.value(), Side.RIGHT);
     }

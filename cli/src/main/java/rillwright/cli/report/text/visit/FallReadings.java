@@ -3,7 +3,7 @@ package rillwright.cli.report.text.visit;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.units.VisitTools;
 import rillwright.solver.network.Fall;
@@ -19,16 +19,16 @@ final class FallReadings {
   private static final double HEADS_BACK = 4;
 
   private final ShownUnits units;
-  private final TextTable table;
+  private final TableBuilder table;
   private final Set<Hint> hints;
 
-  private FallReadings(Solved solved, TextTable table, Set<Hint> hints) {
+  private FallReadings(Solved solved, TableBuilder table, Set<Hint> hints) {
     this.units = solved.units();
     this.table = table;
     this.hints = hints;
   }
 
-  static void add(Solved solved, TextTable table, Set<Hint> hints) {
+  static void add(Solved solved, TableBuilder table, Set<Hint> hints) {
     FallReadings readings = new FallReadings(solved, table, hints);
     for (PointState state : solved.state().points()) {
       if (state.outflowM3PerS() > 0 && state.point() instanceof Fall fall) {

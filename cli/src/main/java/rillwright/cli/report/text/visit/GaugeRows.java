@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.LineName;
 import rillwright.solver.pumping.PumpPlace;
@@ -21,17 +21,17 @@ final class GaugeRows {
 
   private final Solved solved;
   private final ShownUnits units;
-  private final TextTable table;
+  private final TableBuilder table;
   private final Set<Hint> hints;
 
-  private GaugeRows(Solved solved, TextTable table, Set<Hint> hints) {
+  private GaugeRows(Solved solved, TableBuilder table, Set<Hint> hints) {
     this.solved = solved;
     this.units = solved.units();
     this.table = table;
     this.hints = hints;
   }
 
-  static void add(Solved solved, TextTable table, Set<Hint> hints) {
+  static void add(Solved solved, TableBuilder table, Set<Hint> hints) {
     new GaugeRows(solved, table, hints).add();
   }
 

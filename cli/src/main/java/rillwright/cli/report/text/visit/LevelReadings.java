@@ -2,8 +2,8 @@ package rillwright.cli.report.text.visit;
 
 import java.util.Set;
 import rillwright.cli.report.Solved;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.Feeders;
-import rillwright.cli.report.text.TextTable;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
@@ -18,7 +18,7 @@ final class LevelReadings {
 
   private LevelReadings() {}
 
-  static void add(Solved solved, TextTable table, Set<Hint> hints) {
+  static void add(Solved solved, TableBuilder table, Set<Hint> hints) {
     SteadyState state = solved.state();
     for (PointState point : state.points()) {
       if (point.point() instanceof Chamber chamber && point.headM().isPresent()) {
@@ -32,7 +32,7 @@ final class LevelReadings {
   }
 
   private static void row(
-      TextTable table, ShownUnits units, PointName chamber, PointName basin, double below) {
+      TableBuilder table, ShownUnits units, PointName chamber, PointName basin, double below) {
     double apart = Math.abs(below);
     table.row(
         chamber.value(),

@@ -3,7 +3,7 @@ package rillwright.cli.report.text.visit;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.text.TextTable;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
@@ -16,7 +16,7 @@ final class PumpReadings {
 
   private PumpReadings() {}
 
-  static void add(Solved solved, TextTable table, Set<Hint> hints) {
+  static void add(Solved solved, TableBuilder table, Set<Hint> hints) {
     ShownUnits units = solved.units();
     for (LineState line : solved.state().lines()) {
       for (PartState part : line.parts()) {

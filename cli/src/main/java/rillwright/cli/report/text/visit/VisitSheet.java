@@ -3,18 +3,18 @@ package rillwright.cli.report.text.visit;
 import java.util.Set;
 import java.util.TreeSet;
 import rillwright.cli.report.Solved;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 
 /** What the crew should read on the day it starts the water, and how. */
 public final class VisitSheet {
   private VisitSheet() {}
 
   /** Prints it. */
-  public static void print(Solved solved, Page page) {
-    TextTable table =
-        new TextTable("READ ON THE DAY")
+  public static void print(Solved solved, PageBuilder page) {
+    TableBuilder table =
+        new TableBuilder("READ ON THE DAY")
             .column("what", Side.LEFT)
             .column("expect", Side.RIGHT)
             .column("read between", Side.RIGHT);
@@ -27,7 +27,7 @@ public final class VisitSheet {
       return;
     }
     page.table(table);
-    page.blank();
+    page.space();
     hints.add(Hint.BANDS);
     hints.add(Hint.HANDS);
     hints.forEach(hint -> page.marked("- ", hint.sentence()));

@@ -1,9 +1,9 @@
 package rillwright.cli.report.text.weak;
 
 import java.util.List;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.Chance;
 import rillwright.cli.report.weak.Letters;
@@ -23,9 +23,9 @@ final class CausesTable {
    *
    * @param letters how many causes are told of at least, because other tables use their letters
    */
-  static void print(WeakAnswer answer, int letters, Page page) {
+  static void print(WeakAnswer answer, int letters, PageBuilder page) {
     int group = answer.diagnosis().firstGroup().size();
-    TextTable table = heading("FIRST GROUP");
+    TableBuilder table = heading("FIRST GROUP");
     rows(table, answer, answer.diagnosis().firstGroup(), 0);
     page.table(table);
     page.paragraph(apart(answer, group));
@@ -34,11 +34,9 @@ final class CausesTable {
             .skip(group)
             .limit(Math.max(likely(answer), letters) - group)
             .toList();
-    TextTable less = heading("LESS LIKELY");
+    TableBuilder less = heading("LESS LIKELY");
     rows(less, answer, others, group);
-    if (!less.isEmpty()) {
-      page.table(less);
-    }
+    page.tableOfAny(less);
     int left = answer.diagnosis().causes().size() - group - others.size();
     if (left > 0) {
       page.paragraph(
@@ -59,8 +57,8 @@ final class CausesTable {
     return Math.max(group, likely);
   }
 
-  private static TextTable heading(String heading) {
-    return new TextTable(heading)
+  private static TableBuilder heading(String heading) {
+    return new TableBuilder(heading)
         .column("cause", Side.LEFT)
         .column("chance", Side.RIGHT)
         .column("how large", Side.LEFT)
@@ -68,7 +66,7 @@ final class CausesTable {
   }
 
   private static void rows(
-      TextTable table, WeakAnswer answer, List<Explanation> causes, int firstLetter) {
+      TableBuilder table, WeakAnswer answer, List<Explanation> causes, int firstLetter) {
     for (int i = 0; i < causes.size(); i++) {
       Explanation explanation = causes.get(i);
       table.row(

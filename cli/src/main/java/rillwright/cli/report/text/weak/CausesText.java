@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.CausesAnswer;
@@ -25,30 +25,29 @@ public final class CausesText {
   private CausesText() {}
 
   /** The page. */
-  public static String of(CausesAnswer answer, Ink ink) {
-    Page page = new Page(ink);
-    page.title(answer.title());
-    ChangedWords.print(answer.changes(), page);
-    page.blank();
+  public static Page of(CausesAnswer answer) {
+    PageBuilder page = ChangedWords.page(answer.title(), answer.changes());
+    page.space();
     page.paragraph(
         "How likely each cause is before anything is read, given that somebody called because a"
             + " fall is weak: common practice, no source. To go by your own experience, print this"
-            + " with \"--format json\", edit it and give it back with \"--priors FILE\"; priors that do"
-            + " not add up to 1 are scaled until they do.");
+            + " with \"--format json\", edit it and give it back with \"--priors FILE\"; priors"
+            + " that do not add up to 1 are scaled until they do.");
     page.table(causes(answer));
     page.paragraph(
-        "Each size between \"from\" and \"to\" is as likely as any other; with \"log\" each doubling"
-            + " is, from 1 to 2 as from 100 to 200. K: head lost, in velocity heads of the pipe.");
+        "Each size between \"from\" and \"to\" is as likely as any other; with \"log\" each"
+            + " doubling is, from 1 to 2 as from 100 to 200. K: head lost, in velocity heads of the"
+            + " pipe.");
     page.table(signs(answer));
     page.paragraph(
         "What was seen and told multiplies the chance of a cause by these: common practice, no"
             + " source. All others stay as they are.");
-    return page.toString();
+    return page.build();
   }
 
-  private static TextTable causes(CausesAnswer answer) {
-    TextTable table =
-        new TextTable("CAUSES")
+  private static TableBuilder causes(CausesAnswer answer) {
+    TableBuilder table =
+        new TableBuilder("CAUSES")
             .column("", Side.LEFT)
             .column("prior", Side.RIGHT)
             .column("from", Side.RIGHT)
@@ -85,8 +84,8 @@ public final class CausesText {
     return sizes.log() ? " log" : "";
   }
 
-  private static TextTable signs(CausesAnswer answer) {
-    TextTable table = new TextTable("SIGN").column("changes the chance of", Side.LEFT);
+  private static TableBuilder signs(CausesAnswer answer) {
+    TableBuilder table = new TableBuilder("SIGN").column("changes the chance of", Side.LEFT);
     for (Sign sign : Sign.values()) {
       table.row(
           sign.words(),

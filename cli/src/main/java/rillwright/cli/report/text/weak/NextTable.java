@@ -5,9 +5,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.RiskWords;
 import rillwright.cli.report.weak.WeakAnswer;
@@ -50,7 +50,7 @@ final class NextTable {
     return rows.isEmpty() ? 0 : causes.lettersUsed();
   }
 
-  void print(Page page) {
+  void print(PageBuilder page) {
     if (rows.isEmpty()) {
       page.heading("READ NEXT");
       boolean noneLeads = answer.diagnosis().causes().get(0).cause().isUnnamed();
@@ -62,8 +62,8 @@ final class NextTable {
     }
     page.table(table());
     page.paragraph(
-        "1 bit: as much as the answer to a yes-or-no question that might go either way; near 0 bit a"
-            + " reading changes nothing.");
+        "1 bit: as much as the answer to a yes-or-no question that might go either way; near 0 bit"
+            + " a reading changes nothing.");
     Set<Risk> risks = EnumSet.noneOf(Risk.class);
     rows.forEach(row -> risks.add(row.what().effort().risk()));
     for (Risk risk : risks) {
@@ -74,9 +74,9 @@ final class NextTable {
     }
   }
 
-  private TextTable table() {
-    TextTable table =
-        new TextTable("READ NEXT")
+  private TableBuilder table() {
+    TableBuilder table =
+        new TableBuilder("READ NEXT")
             .column("", Side.LEFT)
             .column("tells", Side.RIGHT)
             .column("work", Side.RIGHT);

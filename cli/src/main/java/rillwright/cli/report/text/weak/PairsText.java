@@ -1,7 +1,7 @@
 package rillwright.cli.report.text.weak;
 
 import java.util.OptionalDouble;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.CauseWords;
 import rillwright.cli.report.weak.SizePhrase;
@@ -13,7 +13,7 @@ import rillwright.solver.study.diagnosis.inference.PairExplanation;
 final class PairsText {
   private PairsText() {}
 
-  static void print(WeakAnswer answer, Page page) {
+  static void print(WeakAnswer answer, PageBuilder page) {
     boolean noneLeads = answer.diagnosis().causes().get(0).cause().isUnnamed();
     if (answer.pairs().isEmpty()) {
       if (answer.diagnosis().isUnexplained() && noneLeads) {
@@ -31,8 +31,8 @@ final class PairsText {
             + (readings == 1
                 ? " One reading cannot settle a pair"
                 : " " + readings + " readings seldom settle a pair")
-            + ": one wrong reading often looks just the same, so read again before anything is taken"
-            + " apart.");
+            + ": one wrong reading often looks just the same, so read again before anything is"
+            + " taken apart.");
     for (PairExplanation pair : answer.pairs()) {
       page.marked(
           "- ",

@@ -2,9 +2,9 @@ package rillwright.cli.report.text.weak;
 
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.weak.Lettered;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.WeakAnswer;
@@ -20,11 +20,11 @@ final class ReadTable {
     return Lettered.listNamed(answer).get(0).rank() + 1;
   }
 
-  static void print(WeakAnswer answer, Page page) {
+  static void print(WeakAnswer answer, PageBuilder page) {
     Lettered first = Lettered.listNamed(answer).get(0);
     ReadingWords words = new ReadingWords(answer.units());
-    TextTable table =
-        new TextTable("READ")
+    TableBuilder table =
+        new TableBuilder("READ")
             .column("", Side.LEFT)
             .column("read", Side.RIGHT)
             .column("within", Side.RIGHT)
@@ -40,9 +40,7 @@ final class ReadTable {
           shown(words, reading, answer.scope().asBuilt(reading.what())),
           shown(words, reading, first.explanation().predicted().get(i)));
     }
-    if (!table.isEmpty()) {
-      page.table(table);
-    }
+    page.tableOfAny(table);
     boolean idle =
         answer.diagnosis().readings().stream()
             .anyMatch(reading -> answer.scope().asBuilt(reading.what()).isEmpty());

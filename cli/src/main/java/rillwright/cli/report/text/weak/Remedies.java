@@ -3,7 +3,7 @@ package rillwright.cli.report.text.weak;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.weak.CauseWords;
 import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.WeakAnswer;
@@ -17,7 +17,7 @@ final class Remedies {
 
   private Remedies() {}
 
-  static void print(WeakAnswer answer, Page page) {
+  static void print(WeakAnswer answer, PageBuilder page) {
     page.heading("WHAT TO DO");
     Map<String, String> letters = new LinkedHashMap<>();
     List<Explanation> causes = answer.diagnosis().causes();

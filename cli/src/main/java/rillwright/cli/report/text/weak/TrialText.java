@@ -1,10 +1,10 @@
 package rillwright.cli.report.text.weak;
 
 import java.util.Locale;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
-import rillwright.cli.report.text.TextTable;
-import rillwright.cli.report.text.TextTable.Side;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
 import rillwright.solver.study.diagnosis.trial.TrialFigures;
 
 /** The figures of a trial for people. */
@@ -12,11 +12,10 @@ public final class TrialText {
   private TrialText() {}
 
   /** The page. */
-  public static String of(TrialFigures figures, long seed) {
-    Page page = new Page(Ink.PLAIN);
-    page.title(figures.calls() + " simulated calls, seed " + seed);
-    TextTable table =
-        new TextTable("FIGURE").column("here", Side.RIGHT).column("at least", Side.LEFT);
+  public static Page of(TrialFigures figures, long seed) {
+    PageBuilder page = new PageBuilder(figures.calls() + " simulated calls, seed " + seed);
+    TableBuilder table =
+        new TableBuilder("FIGURE").column("here", Side.RIGHT).column("at least", Side.LEFT);
     row(table, "first group holds the truth", figures.groupHolds(), "0.81");
     row(table, "mean size of the first group", figures.groupSize(), "at most 4.4");
     row(table, "gain over the prior, nats", figures.gainNats(), "1.35");
@@ -30,8 +29,8 @@ public final class TrialText {
         "0.06");
     row(table, "realised less promised bits", figures.surplusBits(), "within 0.15");
     page.table(table);
-    TextTable bins =
-        new TextTable("PROBABILITY TOLD")
+    TableBuilder bins =
+        new TableBuilder("PROBABILITY TOLD")
             .column("entries", Side.RIGHT)
             .column("told", Side.RIGHT)
             .column("came true", Side.RIGHT)
@@ -47,10 +46,10 @@ public final class TrialText {
           "3");
     }
     page.table(bins);
-    return page.toString();
+    return page.build();
   }
 
-  private static void row(TextTable table, String name, double value, String wanted) {
+  private static void row(TableBuilder table, String name, double value, String wanted) {
     table.row(name, number(value), wanted);
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.text.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.CauseWords;
@@ -40,8 +40,8 @@ final class WeakAdvice {
     this.words = new ReadingWords(units);
   }
 
-  void print(Page page) {
-    page.blank();
+  void print(PageBuilder page) {
+    page.space();
     if (answer.diagnosis().readings().isEmpty()) {
       page.paragraph(
           "Nothing was read yet, so this is what experience says of such a job, no more. Take the"

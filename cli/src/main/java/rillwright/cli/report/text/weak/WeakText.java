@@ -1,8 +1,8 @@
 package rillwright.cli.report.text.weak;
 
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.Ink;
-import rillwright.cli.report.text.Page;
 import rillwright.cli.report.weak.WeakAnswer;
 
 /** Why a fall is weak, for people. */
@@ -10,10 +10,8 @@ public final class WeakText {
   private WeakText() {}
 
   /** The page. */
-  public static String of(WeakAnswer answer, Ink ink) {
-    Page page = new Page(ink);
-    page.title(answer.title());
-    ChangedWords.print(answer.changes(), page);
+  public static Page of(WeakAnswer answer) {
+    PageBuilder page = ChangedWords.page(answer.title(), answer.changes());
     new WeakAdvice(answer).print(page);
     ReadTable.print(answer, page);
     NextTable next = NextTable.of(answer);
@@ -21,6 +19,6 @@ public final class WeakText {
     CausesTable.print(answer, letters, page);
     next.print(page);
     Remedies.print(answer, page);
-    return page.toString();
+    return page.build();
   }
 }

@@ -1,4 +1,4 @@
-package rillwright.cli.report.text;
+package rillwright.cli.report.page.terminal;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -39,8 +39,7 @@ final class Wrapping {
   }
 
   /** The text filled with spaces to a width. */
-  static String padded(String text, int width, boolean toTheRight) {
-    String spaces = " ".repeat(Math.max(0, width - width(text)));
-    return toTheRight ? spaces + text : text + spaces;
+  static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - width(text)));
   }
 }

@@ -1,6 +1,7 @@
-package rillwright.cli.report.text;
+package rillwright.cli.report.page.terminal;
 
 import java.io.Console;
+import rillwright.cli.report.page.Tone;
 
 /** Ink to print with: colours on a terminal, none elsewhere. */
 public enum Ink {
@@ -16,29 +17,18 @@ public enum Ink {
   COLOUR {
     @Override
     String paint(String text, Tone tone) {
-      return tone.sequence().isEmpty()
-          ? text
-          : "\u001b[" + tone.sequence() + "m" + text + "\u001b[0m";
+      return switch (tone) {
+        case PLAIN -> text;
+        case HEADING -> painted("1", text);
+        case GOOD -> painted("32", text);
+        case WARNING -> painted("33;1", text);
+      };
+    }
+
+    private static String painted(String sequence, String text) {
+      return "\u001b[" + sequence + "m" + text + "\u001b[0m";
     }
   };
-
-  /** What a piece of text is. */
-  public enum Tone {
-    PLAIN(""),
-    HEADING("1"),
-    GOOD("32"),
-    WARNING("33;1");
-
-    private final String sequence;
-
-    Tone(String sequence) {
-      this.sequence = sequence;
-    }
-
-    String sequence() {
-      return sequence;
-    }
-  }
 
   /** The ink for this process: colour if a person looks at a terminal and has not refused it. */
   public static Ink ofTerminal() {

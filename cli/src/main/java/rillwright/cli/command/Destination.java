@@ -1,0 +1,58 @@
+package rillwright.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rillwright.curves.wording.PlainText;
+
+/** Where an answer goes: standard output or a file. */
+class Destination {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Option(
+      names = "--to",
+      paramLabel = "OUTPUT",
+      description = "Writes the answer to this file instead of standard output.")
+  private Optional<Path> to = Optional.empty();
+
+  @Mixin
+  @SuppressWarnings("UnusedVariable") // read by picocli
+  private StandardOptions standard;
+
+  /** The file to write, if it is not standard output. */
+  final Optional<Path> to() {
+    return to;
+  }
+
+  /**
+   * Refuses what cannot or must not be written, before anything is computed.
+   *
+   * @param inputs what must not be written over
+   */
+  void check(InputFiles inputs) {
+    file().ifPresent(file -> file.check(inputs));
+  }
+
+  private Optional<OutputFile> file() {
+    return to.map(path -> new OutputFile(path, "report"));
+  }
+
+  /** Hands over an answer. */
+  final void print(String answer) {
+    PrintWriter out = command.commandLine().getOut();
+    file()
+        .ifPresentOrElse(
+            file -> {
+              file.write(answer.getBytes(StandardCharsets.UTF_8));
+              out.println("Written: " + PlainText.harmless(file.path().toString()));
+            },
+            () -> out.print(answer));
+    out.flush();
+  }
+}

@@ -1,0 +1,80 @@
+package rillwright.cli.command;
+
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.UUID;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
+
+/**
+ * A file to be written: whole or not at all, and never over a file that is read.
+ *
+ * @param path where
+ * @param what it is: "picture"
+ */
+record OutputFile(Path path, String what) {
+  /**
+   * Refuses the name of an input, of what is no file, and a folder that takes no new files.
+   *
+   * @param inputs what it must not be written over
+   */
+  void check(InputFiles inputs) {
+    if (Files.exists(path) && !Files.isRegularFile(path)) {
+      String is = Files.isDirectory(path) ? "a folder" : "no file to write over";
+      throw wrong("this is " + is + "; a " + what + " needs a name of its own");
+    }
+    inputs
+        .find(path)
+        .ifPresent(
+            input -> {
+              throw wrong("this is " + input + "; a " + what + " needs a name of its own");
+            });
+    withNewFile((unfinished, target) -> {});
+  }
+
+  /** Writes it. */
+  void write(byte[] bytes) {
+    withNewFile(
+        (unfinished, target) -> {
+          Files.write(unfinished, bytes);
+          Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
+        });
+  }
+
+  /** What is done with a new file beside the one to be written. */
+  private interface Writing {
+    void to(Path unfinished, Path target) throws IOException;
+  }
+
+  /** Where a link leads to is written, and the link stays. */
+  private void withNewFile(Writing writing) {
+    Path folder = path.toAbsolutePath().normalize().getParent();
+    try {
+      Path target = Files.exists(path) ? path.toRealPath() : path;
+      Path unfinished = target.toAbsolutePath().resolveSibling("." + UUID.randomUUID());
+      try {
+        Files.createFile(unfinished);
+        writing.to(unfinished, target);
+      } finally {
+        Files.deleteIfExists(unfinished);
+      }
+    } catch (IOException e) {
+      throw wrong("the " + what + " cannot be written there: " + reason(e, folder));
+    }
+  }
+
+  private static String reason(IOException e, Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return "there is no such folder";
+    }
+    String said = e instanceof FileSystemException file ? file.getReason() : e.getMessage();
+    return said == null ? "the folder takes no new files from you" : said;
+  }
+
+  private InvalidInput wrong(String message) {
+    return new InvalidInput(Place.whole(path.toString()), message);
+  }
+}

@@ -1,0 +1,58 @@
+package rillwright.cli.report.page;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers a page from top to bottom. */
+public final class PageBuilder {
+  private final List<Block> blocks = new ArrayList<>();
+
+  /** A page with a title. */
+  public PageBuilder(String title) {
+    begin(new Head.Title(title));
+  }
+
+  /** A heading. */
+  public void heading(String heading) {
+    begin(new Head.Heading(heading));
+  }
+
+  /** Some space before what follows. */
+  public void space() {
+    begin(new Head.Space());
+  }
+
+  /** A table; paragraphs that follow are its notes. */
+  public void table(TableBuilder table) {
+    begin(table.build());
+  }
+
+  /** A table, unless it has no rows. */
+  public void tableOfAny(TableBuilder table) {
+    if (!table.isEmpty()) {
+      table(table);
+    }
+  }
+
+  /** A paragraph. */
+  public void paragraph(String paragraph) {
+    marked("", paragraph);
+  }
+
+  /** A paragraph with a mark before its first line. */
+  public void marked(String mark, String paragraph) {
+    Block last = blocks.remove(blocks.size() - 1);
+    List<Line> lines = new ArrayList<>(last.lines());
+    lines.add(new Line(mark, paragraph));
+    blocks.add(new Block(last.head(), lines));
+  }
+
+  private void begin(Head head) {
+    blocks.add(new Block(head, List.of()));
+  }
+
+  /** What was gathered. */
+  public Page build() {
+    return new Page(blocks);
+  }
+}

@@ -1,0 +1,67 @@
+package rillwright.cli.report.page.terminal;
+
+import java.util.List;
+import rillwright.cli.report.page.Block;
+import rillwright.cli.report.page.Head;
+import rillwright.cli.report.page.Line;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.Table;
+import rillwright.cli.report.page.Tone;
+
+/** A page as text, at most 100 columns wide; pictures are left out. */
+public final class TerminalPage {
+  /** Columns of a page. */
+  static final int WIDTH = 100;
+
+  static final String INDENT = "  ";
+
+  private final StringBuilder text = new StringBuilder();
+  private final Ink ink;
+
+  private TerminalPage(Ink ink) {
+    this.ink = ink;
+  }
+
+  /** The text of a page. */
+  public static String of(Page page, Ink ink) {
+    TerminalPage printed = new TerminalPage(ink);
+    page.blocks().forEach(printed::block);
+    return printed.text.toString();
+  }
+
+  private void block(Block block) {
+    if (block.head() instanceof Head.Title title) {
+      title(title.text());
+    } else if (block.head() instanceof Head.Heading heading) {
+      text.append('\n');
+      add(heading.text(), Tone.HEADING);
+    } else if (block.head() instanceof Table table) {
+      text.append('\n');
+      new TerminalTable(table, ink).print(text);
+    } else if (block.head() instanceof Head.Space) {
+      text.append('\n');
+    }
+    block.lines().forEach(this::line);
+  }
+
+  private void title(String title) {
+    List<String> lines = Wrapping.lines(title, WIDTH);
+    lines.forEach(line -> add(line, Tone.HEADING));
+    int longest = lines.stream().mapToInt(Wrapping::width).max().orElse(0);
+    add("=".repeat(Math.max(1, longest)), Tone.HEADING);
+  }
+
+  private void line(Line line) {
+    int before = Wrapping.width(INDENT + line.mark());
+    String start = INDENT + ink.paint(line.mark(), Tone.WARNING);
+    for (String piece : Wrapping.lines(line.text(), WIDTH - before)) {
+      text.append(start);
+      add(piece, Tone.PLAIN);
+      start = " ".repeat(before);
+    }
+  }
+
+  private void add(String line, Tone tone) {
+    text.append(ink.paint(line, tone)).append('\n');
+  }
+}

@@ -1,0 +1,97 @@
+package rillwright.cli.report.page.terminal;
+
+import java.util.List;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Table;
+import rillwright.cli.report.page.Table.Row;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.Tone;
+
+/**
+ * A table in columns. A name too long for its column stands on a line of its own; the last column
+ * takes what is left of the page and is wrapped.
+ */
+final class TerminalTable {
+  private static final String GAP = "  ";
+  private static final int NARROWEST = 10;
+
+  private final Table table;
+  private final Ink ink;
+  private final int nameWidth;
+  private final int[] widths;
+
+  TerminalTable(Table table, Ink ink) {
+    this.table = table;
+    this.ink = ink;
+    this.nameWidth =
+        table.rows().stream()
+            .mapToInt(row -> Wrapping.width(row.name()))
+            .filter(width -> width <= table.longestName())
+            .reduce(Wrapping.width(table.heading()) - TerminalPage.INDENT.length(), Math::max);
+    this.widths = widths();
+  }
+
+  void print(StringBuilder page) {
+    String heading = Wrapping.padded(table.heading(), nameWidth + TerminalPage.INDENT.length());
+    page.append(ink.paint(heading, Tone.HEADING));
+    cells(page, table.columns().stream().map(Table.Column::heading).toList());
+    for (Row row : table.rows()) {
+      page.append(TerminalPage.INDENT);
+      String name = row.name();
+      if (Wrapping.width(name) > nameWidth) {
+        List<String> lines =
+            Wrapping.lines(name, TerminalPage.WIDTH - TerminalPage.INDENT.length());
+        page.append(String.join("\n" + TerminalPage.INDENT, lines))
+            .append('\n')
+            .append(TerminalPage.INDENT);
+        name = "";
+      }
+      page.append(Wrapping.padded(name, nameWidth));
+      cells(page, row.cells());
+    }
+  }
+
+  private int[] widths() {
+    int[] all = new int[table.columns().size()];
+    int left = TerminalPage.WIDTH - TerminalPage.INDENT.length() - nameWidth;
+    for (int i = 0; i < all.length; i++) {
+      all[i] = Wrapping.width(table.columns().get(i).heading().text());
+      for (Row row : table.rows()) {
+        all[i] = Math.max(all[i], Wrapping.width(row.cells().get(i).text()));
+      }
+      left -= GAP.length();
+      boolean last = i == all.length - 1;
+      all[i] = last ? Math.max(NARROWEST, Math.min(left, all[i])) : all[i];
+      left -= all[i];
+    }
+    return all;
+  }
+
+  private void cells(StringBuilder page, List<Cell> cells) {
+    StringBuilder row = new StringBuilder();
+    int column = TerminalPage.INDENT.length() + nameWidth;
+    int last = cells.size() - 1;
+    for (int i = 0; i < last; i++) {
+      row.append(GAP).append(painted(cells.get(i), widths[i], side(i)));
+      column += GAP.length() + widths[i];
+    }
+    String before = "";
+    for (String line : Wrapping.lines(cells.get(last).text(), widths[last])) {
+      int width = side(last) == Side.RIGHT ? widths[last] : 0;
+      row.append(before).append(GAP);
+      row.append(painted(new Cell(line, cells.get(last).tone()), width, side(last)));
+      before = "\n" + " ".repeat(column);
+    }
+    page.append(row.toString().stripTrailing()).append('\n');
+  }
+
+  private Side side(int column) {
+    return table.columns().get(column).side();
+  }
+
+  private String painted(Cell cell, int width, Side side) {
+    String spaces = " ".repeat(Math.max(0, width - Wrapping.width(cell.text())));
+    String text = cell.text().isEmpty() ? "" : ink.paint(cell.text(), cell.tone());
+    return side == Side.RIGHT ? spaces + text : text + spaces;
+  }
+}
