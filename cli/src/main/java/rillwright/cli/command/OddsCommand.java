@@ -27,8 +27,6 @@ import rillwright.cli.report.page.terminal.Ink;
 import rillwright.cli.report.picture.OddsPicture;
 import rillwright.cli.report.text.odds.OddsConditionsText;
 import rillwright.cli.report.text.odds.OddsText;
-import rillwright.solver.network.Fall;
-import rillwright.solver.network.Outlet;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.uncertainty.Odds;
@@ -137,10 +135,7 @@ public final class OddsCommand implements Callable<Integer> {
   }
 
   private static void requireUnknown(Project project, UncertainQuantities quantities) {
-    boolean noFall =
-        project.network().points().stream()
-            .noneMatch(point -> point instanceof Fall || point instanceof Outlet);
-    if (noFall) {
+    if (project.network().waysOut().isEmpty()) {
       throw new InvalidInput(
           project.places().whole(), "there is no fall or outlet, so there is no flow to bet on");
     }

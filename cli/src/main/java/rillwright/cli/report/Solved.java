@@ -5,7 +5,6 @@ import rillwright.cli.file.site.Running;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
-import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
 /**
@@ -30,6 +29,6 @@ public record Solved(
 
   /** Whether a fall or outlet gets less than its wish. */
   public boolean missesAWish() {
-    return state.points().stream().anyMatch(PointState::isUnderWish);
+    return state.missesAWish();
   }
 }

@@ -150,6 +150,11 @@ public record MeasuredRun(
     }
   }
 
+  /** Flow at a point of the answer of {@code solve} in JSON, m³/s. */
+  double flow(String point) {
+    return json().get("points").get(point).get("flowM3PerS").asDouble();
+  }
+
   /** The answer as JSON. */
   public JsonNode json() {
     return new ObjectMapper().readTree(out);

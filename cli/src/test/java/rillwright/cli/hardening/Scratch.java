@@ -22,4 +22,13 @@ final class Scratch {
       throw new UncheckedIOException(e);
     }
   }
+
+  /** The text of a file. */
+  static String read(String file) {
+    try {
+      return Files.readString(Path.of(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 }

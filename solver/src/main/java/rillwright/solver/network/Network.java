@@ -74,6 +74,13 @@ public final class Network {
     return List.copyOf(lines.values());
   }
 
+  /** Falls and outlets, in the order of the file. */
+  public List<Point> waysOut() {
+    return points.values().stream()
+        .filter(point -> point instanceof Fall || point instanceof Outlet)
+        .toList();
+  }
+
   /** The point of a name; throws if there is none. */
   public Point point(PointName name) {
     Point point = points.get(name);

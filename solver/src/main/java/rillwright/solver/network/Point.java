@@ -5,6 +5,9 @@ import java.util.OptionalDouble;
 /** Where water has a level, where pipes meet or where water leaves. */
 public sealed interface Point permits Basin, Chamber, Tee, Fall, Outlet {
 
+  /** Up to this share below a wish it counts as given: less than anyone sees (common practice). */
+  double UNSEEN_SHARE = 0.001;
+
   /** Its name, unique among points. */
   PointName name();
 
@@ -27,6 +30,15 @@ public sealed interface Point permits Basin, Chamber, Tee, Fall, Outlet {
   /** The wished flow out of the network here, m³/s, where there is a wish. */
   default OptionalDouble wantM3PerS() {
     return OptionalDouble.empty();
+  }
+
+  /**
+   * Whether a flow out of the network here, m³/s, misses the wish: by more than a thousandth of it,
+   * less than anyone sees. A flow that runs in misses any wish; without a wish nothing is missed.
+   */
+  default boolean isMissedBy(double flowM3PerS) {
+    double want = wantM3PerS().orElse(0);
+    return want > 0 && flowM3PerS < want * (1 - UNSEEN_SHARE);
   }
 
   /** What a pipe's end in this point's water costs unless the file says otherwise. */

@@ -23,6 +23,11 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
     /** Loss coefficient K, dimensionless; infinite when shut. */
     double lossCoefficient();
 
+    /** Whether it lets nothing through. */
+    default boolean isShut() {
+      return Double.isInfinite(lossCoefficient());
+    }
+
     /** As far open as it goes; a given loss is taken for that of the open valve. */
     Setpoint wideOpen();
 
@@ -129,7 +134,7 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
 
   /** Whether it lets nothing through. */
   public boolean isShut() {
-    return Double.isInfinite(loss.lossCoefficient());
+    return loss.isShut();
   }
 
   @Override

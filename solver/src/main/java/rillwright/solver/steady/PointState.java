@@ -16,13 +16,9 @@ import rillwright.solver.network.Point;
 public record PointState(
     Point point, OptionalDouble headM, OptionalDouble missingHeadM, double outflowM3PerS) {
 
-  /** Less than this share below a wish is nothing that anyone sees. */
-  private static final double NOTICEABLE_SHARE = 0.001;
-
-  /** Whether it gets noticeably less than its wish. */
+  /** Whether it gets less than its wish by more than anyone sees. */
   public boolean isUnderWish() {
-    double want = point.wantM3PerS().orElse(0);
-    return want > 0 && outflowM3PerS < want * (1 - NOTICEABLE_SHARE);
+    return point.isMissedBy(outflowM3PerS);
   }
 
   /** Whether anything determines its head. */

@@ -63,6 +63,11 @@ public final class SteadyState {
     return points.values().stream().anyMatch(PointState::isStarved);
   }
 
+  /** Whether a fall or outlet gets less than its wish. */
+  public boolean missesAWish() {
+    return points.values().stream().anyMatch(PointState::isUnderWish);
+  }
+
   /** Number of Newton steps. */
   public int iterations() {
     return iterations;

@@ -2,6 +2,7 @@ package rillwright.solver.trial;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
@@ -28,8 +29,8 @@ public record Verdict(
   /** More than this share of a wish is so much that it should be throttled. */
   public static final double TOO_MUCH_SHARE = 1.25;
 
-  /** Less than this share below a wish is nothing that anyone sees. */
-  public static final double ENOUGH_SHARE = 0.999;
+  /** A fall that gets this share of its wish has it. */
+  public static final double ENOUGH_SHARE = 1 - Point.UNSEEN_SHARE;
 
   /** A fall that gets this share of its wish is just short of it. */
   public static final double JUST_SHORT_SHARE = 0.95;

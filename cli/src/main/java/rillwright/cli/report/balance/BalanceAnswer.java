@@ -20,15 +20,12 @@ public record BalanceAnswer(
     List<String> changes,
     ValveSettings settings,
     RunningFigures running) {
-  /** A share this little below 1 is the wish. */
-  private static final double NOTICEABLE = 0.001;
-
   public BalanceAnswer {
     changes = List.copyOf(changes);
   }
 
   /** Whether not all falls can get their wish. */
   public boolean missesAWish() {
-    return settings.share() < 1 - NOTICEABLE;
+    return settings.state().missesAWish();
   }
 }

@@ -35,7 +35,8 @@ public final class BalanceRemarks {
       } else if (set.role() == Role.LEFT_ALONE) {
         remarks.add(leftAlone(set, answer));
       } else if (set.role() == Role.THROTTLED && set.valve().loss() instanceof Valve.GivenLoss) {
-        remarks.add(unknownHandle(set, answer.units()));
+        remarks.add(
+            set.lossCoefficient().isEmpty() ? toBeShut(set) : unknownHandle(set, answer.units()));
       }
       if (set.role() == Role.THROTTLED
           && set.valve().loss() instanceof Valve.Opening opening
@@ -178,7 +179,18 @@ public final class BalanceRemarks {
                 : ""));
   }
 
+  private static Finding toBeShut(SetValve set) {
+    return Finding.of(
+        Severity.ADVICE,
+        "valve-to-be-shut",
+        line(set),
+        the(set)
+            + " is to be shut: its falls get their share by other ways, and what it lets through is"
+            + " too much. It has no K then.");
+  }
+
   private static Finding unknownHandle(SetValve set, ShownUnits units) {
+    double lossCoefficient = set.lossCoefficient().orElseThrow();
     return Finding.of(
             Severity.NOTE,
             "handle-unknown",
@@ -187,10 +199,7 @@ public final class BalanceRemarks {
                 + line(set)
                 + "\", so its handle cannot be told, only the K to reach (")
         .figure(
-            "lossCoefficient",
-            set.lossCoefficient(),
-            Unit.ONE,
-            wording -> units.number(set.lossCoefficient()))
+            "lossCoefficient", lossCoefficient, Unit.ONE, wording -> units.number(lossCoefficient))
         .then("). Write for example \"valve: {type: ball, open: 100 %, adjustable: yes}\".");
   }
 

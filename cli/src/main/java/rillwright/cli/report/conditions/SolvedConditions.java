@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.report.Solved;
 import rillwright.cli.report.conditions.SharedFinding.Made;
-import rillwright.solver.network.Fall;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Outlet;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.PointState;
@@ -27,9 +25,7 @@ public record SolvedConditions(Cases<Solved> solved, Network network) {
 
   /** Falls and outlets, in the order of the file. */
   public List<Point> falls() {
-    return network.points().stream()
-        .filter(point -> point instanceof Fall || point instanceof Outlet)
-        .toList();
+    return network.waysOut();
   }
 
   /** Those of them with a wish. */

@@ -23,7 +23,7 @@ public final class BalanceJson {
     ChangedField.write(json, answer.changes());
     json.number("share", settings.share());
     json.words("governing", settings.governing().value());
-    json.object("falls", () -> settings.state().points().forEach(point -> fall(json, point)));
+    json.object("falls", () -> settings.listWaysOut().forEach(point -> fall(json, point)));
     json.array("valves", () -> settings.valves().forEach(set -> valve(json, set, settings)));
     json.array("order", () -> settings.order().forEach(line -> json.words(line.value())));
     json.number("pumpShortM", settings.pumpShortM());
@@ -32,14 +32,12 @@ public final class BalanceJson {
   }
 
   private static void fall(Json json, PointState state) {
-    if (state.point().spill().isPresent()) {
-      json.object(
-          state.point().name().value(),
-          () -> {
-            json.number("flowM3PerS", state.outflowM3PerS());
-            json.number("wantM3PerS", state.point().wantM3PerS());
-          });
-    }
+    json.object(
+        state.point().name().value(),
+        () -> {
+          json.number("flowM3PerS", state.outflowM3PerS());
+          json.number("wantM3PerS", state.point().wantM3PerS());
+        });
   }
 
   private static void valve(Json json, SetValve set, ValveSettings settings) {
@@ -50,7 +48,7 @@ public final class BalanceJson {
           json.words("part", address(set, settings.state().network()));
           json.number("open", loss.openShare());
           json.number("degreesFromOpen", loss.degreesFromOpen());
-          json.number("k", loss.lossCoefficient());
+          json.number("k", set.lossCoefficient());
           json.number("sensitivity", set.sensitivityM3PerSPerDegree());
         });
   }

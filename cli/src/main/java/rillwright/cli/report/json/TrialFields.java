@@ -8,7 +8,6 @@ import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.VerdictWords;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.Point;
-import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.ConditionTrial;
 import rillwright.solver.trial.Demand;
@@ -80,13 +79,10 @@ final class TrialFields {
     json.number("speed", setup.speed());
   }
 
-  /** What each fall and each point with a wish gets. */
+  /** What each fall and outlet gets. */
   static void falls(Json json, SteadyState balanced) {
-    for (PointState state : balanced.points()) {
-      Point point = state.point();
-      if (point.spill().isPresent() || point.wantM3PerS().isPresent()) {
-        json.number(point.name().value(), state.outflowM3PerS());
-      }
+    for (Point point : balanced.network().waysOut()) {
+      json.number(point.name().value(), balanced.point(point.name()).outflowM3PerS());
     }
   }
 

@@ -82,14 +82,12 @@ public final class SharePicture {
     }
     List<Panel.Spot> spots =
         curves.keySet().stream()
-            .map(
-                fall ->
-                    new Panel.Spot(place(set.valve().loss()), PERCENT * shareOf(settings, fall)))
+            .map(fall -> new Panel.Spot(place(sweep), PERCENT * shareOf(settings, fall)))
             .toList();
     Panel.Mark wish = new Panel.Mark(PERCENT, "the wish");
     Panel.Mark setting =
         new Panel.Mark(
-            place(set.valve().loss()),
+            place(sweep),
             setting(set, units) + ": " + units.share(settings.share()) + " of the wish");
     return new Panel(
         across(set),
@@ -109,6 +107,12 @@ public final class SharePicture {
   private static double shareOf(ValveSettings settings, PointName fall) {
     return settings.state().point(fall).outflowM3PerS()
         / settings.state().point(fall).point().wantM3PerS().orElseThrow();
+  }
+
+  /** Where the valve is set; of one that is to be shut, the end towards shut. */
+  private static double place(ValveSweep sweep) {
+    Valve.Setpoint loss = sweep.valve().valve().loss();
+    return place(loss.isShut() ? sweep.steps().get(sweep.steps().size() - 1).loss() : loss);
   }
 
   private static double place(Valve.Setpoint loss) {
@@ -135,6 +139,6 @@ public final class SharePicture {
         ? Math.round(loss.degreesFromOpen().getAsDouble()) + "°"
         : loss.openShare().isPresent()
             ? units.share(loss.openShare().getAsDouble()) + " open"
-            : "K " + units.number(loss.lossCoefficient());
+            : set.valve().isShut() ? "shut" : "K " + units.number(loss.lossCoefficient());
   }
 }

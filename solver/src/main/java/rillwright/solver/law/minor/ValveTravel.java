@@ -30,6 +30,9 @@ public enum ValveTravel {
   private static final double QUARTER_TURN_DEGREES = 90;
   private static final double ROUNDING = 1e-12;
 
+  /** Short of shut by no more than anyone could set, a share of the travel. */
+  private static final double LEAST_OPENING = 1e-6;
+
   private final String word;
   private final boolean turns;
   private final double[] closed;
@@ -113,7 +116,7 @@ public enum ValveTravel {
   }
 
   /**
-   * The opening at a K: share of the travel, 0 to 1; the widest where several have it.
+   * The opening at a K: share of the travel, a millionth to 1; the widest where several have it.
    *
    * @param k dimensionless, not below that of the open valve nor above {@link
    *     #greatestLossCoefficient()}, but for what rounding does
@@ -126,7 +129,7 @@ public enum ValveTravel {
     double rise = Math.log(lossCoefficient[after] / lossCoefficient[after - 1]);
     double t = rise == 0 ? 0 : Math.log(k / lossCoefficient[after - 1]) / rise;
     double at = closed[after - 1] + t * (closed[after] - closed[after - 1]);
-    return Math.min(1, Math.max(Double.MIN_NORMAL, 1 - at / travel()));
+    return Math.min(1, Math.max(LEAST_OPENING, 1 - at / travel()));
   }
 
   /** The whole way from open to shut, in the unit of its points. */

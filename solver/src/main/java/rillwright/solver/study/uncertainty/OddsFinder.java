@@ -9,9 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import rillwright.solver.network.Fall;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Outlet;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.Odds.Driver;
@@ -46,10 +44,7 @@ public final class OddsFinder {
   }
 
   private Odds find(Network middle, Progress progress) {
-    List<Point> falls =
-        middle.points().stream()
-            .filter(point -> point instanceof Fall || point instanceof Outlet)
-            .toList();
+    List<Point> falls = middle.waysOut();
     List<PointName> names = falls.stream().map(Point::name).toList();
     List<SampleOutcome> outcomes =
         SampleRun.of(

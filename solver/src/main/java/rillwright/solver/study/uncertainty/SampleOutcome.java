@@ -3,7 +3,6 @@ package rillwright.solver.study.uncertainty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import rillwright.solver.balance.NotBalanced;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
@@ -17,12 +16,9 @@ import rillwright.solver.steady.SteadyStateFinder;
  *
  * @param ending how its balance ended
  * @param flowsM3PerS out of the network at each fall, m³/s; none unless it ended well
- * @param served whether each fall gets its wish; likewise
+ * @param served whether each fall gets its wish, true where it has none; likewise
  */
 record SampleOutcome(Ending ending, List<Double> flowsM3PerS, List<Boolean> served) {
-  /** A flow is known to this share: what a balance is exact to leaves a wish fulfilled. */
-  private static final double EXACTNESS = 1e-9;
-
   SampleOutcome {
     flowsM3PerS = List.copyOf(flowsM3PerS);
     served = List.copyOf(served);
@@ -68,9 +64,8 @@ record SampleOutcome(Ending ending, List<Double> flowsM3PerS, List<Boolean> serv
     List<Boolean> served = new ArrayList<>();
     for (PointName fall : falls) {
       PointState point = state.point(fall);
-      OptionalDouble want = point.point().wantM3PerS();
       flows.add(point.outflowM3PerS());
-      served.add(point.outflowM3PerS() >= want.orElse(0) * (1 - EXACTNESS));
+      served.add(!point.isUnderWish());
     }
     boolean starved = state.starves();
     return new SampleOutcome(starved ? Ending.STARVED : Ending.BALANCED, flows, served);

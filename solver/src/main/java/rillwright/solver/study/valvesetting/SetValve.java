@@ -47,8 +47,10 @@ public record SetValve(ValvePlace place, Valve valve, Role role, OptionalDouble 
     LEFT_ALONE
   }
 
-  /** Its loss coefficient K, dimensionless. */
-  public double lossCoefficient() {
-    return valve.loss().lossCoefficient();
+  /** Its loss coefficient K, dimensionless; empty where it is to be shut. */
+  public OptionalDouble lossCoefficient() {
+    return valve.isShut()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(valve.loss().lossCoefficient());
   }
 }

@@ -126,7 +126,7 @@ final class SettingAttempt {
           new SetValve(place, place.in(set), role(place, set), new Sensitivity(set).of(place)));
     }
     OptionalDouble pumpShort =
-        share < 1 - NOTICEABLE
+        state.missesAWish()
             ? new PumpShortfall(open, wishes, throttles, heldOthers(favoured, valves)).find()
             : OptionalDouble.of(0);
     WaterWays ways = new WaterWays(throttling.wideOpen());

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
+import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
 /**
@@ -40,6 +41,11 @@ public record ValveSettings(
     valves = List.copyOf(valves);
     order = List.copyOf(order);
     favoured = new LinkedHashSet<>(favoured);
+  }
+
+  /** What every fall and outlet gets with the valves so set, in the order of the network. */
+  public List<PointState> listWaysOut() {
+    return state.network().waysOut().stream().map(point -> state.point(point.name())).toList();
   }
 
   /** Those of the valves that are to be closed some way, in the order to set them. */

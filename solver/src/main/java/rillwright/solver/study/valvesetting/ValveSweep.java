@@ -30,6 +30,9 @@ public record ValveSweep(SetValve valve, List<Step> steps) {
   /** A loss coefficient that shows what closing does, of a valve that is wide open. */
   private static final double LEAST_FAR_K = 10;
 
+  /** Stands for a valve that is to be shut, which has no K to sweep to. */
+  private static final double NEARLY_SHUT_K = 1000;
+
   public ValveSweep {
     steps = List.copyOf(steps);
   }
@@ -67,7 +70,7 @@ public record ValveSweep(SetValve valve, List<Step> steps) {
       return new Valve.Opening(opening.travel(), 1 - share * closed);
     }
     double open = set.place().in(settings.wideOpen().network()).loss().lossCoefficient();
-    double far = Math.max(LEAST_FAR_K, 2 * BEYOND * set.lossCoefficient());
+    double far = Math.max(LEAST_FAR_K, 2 * BEYOND * set.lossCoefficient().orElse(NEARLY_SHUT_K));
     return new Valve.GivenLoss(open + share * (far - open));
   }
 }

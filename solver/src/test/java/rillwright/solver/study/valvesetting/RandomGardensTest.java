@@ -62,7 +62,7 @@ class RandomGardensTest {
     }
     String way = settings.governing().value().replace("fall", "way");
     assertEquals(Role.WIDE_OPEN, Garden.set(settings, way).role(), () -> "seed " + seed);
-    assertEquals(OPEN, Garden.set(settings, way).lossCoefficient());
+    assertEquals(OPEN, Garden.set(settings, way).lossCoefficient().orElseThrow());
   }
 
   /** Whatever else is done with the valves, some fall gets less than the share. */
@@ -78,7 +78,7 @@ class RandomGardensTest {
       double reach = Math.pow(10, -3 * random.nextDouble());
       for (SetValve valve : settings.valves()) {
         double factor = Math.exp(reach * random.nextDouble(-2, 2));
-        double k = Math.max(OPEN, valve.lossCoefficient() * factor);
+        double k = Math.max(OPEN, valve.lossCoefficient().orElseThrow() * factor);
         other = valve.place().withLoss(other, valve.valve().loss().closedTo(k));
       }
       SteadyState state = SteadyStateFinder.find(other);

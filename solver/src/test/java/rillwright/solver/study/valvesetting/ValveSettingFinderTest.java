@@ -62,8 +62,8 @@ class ValveSettingFinderTest {
     ValveSettings settings = balanced(twoOutlets().network());
 
     assertEquals(s, settings.share(), 1e-9 * s);
-    assertEquals(k, set(settings, "low way").lossCoefficient(), 1e-6 * k);
-    assertEquals(K_OPEN, set(settings, "high way").lossCoefficient());
+    assertEquals(k, set(settings, "low way").lossCoefficient().orElseThrow(), 1e-6 * k);
+    assertEquals(K_OPEN, set(settings, "high way").lossCoefficient().orElseThrow());
     assertEquals(new PointName("high"), settings.governing());
     assertEquals(Role.WIDE_OPEN, set(settings, "high way").role());
     assertEquals(List.of(new LineName("low way"), new LineName("high way")), settings.order());
@@ -82,8 +82,8 @@ class ValveSettingFinderTest {
 
     assertEquals(1, settings.share(), 1e-9);
     assertEquals(1, share(settings, "low"), 1e-9);
-    assertEquals(kLow, set(settings, "low way").lossCoefficient(), 1e-6 * kLow);
-    assertEquals(kHigh, set(settings, "high way").lossCoefficient(), 1e-6 * kHigh);
+    assertEquals(kLow, set(settings, "low way").lossCoefficient().orElseThrow(), 1e-6 * kLow);
+    assertEquals(kHigh, set(settings, "high way").lossCoefficient().orElseThrow(), 1e-6 * kHigh);
   }
 
   @Test

@@ -81,9 +81,9 @@ public final class BalanceText {
           set.valve().label(),
           handle(loss),
           told(loss.openShare(), units::share),
-          units.number(loss.lossCoefficient()),
+          told(set.lossCoefficient(), units::number),
           told(slope(set), this::slope),
-          words(set.role()));
+          loss.isShut() ? "shut it" : words(set.role()));
     }
     return table;
   }
@@ -137,18 +137,16 @@ public final class BalanceText {
             .column("of wish", Side.RIGHT)
             .column("valves set", Side.RIGHT)
             .column("of wish", Side.RIGHT);
-    for (PointState state : settings.state().points()) {
-      if (state.point().spill().isPresent()) {
-        double open = settings.wideOpen().point(state.point().name()).outflowM3PerS();
-        OptionalDouble want = state.point().wantM3PerS();
-        table.row(
-            state.point().name().value(),
-            told(want, units::writtenFlow),
-            flow(open),
-            share(open, want),
-            flow(state.outflowM3PerS()),
-            share(state.outflowM3PerS(), want));
-      }
+    for (PointState state : settings.listWaysOut()) {
+      double open = settings.wideOpen().point(state.point().name()).outflowM3PerS();
+      OptionalDouble want = state.point().wantM3PerS();
+      table.row(
+          state.point().name().value(),
+          told(want, units::writtenFlow),
+          flow(open),
+          share(open, want),
+          flow(state.outflowM3PerS()),
+          share(state.outflowM3PerS(), want));
     }
     return table;
   }

@@ -1,0 +1,91 @@
+package rillwright.cli.hardening;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** One definition of a missed target: more than a thousandth below it, at any fall or outlet. */
+class TargetsTest {
+  private static final String TWO_WAYS =
+      """
+      points:
+        pond: {kind: basin, level: 0 m}
+        split: {kind: tee, elevation: 0 m}
+        fall: {kind: fall, crest: 1 m, width: 0.5 m%s}
+        under: {kind: outlet, elevation: %s, level: %s%s}
+      lines:
+        supply: {from: pond, to: split, pipe: {inside: 50 mm, roughness: 0.01 mm},
+          parts: [{pump: p}, {run: 2 m}]}
+        up: {from: split, to: fall, pipe: {inside: 50 mm, roughness: 0.01 mm},
+          parts: [{valve: {k: 0.1, adjustable: yes}}, {run: %s}]}
+        beside: {from: split, to: under, pipe: {inside: 20 mm, roughness: 0.01 mm},
+          parts: [{valve: {k: 0.1, adjustable: yes}}, {run: 5 m}]}
+      pumps:
+        p: {points: [{flow: 0 L/s, head: 4 m}, {flow: 4 L/s, head: 0 m}]}
+      """;
+
+  @TempDir private Path folder;
+
+  private String project(String ofFall, String level, String ofOutlet, String run) {
+    return Scratch.file(folder, TWO_WAYS.formatted(ofFall, level, level, ofOutlet, run));
+  }
+
+  /** Of what the fall gets, its target is so much more that it gets this share of it. */
+  @ParameterizedTest
+  @CsvSource({"1.0001, 0", "0.9995, 0", "0.9985, 1"})
+  void everyCommandMissesATargetByTheSame(double share, int missed) {
+    String plain = project("", "-1 m", "", "2 m");
+    double gets = MeasuredRun.of("solve", plain, "--format", "json").flow("fall");
+    String target = String.format(Locale.ROOT, ", want: %.9f L/s", 1000 * gets / share);
+    String known = project(target, "-1 m", "", "2 m");
+    assertEquals(missed, MeasuredRun.of("solve", known, "--strict").status());
+    String wide = project(target, "-1 m", "", "2 m .. 2.000000001 m");
+    MeasuredRun odds = MeasuredRun.of("odds", wide, "--samples", "100", "--format", "json");
+    assertEquals(1 - missed, odds.json().get("chanceOfAll").asDouble());
+  }
+
+  /** An open end under water with a target counts like a fall, in every list. */
+  @Test
+  void anOutletUnderWaterIsListedAndMissed() {
+    String project = project(", want: 1 L/s", "1 m", ", want: 3 L/s", "2 m");
+    MeasuredRun balance = MeasuredRun.of("balance", project, "--strict", "--format", "json");
+    assertEquals(1, balance.status());
+    assertTrue(balance.json().get("falls").has("under"), balance.out());
+    assertTrue(MeasuredRun.of("balance", project).out().contains("  under  "));
+    assertEquals(1, MeasuredRun.of("solve", project, "--strict").status());
+  }
+
+  /** Water that runs in at an outlet without a target misses none. */
+  @Test
+  void whatHasNoTargetMissesNone() {
+    String project = project(", want: 0.5 L/s", "9 m", "", "2 m .. 2.1 m");
+    assertTrue(MeasuredRun.of("solve", project, "--format", "json").flow("under") < 0);
+    MeasuredRun odds = MeasuredRun.of("odds", project, "--samples", "100", "--format", "json");
+    assertEquals(1, odds.json().get("chanceOfAll").asDouble());
+    assertEquals(0, MeasuredRun.of("solve", project, "--strict").status());
+  }
+
+  /** A valve known by its K alone may have to be shut: it has no K then, and the answer says so. */
+  @ParameterizedTest
+  @CsvSource({"drain 1", "drain 2"})
+  void aValveThatIsToBeShutHasNoLossCoefficient(String line) {
+    String pond = "../examples/fish-pond/pond.yaml";
+    MeasuredRun json =
+        MeasuredRun.of("balance", pond, "--wish", "--valve", line, "--format", "json");
+    assertEquals("", json.err());
+    assertTrue(json.json().get("valves").get(0).get("k").isNull(), json.out());
+    String picture = folder.resolve("share.svg").toString();
+    MeasuredRun text =
+        MeasuredRun.of("balance", pond, "--wish", "--valve", line, "--chart", picture);
+    assertEquals("", text.err());
+    assertTrue(text.out().contains("is to be shut"), text.out());
+    assertFalse(Scratch.read(picture).contains("NaN"));
+  }
+}
