@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.field.Price;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.file.site.Prices;
 import rillwright.cli.file.site.Running;
 import rillwright.curves.sheet.DataSheet;
+import rillwright.curves.sheet.Price;
 import rillwright.curves.sheet.SheetFacts;
 import rillwright.solver.trial.PumpOffer;
 import rillwright.solver.trial.SpeedBand;
@@ -73,7 +73,7 @@ record Offers(List<PumpOffer> pumps, Optional<String> currency, List<String> oth
     return sheets.values().stream()
         .map(sheet -> sheet.facts().price())
         .flatMap(Optional::stream)
-        .map(rillwright.curves.sheet.Price::currency)
+        .map(Price::currency)
         .findFirst();
   }
 }

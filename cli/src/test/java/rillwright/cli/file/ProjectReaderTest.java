@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.file.field.Price;
+import rillwright.curves.sheet.Price;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
@@ -43,7 +43,7 @@ class ProjectReaderTest {
         project.network().lines().stream().map(line -> line.name().value()).toList());
     assertEquals(420 * 0.3048, project.network().siteElevationM(), 1e-9);
     assertEquals(Water.at((62 - 32) * 5 / 9.0), project.network().water());
-    assertEquals(Optional.of(new Price(0.17, "USD", "kWh")), project.running().price());
+    assertEquals(Optional.of(new Price(0.17, "USD")), project.running().price());
     assertEquals(210, project.running().daysPerYear().orElseThrow());
     assertEquals(List.of("demo 40"), List.copyOf(project.sheets().keySet()));
     assertEquals(List.of(), project.notes());
@@ -106,8 +106,8 @@ class ProjectReaderTest {
             InvalidInput.class,
             () -> ProjectReader.read(EXAMPLE, List.of("lines.intake.skimmer.clogged=40")));
     assertEquals(
-        "--set \"lines.intake.skimmer.clogged=40\": line \"intake\": skimmer: clogged: \"40\" has no"
-            + " unit; write for example \"40 %\"",
+        "--set \"lines.intake.skimmer.clogged=40\": line \"intake\": skimmer: clogged: \"40\" has"
+            + " no unit; write for example \"40 %\"",
         told.getMessage());
   }
 

@@ -6,8 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.cli.file.fault.InvalidInput;
 
 class PumpSheetsTest {
   @TempDir private Path folder;
@@ -24,13 +28,49 @@ class PumpSheetsTest {
         ProjectReader.read(file, List.of()).notes().get(0));
   }
 
-  @Test
-  void powerIsWrittenAtEveryPointOrAtNone() {
-    assertEquals(
-        "pond.yaml:14:77: pump \"p\": points 2: power: write the power at every point or at none",
-        ProjectText.faultsOf(
-            ProjectText.POINTS
-                + "pumps:\n  p:\n    points: [{flow: 0 gph, head: 10 ft},"
-                + " {flow: 900 gph, head: 5 ft, power: 90 W}]\n"));
+  /** Heads, flows and powers of one curve; what is wrong with it must be the same in both forms. */
+  @ParameterizedTest
+  @CsvSource({
+    "0 10 90; 500 8; 900 5 120, ''",
+    "0 10; 900 5 90, 'only one point has a power; give it at two points or more, or at none'",
+    "0 10, 'a pump''s curve needs two points or more, each with a flow and a head; here is only"
+        + " one'",
+    "900 10; 500 8, '\"500\" is below \"900\" in %s; put the points in order of flow, from small to"
+        + " large'",
+    "0 10; 0 8, '\"0\" is the same as \"0\" in %s; leave one of the two out'",
+    "0 10; 900 10, '\"10\" is the last and is not below the first, \"10\" in %s; a pump''s head"
+        + " falls as its flow rises'",
+    "0 5000; 900 10, '\"5000\" is more than 1000 m; is its unit right?'",
+    "0 10 5; 900 5 2e6, '\"2e6\" is more than 1000 kW; is its unit right?'"
+  })
+  void oneCurveIsJudgedAlikeInASheetAndInTheProject(String points, String message)
+      throws IOException {
+    StringBuilder sheet = new StringBuilder("flow [gph],head [m],power [W]\n");
+    StringBuilder rows = new StringBuilder();
+    for (String point : points.split("; ")) {
+      String[] values = point.split(" ");
+      String power = values.length > 2 ? values[2] : "";
+      sheet.append(values[0] + "," + values[1] + "," + power + "\n");
+      rows.append("{flow: " + values[0] + " gph, head: " + values[1] + " m");
+      rows.append(power.isEmpty() ? "}, " : ", power: " + power + " W}, ");
+    }
+    Files.writeString(folder.resolve("p.csv"), sheet);
+    assertEquals(message.formatted("line 2"), faultOf("pumps: {p: p.csv}\n").orElse(""));
+    String inline = faultOf("pumps: {p: {points: [" + rows + "]}}\n").orElse("");
+    assertEquals(message.formatted("point 1"), inline.replaceAll(" (gph|m|W)(?=\")", ""));
+  }
+
+  /** The only fault of a project, after the name of its column. */
+  private Optional<String> faultOf(String pumps) throws IOException {
+    Path file = Files.writeString(folder.resolve("pond.yaml"), ProjectText.POINTS + pumps);
+    try {
+      ProjectReader.read(file, List.of());
+      return Optional.empty();
+    } catch (InvalidInput e) {
+      assertEquals(1, e.faults().size(), () -> e.faults().toString());
+      String told = e.faults().get(0).message();
+      return Optional.of(
+          told.replaceFirst("^(pump \"p\": points( 2| 1)?: )?((flow|head|power):? )?", ""));
+    }
   }
 }

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import rillwright.cli.file.field.Price;
 import rillwright.cli.file.site.Prices;
+import rillwright.curves.sheet.Price;
 import rillwright.curves.sheet.SheetFacts;
 import rillwright.solver.water.Water;
 import rillwright.solver.water.WaterProperties;
@@ -46,19 +46,21 @@ class SectionTest {
   void pricesAreBroughtToTheMetre() {
     Project project =
         with(
-            "prices: {pipe: {flexible PVC 2 in: 0.3048 USD/ft}, fittings: {elbow 90 2 in: 3.10 USD}, trench: 6 USD/m}");
+            "prices: {pipe: {flexible PVC 2 in: 0.3048 USD/ft}, fittings: {elbow 90 2 in: 3.10"
+                + " USD}, trench: 6 USD/m}");
     Price pipe = project.prices().pipe().get("flexible PVC 2 in");
     assertEquals(1, pipe.amount(), 1e-12);
-    assertEquals("m", pipe.per());
-    assertEquals(new Price(3.1, "USD", ""), project.prices().fittings().get("elbow 90 2 in"));
-    assertEquals(Optional.of(new Price(6, "USD", "m")), project.prices().trench());
+    assertEquals(new Price(3.1, "USD"), project.prices().fittings().get("elbow 90 2 in"));
+    assertEquals(Optional.of(new Price(6, "USD")), project.prices().trench());
   }
 
   @Test
   void aPumpMayStandInTheFileWithItsFacts() {
     Project project =
         with(
-            "pumps: {p: {points: [{flow: 0 gph, head: 31 ft, power: 420 W}, {flow: 3000 gph, head: 5 psi, power: 500 W}], kind: submersible, price: 389 USD, min submergence: 8 in, variable speed: 40..100 %, solids: 1/2 in}}");
+            "pumps: {p: {points: [{flow: 0 gph, head: 31 ft, power: 420 W}, {flow: 3000 gph, head:"
+                + " 5 psi, power: 500 W}], kind: submersible, price: 389 USD, min submergence: 8"
+                + " in, variable speed: 40..100 %, solids: 1/2 in}}");
     SheetFacts facts = project.sheets().get("p").facts();
     assertEquals(Optional.of("submersible"), facts.kind());
     assertEquals(389, facts.price().orElseThrow().amount());
@@ -75,39 +77,87 @@ class SectionTest {
         "rillwright: 1 | 12:1: \"rillwright\" is here twice, first in line 1",
         "titel: x | 12:1: there is no field \"titel\"; did you mean \"site\" or \"title\"?",
         "show: metres | 12:7: show: \"metres\" is not known; did you mean \"metric\"?",
-        "water: {temperature: 45 C} | 12:22: water: temperature: \"45 C\" is not possible; it must be 32 F to 104 F (0 C to 40 C)",
-        "water: {temperature: 20 C, density: 1000 kg/m3} | 12:8: water: give either a temperature or density and viscosity, not both",
-        "water: {density: 1000 kg/m3} | 12:8: water: \"viscosity\" is missing; write for example \"viscosity: 1.004e-6 m2/s\"",
-        "water: 62 F | 12:8: water: fields belong here, for example \"water: {temperature: 62 F}\", not \"62 F\"",
-        "site: {elevation: 420} | 12:19: site: elevation: \"420\" has no unit; write for example \"420 ft\" (ft, in, m, cm, mm)",
-        "running: {price: 0.17} | 12:18: running: price: \"0.17\" is not a price; write for example \"0.17 USD/kWh\"",
-        "running: {price: $0.17/kWh} | 12:18: running: price: \"$0.17/kWh\" is not a price; write for example \"0.17 USD/kWh\"",
-        "running: {price: 0,17 USD/kWh} | 12:18: running: price: the price \"0,17\" has a decimal comma; write it with a point: \"0.17\", as in \"0.17 USD/kWh\"",
-        "running: {hours: 25 h/day} | 12:18: running: hours: \"25 h/day\" is not possible; it must be 0 to 24 h/day",
-        "running: {days: 210} | 12:17: running: days: \"210\" has no unit; write for example \"210 days/year\"",
-        "prices: {trench: 6 USD} | 12:18: prices: trench: \"6 USD\" does not say per what; write for example \"0.17 USD/ft\"",
-        "prices: {trench: 6 USD/ft, pipe: {flexible PVC 2 in: 4 EUR/m}} | 12:18: prices: trench: \"6 USD/ft\" is in USD while prices before are in EUR; use one currency in a file",
-        "prices: {pipe: {flexibel PVC 2 in: 4 USD/ft}} | 12:17: prices: pipe: \"flexibel PVC 2 in\" is no material and size of pipe that is known; did you mean \"flexible PVC 2 in\" or \"flexible PVC 1 in\" or \"flexible PVC 3 in\"?",
-        "prices: {fittings: {elbo 90 2 in: 4 USD}} | 12:21: prices: fittings: \"elbo 90 2 in\" is no type and size of a fitting that is known; did you mean \"elbow 90 2 in\" or \"elbow 90 1 in\" or \"elbow 90 3 in\"?",
-        "prices: {pipe: {flexible PVC 2 inn: 4 USD/ft}} | 12:17: prices: pipe: \"flexible PVC 2 inn\" is no material and size of pipe that is known; did you mean \"flexible PVC 2 in\" or \"flexible PVC 1 in\" or \"flexible PVC 3 in\"?",
-        "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}]}} | 12:21: pump \"p\": points: a pump needs two points or more, each with a flow and a head",
-        "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}, {flow: 0 gph, head: 1 ft}]}} | 12:56: pump \"p\": points 2: flow: each flow must be greater than the one before",
-        "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}, {flow: 9 gph, head: 3 ft}]}} | 12:21: pump \"p\": points: the last head of a pump's curve is not below its first",
-        "pumps: {p: [1]} | 12:12: pump \"p\": the path of its data sheet or {points: [...]} belongs here, not a list",
-        "pumps: {p: no-such.csv} | 12:12: pump \"p\": src/test/resources/rillwright/cli/file/no-such.csv: there is no such file",
-        "pumps: {to be chosen: {points: [{flow: 0 gph, head: 3 ft}, {flow: 9 gph, head: 1 ft}]}} | 12:9: pump \"to be chosen\": give the pump another name",
-        "streams: {s: {from: fall, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}}, {length: 9 ft, drop: 1 ft, width: 2 ft, bed: coble}]}} | 12:129: stream \"s\": reach 2: bed: \"coble\" is not in the catalogue; did you mean \"cobble\"?",
-        "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed: sand}]}} | 12:92: stream \"s\": reach 1: bed: \"sand\" is not in the catalogue; it may be clean straight, stones and weeds, winding pools and shoals, winding stones and weeds, mountain gravel and cobble, mountain large boulders, concrete, bare liner, pea gravel, gravel, pebbles, cobble …; \"rillwright catalogue beds\" tells all",
-        "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed: {rubble: 60 mm}}]}} | 12:93: stream \"s\": reach 1: bed: there is no field \"rubble\"; it may be stone, n",
-        "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed: cobble, gravel: 3 in}]}} | 12:108: stream \"s\": reach 1: gravel: fields belong here, for example \"gravel: {depth: 3 in}\", not \"3 in\"",
-        "streams: {s: {from: fall, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}, pool: {area: 9 ft2, depth: 9 in, crest width: 2 ft}}]}} | 12:47: stream \"s\": reach 1: a row says one thing: a step, a pool or a reach; give each a row of its own",
-        "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, step: {height: 1 ft, width: 2 ft}}]}} | 12:47: stream \"s\": reach 1: a row says one thing: a step, a pool or a reach; give each a row of its own",
-        "streams: {s: {from: fall, to: pond, reaches: [{step: 1 ft}]}} | 12:54: stream \"s\": reach 1: step: fields belong here, for example \"step: {height: 1.4 ft, width: 30 in}\", not \"1 ft\"",
-        "streams: {s: {from: fal, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}}]}} | 12:21: stream \"s\": from: there is no point \"fal\"; did you mean \"fall\"?",
-        "readings: [{at: fall, flow: 5 psi, within: 7 %}] | 12:29: readings 1: flow: \"5 psi\" is a pressure where a flow belongs (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
-        "readings: [{at: fall, bucket: 5 gal}] | 12:12: readings 1: \"time\" is missing; write for example \"time: 6 s\"",
+        "water: {temperature: 45 C} | 12:22: water: temperature: \"45 C\" is not possible; it must"
+            + " be 32 F to 104 F (0 C to 40 C)",
+        "water: {temperature: 20 C, density: 1000 kg/m3} | 12:8: water: give either a temperature"
+            + " or density and viscosity, not both",
+        "water: {density: 1000 kg/m3} | 12:8: water: \"viscosity\" is missing; write for example"
+            + " \"viscosity: 1.004e-6 m2/s\"",
+        "water: 62 F | 12:8: water: fields belong here, for example \"water: {temperature: 62 F}\","
+            + " not \"62 F\"",
+        "site: {elevation: 420} | 12:19: site: elevation: \"420\" has no unit; write for example"
+            + " \"420 ft\" (ft, in, m, cm, mm)",
+        "running: {price: 0.17} | 12:18: running: price: \"0.17\" is not a price; write for example"
+            + " \"0.17 USD/kWh\"",
+        "running: {price: $0.17/kWh} | 12:18: running: price: \"$0.17/kWh\" is not a price; write"
+            + " for example \"0.17 USD/kWh\"",
+        "running: {price: 0,17 USD/kWh} | 12:18: running: price: the price \"0,17\" has a decimal"
+            + " comma; write it with a point: \"0.17\", as in \"0.17 USD/kWh\"",
+        "running: {hours: 25 h/day} | 12:18: running: hours: \"25 h/day\" is not possible; it must"
+            + " be 0 to 24 h/day",
+        "running: {days: 210} | 12:17: running: days: \"210\" has no unit; write for example \"210"
+            + " days/year\"",
+        "prices: {trench: 6 USD} | 12:18: prices: trench: \"6 USD\" does not say per what; write"
+            + " for example \"0.17 USD/ft\"",
+        "prices: {trench: 6 USD/ft, pipe: {flexible PVC 2 in: 4 EUR/m}} | 12:18: prices: trench:"
+            + " \"6 USD/ft\" is in USD while prices before are in EUR; use one currency in a file",
+        "prices: {pipe: {flexibel PVC 2 in: 4 USD/ft}} | 12:17: prices: pipe: \"flexibel PVC 2 in\""
+            + " is no material and size of pipe that is known; did you mean \"flexible PVC 2 in\""
+            + " or \"flexible PVC 1 in\" or \"flexible PVC 3 in\"?",
+        "prices: {fittings: {elbo 90 2 in: 4 USD}} | 12:21: prices: fittings: \"elbo 90 2 in\" is"
+            + " no type and size of a fitting that is known; did you mean \"elbow 90 2 in\" or"
+            + " \"elbow 90 1 in\" or \"elbow 90 3 in\"?",
+        "prices: {pipe: {flexible PVC 2 inn: 4 USD/ft}} | 12:17: prices: pipe: \"flexible PVC 2"
+            + " inn\" is no material and size of pipe that is known; did you mean \"flexible PVC 2"
+            + " in\" or \"flexible PVC 1 in\" or \"flexible PVC 3 in\"?",
+        "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}]}} | 12:21: pump \"p\": points: a pump's"
+            + " curve needs two points or more, each with a flow and a head; here is only one",
+        "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}, {flow: 0 gph, head: 1 ft}]}} | 12:56: pump"
+            + " \"p\": points 2: flow: \"0 gph\" is the same as \"0 gph\" in point 1; leave one of"
+            + " the two out",
+        "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}, {flow: 9 gph, head: 3 ft}]}} | 12:69: pump"
+            + " \"p\": points 2: head: \"3 ft\" is the last and is not below the first, \"3 ft\" in"
+            + " point 1; a pump's head falls as its flow rises",
+        "pumps: {p: [1]} | 12:12: pump \"p\": the path of its data sheet or {points: [...]} belongs"
+            + " here, not a list",
+        "pumps: {p: no-such.csv} | 12:12: pump \"p\":"
+            + " src/test/resources/rillwright/cli/file/no-such.csv: there is no such file",
+        "pumps: {to be chosen: {points: [{flow: 0 gph, head: 3 ft}, {flow: 9 gph, head: 1 ft}]}} |"
+            + " 12:9: pump \"to be chosen\": give the pump another name",
+        "streams: {s: {from: fall, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}},"
+            + " {length: 9 ft, drop: 1 ft, width: 2 ft, bed: coble}]}} | 12:129: stream \"s\":"
+            + " reach 2: bed: \"coble\" is not in the catalogue; did you mean \"cobble\"?",
+        "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
+            + " sand}]}} | 12:92: stream \"s\": reach 1: bed: \"sand\" is not in the catalogue; it"
+            + " may be clean straight, stones and weeds, winding pools and shoals, winding stones"
+            + " and weeds, mountain gravel and cobble, mountain large boulders, concrete, bare"
+            + " liner, pea gravel, gravel, pebbles, cobble …; \"rillwright catalogue beds\" tells"
+            + " all",
+        "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
+            + " {rubble: 60 mm}}]}} | 12:93: stream \"s\": reach 1: bed: there is no field"
+            + " \"rubble\"; it may be stone, n",
+        "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
+            + " cobble, gravel: 3 in}]}} | 12:108: stream \"s\": reach 1: gravel: fields belong"
+            + " here, for example \"gravel: {depth: 3 in}\", not \"3 in\"",
+        "streams: {s: {from: fall, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}, pool:"
+            + " {area: 9 ft2, depth: 9 in, crest width: 2 ft}}]}} | 12:47: stream \"s\": reach 1: a"
+            + " row says one thing: a step, a pool or a reach; give each a row of its own",
+        "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, step: {height: 1 ft, width: 2"
+            + " ft}}]}} | 12:47: stream \"s\": reach 1: a row says one thing: a step, a pool or a"
+            + " reach; give each a row of its own",
+        "streams: {s: {from: fall, to: pond, reaches: [{step: 1 ft}]}} | 12:54: stream \"s\": reach"
+            + " 1: step: fields belong here, for example \"step: {height: 1.4 ft, width: 30 in}\","
+            + " not \"1 ft\"",
+        "streams: {s: {from: fal, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}}]}} |"
+            + " 12:21: stream \"s\": from: there is no point \"fal\"; did you mean \"fall\"?",
+        "readings: [{at: fall, flow: 5 psi, within: 7 %}] | 12:29: readings 1: flow: \"5 psi\" is a"
+            + " pressure where a flow belongs (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s,"
+            + " m3/h, m3/s)",
+        "readings: [{at: fall, bucket: 5 gal}] | 12:12: readings 1: \"time\" is missing; write for"
+            + " example \"time: 6 s\"",
         "readings: [{gauge: G9, pressure: 3 psi}] | 12:20: readings 1: gauge: there is no \"G9\"",
-        "evaporation: 5 mm | 12:14: evaporation: \"5 mm\" is a length where a speed belongs (m/s, ft/s, mph, km/h, mm/day, in/day)",
+        "evaporation: 5 mm | 12:14: evaporation: \"5 mm\" is a length where a speed belongs (m/s,"
+            + " ft/s, mph, km/h, mm/day, in/day)",
         "signs: 5 | 12:8: signs: a list belongs here, not \"5\""
       })
   void sectionsThatAreWrong(String section, String fault) {
@@ -143,7 +193,8 @@ class SectionTest {
   @Test
   void anotherVersionOfTheFormatIsNotRead() {
     assertEquals(
-        "pond.yaml:1:13: rillwright: \"2\" is not possible; it must be 1, the version of the format that this program reads",
+        "pond.yaml:1:13: rillwright: \"2\" is not possible; it must be 1, the version of the format"
+            + " that this program reads",
         ProjectText.faultsOf(ProjectText.POINTS.replace("rillwright: 1", "rillwright: 2")));
   }
 
@@ -177,7 +228,8 @@ class SectionTest {
   void aCheckValveThatOnlyCracksTakesHead() {
     Project project =
         ProjectText.withLine(
-            "{from: split, to: chamber, pipe: {inside: 2 in}, exit: {k: 0}, parts: [check valve: {k: 0, cracking head: 6 in}]}");
+            "{from: split, to: chamber, pipe: {inside: 2 in}, exit: {k: 0}, parts: [check valve:"
+                + " {k: 0, cracking head: 6 in}]}");
     assertEquals(1, ProjectText.lineOf(project).parts().size());
   }
 }

@@ -66,7 +66,7 @@ public final class DataSheetReader {
     if (header.isPresent()) {
       RowReader reader = new RowReader(header.get(), densityKgPerM3, numbers, faults);
       List<List<Cell>> cells = rows.stream().skip(1).map(splitter::cellsOf).toList();
-      points.addAll(pointsOf(cells, reader, new CurveChecker(headings.number(), faults)));
+      points.addAll(pointsOf(cells, reader, headings.number(), faults));
     }
     faults.throwIfAny(nameForMessages);
     return new DataSheet(
@@ -75,7 +75,7 @@ public final class DataSheetReader {
 
   /** The points of all rows that are not empty. */
   private static List<PumpPoint> pointsOf(
-      List<List<Cell>> rows, RowReader reader, CurveChecker checker) {
+      List<List<Cell>> rows, RowReader reader, int headingsLine, FaultList faults) {
     List<Row> read = new ArrayList<>();
     boolean allRead = true;
     for (List<Cell> cells : rows) {
@@ -85,10 +85,27 @@ public final class DataSheetReader {
         allRead &= row.isPresent();
       }
     }
-    checker.checkOrder(read);
+    List<WrittenPoint> written = read.stream().map(Row::written).toList();
+    CurveRules rules = new CurveRules(faultsOf(read, headingsLine, faults));
+    rules.checkEach(written);
     if (allRead) {
-      checker.checkWhole(read);
+      rules.checkTogether(written);
     }
-    return read.stream().map(Row::point).toList();
+    return written.stream().map(WrittenPoint::point).toList();
+  }
+
+  private static CurveRules.Faults faultsOf(List<Row> rows, int headingsLine, FaultList faults) {
+    return new CurveRules.Faults() {
+      @Override
+      public void at(int index, String column, String message) {
+        Cell cell = rows.get(index).cells().get(column);
+        faults.add(cell.line(), cell.column(), column + " " + message);
+      }
+
+      @Override
+      public void together(String message) {
+        faults.add(headingsLine, 1, message);
+      }
+    };
   }
 }

@@ -1,13 +1,12 @@
 package rillwright.curves.sheet;
 
+import java.util.Map;
 import rillwright.curves.sheet.text.Cell;
-import rillwright.solver.law.pump.PumpPoint;
 
 /**
  * A row that is a point.
  *
- * @param flow where the flow stands
- * @param head where the head stands
- * @param point its values
+ * @param written the point
+ * @param cells where its values stand, by the headings that count
  */
-record Row(Cell flow, Cell head, PumpPoint point) {}
+record Row(WrittenPoint written, Map<String, Cell> cells) {}

@@ -1,6 +1,8 @@
 package rillwright.curves.sheet;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.curves.sheet.fault.FaultList;
@@ -42,11 +44,17 @@ final class RowReader {
     if (flow.isEmpty() || head.isEmpty()) {
       return Optional.empty();
     }
+    Map<String, Cell> written = new HashMap<>();
+    header.columns().keySet().forEach(kind -> written.put(kind.heading(), cellOf(kind, cells)));
     return Optional.of(
         new Row(
-            cellOf(ColumnKind.FLOW, cells),
-            cellOf(ColumnKind.HEAD, cells),
-            new PumpPoint(flow.getAsDouble(), head.getAsDouble(), power)));
+            new WrittenPoint(
+                "line " + cells.get(0).line(),
+                written.get(ColumnKind.FLOW.heading()).text(),
+                written.get(ColumnKind.HEAD.heading()).text(),
+                power.isEmpty() ? "" : written.get(ColumnKind.POWER.heading()).text(),
+                new PumpPoint(flow.getAsDouble(), head.getAsDouble(), power)),
+            written));
   }
 
   private OptionalDouble valueOf(ColumnKind kind, List<Cell> cells) {
@@ -66,16 +74,11 @@ final class RowReader {
       return number;
     }
     double si = column.get().toSi(number.getAsDouble(), densityKgPerM3);
-    String shown = kind.heading() + " " + PlainText.quoted(cell.text());
     if (si < 0) {
-      note(cell, shown + " is negative; it must be 0 or more");
-      return OptionalDouble.empty();
-    }
-    if (si > kind.greatest()) {
       note(
           cell,
-          "%s %s is more than %s; is the unit in the heading right?"
-              .formatted(shown, column.get().unit().symbol(), kind.greatestInWords()));
+          "%s %s is negative; it must be 0 or more"
+              .formatted(kind.heading(), PlainText.quoted(cell.text())));
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(si);

@@ -128,28 +128,32 @@ class BadSheetTest {
             "2:3: head \"1e999\" is not a finite number; write the number of the data sheet"),
         arguments(
             "flow [m3/s],head [ft]\n0,31\n1000,3\n",
-            "3:1: flow \"1000\" m3/s is more than 10 m3/s; is the unit in the heading right?"),
+            "3:1: flow \"1000\" is more than 10 m3/s; is its unit right?"),
         arguments(heads + "0,31\n1000\n", "3:5: the head is missing in this row"),
         arguments(heads + ",31\n1000,3\n", "2:1: the flow is missing in this row"),
         arguments(
             heads + "0,31\n1000,20\n\n900,12\n",
-            "5:1: flow \"900\" is below \"1000\" in line 3; put the rows in order of flow, from"
+            "5:1: flow \"900\" is below \"1000\" in line 3; put the points in order of flow, from"
                 + " small to large"),
         arguments(
             heads + "0,31\n1000,20\n1000.0,12\n",
-            "4:1: flow \"1000.0\" is the same as \"1000\" in line 3; leave one of the two rows"
+            "4:1: flow \"1000.0\" is the same as \"1000\" in line 3; leave one of the two"
                 + " out"),
-        arguments(heads, "1:1: no rows of numbers below the headings; a curve needs two or more"),
+        arguments(
+            heads,
+            "1:1: a pump's curve needs two points or more, each with a flow and a head; here is"
+                + " none"),
         arguments(
             "\n# x\n" + heads + "0,31\n",
-            "3:1: only one row of numbers below the headings; a curve needs two or more"),
+            "3:1: a pump's curve needs two points or more, each with a flow and a head; here is"
+                + " only one"),
         arguments(
             heads + "0,31\n1000,31\n",
-            "3:6: the last head \"31\" is not below the first, \"31\" in line 2; a pump's head"
-                + " falls as its flow rises"),
+            "3:6: head \"31\" is the last and is not below the first, \"31\" in line 2; a pump's"
+                + " head falls as its flow rises"),
         arguments(
             powers + "0,31,400\n1000,20,\n",
-            "1:1: only one row has a power; give it in two rows or more, or in none"),
+            "1:1: only one point has a power; give it at two points or more, or at none"),
         arguments(heads + "\"0,31\n1000,20\n", "2:1: a quote (\") begins here and does not end"),
         arguments(
             heads + "\"0\"1,31\n1000,20\n",

@@ -8,6 +8,7 @@ import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
+import rillwright.curves.sheet.Price;
 import rillwright.curves.unit.Dimension;
 import rillwright.curves.unit.Unit;
 import rillwright.curves.wording.PlainText;
@@ -29,7 +30,7 @@ final class PriceReader {
   private PriceReader() {}
 
   /**
-   * The price that a text is.
+   * The price that a text is; one by length is brought to the metre.
    *
    * @param units what it may be for: {@code kWh}, or units of length; none for a piece
    * @param ledger where the currency of the file is kept
@@ -66,8 +67,8 @@ final class PriceReader {
     Optional<Unit> length =
         per.flatMap(Unit::find).filter(unit -> unit.dimension() == Dimension.LENGTH);
     return length
-        .map(unit -> new Price(amount / unit.toSi(1), currency, "m"))
-        .orElse(new Price(amount, currency, per.orElse("")));
+        .map(unit -> new Price(amount / unit.toSi(1), currency))
+        .orElse(new Price(amount, currency));
   }
 
   private static double amount(String text, String example) throws NotAPrice {

@@ -9,6 +9,7 @@ import rillwright.cli.file.quantity.Quantity;
 import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.Scalar;
+import rillwright.curves.sheet.Price;
 import rillwright.curves.wording.PlainText;
 
 /**

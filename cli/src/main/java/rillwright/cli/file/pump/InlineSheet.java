@@ -3,16 +3,17 @@ package rillwright.cli.file.pump;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.curves.sheet.CurveRules;
 import rillwright.curves.sheet.DataSheet;
-import rillwright.curves.sheet.Price;
 import rillwright.curves.sheet.SheetFacts;
 import rillwright.curves.sheet.SpeedRange;
+import rillwright.curves.sheet.WrittenPoint;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
 
@@ -44,47 +45,64 @@ final class InlineSheet {
 
   /** The sheet; empty, with the faults noted, if it is wrong. */
   Optional<DataSheet> read(String name, Fields fields) {
-    List<PumpPoint> points = points(fields);
+    List<Fields> rows = fields.listRows("points", List.of("flow", "head", "power"));
+    List<WrittenPoint> points = new ArrayList<>();
+    for (Fields row : rows) {
+      points.add(pointOf(row, points.size() + 1));
+    }
     SheetFacts facts = facts(fields);
-    if (!fields.areSound()) {
-      return Optional.empty();
+    if (fields.areSound()) {
+      CurveRules rules = new CurveRules(faultsOf(rows, fields));
+      rules.checkEach(points);
+      rules.checkTogether(points);
     }
-    if (points.size() < 2) {
-      fields.fault("points", "a pump needs two points or more, each with a flow and a head");
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(new DataSheet(name, new PumpCurve(points), facts, List.of()));
-    } catch (IllegalArgumentException e) {
-      fields.fault("points", e.getMessage());
-      return Optional.empty();
-    }
+    return fields.areSound()
+        ? Optional.of(
+            new DataSheet(
+                name,
+                new PumpCurve(points.stream().map(WrittenPoint::point).toList()),
+                facts,
+                List.of()))
+        : Optional.empty();
   }
 
-  private List<PumpPoint> points(Fields fields) {
-    List<PumpPoint> points = new ArrayList<>();
-    for (Fields row : fields.listRows("points", List.of("flow", "head", "power"))) {
-      double flow = row.require("flow", Measure.FLOW, Range.NOT_NEGATIVE, "1000 gph");
-      double headM = row.require("head", head, Range.NOT_NEGATIVE, "29.5 ft");
-      OptionalDouble power = row.find("power", Measure.POWER, Range.NOT_NEGATIVE);
-      int before = points.size() - 1;
-      if (row.areSound() && before >= 0 && flow <= points.get(before).flowM3PerS()) {
-        row.fault("flow", "each flow must be greater than the one before");
+  private WrittenPoint pointOf(Fields row, int number) {
+    return new WrittenPoint(
+        "point " + number,
+        written(row, "flow"),
+        written(row, "head"),
+        written(row, "power"),
+        new PumpPoint(
+            row.require("flow", Measure.FLOW, Range.NOT_NEGATIVE, "1000 gph"),
+            row.require("head", head, Range.NOT_NEGATIVE, "29.5 ft"),
+            row.find("power", Measure.POWER, Range.NOT_NEGATIVE)));
+  }
+
+  private static String written(Fields row, String field) {
+    return row.findNode(field)
+        .filter(Scalar.class::isInstance)
+        .map(node -> ((Scalar) node).text())
+        .orElse("");
+  }
+
+  private static CurveRules.Faults faultsOf(List<Fields> rows, Fields sheet) {
+    return new CurveRules.Faults() {
+      @Override
+      public void at(int index, String column, String message) {
+        rows.get(index).fault(column, message);
       }
-      if (!points.isEmpty() && points.get(0).powerW().isPresent() != power.isPresent()) {
-        row.fault("power", "write the power at every point or at none");
+
+      @Override
+      public void together(String message) {
+        sheet.fault("points", message);
       }
-      points.add(new PumpPoint(flow, headM, power));
-    }
-    return points;
+    };
   }
 
   private static SheetFacts facts(Fields fields) {
     return new SheetFacts(
         fields.findText("maker"),
-        fields
-            .findPrice("price", List.of())
-            .map(price -> new Price(price.amount(), price.currency())),
+        fields.findPrice("price", List.of()),
         fields.findText("kind"),
         fields.find("min submergence", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE),
         speeds(fields),

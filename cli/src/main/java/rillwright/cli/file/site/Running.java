@@ -2,7 +2,7 @@ package rillwright.cli.file.site;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.file.field.Price;
+import rillwright.curves.sheet.Price;
 
 /**
  * How long the pumps run and what electricity costs, as far as the file says.

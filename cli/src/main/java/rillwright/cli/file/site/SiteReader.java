@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.file.field.Fields;
-import rillwright.cli.file.field.Price;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.MapNode;
+import rillwright.curves.sheet.Price;
 import rillwright.solver.water.Water;
 import rillwright.solver.water.WaterProperties;
 

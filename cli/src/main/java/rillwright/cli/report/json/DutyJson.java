@@ -2,10 +2,10 @@ package rillwright.cli.report.json;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import rillwright.cli.file.field.Price;
 import rillwright.cli.file.site.Running;
 import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.DutyRunning;
+import rillwright.curves.sheet.Price;
 import rillwright.solver.study.duty.Duty;
 
 /** A duty for programs. */

@@ -1,9 +1,9 @@
 package rillwright.cli.report.json;
 
 import java.util.Optional;
-import rillwright.cli.file.field.Price;
 import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.Turnover;
+import rillwright.curves.sheet.Price;
 
 /** What running takes, for programs. */
 final class RunningFields {

@@ -1,9 +1,9 @@
 package rillwright.cli.report.text;
 
-import rillwright.cli.file.field.Price;
 import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.sheet.Price;
 
 /** What running the pumps takes: watts, energy and money a year; how often they turn the water. */
 public final class RunningCost {
@@ -86,7 +86,6 @@ public final class RunningCost {
         + units.number(price.amount())
         + " "
         + price.currency()
-        + "/"
-        + price.per();
+        + "/kWh";
   }
 }
