@@ -6,16 +6,26 @@ import rillwright.curves.wording.PlainText;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.core.json.JsonFactory;
 
 /** JSON. */
 final class JsonNotation implements Notation {
+  /** A file is small; its names and numbers may be as long as it is. */
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder()
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxNameLength(FileBytes.MOST)
+                  .maxNumberLength(FileBytes.MOST)
+                  .build())
+          .build();
 
   @Override
   public JsonParser parserOf(SourceText source) {
-    return new JsonFactory().createParser(ObjectReadContext.empty(), source.text());
+    return FACTORY.createParser(ObjectReadContext.empty(), source.text());
   }
 
   @Override

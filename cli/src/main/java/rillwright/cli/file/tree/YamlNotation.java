@@ -20,7 +20,8 @@ final class YamlNotation implements Notation {
 
   @Override
   public JsonParser parserOf(SourceText source) {
-    return new YAMLFactory().createParser(ObjectReadContext.empty(), source.text());
+    return new YAMLFactory()
+        .createParser(ObjectReadContext.empty(), new WholeCharacters(source.text()));
   }
 
   @Override
