@@ -3,21 +3,26 @@ package rillwright.cli.wording;
 import java.util.Collection;
 import java.util.List;
 import rillwright.curves.wording.Nearest;
+import rillwright.curves.wording.PlainText;
 
 /** Tells what would have been right. */
 public final class Choices {
   private static final int MOST = 12;
   private static final String CUT = " \u2026";
   private static final int MOST_NEAR = 3;
+  private static final int LONGEST_SEARCHED = 200;
+  private static final int LONGEST_SHOWN = 60;
 
   private Choices() {}
 
   /** "ft, in, m"; a long list is cut short. */
   public static String listed(Collection<String> choices) {
-    if (choices.size() <= MOST) {
-      return String.join(", ", choices);
-    }
-    return String.join(", ", choices.stream().limit(MOST).toList()) + CUT;
+    List<String> first = choices.stream().limit(MOST).map(Choices::shortened).toList();
+    return String.join(", ", first) + (choices.size() <= MOST ? "" : CUT);
+  }
+
+  private static String shortened(String name) {
+    return name.length() <= LONGEST_SHOWN ? name : name.substring(0, LONGEST_SHOWN) + "\u2026";
   }
 
   /**
@@ -26,18 +31,21 @@ public final class Choices {
    * nothing if nothing is known at all.
    *
    * @param written what the user wrote
-   * @param known what would have been right
+   * @param allKnown what would have been right
    */
-  public static String hint(String written, Collection<String> known) {
+  public static String hint(String written, Collection<String> allKnown) {
+    List<String> known = allKnown.stream().filter(name -> !name.isBlank()).toList();
     List<String> near = Nearest.to(written, known);
     if (near.isEmpty() && !written.isEmpty()) {
       near = known.stream().filter(name -> name.startsWith(written)).limit(MOST_NEAR).toList();
     }
-    if (near.isEmpty()) {
+    if (near.isEmpty() && written.length() <= LONGEST_SEARCHED) {
       near = AlikeWords.in(written, known);
     }
     if (!near.isEmpty()) {
-      return "; did you mean \"" + String.join("\" or \"", near) + "\"?";
+      return "; did you mean "
+          + String.join(" or ", near.stream().map(PlainText::quoted).toList())
+          + "?";
     }
     return known.isEmpty() ? "" : "; it may be " + listed(known);
   }

@@ -9,6 +9,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class NearestTest {
 
+  /** To compare a name of 49 kB with others takes minutes, and nobody mistypes one. */
+  @Test
+  void aNameThatNobodyTypesIsNotLookedFor() {
+    String name = "x".repeat(201);
+    assertEquals(List.of(), Nearest.to(name, List.of(name + "y")));
+    assertEquals(List.of(name), Nearest.to(name.substring(1), List.of(name)));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "flwo, flow, a swap is two letters",

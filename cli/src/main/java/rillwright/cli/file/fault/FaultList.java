@@ -2,9 +2,10 @@ package rillwright.cli.file.fault;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import rillwright.curves.wording.PlainText;
 
@@ -15,7 +16,9 @@ public final class FaultList {
   private static final int MOST = 100;
 
   private final String mainFile;
-  private final Set<Fault> faults = new LinkedHashSet<>();
+
+  /** With what might have been meant, which is looked for only when a fault is shown. */
+  private final Map<Fault, Supplier<String>> faults = new LinkedHashMap<>();
 
   /**
    * No faults yet.
@@ -31,9 +34,18 @@ public final class FaultList {
     add(Fault.at(place, message));
   }
 
+  /**
+   * Notes a fault.
+   *
+   * @param hint what to add to the message if it is shown: a search for what might have been meant
+   */
+  public void add(Place place, String message, Supplier<String> hint) {
+    faults.putIfAbsent(Fault.at(place, message), hint);
+  }
+
   /** Notes a fault. */
   public void add(Fault fault) {
-    faults.add(fault);
+    faults.putIfAbsent(fault, () -> "");
   }
 
   /** How many are noted so far. */
@@ -47,18 +59,26 @@ public final class FaultList {
       return;
     }
     List<String> files =
-        Stream.concat(Stream.of(mainFile), faults.stream().map(Fault::file)).distinct().toList();
-    List<Fault> told = new ArrayList<>(faults);
+        Stream.concat(Stream.of(mainFile), faults.keySet().stream().map(Fault::file))
+            .distinct()
+            .toList();
+    List<Fault> told = new ArrayList<>(faults.keySet());
     told.sort(
         Comparator.comparingInt((Fault fault) -> files.indexOf(fault.file()))
             .thenComparingInt(Fault::line)
             .thenComparingInt(Fault::column));
+    List<Fault> shown = new ArrayList<>();
+    told.stream().limit(MOST).forEach(fault -> shown.add(withHint(fault)));
     if (told.size() > MOST) {
       Fault last = told.get(MOST);
       String left = "and " + (told.size() - MOST) + " more faults from here on";
-      told = new ArrayList<>(told.subList(0, MOST));
-      told.add(new Fault(last.file(), last.line(), last.column(), left));
+      shown.add(new Fault(last.file(), last.line(), last.column(), left));
     }
-    throw new InvalidInput(told);
+    throw new InvalidInput(shown);
+  }
+
+  private Fault withHint(Fault fault) {
+    String hint = faults.get(fault).get();
+    return new Fault(fault.file(), fault.line(), fault.column(), fault.message() + hint);
   }
 }

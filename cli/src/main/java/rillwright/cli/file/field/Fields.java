@@ -73,8 +73,8 @@ public final class Fields {
             entry.keyPlace(),
             (what.isEmpty() ? "" : what + ": ")
                 + "there is no field "
-                + PlainText.quoted(entry.key())
-                + Choices.hint(entry.key(), known));
+                + PlainText.quoted(entry.key()),
+            () -> Choices.hint(entry.key(), known));
       }
     }
   }
@@ -114,8 +114,23 @@ public final class Fields {
 
   /** Notes that a field is wrong. */
   public void fault(String field, String message) {
-    Place place = map.find(field).map(entry -> entry.value().place()).orElse(map.place());
-    ledger.fault(place, nameOf(field) + ": " + message);
+    ledger.fault(placeOf(field), nameOf(field) + ": " + message);
+  }
+
+  /**
+   * Notes that a field names what is not known.
+   *
+   * @param message without what might have been meant
+   * @param written the name
+   * @param known those that would be right
+   */
+  public void unknown(String field, String message, String written, Collection<String> known) {
+    ledger.fault(
+        placeOf(field), nameOf(field) + ": " + message, () -> Choices.hint(written, known));
+  }
+
+  private Place placeOf(String field) {
+    return map.find(field).map(entry -> entry.value().place()).orElse(map.place());
   }
 
   /** Notes that the whole is wrong. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.tree.Scalar;
@@ -46,6 +47,15 @@ public final class Ledger {
   /** Notes something wrong. */
   public void fault(Place place, String message) {
     faults.add(place, message);
+  }
+
+  /**
+   * Notes something wrong.
+   *
+   * @param hint what to add to the message if it is shown: a search for what might have been meant
+   */
+  void fault(Place place, String message, Supplier<String> hint) {
+    faults.add(place, message, hint);
   }
 
   /** All that is wrong. */

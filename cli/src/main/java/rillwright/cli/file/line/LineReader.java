@@ -12,7 +12,6 @@ import rillwright.cli.file.part.PipeReader;
 import rillwright.cli.file.part.PipeSpec;
 import rillwright.cli.file.part.Surroundings;
 import rillwright.cli.file.point.PointTable;
-import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.EndLoss;
@@ -83,11 +82,8 @@ final class LineReader {
   private Optional<String> end(Fields fields, String field) {
     Optional<String> name = fields.requireText(field, "pond");
     if (name.isPresent() && !points.names().contains(name.get())) {
-      fields.fault(
-          field,
-          "there is no point "
-              + PlainText.quoted(name.get())
-              + Choices.hint(name.get(), points.names()));
+      fields.unknown(
+          field, "there is no point " + PlainText.quoted(name.get()), name.get(), points.names());
       return Optional.empty();
     }
     return name;

@@ -2,7 +2,6 @@ package rillwright.cli.file.outline;
 
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.point.PointTable;
-import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 
 /** Checks names of points. */
@@ -16,10 +15,7 @@ public final class PointNames {
         .filter(name -> !points.names().contains(name))
         .ifPresent(
             name ->
-                fields.fault(
-                    field,
-                    "there is no point "
-                        + PlainText.quoted(name)
-                        + Choices.hint(name, points.names())));
+                fields.unknown(
+                    field, "there is no point " + PlainText.quoted(name), name, points.names()));
   }
 }

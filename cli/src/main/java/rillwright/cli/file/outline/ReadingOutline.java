@@ -6,7 +6,6 @@ import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.point.PointTable;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
-import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 
 /** Checks the section {@code readings}. */
@@ -56,8 +55,6 @@ public final class ReadingOutline {
         .findText(field)
         .filter(name -> !names.contains(name))
         .ifPresent(
-            name ->
-                reading.fault(
-                    field, "there is no " + PlainText.quoted(name) + Choices.hint(name, names)));
+            name -> reading.unknown(field, "there is no " + PlainText.quoted(name), name, names));
   }
 }

@@ -10,7 +10,6 @@ import rillwright.cli.file.pump.PumpsReader;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.MapNode;
-import rillwright.cli.wording.Choices;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.minor.VelocityHeadLoss;
@@ -60,7 +59,7 @@ final class PumpReader implements PartReader {
     Optional<DataSheet> sheet = model.flatMap(pumps::findSheet);
     boolean planned = model.filter(PumpsReader.TO_BE_CHOSEN::equals).isPresent();
     if (model.isPresent() && !planned && !pumps.names().contains(model.get())) {
-      fields.fault("model", unknown(model.get()));
+      unknown(fields, model.get());
     }
     if (planned || sheet.isEmpty()) {
       return new PlannedPump();
@@ -70,20 +69,21 @@ final class PumpReader implements PartReader {
         model.get(), new PumpSet(sheet.get().curve(), speed, count, arrangement, runsBack));
   }
 
-  private String unknown(String model) {
+  private void unknown(Fields fields, String model) {
     if (!model.toLowerCase(Locale.ROOT).endsWith(SHEET_ENDING)) {
-      return "there is no pump "
-          + PlainText.quoted(model)
-          + " in the section \"pumps\""
-          + Choices.hint(model, pumps.names());
+      String message = "there is no pump " + PlainText.quoted(model) + " in the section \"pumps\"";
+      fields.unknown("model", message, model, pumps.names());
+      return;
     }
     int folderEnd = Math.max(model.lastIndexOf('/'), model.lastIndexOf('\\'));
     String name =
         model.substring(folderEnd + 1, model.length() - SHEET_ENDING.length()).replace('-', ' ');
-    return "a data sheet gets a name in the section \"pumps\"; write there "
-        + PlainText.quoted(name + ": " + model)
-        + ", and here "
-        + PlainText.quoted("pump: " + name);
+    fields.fault(
+        "model",
+        "a data sheet gets a name in the section \"pumps\"; write there "
+            + PlainText.quoted(name + ": " + model)
+            + ", and here "
+            + PlainText.quoted("pump: " + name));
   }
 
   private Optional<VelocityHeadLoss> runsBack(Fields fields, Surroundings around) {

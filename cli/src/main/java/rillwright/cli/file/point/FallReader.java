@@ -11,7 +11,6 @@ import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
-import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Point;
@@ -92,9 +91,8 @@ final class FallReader implements PointReader {
   private Optional<PointName> returnsTo(Fields fields) {
     Optional<String> basin = fields.findText("returns to");
     if (basin.isPresent() && !basins.contains(basin.get())) {
-      fields.fault(
-          "returns to",
-          "there is no basin " + PlainText.quoted(basin.get()) + Choices.hint(basin.get(), basins));
+      fields.unknown(
+          "returns to", "there is no basin " + PlainText.quoted(basin.get()), basin.get(), basins);
     }
     return basin.map(PointName::new);
   }

@@ -145,13 +145,8 @@ final class ReadingPlace {
       Function<String, T> made) {
     Optional<String> name = fields.requireText(field, example.orElse("G1"));
     if (name.isPresent() && !names.contains(name.get())) {
-      fields.fault(
-          field,
-          "there is no "
-              + what
-              + " "
-              + PlainText.quoted(name.get())
-              + Choices.hint(name.get(), names));
+      fields.unknown(
+          field, "there is no " + what + " " + PlainText.quoted(name.get()), name.get(), names);
       return Optional.empty();
     }
     return name.map(made);

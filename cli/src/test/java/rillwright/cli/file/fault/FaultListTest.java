@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 class FaultListTest {
@@ -39,6 +40,21 @@ class FaultListTest {
     assertEquals(101, told.faults().size());
     assertEquals(
         "pond.yaml:101:1: and 150 more faults from here on", told.faults().get(100).toString());
+  }
+
+  /** Ten thousand misspelt names among as many were compared for minutes. */
+  @Test
+  void whatWasMeantIsLookedForOnlyWhereItIsShown() {
+    AtomicInteger searches = new AtomicInteger();
+    for (int line = 1; line <= 10_000; line++) {
+      faults.add(
+          new Place("pond.yaml", line, 1),
+          "no x",
+          () -> "; did you mean y" + searches.incrementAndGet());
+    }
+    InvalidInput told = assertThrows(InvalidInput.class, faults::throwIfAny);
+    assertEquals("pond.yaml:1:1: no x; did you mean y1", told.faults().get(0).toString());
+    assertEquals(100, searches.get());
   }
 
   @Test
