@@ -21,6 +21,13 @@ final class ProjectArguments {
               + " a kind is \"valve 2\". May be given several times.")
   private List<String> changes = List.of();
 
+  @Option(
+      names = "--sheets",
+      paramLabel = "FOLDER",
+      description =
+          "Allows data sheets of the file to lie in this folder outside its own; repeatable.")
+  private List<Path> sheetFolders = List.of();
+
   /**
    * The project, with changes applied. Conditions that it names are read too, so that what is wrong
    * with them is told whether or not they are asked for.
@@ -28,7 +35,7 @@ final class ProjectArguments {
    * @throws rillwright.cli.file.fault.InvalidInput if the file, a change or a condition is wrong
    */
   Project read() {
-    Project project = ProjectReader.read(file, changes);
+    Project project = ProjectReader.read(file, changes, sheetFolders);
     if (project.tree().find("conditions").isPresent()) {
       ProjectConditions.of(project, List.of());
     }

@@ -21,8 +21,18 @@ public final class ProjectReader {
    * @throws InvalidInput with everything that is wrong
    */
   public static Project read(Path file, List<String> changes) {
+    return read(file, changes, List.of());
+  }
+
+  /**
+   * The project in a file.
+   *
+   * @param sheetFolders where its data sheets may lie besides its own folder
+   * @throws InvalidInput with everything that is wrong
+   */
+  public static Project read(Path file, List<String> changes, List<Path> sheetFolders) {
     MapNode tree = TreeReader.read(SourceText.read(file));
-    FolderSheets sheets = new FolderSheets(file.resolveSibling(""));
+    FolderSheets sheets = FolderSheets.fenced(file.resolveSibling(""), sheetFolders);
     return new ProjectMapping(Catalogue.standard(), sheets, file.toString())
         .mapWith(tree, changes, changes);
   }

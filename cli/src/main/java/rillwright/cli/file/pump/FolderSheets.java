@@ -1,7 +1,10 @@
 package rillwright.cli.file.pump;
 
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -19,21 +22,50 @@ import rillwright.curves.sheet.fault.SheetFaults;
  */
 public final class FolderSheets implements SheetSource {
   private final Path folder;
+  private final Optional<Fence> fence;
   private final Map<Path, byte[]> read = new ConcurrentHashMap<>();
 
+  private FolderSheets(Path folder, Optional<Fence> fence) {
+    this.folder = folder;
+    this.fence = fence;
+  }
+
   /**
-   * Data sheets beside a file.
+   * Data sheets that may lie anywhere.
    *
-   * @param folder that of the project file
+   * @param folder where paths begin
    */
   public FolderSheets(Path folder) {
-    this.folder = folder;
+    this(folder, Optional.empty());
+  }
+
+  /**
+   * Data sheets that a project names: what somebody else has written into it must not read other
+   * files of the user's.
+   *
+   * @param folder that of the project file
+   * @param others folders besides it that the user allows
+   */
+  public static FolderSheets fenced(Path folder, List<Path> others) {
+    List<Path> allowed = new ArrayList<>(others);
+    allowed.add(folder);
+    return new FolderSheets(folder, Optional.of(new Fence(allowed)));
   }
 
   @Override
   public DataSheet read(String path, double densityKgPerM3) {
     Path file = resolve(path);
     String name = file.toString();
+    if (fence.isPresent() && !fence.get().holds(file)) {
+      throw new InvalidInput(
+          Place.whole(name),
+          "this lies outside the project's folder; put it there, or allow its folder with"
+              + " \"--sheets FOLDER\"");
+    }
+    if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+      throw new InvalidInput(
+          Place.whole(name), "this is a device or a pipe; a data sheet is an ordinary file");
+    }
     try {
       return new DataSheetReader(densityKgPerM3)
           .read(name, read.computeIfAbsent(file, FileBytes::read));
@@ -54,7 +86,7 @@ public final class FolderSheets implements SheetSource {
   /** Where a sheet is looked for; empty if that cannot be a path. */
   public Optional<Path> find(String path) {
     try {
-      return Optional.of(folder.resolve(path.strip()));
+      return Optional.of(folder.resolve(path));
     } catch (InvalidPathException e) {
       return Optional.empty();
     }

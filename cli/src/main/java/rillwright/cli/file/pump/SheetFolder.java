@@ -72,7 +72,7 @@ public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
     try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
       for (Path entry : entries) {
         String name = entry.getFileName().toString().toLowerCase(Locale.ROOT);
-        if (name.endsWith(ENDING) && !name.startsWith(".") && !Files.isDirectory(entry)) {
+        if (name.endsWith(ENDING) && !name.startsWith(".") && Files.isRegularFile(entry)) {
           files.add(entry);
         }
       }
