@@ -67,6 +67,9 @@ public final class ChartCommand implements Callable<Integer> {
     Project read = project.read();
     PictureFile picture = new PictureFile(to.orElseGet(this::besideTheProject));
     boolean draws = format != Format.JSON || to.isPresent();
+    if (to.isEmpty() && draws) {
+      picture.refuseUnasked();
+    }
     if (draws) {
       picture.check(project.inputs(read));
     }
@@ -104,9 +107,9 @@ public final class ChartCommand implements Callable<Integer> {
     StringBuilder told = new StringBuilder();
     changes.forEach(
         change -> told.append(PlainText.harmless(ChangedWords.of(change))).append('\n'));
-    chart
-        .operatingPoints()
-        .forEach(point -> told.append(String.join(", ", point.labelLines())).append('\n'));
+    chart.operatingPoints().stream()
+        .map(point -> PlainText.harmless(String.join(", ", point.labelLines())))
+        .forEach(line -> told.append(line).append('\n'));
     return told.append("Picture: ")
         .append(PlainText.harmless(path.toString()))
         .append('\n')

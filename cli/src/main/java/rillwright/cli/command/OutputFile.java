@@ -3,6 +3,7 @@ package rillwright.cli.command;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.UUID;
@@ -32,7 +33,18 @@ record OutputFile(Path path, String what) {
             input -> {
               throw wrong("this is " + input + "; a " + what + " needs a name of its own");
             });
+    if (Files.exists(path) && !Files.isWritable(path)) {
+      throw wrong("this file may not be written over; name another");
+    }
     withNewFile((unfinished, target) -> {});
+  }
+
+  /** Refuses a name that nobody has asked for where a file of that name lies already. */
+  void refuseUnasked() {
+    if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+      throw wrong(
+          "this file is there already; name the picture with --to, the same name to replace it");
+    }
   }
 
   /** Writes it. */

@@ -28,6 +28,11 @@ record PictureFile(Path path) {
     file().check(inputs);
   }
 
+  /** Refuses a name that nobody has asked for where a file of that name lies already. */
+  void refuseUnasked() {
+    file().refuseUnasked();
+  }
+
   private boolean hasEnding(String ending) {
     return path.toString().toLowerCase(Locale.ROOT).endsWith(ending);
   }

@@ -7,6 +7,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.Chart;
 import rillwright.curves.chart.content.OddsChart;
@@ -32,8 +34,8 @@ public final class ChartWriter {
     painting.paint(g);
     g.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      if (!ImageIO.write(image, "png", bytes)) {
+    try (ImageOutputStream inMemory = new MemoryCacheImageOutputStream(bytes)) {
+      if (!ImageIO.write(image, "png", inMemory)) {
         throw new IllegalStateException("this Java cannot write PNG");
       }
     } catch (IOException e) {
