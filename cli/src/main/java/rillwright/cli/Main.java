@@ -35,7 +35,7 @@ public final class Main {
     Optional<String> trouble = out.trouble();
     if (trouble.isPresent()) {
       errWriter.println("rillwright: the output could not be written: " + trouble.get());
-      status = ExitStatus.DEFECT;
+      status = ExitStatus.WRONG_INPUT;
     }
     errWriter.flush();
     return status;
@@ -53,6 +53,7 @@ public final class Main {
 
   private static CommandLine dressed(CommandLine commandLine) {
     return commandLine
+        .setExpandAtFiles(false)
         .setParameterExceptionHandler(Trouble::wrongArguments)
         .setExecutionExceptionHandler(Trouble::failed)
         .setUsageHelpWidth(Rillwright.HELP_WIDTH);

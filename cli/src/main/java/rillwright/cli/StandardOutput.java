@@ -9,11 +9,14 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 
 /** A standard stream: UTF-8 on every system, and it remembers what went wrong when writing. */
 final class StandardOutput extends FilterOutputStream {
+  private static final List<String> NOBODY_READS =
+      List.of("Broken pipe", "Bad file descriptor", "Stream Closed");
+
   private Optional<IOException> trouble = Optional.empty();
 
   private StandardOutput(FileDescriptor stream) {
@@ -58,10 +61,10 @@ final class StandardOutput extends FilterOutputStream {
     }
   }
 
-  /** What went wrong, unless it is only that nobody reads any more. */
+  /** What went wrong, unless it is only that nobody reads, or never did. */
   Optional<String> trouble() {
     return trouble
         .map(e -> String.valueOf(e.getMessage()))
-        .filter(message -> !message.toLowerCase(Locale.ROOT).contains("broken pipe"));
+        .filter(message -> NOBODY_READS.stream().noneMatch(message::contains));
   }
 }

@@ -76,7 +76,9 @@ final class PumpArguments {
     throw wrong(
         project,
         lines.contains(name.value())
-            ? "line " + quoted + " has no pump"
+            ? "line "
+                + quoted
+                + " has no pump; write one in it, for example \"- pump: to be chosen\""
             : "no line is called " + quoted + Choices.hint(name.value(), lines));
   }
 

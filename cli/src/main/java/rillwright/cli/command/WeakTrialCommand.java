@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rillwright.cli.catalogue.Catalogue;
@@ -54,6 +55,10 @@ public final class WeakTrialCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (calls < 1) {
+      throw new ParameterException(
+          spec.commandLine(), "--calls: " + calls + " is too few; write 1 or more");
+    }
     List<TrialJob> jobs = files.stream().map(WeakTrialCommand::job).toList();
     TrialFigures figures = TrialFigures.of(Trial.run(jobs, calls, seed));
     spec.commandLine().getOut().print(TerminalPage.of(TrialText.of(figures, seed), Ink.PLAIN));

@@ -3,6 +3,7 @@ package rillwright.cli.file.quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import rillwright.curves.wording.PlainText;
 
 /**
@@ -14,6 +15,8 @@ public final class QuantityReader {
 
   /** Two values this near to each other, as a share, are one. */
   private static final double SAME = 1e-12;
+
+  private static final Pattern DIVIDES_BY_0 = Pattern.compile("/0+(?!\\d)");
 
   /** Longer symbols before those that they begin with. */
   private static final List<String> LENGTH_SYMBOLS = List.of("ft", "in", "mm", "cm", "m");
@@ -101,6 +104,9 @@ public final class QuantityReader {
   /** A value that is believable and in range. */
   private double valid(String single) throws NotAQuantity {
     double value = new Magnitude(single, measure, range).value();
+    if (!Double.isFinite(value) && DIVIDES_BY_0.matcher(single).find()) {
+      throw new NotAQuantity(PlainText.quoted(single) + " divides by 0; write another number");
+    }
     if (!(Math.abs(value) <= Range.LARGEST)) {
       throw new NotAQuantity(PlainText.quoted(single) + " is too large to be real");
     }

@@ -133,44 +133,63 @@ class QuantityReaderTest {
       delimiter = '|',
       value = {
         "length | 38 | \"38\" has no unit; write for example \"38 ft\" (ft, in, m, cm, mm)",
-        "flow | 3600 | \"3600\" has no unit; write for example \"3600 gph\" (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "flow | 3600 | \"3600\" has no unit; write for example \"3600 gph\" (gph, gpm, imp gph, imp"
+            + " gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
         "share | 0.6 | \"0.6\" has no unit; write for example \"60 %\"",
         "share | 60 | \"60\" has no unit; write for example \"60 %\"",
-        "head | 3 | \"3\" has no unit; write for example \"3 ft\" (ft, in, m, cm, mm, psi, kPa, bar)",
+        "head | 3 | \"3\" has no unit; write for example \"3 ft\" (ft, in, m, cm, mm, psi, kPa,"
+            + " bar)",
         "length | 38 gph | \"38 gph\" is a flow where a length belongs (ft, in, m, cm, mm)",
         "length | 3 psi | \"3 psi\" is a pressure where a length belongs (ft, in, m, cm, mm)",
-        "flow | 20 C | \"20 C\" is a temperature where a flow belongs (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
-        "length | 38 feet | \"38 feet\": \"feet\" is not a unit that is known; did you mean \"ft\"? (ft, in, m, cm, mm)",
+        "flow | 20 C | \"20 C\" is a temperature where a flow belongs (gph, gpm, imp gph, imp gpm,"
+            + " cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "length | 38 feet | \"38 feet\": \"feet\" is not a unit that is known; did you mean \"ft\"?"
+            + " (ft, in, m, cm, mm)",
         "length | 7' 3'' | \"7' 3''\" is written \"7 ft 3 in\" here",
         "length | 7 ft 3 | \"7 ft 3\" is written \"7 ft 3 in\" here",
-        "length | 3 in 7 ft | \"3 in 7 ft\" adds up oddly; write the larger unit first: \"7 ft 3 in\"",
-        "flow | 20 gpf | \"20 gpf\": \"gpf\" is not a unit that is known; did you mean \"gph\"? (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
-        "flow | 20 GPH | \"20 GPH\": \"GPH\" is not a unit that is known; did you mean \"gph\"? (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "length | 3 in 7 ft | \"3 in 7 ft\" adds up oddly; write the larger unit first: \"7 ft 3"
+            + " in\"",
+        "flow | 20 gpf | \"20 gpf\": \"gpf\" is not a unit that is known; did you mean \"gph\"?"
+            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "flow | 20 GPH | \"20 GPH\": \"GPH\" is not a unit that is known; did you mean \"gph\"?"
+            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
         "length | 7,5 ft | \"7,5 ft\" has a decimal comma; write it with a point: \"7.5 ft\"",
-        "flow | 3,600 gph | \"3,600 gph\" has a comma in its number; write \"3600 gph\" if the comma parts thousands, \"3.600 gph\" if it is a decimal comma",
+        "flow | 3,600 gph | \"3,600 gph\" has a comma in its number; write \"3600 gph\" if the"
+            + " comma parts thousands, \"3.600 gph\" if it is a decimal comma",
         "flow | 3 600 gph | \"3 600 gph\" has a mark between thousands; write \"3600 gph\"",
         "flow | 3'600 gph | \"3'600 gph\" has a mark between thousands; write \"3600 gph\"",
         "flow | 3_600 gph | \"3_600 gph\" has a mark between thousands; write \"3600 gph\"",
-        "length | NaN | \"NaN\" cannot be reckoned with; write a number with its unit (ft, in, m, cm, mm)",
-        "length | .inf | \".inf\" cannot be reckoned with; write a number with its unit (ft, in, m, cm, mm)",
-        "length | -Infinity m | \"-Infinity m\" cannot be reckoned with; write a number with its unit (ft, in, m, cm, mm)",
+        "length | NaN | \"NaN\" cannot be reckoned with; write a number with its unit (ft, in, m,"
+            + " cm, mm)",
+        "length | .inf | \".inf\" cannot be reckoned with; write a number with its unit (ft, in, m,"
+            + " cm, mm)",
+        "length | -Infinity m | \"-Infinity m\" cannot be reckoned with; write a number with its"
+            + " unit (ft, in, m, cm, mm)",
         "length | 1e400 ft | \"1e400 ft\" is too large to be real",
         "length | 1e10 m | \"1e10 m\" is too large to be real",
         "length | 1e-300 m | \"1e-300 m\" is too small to be real",
-        "length | 1/0 ft | \"1/0 ft\" is too large to be real",
+        "length | 1/0 ft | \"1/0 ft\" divides by 0; write another number",
+        "length | 0/0 ft | \"0/0 ft\" divides by 0; write another number",
         "length | 3-4 in | \"3-4 in\" is written \"3 in .. 4 in\" here",
-        "length | about 3 in | \"about 3 in\" is not a quantity; write a number with its unit (ft, in, m, cm, mm)",
+        "length | about 3 in | \"about 3 in\" is not a quantity; write a number with its unit (ft,"
+            + " in, m, cm, mm)",
         "length | '' | a value is missing here; write a number with its unit (ft, in, m, cm, mm)",
         "number | 0.5 m | \"0.5 m\" has a unit where a plain number belongs; write \"0.5\"",
         "number | 5 pieces | \"5 pieces\" is not a number; write \"5\" alone",
-        "number | 60 % | \"60 %\" has a unit where a plain number belongs; write a plain number, for example 1.5",
+        "number | 60 % | \"60 %\" has a unit where a plain number belongs; write a plain number,"
+            + " for example 1.5",
         "number | 1:1.5 | \"1:1.5\" is not a number; write a plain number, for example 1.5",
         "angle | right | \"right\" is not a number; write an angle in degrees, for example 90",
-        "bank | 45 deg | \"45 deg\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
-        "bank | 45° | \"45°\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
-        "bank | 1:1.5 | \"1:1.5\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
-        "bank | 50 % | \"50 %\" has a unit where a plain number belongs; a bank is run over rise: 0 is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
-        "n | 4 % | \"4 %\" has a unit where a plain number belongs; Manning's n is a number such as 0.04",
+        "bank | 45 deg | \"45 deg\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45"
+            + " degrees, 1.5 goes 1.5 across for 1 up",
+        "bank | 45° | \"45°\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45"
+            + " degrees, 1.5 goes 1.5 across for 1 up",
+        "bank | 1:1.5 | \"1:1.5\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45"
+            + " degrees, 1.5 goes 1.5 across for 1 up",
+        "bank | 50 % | \"50 %\" has a unit where a plain number belongs; a bank is run over rise: 0"
+            + " is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
+        "n | 4 % | \"4 %\" has a unit where a plain number belongs; Manning's n is a number such as"
+            + " 0.04",
         "n | rough | \"rough\" is not a number; write a plain number, for example 0.04",
         "small | 60 | \"60\" has no unit; write \"60 in\" or \"60 mm\" (in, mm, cm, ft, m)",
         "fine | 0.02 | \"0.02\" has no unit; write for example \"0.02 mm\" (mm, in, cm, ft, m)",
