@@ -117,13 +117,7 @@ public final class Fields {
     ledger.fault(placeOf(field), nameOf(field) + ": " + message);
   }
 
-  /**
-   * Notes that a field names what is not known.
-   *
-   * @param message without what might have been meant
-   * @param written the name
-   * @param known those that would be right
-   */
+  /** Notes that a field names what is not known; what might have been meant is added. */
   public void unknown(String field, String message, String written, Collection<String> known) {
     ledger.fault(
         placeOf(field), nameOf(field) + ": " + message, () -> Choices.hint(written, known));
@@ -231,8 +225,7 @@ public final class Fields {
   public Optional<String> findWord(String field, List<String> words) {
     Optional<String> word = findText(field);
     if (word.isPresent() && !words.contains(word.get())) {
-      fault(
-          field, PlainText.quoted(word.get()) + " is not known" + Choices.hint(word.get(), words));
+      unknown(field, PlainText.quoted(word.get()) + " is not known", word.get(), words);
       return Optional.empty();
     }
     return word;
