@@ -83,7 +83,11 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat(
               OF_THE_PROJECT.and(
-                  not(resideInAnyPackage("rillwright.solver.law..", "rillwright.solver.water.."))));
+                  not(
+                      resideInAnyPackage(
+                          "rillwright.solver.law..",
+                          "rillwright.solver.water..",
+                          "rillwright.solver.invariant.."))));
 
   @ArchTest
   static final ArchRule theContractOfLawsKnowsNoParticularLaw =

@@ -105,7 +105,7 @@ class PointMappingTest {
   void fallsByLip(String lip, double coefficient, double band) {
     Fall fall = fall("width: 50 cm, lip: " + lip);
     assertEquals(coefficient, ((PowerWeir) fall.weir()).coefficient());
-    assertEquals(0.5, fall.widthM());
+    assertEquals(0.5, fall.widthM().getAsDouble());
     assertEquals(band, fall.depthBand());
   }
 

@@ -1,5 +1,7 @@
 package rillwright.solver.law;
 
+import rillwright.solver.invariant.Require;
+
 /**
  * The circular inside of a pipe or fitting.
  *
@@ -7,9 +9,7 @@ package rillwright.solver.law;
  */
 public record Bore(double diameterM) {
   public Bore {
-    if (!(diameterM > 0) || Double.isInfinite(diameterM)) {
-      throw new IllegalArgumentException("bore is " + diameterM + " m; it must be greater than 0");
-    }
+    Require.positive("bore", diameterM, "m");
   }
 
   /** Cross-section, m². */

@@ -1,5 +1,7 @@
 package rillwright.solver.law;
 
+import rillwright.solver.invariant.Require;
+
 /**
  * The law of a head given at any flow: what is added to a pump to see how much it lacks.
  *
@@ -7,9 +9,7 @@ package rillwright.solver.law;
  */
 public record Lift(double headM) implements HeadLaw {
   public Lift {
-    if (!Double.isFinite(headM)) {
-      throw new IllegalArgumentException("a lift is " + headM + " m; it must be finite");
-    }
+    Require.finite("lift", headM, "m");
   }
 
   @Override

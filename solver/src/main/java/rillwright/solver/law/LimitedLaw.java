@@ -1,5 +1,7 @@
 package rillwright.solver.law;
 
+import rillwright.solver.invariant.Require;
+
 /**
  * A law that lets no more than a flow through, in either direction: what a valve does that is shut
  * just so far. At the limit it holds any head loss from its own upwards.
@@ -9,9 +11,9 @@ package rillwright.solver.law;
  */
 public record LimitedLaw(HeadLaw law, double mostM3PerS) implements HeadLaw {
   public LimitedLaw {
-    if (!(mostM3PerS >= 0)) {
-      throw new IllegalArgumentException(
-          "the limit of a flow is " + mostM3PerS + "; it must be 0 or more");
+    Require.given("law", law);
+    if (mostM3PerS != Double.POSITIVE_INFINITY) {
+      Require.atLeast("limit of the flow", mostM3PerS, 0, "m³/s");
     }
   }
 

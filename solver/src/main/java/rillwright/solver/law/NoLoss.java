@@ -1,7 +1,12 @@
 package rillwright.solver.law;
 
+import rillwright.solver.invariant.Require;
+
 /** The law of what takes no head at any flow: a gauge, a high point, the open end of an outlet. */
 public record NoLoss(double leastFlow) implements HeadLaw {
+  public NoLoss {
+    Require.leastFlow(leastFlow);
+  }
 
   /** Takes no head in either direction. */
   public static NoLoss bothWays() {

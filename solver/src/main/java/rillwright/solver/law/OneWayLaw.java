@@ -1,5 +1,7 @@
 package rillwright.solver.law;
 
+import rillwright.solver.invariant.Require;
+
 /**
  * A law that lets water through in one direction only.
  *
@@ -7,6 +9,10 @@ package rillwright.solver.law;
  * @param direction the direction
  */
 public record OneWayLaw(HeadLaw law, Direction direction) implements HeadLaw {
+  public OneWayLaw {
+    Require.given("law", law);
+    Require.given("direction", direction);
+  }
 
   /** A direction along a line. */
   public enum Direction {

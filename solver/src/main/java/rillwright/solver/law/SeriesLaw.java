@@ -1,6 +1,7 @@
 package rillwright.solver.law;
 
 import java.util.List;
+import rillwright.solver.invariant.Require;
 
 /**
  * Laws one after the other: the same flow through all, the head losses added.
@@ -9,7 +10,7 @@ import java.util.List;
  */
 public record SeriesLaw(List<HeadLaw> laws) implements HeadLaw {
   public SeriesLaw {
-    laws = List.copyOf(laws);
+    laws = Require.all("laws", laws);
   }
 
   @Override

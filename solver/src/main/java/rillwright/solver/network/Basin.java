@@ -2,6 +2,7 @@ package rillwright.solver.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 
 /**
  * Open water held at a level: a pond, a hidden reservoir.
@@ -20,6 +21,14 @@ public record Basin(
     OptionalDouble gradeM,
     OptionalDouble linerEdgeM)
     implements Point {
+  public Basin {
+    Require.given("name of a basin", name);
+    Require.finite("level of a basin", levelM, "m");
+    Require.given("shape of a basin", shape);
+    Require.finite("overflow of a basin", overflowM, "m");
+    Require.finite("grade of a basin", gradeM, "m");
+    Require.finite("liner's edge of a basin", linerEdgeM, "m");
+  }
 
   @Override
   public String kind() {

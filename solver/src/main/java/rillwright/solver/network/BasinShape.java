@@ -2,6 +2,7 @@ package rillwright.solver.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.solver.invariant.Require;
 
 /**
  * Area of a basin by level, straight between rows; two rows at one level are a shelf. One row is a
@@ -12,21 +13,21 @@ import java.util.List;
 public record BasinShape(List<Row> rows) {
 
   /** Area at a level. */
-  public record Row(double levelM, double areaM2) {}
+  public record Row(double levelM, double areaM2) {
+    public Row {
+      Require.finite("level of a basin's area", levelM, "m");
+      Require.atLeast("area of a basin", areaM2, 0, "m²");
+    }
+  }
 
   public BasinShape {
-    rows = List.copyOf(rows);
+    rows = Require.all("rows of a basin's shape", rows);
     if (rows.isEmpty()) {
-      throw new IllegalArgumentException("a basin's shape needs a row");
+      throw new IllegalArgumentException("shape of a basin has no row; it must have one or more");
     }
-    for (int i = 0; i < rows.size(); i++) {
-      if (!(rows.get(i).areaM2() >= 0)) {
-        throw new IllegalArgumentException(
-            "a basin's area is " + rows.get(i).areaM2() + " m²; it must be 0 or more");
-      }
-      if (i > 0 && !(rows.get(i).levelM() >= rows.get(i - 1).levelM())) {
-        throw new IllegalArgumentException("the levels of a basin's shape must not fall");
-      }
+    for (int i = 1; i < rows.size(); i++) {
+      Require.notBelow(
+          "level of a basin's area", rows.get(i).levelM(), "row before", rows.get(i - 1).levelM());
     }
   }
 

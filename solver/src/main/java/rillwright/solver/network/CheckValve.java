@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.minor.CheckValveLoss;
@@ -15,6 +16,12 @@ import rillwright.solver.law.minor.CheckValveLoss;
  */
 public record CheckValve(String label, double crackingHeadM, double lossCoefficient, Bore inside)
     implements Part {
+  public CheckValve {
+    Require.given("label of a check valve", label);
+    Require.atLeast("cracking head", crackingHeadM, 0, "m");
+    Require.atLeast("loss coefficient", lossCoefficient, 0, "");
+    Require.given("bore of a check valve", inside);
+  }
 
   @Override
   public String kind() {

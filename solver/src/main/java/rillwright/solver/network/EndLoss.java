@@ -1,5 +1,7 @@
 package rillwright.solver.network;
 
+import rillwright.solver.invariant.Require;
+
 /**
  * What the end of a line costs on the velocity head of its pipe.
  *
@@ -22,10 +24,8 @@ public record EndLoss(double kEntering, double kLeaving) {
   public static final EndLoss JET = new EndLoss(0, 1);
 
   public EndLoss {
-    if (!(kEntering >= 0 && kLeaving >= 0) || Double.isInfinite(kEntering + kLeaving)) {
-      throw new IllegalArgumentException(
-          "K at an end is " + kEntering + " and " + kLeaving + "; it must be 0 or more");
-    }
+    Require.atLeast("loss coefficient of an end while water enters", kEntering, 0, "");
+    Require.atLeast("loss coefficient of an end while water leaves", kLeaving, 0, "");
   }
 
   /** The same K whichever way the water runs. */

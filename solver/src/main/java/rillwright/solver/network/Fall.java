@@ -2,6 +2,7 @@ package rillwright.solver.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.weir.Weir;
 import rillwright.solver.law.weir.WeirLaw;
 
@@ -9,8 +10,7 @@ import rillwright.solver.law.weir.WeirLaw;
  * A spillway: water rises to the crest and pours over a weir.
  *
  * @param crestM level of the crest, m
- * @param widthM width that runs wet, m, greater than 0
- * @param weir its law
+ * @param weir its law, and how wide it runs wet
  * @param depthBand by how much a depth over it may be off, share: 0.15 for a made lip, 0.30 for
  *     natural rock
  * @param wantM3PerS wished flow, m³/s, where there is a wish
@@ -19,12 +19,19 @@ import rillwright.solver.law.weir.WeirLaw;
 public record Fall(
     PointName name,
     double crestM,
-    double widthM,
     Weir weir,
     double depthBand,
     OptionalDouble wantM3PerS,
     Optional<PointName> returnsTo)
     implements Point {
+  public Fall {
+    Require.given("name of a fall", name);
+    Require.finite("crest of a fall", crestM, "m");
+    Require.given("weir of a fall", weir);
+    Require.between("band of the depth over a fall", depthBand, 0, 1, "");
+    Require.atLeast("wished flow", wantM3PerS, 0, "m³/s");
+    Require.given("basin a fall returns to", returnsTo);
+  }
 
   @Override
   public String kind() {
@@ -46,8 +53,13 @@ public record Fall(
     return EndLoss.OPEN_WATER;
   }
 
+  /** Width that runs wet, m; empty at a notch. */
+  public OptionalDouble widthM() {
+    return weir.crestWidthM();
+  }
+
   /** The same fall with its crest at another level, m, and over it another law. */
   public Fall withCrest(double newCrestM, Weir newWeir) {
-    return new Fall(name, newCrestM, widthM, newWeir, depthBand, wantM3PerS, returnsTo);
+    return new Fall(name, newCrestM, newWeir, depthBand, wantM3PerS, returnsTo);
   }
 }

@@ -2,6 +2,7 @@ package rillwright.solver.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.Shut;
@@ -17,6 +18,12 @@ import rillwright.solver.law.filter.CloggedLaw;
  */
 public record Filter(HeadLaw clean, double clogged, OptionalDouble openTopM, double holdsM3)
     implements Part {
+  public Filter {
+    Require.given("clean law of a filter", clean);
+    Require.between("clogged share of a filter", clogged, 0, 1, "");
+    Require.positive("open top of a filter", openTopM, "m");
+    Require.atLeast("water held by a filter", holdsM3, 0, "m³");
+  }
 
   @Override
   public String kind() {

@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.minor.VelocityHeadLoss;
@@ -15,6 +16,12 @@ import rillwright.solver.law.minor.VelocityHeadLoss;
  */
 public record Fitting(String label, int count, double lossCoefficient, Bore inside)
     implements Part {
+  public Fitting {
+    Require.given("label of a fitting", label);
+    Require.atLeast("count of fittings", count, 1);
+    Require.atLeast("loss coefficient", lossCoefficient, 0, "");
+    Require.given("bore of a fitting", inside);
+  }
 
   @Override
   public String kind() {

@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.law.HeadLaw;
@@ -15,6 +16,11 @@ import rillwright.solver.water.Water;
  * @param bore of the pipe it sits in, where known: its velocity head is taken off
  */
 public record Gauge(String name, double elevationM, Optional<Bore> bore) implements Part {
+  public Gauge {
+    Require.given("name of a gauge", name);
+    Require.finite("elevation of a gauge", elevationM, "m");
+    Require.given("bore of a gauge", bore);
+  }
 
   @Override
   public String kind() {

@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.NoLoss;
@@ -12,6 +13,10 @@ import rillwright.solver.law.NoLoss;
  * @param pipeBore of the pipe there, where known
  */
 public record HighPoint(double elevationM, Optional<Bore> pipeBore) implements Part {
+  public HighPoint {
+    Require.finite("elevation of a high point", elevationM, "m");
+    Require.given("bore at a high point", pipeBore);
+  }
 
   @Override
   public String kind() {

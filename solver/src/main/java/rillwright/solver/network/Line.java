@@ -3,6 +3,7 @@ package rillwright.solver.network;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 
 /**
@@ -25,7 +26,13 @@ public record Line(
     LineEnd entrance,
     LineEnd exit) {
   public Line {
-    parts = List.copyOf(parts);
+    Require.given("name of a line", name);
+    Require.given("point a line comes from", from);
+    Require.given("point a line goes to", to);
+    Require.given("bore of a line", pipeBore);
+    parts = Require.all("parts of a line", parts);
+    Require.given("entrance of a line", entrance);
+    Require.given("exit of a line", exit);
   }
 
   /**

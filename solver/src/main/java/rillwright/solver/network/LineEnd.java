@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.NoLoss;
@@ -13,6 +14,10 @@ import rillwright.solver.law.minor.VelocityHeadLoss;
  * @param bore on whose velocity head it is taken; without one it costs nothing
  */
 public record LineEnd(EndLoss loss, Optional<Bore> bore) {
+  public LineEnd {
+    Require.given("loss of an end", loss);
+    Require.given("bore of an end", bore);
+  }
 
   /** The law of the end at which positive flow enters the line. */
   public HeadLaw lawAtFrom() {

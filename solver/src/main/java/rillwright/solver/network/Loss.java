@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.filter.CloggedLaw;
@@ -12,6 +13,10 @@ import rillwright.solver.law.filter.CloggedLaw;
  * @param bore on whose velocity head it is taken, where it is
  */
 public record Loss(HeadLaw law, Optional<Bore> bore) implements Part {
+  public Loss {
+    Require.given("law of a loss", law);
+    Require.given("bore of a loss", bore);
+  }
 
   @Override
   public String kind() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.SeriesLaw;
 import rillwright.solver.water.Water;
@@ -26,24 +27,31 @@ public final class Network {
    * @param points in the order of the file
    * @param lines in the order of the file
    * @throws IllegalArgumentException if two points or lines share a name or a line joins a point
-   *     that is not there
+   *     that is not there, or one with a skimmer does not begin at a basin
    */
   public Network(Water water, double siteElevationM, List<Point> points, List<Line> lines) {
-    this.water = water;
+    Require.finite("elevation of the site", siteElevationM, "m");
+    this.water = Require.given("water", water);
     this.siteElevationM = siteElevationM;
     this.points = new LinkedHashMap<>();
     this.lines = new LinkedHashMap<>();
-    for (Point point : points) {
+    for (Point point : Require.all("points of a network", points)) {
+      Require.name("name of a point", point.name().value());
       if (this.points.put(point.name(), point) != null) {
         throw new IllegalArgumentException("two points are called \"" + point.name() + "\"");
       }
     }
-    for (Line line : lines) {
+    for (Line line : Require.all("lines of a network", lines)) {
+      Require.name("name of a line", line.name().value());
       if (this.lines.put(line.name(), line) != null) {
         throw new IllegalArgumentException("two lines are called \"" + line.name() + "\"");
       }
       requirePoint(line, line.from());
       requirePoint(line, line.to());
+      if (line.from().equals(line.to())) {
+        throw new IllegalArgumentException("line \"" + line.name() + "\" ends where it begins");
+      }
+      requireWaterForSkimmer(line);
     }
   }
 
@@ -51,6 +59,18 @@ public final class Network {
     if (!points.containsKey(end)) {
       throw new IllegalArgumentException(
           "line \"" + line.name() + "\" ends at \"" + end + "\", which is not there");
+    }
+  }
+
+  private void requireWaterForSkimmer(Line line) {
+    boolean fromBasin = point(line.from()) instanceof Basin;
+    if (!fromBasin && line.parts().stream().anyMatch(Skimmer.class::isInstance)) {
+      throw new IllegalArgumentException(
+          "line \""
+              + line.name()
+              + "\" has a skimmer and begins at \""
+              + line.from()
+              + "\"; it must begin at a basin");
     }
   }
 

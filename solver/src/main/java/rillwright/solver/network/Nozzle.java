@@ -1,5 +1,6 @@
 package rillwright.solver.network;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 
 /**
@@ -8,4 +9,9 @@ import rillwright.solver.law.Bore;
  * @param opening its opening
  * @param dischargeCoefficient dimensionless, greater than 0
  */
-public record Nozzle(Bore opening, double dischargeCoefficient) {}
+public record Nozzle(Bore opening, double dischargeCoefficient) {
+  public Nozzle {
+    Require.given("opening of a nozzle", opening);
+    Require.positive("discharge coefficient", dischargeCoefficient, "");
+  }
+}

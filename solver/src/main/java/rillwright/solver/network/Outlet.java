@@ -2,6 +2,7 @@ package rillwright.solver.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.NoLoss;
 import rillwright.solver.law.minor.NozzleLoss;
@@ -21,6 +22,13 @@ public record Outlet(
     Optional<Nozzle> nozzle,
     OptionalDouble wantM3PerS)
     implements Point {
+  public Outlet {
+    Require.given("name of an outlet", name);
+    Require.finite("elevation of an outlet", elevationM, "m");
+    Require.finite("level at an outlet", levelM, "m");
+    Require.given("nozzle of an outlet", nozzle);
+    Require.atLeast("wished flow", wantM3PerS, 0, "m³/s");
+  }
 
   @Override
   public String kind() {

@@ -2,6 +2,7 @@ package rillwright.solver.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.minor.VelocityHeadLoss;
@@ -15,6 +16,10 @@ import rillwright.solver.law.pump.PumpSet;
  * @param set curve, speed, count and arrangement
  */
 public record Pump(String model, PumpSet set) implements Part {
+  public Pump {
+    Require.given("model of a pump", model);
+    Require.given("set of a pump", set);
+  }
 
   /** The same pump at another speed, a share of full speed, 0 or more. */
   public Pump atSpeed(double speed) {

@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.Optional;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.friction.PipeFriction;
 import rillwright.solver.water.Water;
@@ -14,6 +15,12 @@ import rillwright.solver.water.Water;
  * @param label what pipe it is, for a person: "2 in flexible PVC"
  */
 public record Run(double lengthM, Bore inside, Friction friction, String label) implements Part {
+  public Run {
+    Require.positive("length of a run", lengthM, "m");
+    Require.given("bore of a run", inside);
+    Require.given("friction of a run", friction);
+    Require.given("label of a run", label);
+  }
 
   @Override
   public String kind() {

@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.water.Water;
 
 /**
@@ -10,4 +11,9 @@ import rillwright.solver.water.Water;
  * @param levelBeforeM level of the open water at which its line begins, m; empty where it begins
  *     elsewhere
  */
-public record Setting(Water water, OptionalDouble levelBeforeM) {}
+public record Setting(Water water, OptionalDouble levelBeforeM) {
+  public Setting {
+    Require.given("water", water);
+    Require.finite("level before a part", levelBeforeM, "m");
+  }
+}

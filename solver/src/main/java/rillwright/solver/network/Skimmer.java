@@ -2,6 +2,7 @@ package rillwright.solver.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.skimmer.SkimmerLaw;
 
@@ -21,6 +22,14 @@ public record Skimmer(
     double dischargeCoefficient,
     double clogged)
     implements Part {
+  public Skimmer {
+    Require.positive("width of a skimmer", widthM, "m");
+    Require.positive("height of a skimmer", heightM, "m");
+    Require.finite("sill of a skimmer", sillM, "m");
+    Require.positive("discharge coefficient", dischargeCoefficient, "");
+    Require.between("clogged share of a skimmer", clogged, 0, 1, "");
+  }
+
   /** Discharge coefficient with a floating door; common practice, no source. */
   public static final double WITH_DOOR = 0.36;
 

@@ -1,5 +1,6 @@
 package rillwright.solver.network;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 
 /**
@@ -9,4 +10,9 @@ import rillwright.solver.law.HeadLaw;
  * @param levelM crest, nozzle or level outside, m
  * @param law head above the level at a flow out
  */
-public record Spill(double levelM, HeadLaw law) {}
+public record Spill(double levelM, HeadLaw law) {
+  public Spill {
+    Require.finite("level of a spill", levelM, "m");
+    Require.given("law of a spill", law);
+  }
+}

@@ -1,6 +1,7 @@
 package rillwright.solver.network;
 
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.water.Water;
 
@@ -11,6 +12,11 @@ import rillwright.solver.water.Water;
  * @param drawM3PerS fixed flow taken out, m³/s; negative puts in
  */
 public record Tee(PointName name, OptionalDouble elevationM, double drawM3PerS) implements Point {
+  public Tee {
+    Require.given("name of a tee", name);
+    Require.finite("elevation of a tee", elevationM, "m");
+    Require.finite("draw of a tee", drawM3PerS, "m³/s");
+  }
 
   /**
    * Stagnation pressure in it, Pa above the air's, the velocity head of its pipes included; empty

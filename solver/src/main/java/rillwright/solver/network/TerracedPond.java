@@ -3,6 +3,7 @@ package rillwright.solver.network;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import rillwright.solver.invariant.Require;
 
 /**
  * A pond dug as crews dig it: a rectangle of water with upright walls, shelves left standing all
@@ -25,24 +26,27 @@ public record TerracedPond(double lengthM, double widthM, double depthM, List<Sh
    * @param depthM below the brim, m
    * @param widthM from the wall above it to its edge, m
    */
-  public record Shelf(double depthM, double widthM) {}
+  public record Shelf(double depthM, double widthM) {
+    public Shelf {
+      Require.positive("depth of a shelf", depthM, "m");
+      Require.positive("width of a shelf", widthM, "m");
+    }
+  }
 
   public TerracedPond {
-    shelves = List.copyOf(shelves);
-    if (!(lengthM > 0 && widthM > 0 && depthM > 0)) {
-      throw new IllegalArgumentException("length, width and depth of a pond must be above 0");
-    }
+    Require.positive("length of a pond", lengthM, "m");
+    Require.positive("width of a pond", widthM, "m");
+    Require.positive("depth of a pond", depthM, "m");
+    shelves = Require.all("shelves of a pond", shelves);
     double above = 0;
+    double ledges = 0;
     for (Shelf shelf : shelves) {
-      if (!(shelf.depthM() > above && shelf.depthM() < depthM && shelf.widthM() > 0)) {
-        throw new IllegalArgumentException(
-            "a shelf lies " + shelf.depthM() + " m deep; they go down from the brim to the floor");
-      }
+      Require.above("depth of a shelf", shelf.depthM(), above, "m");
+      Require.below("depth of a shelf", shelf.depthM(), depthM, "m");
       above = shelf.depthM();
+      ledges += 2 * shelf.widthM();
     }
-    if (!(2 * shelves.stream().mapToDouble(Shelf::widthM).sum() < Math.min(lengthM, widthM))) {
-      throw new IllegalArgumentException("the shelves leave no room for a floor");
-    }
+    Require.below("width of all shelves, both sides", ledges, Math.min(lengthM, widthM), "m");
   }
 
   /** Its area by level, the brim lying at a level. */

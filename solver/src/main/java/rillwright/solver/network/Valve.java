@@ -2,6 +2,7 @@ package rillwright.solver.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.Shut;
@@ -17,6 +18,11 @@ import rillwright.solver.law.minor.VelocityHeadLoss;
  * @param adjustable whether falls may be balanced with it
  */
 public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable) implements Part {
+  public Valve {
+    Require.given("label of a valve", label);
+    Require.given("loss of a valve", loss);
+    Require.given("bore of a valve", inside);
+  }
 
   /** How a valve's loss is known. */
   public sealed interface Setpoint {
@@ -44,8 +50,14 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
     OptionalDouble degreesFromOpen();
   }
 
-  /** A loss coefficient from the file. */
+  /** A loss coefficient from the file, 0 or more; infinite is shut. */
   public record GivenLoss(double lossCoefficient) implements Setpoint {
+    public GivenLoss {
+      if (lossCoefficient != Double.POSITIVE_INFINITY) {
+        Require.atLeast("loss coefficient", lossCoefficient, 0, "");
+      }
+    }
+
     @Override
     public Setpoint wideOpen() {
       return this;
@@ -79,6 +91,11 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
    * @param open share of the handle's travel, 0 (shut) to 1
    */
   public record Opening(ValveTravel travel, double open) implements Setpoint {
+    public Opening {
+      Require.given("travel of a valve", travel);
+      Require.between("opening of a valve", open, 0, 1, "");
+    }
+
     @Override
     public double lossCoefficient() {
       return travel.lossCoefficientAt(open);

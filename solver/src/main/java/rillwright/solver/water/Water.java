@@ -1,5 +1,7 @@
 package rillwright.solver.water;
 
+import rillwright.solver.invariant.Require;
+
 /**
  * Fresh water as the network carries it.
  *
@@ -18,18 +20,9 @@ public record Water(
   public static final double GREATEST_TEMPERATURE_C = 40;
 
   public Water {
-    requirePositive("density", densityKgPerM3);
-    requirePositive("viscosity", kinematicViscosityM2PerS);
-    if (!(vapourPressurePa >= 0)) {
-      throw new IllegalArgumentException(
-          "vapour pressure is " + vapourPressurePa + " Pa; it must be 0 or more");
-    }
-  }
-
-  private static void requirePositive(String what, double value) {
-    if (!(value > 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(what + " is " + value + "; it must be greater than 0");
-    }
+    Require.positive("density", densityKgPerM3, "kg/m³");
+    Require.positive("viscosity", kinematicViscosityM2PerS, "m²/s");
+    Require.atLeast("vapour pressure", vapourPressurePa, 0, "Pa");
   }
 
   /**

@@ -42,7 +42,6 @@ class BasinShapeTest {
     assertThrows(IllegalArgumentException.class, () -> new BasinShape(List.of()));
     List<Row> falling = List.of(new Row(0, 5), new Row(-1, 5));
     assertThrows(IllegalArgumentException.class, () -> new BasinShape(falling));
-    List<Row> negative = List.of(new Row(0, -5));
-    assertThrows(IllegalArgumentException.class, () -> new BasinShape(negative));
+    assertThrows(IllegalArgumentException.class, () -> new Row(0, -5));
   }
 }

@@ -26,7 +26,6 @@ class EndsTest {
     return new Fall(
         NAME,
         2,
-        0.75,
         new PowerWeir(1.6, 0.75, BrinkRule.FREE_OVERFALL),
         0.3,
         OptionalDouble.empty(),

@@ -93,7 +93,6 @@ class ReadingsTest {
     return new Fall(
         new PointName(name),
         crestM,
-        0.6,
         new PowerWeir(1.6, 0.6, BrinkRule.FREE_OVERFALL),
         0.15,
         OptionalDouble.empty(),

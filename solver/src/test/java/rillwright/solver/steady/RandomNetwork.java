@@ -159,7 +159,6 @@ final class RandomNetwork {
     return new Fall(
         new PointName(name),
         dice.level(0.1, 8),
-        width,
         weir,
         0.3,
         OptionalDouble.empty(),

@@ -74,7 +74,7 @@ final class Sketch {
   }
 
   Sketch fall(String name, double crestM, Weir weir) {
-    points.add(new Fall(new PointName(name), crestM, 0.5, weir, 0.15, UNKNOWN, Optional.empty()));
+    points.add(new Fall(new PointName(name), crestM, weir, 0.15, UNKNOWN, Optional.empty()));
     return this;
   }
 

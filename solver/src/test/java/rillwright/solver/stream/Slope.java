@@ -137,7 +137,7 @@ public final class Slope {
             List.of(
                 new Basin(POND, 0, Optional.of(shape), overflowM, OptionalDouble.of(0.1), UNKNOWN),
                 new Chamber(CHAMBER, -0.7, -0.4, UNKNOWN, chamberAreaM2),
-                new Fall(FALL, CREST_M, 0.6, weir(0.6), 0.15, UNKNOWN, Optional.empty())),
+                new Fall(FALL, CREST_M, weir(0.6), 0.15, UNKNOWN, Optional.empty())),
             List.of(
                 line(
                     "intake",

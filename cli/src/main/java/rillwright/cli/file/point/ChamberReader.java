@@ -38,6 +38,8 @@ final class ChamberReader implements PointReader {
         fields.fault("intake", "the intake is above the top; it must be below");
       }
     }
-    return new Chamber(name, floor, intake, top, area);
+    return fields.areSound()
+        ? new Chamber(name, floor, intake, top, area)
+        : new Chamber(name, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
   }
 }

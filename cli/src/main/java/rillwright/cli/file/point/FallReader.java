@@ -47,14 +47,16 @@ final class FallReader implements PointReader {
   public Point read(PointName name, Fields fields) {
     double level = fields.require("crest", Measure.LENGTH, Range.ANY, "4 ft");
     Crest crest = crests.read(fields);
+    if (fields.has("width") && crest.weir().crestWidthM().isEmpty()) {
+      fields
+          .ledger()
+          .note(
+              fields.what()
+                  + ": a notch runs as wide as its angle makes it; its width counts only for a flow"
+                  + " per width");
+    }
     return new Fall(
-        name,
-        level,
-        crest.widthM(),
-        crest.weir(),
-        crest.depthBand(),
-        wantM3PerS(fields, crest),
-        returnsTo(fields));
+        name, level, crest.weir(), crest.depthBand(), wantM3PerS(fields, crest), returnsTo(fields));
   }
 
   private static OptionalDouble wantM3PerS(Fields fields, Crest crest) {

@@ -74,9 +74,7 @@ public final class PointWords {
 
   private static List<String> fall(Fall fall, ShownUnits units) {
     List<String> words = new ArrayList<>(List.of("crest at " + units.length(fall.crestM())));
-    if (fall.widthM() > 0) {
-      words.add(units.bore(fall.widthM()) + " wide");
-    }
+    fall.widthM().ifPresent(width -> words.add(units.bore(width) + " wide"));
     wish(words, fall, units);
     words.add("depths \u00b1" + units.share(fall.depthBand()));
     fall.returnsTo().ifPresent(basin -> words.add("returns to \"" + basin.value() + "\""));

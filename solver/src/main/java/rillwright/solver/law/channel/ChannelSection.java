@@ -1,5 +1,7 @@
 package rillwright.solver.law.channel;
 
+import rillwright.solver.invariant.Require;
+
 /**
  * The cross-section of a channel: a level bed between two equal banks. A bank of 0 makes it a
  * rectangle, a bed of 0 a vee.
@@ -9,15 +11,9 @@ package rillwright.solver.law.channel;
  */
 public record ChannelSection(double bedWidthM, double bank) {
   public ChannelSection {
-    if (!(bedWidthM >= 0 && bank >= 0 && bedWidthM + bank > 0)
-        || Double.isInfinite(bedWidthM + bank)) {
-      throw new IllegalArgumentException(
-          "a channel's bed is "
-              + bedWidthM
-              + " m wide and its banks "
-              + bank
-              + " to 1; both must be 0 or more, and one of them above");
-    }
+    Require.atLeast("width of a channel's bed", bedWidthM, 0, "m");
+    Require.atLeast("slope of a channel's banks", bank, 0, "");
+    Require.positive("sum of bed width and bank", bedWidthM + bank, "");
   }
 
   /** Wetted area, m², at a depth, m. */

@@ -1,5 +1,7 @@
 package rillwright.solver.law.channel;
 
+import rillwright.solver.invariant.Require;
+
 /**
  * Manning's formula V = R^⅔ S^½ / n.
  *
@@ -10,9 +12,7 @@ package rillwright.solver.law.channel;
  */
 public record Manning(double n) implements BedLaw {
   public Manning {
-    if (!(n > 0) || Double.isInfinite(n)) {
-      throw new IllegalArgumentException("Manning n is " + n + "; it must be greater than 0");
-    }
+    Require.positive("Manning n", n, "s/m^⅓");
   }
 
   @Override

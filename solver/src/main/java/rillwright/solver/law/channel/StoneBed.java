@@ -1,5 +1,6 @@
 package rillwright.solver.law.channel;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Gravity;
 
 /**
@@ -16,10 +17,7 @@ public record StoneBed(double d84M) implements BedLaw {
   private static final double SHALLOW = 2.5;
 
   public StoneBed {
-    if (!(d84M > 0) || Double.isInfinite(d84M)) {
-      throw new IllegalArgumentException(
-          "the size of stones is " + d84M + " m; it must be greater than 0");
-    }
+    Require.positive("size of stones", d84M, "m");
   }
 
   @Override

@@ -1,6 +1,7 @@
 package rillwright.solver.law.channel;
 
 import java.util.function.DoubleUnaryOperator;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Gravity;
 
 /**
@@ -28,9 +29,7 @@ public final class UniformFlow {
    */
   public static double normalDepthM(
       ChannelSection section, BedLaw bed, double slope, double flowM3PerS) {
-    if (!(slope > 0)) {
-      throw new IllegalArgumentException("a slope is " + slope + "; it must be greater than 0");
-    }
+    Require.positive("slope", slope, "");
     return depthAt(depth -> flowM3PerS(section, bed, slope, depth), flowM3PerS);
   }
 

@@ -1,6 +1,7 @@
 package rillwright.solver.law.curve;
 
 import java.util.List;
+import rillwright.solver.invariant.Require;
 
 /**
  * Shape-preserving piecewise cubic through points: between two points it rises or falls only as
@@ -16,7 +17,12 @@ public final class MonotoneCubic {
   private final double[] slope;
 
   /** A point of a curve. */
-  public record Knot(double x, double y) {}
+  public record Knot(double x, double y) {
+    public Knot {
+      Require.finite("x of a curve's point", x, "");
+      Require.finite("y of a curve's point", y, "");
+    }
+  }
 
   /** How straight the curve may run at its ends. */
   public enum EndSlopes {
@@ -43,6 +49,8 @@ public final class MonotoneCubic {
    * @param knots two or more, x strictly rising, finite
    */
   public static MonotoneCubic through(List<Knot> knots, EndSlopes endSlopes) {
+    Require.all("points of a curve", knots);
+    Require.given("end slopes", endSlopes);
     int count = knots.size();
     if (count < 2) {
       throw new IllegalArgumentException("a curve needs two points or more");

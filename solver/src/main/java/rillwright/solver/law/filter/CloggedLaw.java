@@ -1,5 +1,6 @@
 package rillwright.solver.law.filter;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 
 /**
@@ -12,10 +13,9 @@ import rillwright.solver.law.HeadLaw;
  */
 public record CloggedLaw(HeadLaw clean, double openShare) implements HeadLaw {
   public CloggedLaw {
-    if (!(openShare > 0 && openShare <= 1)) {
-      throw new IllegalArgumentException(
-          "open share is " + openShare + "; it must be above 0 and up to 1");
-    }
+    Require.given("clean law", clean);
+    Require.positive("open share", openShare, "");
+    Require.between("open share", openShare, 0, 1, "");
   }
 
   @Override

@@ -1,6 +1,7 @@
 package rillwright.solver.law.filter;
 
 import java.util.List;
+import rillwright.solver.invariant.Require;
 
 /**
  * Fits {@link TwoTermLoss} to measured losses: exactly through two points, by least squares of the
@@ -11,9 +12,8 @@ public final class TwoTermFit {
   /** One measured loss: flow in m³/s and head in m, both greater than 0. */
   public record Point(double flowM3PerS, double headM) {
     public Point {
-      if (!(flowM3PerS > 0 && headM > 0) || Double.isInfinite(flowM3PerS + headM)) {
-        throw new IllegalArgumentException("a filter's flow and head must both be greater than 0");
-      }
+      Require.positive("flow of a filter", flowM3PerS, "m³/s");
+      Require.positive("head of a filter", headM, "m");
     }
   }
 

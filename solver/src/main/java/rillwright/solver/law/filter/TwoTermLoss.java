@@ -1,5 +1,6 @@
 package rillwright.solver.law.filter;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 
 /**
@@ -14,15 +15,9 @@ import rillwright.solver.law.HeadLaw;
  */
 public record TwoTermLoss(double linear, double quadratic) implements HeadLaw {
   public TwoTermLoss {
-    boolean valid = linear >= 0 && quadratic >= 0 && linear + quadratic > 0;
-    if (!valid || Double.isInfinite(linear + quadratic)) {
-      throw new IllegalArgumentException(
-          "a filter's two terms are "
-              + linear
-              + " and "
-              + quadratic
-              + "; they must be 0 or more, not both 0");
-    }
+    Require.atLeast("linear term", linear, 0, "s/m²");
+    Require.atLeast("quadratic term", quadratic, 0, "s²/m⁵");
+    Require.positive("sum of the linear and the quadratic term", linear + quadratic, "");
   }
 
   @Override

@@ -1,5 +1,6 @@
 package rillwright.solver.law.friction;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.Gravity;
 
@@ -39,6 +40,10 @@ public final class DarcyWeisbach implements PipeFriction {
    * @param viscosityM2PerS kinematic viscosity, m²/s, greater than 0
    */
   public DarcyWeisbach(double lengthM, Bore bore, double roughnessM, double viscosityM2PerS) {
+    Require.atLeast("length", lengthM, 0, "m");
+    Require.given("bore", bore);
+    Require.atLeast("roughness", roughnessM, 0, "m");
+    Require.positive("viscosity", viscosityM2PerS, "m²/s");
     this.viscosityM2PerS = viscosityM2PerS;
     this.bore = bore;
     this.relativeRoughness = roughnessM / bore.diameterM();

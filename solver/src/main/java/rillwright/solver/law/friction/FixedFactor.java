@@ -1,5 +1,6 @@
 package rillwright.solver.law.friction;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 
@@ -21,6 +22,9 @@ public final class FixedFactor implements PipeFriction {
    * @param darcyFrictionFactor f (not the Fanning factor, which is a quarter of it), greater than 0
    */
   public FixedFactor(double lengthM, Bore bore, double darcyFrictionFactor) {
+    Require.atLeast("length", lengthM, 0, "m");
+    Require.given("bore", bore);
+    Require.positive("Darcy friction factor", darcyFrictionFactor, "");
     this.darcyFrictionFactor = darcyFrictionFactor;
     this.loss = new VelocityHeadLoss(darcyFrictionFactor * lengthM / bore.diameterM(), bore);
   }

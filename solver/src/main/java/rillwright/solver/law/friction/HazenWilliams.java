@@ -1,5 +1,6 @@
 package rillwright.solver.law.friction;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 
 /**
@@ -27,6 +28,9 @@ public final class HazenWilliams implements PipeFriction {
    * @param c Hazen and Williams's coefficient, 150 for smooth plastic, greater than 0
    */
   public HazenWilliams(double lengthM, Bore bore, double c) {
+    Require.atLeast("length", lengthM, 0, "m");
+    Require.given("bore", bore);
+    Require.positive("Hazen and Williams's C", c, "");
     this.lengthM = lengthM;
     this.bore = bore;
     this.lossPerMetre =

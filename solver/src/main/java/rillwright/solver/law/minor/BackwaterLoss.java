@@ -1,5 +1,6 @@
 package rillwright.solver.law.minor;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 
 /**
@@ -16,9 +17,7 @@ public record BackwaterLoss(double headM) implements HeadLaw {
   private static final double ONSET_M3_PER_S = 1e-6;
 
   public BackwaterLoss {
-    if (!(headM >= 0) || Double.isInfinite(headM)) {
-      throw new IllegalArgumentException("head is " + headM + " m; it must be 0 or more");
-    }
+    Require.atLeast("head", headM, 0, "m");
   }
 
   @Override

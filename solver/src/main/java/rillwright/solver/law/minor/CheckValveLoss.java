@@ -1,5 +1,6 @@
 package rillwright.solver.law.minor;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 
@@ -15,10 +16,8 @@ import rillwright.solver.law.HeadLaw;
  */
 public record CheckValveLoss(double crackingHeadM, VelocityHeadLoss open) implements HeadLaw {
   public CheckValveLoss {
-    if (!(crackingHeadM >= 0) || Double.isInfinite(crackingHeadM)) {
-      throw new IllegalArgumentException(
-          "cracking head is " + crackingHeadM + " m; it must be 0 or more");
-    }
+    Require.atLeast("cracking head", crackingHeadM, 0, "m");
+    Require.given("loss when open", open);
   }
 
   /** With K on the velocity head of a bore. */

@@ -1,5 +1,6 @@
 package rillwright.solver.law.minor;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.law.HeadLaw;
@@ -18,10 +19,9 @@ import rillwright.solver.law.HeadLaw;
 public record NozzleLoss(Bore opening, double dischargeCoefficient, double leastFlow)
     implements HeadLaw {
   public NozzleLoss {
-    if (!(dischargeCoefficient > 0) || Double.isInfinite(dischargeCoefficient)) {
-      throw new IllegalArgumentException(
-          "discharge coefficient is " + dischargeCoefficient + "; it must be greater than 0");
-    }
+    Require.given("opening", opening);
+    Require.positive("discharge coefficient", dischargeCoefficient, "");
+    Require.leastFlow(leastFlow);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package rillwright.solver.law.minor;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 
 /**
@@ -16,17 +17,9 @@ import rillwright.solver.law.HeadLaw;
 public record PowerLoss(double ratedHeadM, double ratedFlowM3PerS, double exponent)
     implements HeadLaw {
   public PowerLoss {
-    requirePositive("rated head", ratedHeadM);
-    requirePositive("rated flow", ratedFlowM3PerS);
-    if (!(exponent >= 1) || Double.isInfinite(exponent)) {
-      throw new IllegalArgumentException("exponent is " + exponent + "; it must be 1 or more");
-    }
-  }
-
-  private static void requirePositive(String what, double value) {
-    if (!(value > 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(what + " is " + value + "; it must be greater than 0");
-    }
+    Require.positive("rated head", ratedHeadM, "m");
+    Require.positive("rated flow", ratedFlowM3PerS, "m³/s");
+    Require.atLeast("exponent", exponent, 1, "");
   }
 
   @Override

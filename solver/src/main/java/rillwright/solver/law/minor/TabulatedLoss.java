@@ -2,6 +2,7 @@ package rillwright.solver.law.minor;
 
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.curve.MonotoneCubic;
 import rillwright.solver.law.curve.MonotoneCubic.EndSlopes;
@@ -15,6 +16,7 @@ import rillwright.solver.law.curve.MonotoneCubic.Knot;
  */
 public record TabulatedLoss(MonotoneCubic curve) implements HeadLaw {
   public TabulatedLoss {
+    Require.given("curve", curve);
     if (curve.firstX() != 0 || curve.valueAt(0) != 0) {
       throw new IllegalArgumentException("a table of losses begins at no flow and no loss");
     }

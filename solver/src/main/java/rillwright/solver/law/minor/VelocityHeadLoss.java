@@ -1,5 +1,6 @@
 package rillwright.solver.law.minor;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.law.HeadLaw;
@@ -19,19 +20,14 @@ import rillwright.solver.law.HeadLaw;
 public record VelocityHeadLoss(double kForward, double kBackward, Bore bore) implements HeadLaw {
 
   public VelocityHeadLoss {
-    requireLossCoefficient(kForward);
-    requireLossCoefficient(kBackward);
+    Require.atLeast("loss coefficient", kForward, 0, "");
+    Require.atLeast("loss coefficient", kBackward, 0, "");
+    Require.given("bore", bore);
   }
 
   /** The same K in both directions. */
   public VelocityHeadLoss(double k, Bore bore) {
     this(k, k, bore);
-  }
-
-  private static void requireLossCoefficient(double k) {
-    if (!(k >= 0) || Double.isInfinite(k)) {
-      throw new IllegalArgumentException("loss coefficient K is " + k + "; it must be 0 or more");
-    }
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.curve.MonotoneCubic;
 import rillwright.solver.law.curve.MonotoneCubic.EndSlopes;
 import rillwright.solver.law.curve.MonotoneCubic.Knot;
@@ -32,7 +33,7 @@ public final class PumpCurve {
    * @throws IllegalArgumentException otherwise
    */
   public PumpCurve(List<PumpPoint> points) {
-    this.points = List.copyOf(points);
+    this.points = Require.all("points of a pump's curve", points);
     if (points.size() < 2) {
       throw new IllegalArgumentException("a pump's curve needs two points or more");
     }

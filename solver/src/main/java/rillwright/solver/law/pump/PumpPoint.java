@@ -1,6 +1,7 @@
 package rillwright.solver.law.pump;
 
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 
 /**
  * One row of a pump's data sheet.
@@ -11,9 +12,8 @@ import java.util.OptionalDouble;
  */
 public record PumpPoint(double flowM3PerS, double headM, OptionalDouble powerW) {
   public PumpPoint {
-    boolean valid = flowM3PerS >= 0 && headM >= 0 && powerW.orElse(0) >= 0;
-    if (!valid || Double.isInfinite(flowM3PerS + headM + powerW.orElse(0))) {
-      throw new IllegalArgumentException("a pump's flow, head and power must be 0 or more");
-    }
+    Require.atLeast("flow of a pump", flowM3PerS, 0, "m³/s");
+    Require.atLeast("head of a pump", headM, 0, "m");
+    Require.atLeast("power of a pump", powerW, 0, "W");
   }
 }

@@ -2,6 +2,7 @@ package rillwright.solver.law.pump;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 
@@ -38,12 +39,11 @@ public record PumpSet(
   }
 
   public PumpSet {
-    if (!(speed >= 0) || Double.isInfinite(speed)) {
-      throw new IllegalArgumentException("speed is " + speed + "; it must be 0 or more");
-    }
-    if (count < 1) {
-      throw new IllegalArgumentException("count is " + count + "; it must be 1 or more");
-    }
+    Require.given("curve of the pump", curve);
+    Require.atLeast("speed of the pump", speed, 0, "");
+    Require.atLeast("count of pumps", count, 1);
+    Require.given("arrangement of the pumps", arrangement);
+    Require.given("loss of water that runs back", runsBack);
   }
 
   private boolean stopped() {

@@ -1,5 +1,6 @@
 package rillwright.solver.law.skimmer;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.law.HeadLaw;
 
@@ -18,14 +19,8 @@ public record SkimmerLaw(double freeFlowM3PerS, double depthOverSillM) implement
   private static final double DROWNING_EXPONENT = 0.385;
 
   public SkimmerLaw {
-    requireZeroOrMore("free flow", freeFlowM3PerS);
-    requireZeroOrMore("depth over the sill", depthOverSillM);
-  }
-
-  private static void requireZeroOrMore(String what, double value) {
-    if (!(value >= 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(what + " is " + value + "; it must be 0 or more");
-    }
+    Require.atLeast("free flow", freeFlowM3PerS, 0, "m³/s");
+    Require.atLeast("depth over the sill", depthOverSillM, 0, "m");
   }
 
   /**

@@ -1,6 +1,7 @@
 package rillwright.solver.law.weir;
 
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Gravity;
 
 /**
@@ -15,14 +16,9 @@ import rillwright.solver.law.Gravity;
  */
 public record PowerWeir(double coefficient, double widthM, BrinkRule brink) implements Weir {
   public PowerWeir {
-    if (!(coefficient > 0 && widthM > 0) || Double.isInfinite(coefficient * widthM)) {
-      throw new IllegalArgumentException(
-          "a crest's coefficient is "
-              + coefficient
-              + " and its width "
-              + widthM
-              + " m; both must be greater than 0");
-    }
+    Require.positive("coefficient of the crest", coefficient, "m^½/s");
+    Require.positive("width of the crest", widthM, "m");
+    Require.given("brink rule", brink);
   }
 
   /** With a discharge coefficient, Q = ⅔ Cd b √(2g) h^1.5. */
@@ -50,5 +46,10 @@ public record PowerWeir(double coefficient, double widthM, BrinkRule brink) impl
   @Override
   public OptionalDouble brinkDepthAt(double flowM3PerS) {
     return OptionalDouble.of(brink.depth(flowM3PerS / widthM, headAt(flowM3PerS)));
+  }
+
+  @Override
+  public OptionalDouble crestWidthM() {
+    return OptionalDouble.of(widthM);
   }
 }

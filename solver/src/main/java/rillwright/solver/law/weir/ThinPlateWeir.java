@@ -1,6 +1,7 @@
 package rillwright.solver.law.weir;
 
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Gravity;
 
 /**
@@ -47,11 +48,9 @@ public final class ThinPlateWeir implements Weir {
    * @param channelWidthM B, m, at least b
    */
   public ThinPlateWeir(double widthM, double plateHeightM, double channelWidthM) {
-    if (!(widthM > 0.001 && plateHeightM > 0 && channelWidthM >= widthM)
-        || Double.isInfinite(channelWidthM)) {
-      throw new IllegalArgumentException(
-          "a thin plate must be wider than 1 mm, stand above the floor and be no wider than its channel");
-    }
+    Require.above("width of the plate", widthM, 0.001, "m");
+    Require.positive("height of the plate", plateHeightM, "m");
+    Require.atLeast("width of the channel", channelWidthM, widthM, "m");
     this.widthM = widthM;
     this.plateHeightM = plateHeightM;
     double ratio = widthM / channelWidthM;
@@ -106,5 +105,10 @@ public final class ThinPlateWeir implements Weir {
   @Override
   public OptionalDouble brinkDepthAt(double flowM3PerS) {
     return OptionalDouble.of(BrinkRule.THIN_EDGE.depth(flowM3PerS / widthM, headAt(flowM3PerS)));
+  }
+
+  @Override
+  public OptionalDouble crestWidthM() {
+    return OptionalDouble.of(widthM);
   }
 }

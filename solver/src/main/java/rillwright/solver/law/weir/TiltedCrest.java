@@ -1,6 +1,7 @@
 package rillwright.solver.law.weir;
 
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 
 /**
  * A crest that falls evenly from end to end. Its head is taken above its low end; the flow is the
@@ -22,10 +23,8 @@ public record TiltedCrest(Weir level, double dropM) implements Weir {
   };
 
   public TiltedCrest {
-    if (!(dropM > 0) || Double.isInfinite(dropM)) {
-      throw new IllegalArgumentException(
-          "a crest falls by " + dropM + " m from end to end; it must be greater than 0");
-    }
+    Require.given("level crest", level);
+    Require.positive("drop of the crest from end to end", dropM, "m");
   }
 
   /** With √h in place of h, so that a flow that goes with h^1.5 is integrated exactly. */
@@ -63,5 +62,10 @@ public record TiltedCrest(Weir level, double dropM) implements Weir {
   @Override
   public OptionalDouble brinkDepthAt(double flowM3PerS) {
     return level.brinkDepthAt(level.flowAt(rulerHeadAt(flowM3PerS)));
+  }
+
+  @Override
+  public OptionalDouble crestWidthM() {
+    return level.crestWidthM();
   }
 }

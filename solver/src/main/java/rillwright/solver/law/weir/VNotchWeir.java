@@ -1,6 +1,7 @@
 package rillwright.solver.law.weir;
 
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Gravity;
 
 /**
@@ -18,10 +19,8 @@ public record VNotchWeir(double angleDegrees) implements Weir {
   private static final double HEAD_ADDITION_M = 0.00085;
 
   public VNotchWeir {
-    if (!(angleDegrees > 0 && angleDegrees < 180)) {
-      throw new IllegalArgumentException(
-          "a notch's angle is " + angleDegrees + "°; it must be between 0 and 180");
-    }
+    Require.positive("angle of the notch", angleDegrees, "°");
+    Require.below("angle of the notch", angleDegrees, 180, "°");
   }
 
   private double factor() {
@@ -56,7 +55,7 @@ public record VNotchWeir(double angleDegrees) implements Weir {
   }
 
   @Override
-  public boolean hasCrest() {
-    return false;
+  public OptionalDouble crestWidthM() {
+    return OptionalDouble.empty();
   }
 }

@@ -27,8 +27,6 @@ public sealed interface Weir permits PowerWeir, ThinPlateWeir, VNotchWeir, Wider
     return headAt(flowM3PerS);
   }
 
-  /** Whether it has a crest along which water runs side by side: all but a notch. */
-  default boolean hasCrest() {
-    return true;
-  }
+  /** Width along which water runs side by side, m; empty for a notch, which has no crest. */
+  OptionalDouble crestWidthM();
 }

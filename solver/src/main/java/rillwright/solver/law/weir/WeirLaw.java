@@ -1,5 +1,6 @@
 package rillwright.solver.law.weir;
 
+import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
 
 /**
@@ -8,6 +9,9 @@ import rillwright.solver.law.HeadLaw;
  * @param weir the crest
  */
 public record WeirLaw(Weir weir) implements HeadLaw {
+  public WeirLaw {
+    Require.given("weir", weir);
+  }
 
   @Override
   public double headLossAt(double flowM3PerS) {

@@ -1,6 +1,7 @@
 package rillwright.solver.law.weir;
 
 import java.util.OptionalDouble;
+import rillwright.solver.invariant.Require;
 
 /**
  * A crest that runs wet over another width than it was drawn with: Q(h) = factor · Q_drawn(h).
@@ -12,10 +13,8 @@ import java.util.OptionalDouble;
  */
 public record WiderCrest(Weir drawn, double factor) implements Weir {
   public WiderCrest {
-    if (!(factor > 0) || Double.isInfinite(factor)) {
-      throw new IllegalArgumentException(
-          "a crest is " + factor + " times as wide; it must be greater than 0");
-    }
+    Require.given("crest as drawn", drawn);
+    Require.positive("factor of the width", factor, "");
   }
 
   @Override
@@ -41,5 +40,10 @@ public record WiderCrest(Weir drawn, double factor) implements Weir {
   @Override
   public double rulerHeadAt(double flowM3PerS) {
     return drawn.rulerHeadAt(flowM3PerS / factor);
+  }
+
+  @Override
+  public OptionalDouble crestWidthM() {
+    return drawn.crestWidthM().stream().map(width -> factor * width).findFirst();
   }
 }

@@ -142,8 +142,8 @@ class MonotoneCubicTest {
   @ParameterizedTest
   @CsvSource({"0:1", "0:1 0:2", "1:1 0:2", "0:1 NaN:2", "0:1 1:NaN", "0:1 1:Infinity"})
   void refusesWhatIsNoCurve(String knots) {
-    List<Knot> points = knotsOf(knots);
     assertThrows(
-        IllegalArgumentException.class, () -> MonotoneCubic.through(points, EndSlopes.AS_FITTED));
+        IllegalArgumentException.class,
+        () -> MonotoneCubic.through(knotsOf(knots), EndSlopes.AS_FITTED));
   }
 }

@@ -69,7 +69,7 @@ final class Garden {
   Garden fall(String name, double crestM, double wantM3PerS) {
     PowerWeir weir = PowerWeir.ofDischargeCoefficient(0.6, 0.5);
     points.add(
-        new Fall(new PointName(name), crestM, 0.5, weir, 0.15, wish(wantM3PerS), Optional.empty()));
+        new Fall(new PointName(name), crestM, weir, 0.15, wish(wantM3PerS), Optional.empty()));
     return this;
   }
 

@@ -96,9 +96,10 @@ final class FallsTable {
     }
     String band = " \u00b1" + units.share(fall.depthBand());
     OptionalDouble brink = fall.weir().brinkDepthAt(flow);
-    boolean notch = brink.isEmpty();
     return List.of(
-        notch ? none() : Cell.of(units.flowPerWidth(flow / fall.widthM())),
+        fall.widthM().isPresent()
+            ? Cell.of(units.flowPerWidth(flow / fall.widthM().getAsDouble()))
+            : none(),
         Cell.of(units.depth(fall.weir().headAt(flow)) + band),
         brink.isPresent() ? Cell.of(units.depth(brink.getAsDouble()) + band) : none());
   }

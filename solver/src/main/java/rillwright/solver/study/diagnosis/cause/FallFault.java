@@ -76,7 +76,7 @@ record FallFault(
   @Override
   public List<Site> sitesIn(AsBuilt job) {
     return Places.falls(job.network()).stream()
-        .filter(fall -> !needsCrest || fall.weir().hasCrest())
+        .filter(fall -> !needsCrest || fall.widthM().isPresent())
         .map(
             fall ->
                 new Site(

@@ -88,7 +88,6 @@ class DiagnosticianTest {
             new Fall(
                 FALL,
                 1.85,
-                0.61,
                 new PowerWeir(1.6, 0.61, BrinkRule.FREE_OVERFALL),
                 0.3,
                 OptionalDouble.empty(),
