@@ -119,9 +119,9 @@ class NoSenselessRecordTest {
             .toList();
     List<String> untried =
         new ClassFileImporter()
-            .withImportOption(place -> !place.matches(TESTS))
-            .importPackages(
-                "rillwright.solver.law", "rillwright.solver.network", "rillwright.solver.water")
+                .withImportOption(place -> !place.matches(TESTS))
+                .importPackages(
+                    "rillwright.solver.law", "rillwright.solver.network", "rillwright.solver.water")
                 .stream()
                 .filter(type -> type.isRecord() && !type.getPackageName().endsWith("topology"))
                 .filter(type -> !ANSWERS.contains(type.getSimpleName()))
