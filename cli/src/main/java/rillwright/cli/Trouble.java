@@ -5,10 +5,9 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import rillwright.cli.command.ExitStatus;
-import rillwright.cli.command.NoBalanceWords;
+import rillwright.cli.command.NoAnswer;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.curves.wording.PlainText;
-import rillwright.solver.steady.NoBalance;
 
 /** What went wrong, told to the one who can mend it, and its exit status. */
 final class Trouble {
@@ -32,8 +31,8 @@ final class Trouble {
     if (e instanceof InvalidInput invalid) {
       invalid.faults().forEach(fault -> err.println(fault));
       status = ExitStatus.WRONG_INPUT;
-    } else if (e instanceof NoBalance noBalance) {
-      err.println(PlainText.harmless(NoBalanceWords.of(noBalance)));
+    } else if (e instanceof NoAnswer none) {
+      err.println(PlainText.harmless(none.getMessage()));
       status = ExitStatus.NO_BALANCE;
     } else {
       boolean trace = arguments.originalArgs().contains("--trace");

@@ -7,15 +7,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
-import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.balance.BalanceAnswer;
 import rillwright.cli.report.json.BalanceJson;
 import rillwright.cli.report.picture.SharePicture;
 import rillwright.cli.report.text.balance.BalanceText;
+import rillwright.cli.study.balance.BalanceAnswer;
+import rillwright.cli.study.balance.BalanceRequest;
+import rillwright.cli.study.balance.ValveSweeps;
 import rillwright.solver.study.valvesetting.ValvePlace;
-import rillwright.solver.study.valvesetting.ValveSettingFinder;
 import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
-import rillwright.solver.study.valvesetting.ValveSettings;
 
 /** How far to close each valve so that every fall gets its share. */
 @Command(
@@ -59,19 +58,12 @@ public final class BalanceCommand implements Callable<Integer> {
     ChosenPumps.require(read);
     Wished.require(read, "nothing can be shared out");
     List<ValvePlace> places = valves.placesIn(read);
-    ValveSettings settings =
-        ValveSettingFinder.find(read.network(), places, wish ? Aim.WISH : Aim.LARGEST_SHARE);
     BalanceAnswer answer =
-        new BalanceAnswer(
-            read.title(),
-            Shown.of(read),
-            project.changes(),
-            settings,
-            RunningFigures.of(settings.state(), read.running()));
+        project.ask(new BalanceRequest(places, wish ? Aim.WISH : Aim.LARGEST_SHARE), read);
     report.print(
         () -> BalanceJson.of(answer),
         () -> BalanceText.of(answer),
-        () -> Optional.of(SharePicture.of(answer)));
+        () -> Optional.of(SharePicture.of(answer, ValveSweeps.of(answer))));
     return strict && answer.missesAWish() ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
   }
 }

@@ -11,10 +11,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.ChartJson;
-import rillwright.cli.report.picture.Curves;
 import rillwright.cli.report.picture.OperatingPicture;
 import rillwright.cli.report.picture.OperatingPicture.Power;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.study.curve.Curves;
+import rillwright.cli.study.curve.CurvesRequest;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.pumping.PumpPlace;
@@ -75,21 +76,20 @@ public final class ChartCommand implements Callable<Integer> {
     }
     PumpPlace place = pump.placeIn(read);
     OtherPumps.requireChosen(read, place);
-    Curves curves = Curves.at(read.network(), place);
+    Curves curves = project.ask(new CurvesRequest(place), read);
     if (format == Format.JSON) {
-      to.ifPresent(path -> picture.write(chart(read, curves)));
-      print(ChartJson.of(read.title(), curves, project.changes()));
+      to.ifPresent(path -> picture.write(chart(curves)));
+      print(ChartJson.of(curves));
     } else {
-      OperatingChart chart = chart(read, curves);
+      OperatingChart chart = chart(curves);
       picture.write(chart);
-      print(told(chart, picture.path(), project.changes()));
+      print(told(chart, picture.path(), read.changes()));
     }
     return ExitStatus.DONE;
   }
 
-  private OperatingChart chart(Project read, Curves curves) {
-    return OperatingPicture.of(
-        read.title(), curves, Shown.of(read), power ? Power.SHOWN : Power.LEFT_OUT);
+  private OperatingChart chart(Curves curves) {
+    return OperatingPicture.of(curves, power ? Power.SHOWN : Power.LEFT_OUT);
   }
 
   private Path besideTheProject() {

@@ -4,9 +4,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import rillwright.cli.file.Project;
-import rillwright.cli.report.check.Checked;
 import rillwright.cli.report.json.CheckJson;
 import rillwright.cli.report.text.check.CheckText;
+import rillwright.cli.study.check.CheckRequest;
+import rillwright.cli.study.check.Checked;
 
 /** Whether a file is right, and what it says. */
 @Command(
@@ -33,10 +34,8 @@ public final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     Project read = project.read();
     report.check(project.inputs(read));
-    Checked checked = Checked.of(read, Shown.of(read));
-    report.print(
-        () -> CheckJson.of(checked, project.changes()),
-        () -> CheckText.of(checked, project.changes()));
+    Checked checked = project.ask(new CheckRequest(), read);
+    report.print(() -> CheckJson.of(checked), () -> CheckText.of(checked));
     return ExitStatus.DONE;
   }
 }

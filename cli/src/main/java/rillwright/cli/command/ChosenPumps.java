@@ -35,4 +35,21 @@ final class ChosenPumps {
               + remedy);
     }
   }
+
+  /**
+   * Throws unless a project in a condition fits the choice of one pump: something is wished, the
+   * pump stands where it is to be chosen, and all others are chosen.
+   */
+  static void requireFor(Project project, PumpPlace place) {
+    Wished.require(project);
+    if (!PumpPlace.listPlanned(project.network()).contains(place)
+        && !PumpPlace.listChosen(project.network()).contains(place)) {
+      throw new InvalidInput(
+          project.places().whole(),
+          "it moves or takes away the pump of line "
+              + PlainText.quoted(place.line().value())
+              + ", which is to be chosen; leave that pump in its place");
+    }
+    OtherPumps.requireChosen(project, place);
+  }
 }

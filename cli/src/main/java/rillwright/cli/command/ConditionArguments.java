@@ -1,7 +1,13 @@
 package rillwright.cli.command;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import picocli.CommandLine.Option;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.condition.InCondition;
+import rillwright.cli.file.condition.ProjectConditions;
+import rillwright.cli.file.fault.InvalidInput;
 
 /** In which conditions a project is looked at. */
 final class ConditionArguments {
@@ -23,6 +29,29 @@ final class ConditionArguments {
   /** Whether it is to be looked at in conditions at all. */
   boolean areAsked() {
     return all || !named.isEmpty();
+  }
+
+  /** Their names as a request takes them, none for all; empty if none are asked for. */
+  Optional<List<String>> asked() {
+    return areAsked() ? Optional.of(named) : Optional.empty();
+  }
+
+  /**
+   * Refuses a project that does not fit a study in one of the conditions asked for.
+   *
+   * @param fit refuses one that does not
+   */
+  void requireFit(Project project, Consumer<Project> fit) {
+    if (!areAsked()) {
+      return;
+    }
+    for (InCondition one : ProjectConditions.of(project, named).projects()) {
+      try {
+        fit.accept(one.project());
+      } catch (InvalidInput wrong) {
+        throw one.condition().tell(wrong);
+      }
+    }
   }
 
   /** The conditions asked for by name, which narrow all to these; empty for all. */

@@ -4,11 +4,11 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import rillwright.cli.file.Project;
-import rillwright.cli.report.DutyAnswer;
 import rillwright.cli.report.json.DutyJson;
 import rillwright.cli.report.text.duty.DutyText;
+import rillwright.cli.study.duty.DutyAnswer;
+import rillwright.cli.study.duty.DutyRequest;
 import rillwright.solver.pumping.PumpPlace;
-import rillwright.solver.study.duty.DutyFinder;
 
 /** The flow and head that a pump must make. */
 @Command(
@@ -39,16 +39,8 @@ public final class DutyCommand implements Callable<Integer> {
     PumpPlace place = pump.placeIn(read);
     Wished.require(read);
     OtherPumps.requireChosen(read, place);
-    DutyAnswer answer =
-        new DutyAnswer(
-            read.title(),
-            Shown.of(read),
-            read.network(),
-            place,
-            DutyFinder.find(read.network(), place));
-    report.print(
-        () -> DutyJson.of(answer, read.running(), project.changes()),
-        () -> DutyText.of(answer, read.running(), project.changes()));
+    DutyAnswer answer = project.ask(new DutyRequest(place), read);
+    report.print(() -> DutyJson.of(answer), () -> DutyText.of(answer));
     return ExitStatus.DONE;
   }
 }

@@ -10,6 +10,7 @@ import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.pump.SheetFolder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.law.pump.MoreOutThanIn;
@@ -32,7 +33,7 @@ final class ImpossibleSheets {
       Optional<MoreOutThanIn> worst = MoreOutThanIn.find(sheet.curve(), density);
       if (worst.isPresent()) {
         Place file = Place.whole(sheet.name());
-        faults.add(Fault.at(file, told(worst.get(), Shown.of(project))));
+        faults.add(Fault.at(file, told(worst.get(), Shown.of(project.show()))));
       } else {
         possible.put(entry.getKey(), sheet);
       }

@@ -2,6 +2,7 @@ package rillwright.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.PipeSize;
@@ -17,6 +18,7 @@ import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.study.choice.SizeOption;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.LineName;
@@ -30,13 +32,6 @@ final class LineSizes {
   private final Project project;
   private final LineName line;
   private final Optional<Node> pipe;
-
-  /**
-   * A size and how it is put into the file.
-   *
-   * @param changes as on the command line
-   */
-  record Sized(Size size, List<String> changes) {}
 
   /**
    * The sizes of a line.
@@ -66,13 +61,13 @@ final class LineSizes {
    * @param written on the command line
    * @throws InvalidInput if the line cannot have it
    */
-  Sized read(String written, Place place) {
+  SizeOption read(String written, Place place) {
     Optional<String> material = pipe.flatMap(node -> text(node, "material"));
     if (material.isPresent()) {
       return catalogued(material.get(), written, place, List.of("pipe"));
     }
     if (pipe.flatMap(node -> text(node, "inside")).isPresent()) {
-      return new Sized(
+      return option(
           new Size(written, length(written, place)), List.of(change("pipe", "inside", written)));
     }
     List<String> runs = new ArrayList<>();
@@ -97,7 +92,7 @@ final class LineSizes {
             + " {material: flexible PVC, size: 2 in}\"");
   }
 
-  private Sized catalogued(String material, String written, Place place, List<String> steps) {
+  private SizeOption catalogued(String material, String written, Place place, List<String> steps) {
     Catalogue catalogue = Catalogue.standard();
     PipeSize found =
         catalogue
@@ -112,9 +107,13 @@ final class LineSizes {
                             + ", the material of line "
                             + PlainText.quoted(line.value())
                             + Choices.hint(written, catalogue.sizesOf(material))));
-    return new Sized(
+    return option(
         new Size(found.size(), found.insideM()),
         steps.stream().map(step -> change(step, "size", found.size())).toList());
+  }
+
+  private SizeOption option(Size size, List<String> changes) {
+    return new SizeOption(Map.of(line, size), changes);
   }
 
   private static double length(String written, Place place) {

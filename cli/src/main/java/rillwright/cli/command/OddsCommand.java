@@ -3,7 +3,6 @@ package rillwright.cli.command;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -12,26 +11,20 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import rillwright.cli.file.DrawnNetworks;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.UncertainQuantities;
 import rillwright.cli.file.UncertainQuantities.Named;
 import rillwright.cli.file.fault.InvalidInput;
-import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.json.OddsConditionsJson;
 import rillwright.cli.report.json.OddsJson;
-import rillwright.cli.report.odds.OddsAnswer;
-import rillwright.cli.report.odds.OddsAnswer.Unknown;
-import rillwright.cli.report.page.terminal.Ink;
 import rillwright.cli.report.picture.OddsPicture;
 import rillwright.cli.report.text.odds.OddsConditionsText;
 import rillwright.cli.report.text.odds.OddsText;
-import rillwright.solver.steady.NoBalance;
-import rillwright.solver.steady.SteadyStateFinder;
-import rillwright.solver.study.uncertainty.Odds;
-import rillwright.solver.study.uncertainty.OddsFinder;
-import rillwright.solver.study.uncertainty.Progress;
+import rillwright.cli.study.Effort;
+import rillwright.cli.study.condition.Cases;
+import rillwright.cli.study.condition.InConditions;
+import rillwright.cli.study.odds.OddsAnswer;
+import rillwright.cli.study.odds.OddsRequest;
 import rillwright.solver.study.uncertainty.SamplingPlan;
 
 /** The chance that each fall gets what it wants, given what is not known exactly. */
@@ -59,7 +52,6 @@ public final class OddsCommand implements Callable<Integer> {
   private static final int LEAST_SAMPLES = 100;
   private static final int MOST_SAMPLES = 1_000_000;
   private static final int MOST_THREADS = 256;
-  private static final double NANOSECONDS = 1e9;
   private static final String EXAMPLES =
       "for example \"run: 38 ft ± 4 ft\" (or \"38 ft +- 4 ft\"), \"roughness: 0.002 mm .. 0.02"
           + " mm\", \"clogged: 0 % .. 40 %\"";
@@ -101,26 +93,26 @@ public final class OddsCommand implements Callable<Integer> {
     ChosenPumps.require(read);
     UncertainQuantities quantities = new UncertainQuantities(read);
     requireUnknown(read, quantities);
+    OddsRequest request = new OddsRequest(new SamplingPlan(samples, seed, threads));
     if (conditions.areAsked()) {
-      inConditions(read);
+      inConditions(read, request);
     } else {
-      asWritten(answer(read, quantities));
+      asWritten(read, request);
     }
     return ExitStatus.DONE;
   }
 
-  private void asWritten(OddsAnswer answer) {
+  private void asWritten(Project read, OddsRequest request) {
+    OddsAnswer answer = project.ask(request, read);
+    tellSpeed(answer.effort());
     report.print(
         () -> OddsJson.of(answer), () -> OddsText.of(answer), () -> OddsPicture.of(answer));
   }
 
-  private void inConditions(Project read) {
-    Cases<OddsAnswer> answer =
-        CasesRun.of(
-            read,
-            project,
-            conditions,
-            condition -> answer(condition, new UncertainQuantities(condition)));
+  private void inConditions(Project read, OddsRequest request) {
+    conditions.requireFit(read, ChosenPumps::require);
+    Cases<OddsAnswer> answer = project.ask(new InConditions<>(request, conditions.names()), read);
+    answer.cases().forEach(one -> one.answer().ifPresent(odds -> tellSpeed(odds.effort())));
     report.print(
         () -> OddsConditionsJson.of(answer),
         () -> OddsConditionsText.of(answer),
@@ -165,56 +157,17 @@ public final class OddsCommand implements Callable<Integer> {
             + EXAMPLES);
   }
 
-  private OddsAnswer answer(Project read, UncertainQuantities quantities) {
-    DrawnNetworks networks =
-        new DrawnNetworks(read, quantities.inTheNetwork().stream().map(Named::quantity).toList());
-    UncertainProject uncertain = new UncertainProject(networks, quantities.inTheNetwork());
-    long start = System.nanoTime();
-    Odds odds =
-        OddsFinder.find(
-            read.network(), uncertain, new SamplingPlan(samples, seed, threads), progress());
-    tellSpeed((System.nanoTime() - start) / NANOSECONDS);
-    return new OddsAnswer(
-        read.title(),
-        Shown.of(read),
-        project.changes(),
-        read.network(),
-        unknowns(quantities.inTheNetwork()),
-        unknowns(quantities.elsewhere()),
-        odds,
-        running(read),
-        odds.contradiction().flatMap(uncertain::whatIsWrongWith));
-  }
-
-  private static Optional<RunningFigures> running(Project read) {
-    try {
-      return Optional.of(RunningFigures.of(SteadyStateFinder.find(read.network()), read.running()));
-    } catch (NoBalance none) {
-      return Optional.empty();
-    }
-  }
-
-  private static List<Unknown> unknowns(List<Named> quantities) {
-    return quantities.stream()
-        .map(named -> new Unknown(named.address(), named.quantity().written().text()))
-        .toList();
-  }
-
-  private Progress progress() {
-    return Ink.isLiveTerminal() ? new ProgressBar(spec.commandLine().getErr()) : Progress.UNSEEN;
-  }
-
-  private void tellSpeed(double seconds) {
+  private void tellSpeed(Effort effort) {
     PrintWriter err = spec.commandLine().getErr();
     err.println(
         String.format(
             Locale.ROOT,
             "%,d samples in %.1f s on %d %s: %,.0f solves a second",
-            samples,
-            seconds,
+            effort.solves(),
+            effort.seconds(),
             threads,
             threads == 1 ? "thread" : "threads",
-            samples / seconds));
+            effort.solvesPerSecond()));
     err.flush();
   }
 }

@@ -1,7 +1,6 @@
 package rillwright.cli.command;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -9,31 +8,27 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.pump.SheetFolder;
-import rillwright.cli.report.DutyAnswer;
-import rillwright.cli.report.Effort;
-import rillwright.cli.report.GravityAnswer;
-import rillwright.cli.report.PipesAnswer;
 import rillwright.cli.report.json.GravityJson;
 import rillwright.cli.report.json.PipesJson;
 import rillwright.cli.report.picture.GravityPicture;
 import rillwright.cli.report.picture.SizesPicture;
 import rillwright.cli.report.text.choice.GravityText;
 import rillwright.cli.report.text.choice.PipesText;
+import rillwright.cli.study.Request;
+import rillwright.cli.study.choice.GravityAnswer;
+import rillwright.cli.study.choice.GravityRequest;
+import rillwright.cli.study.choice.PipesAnswer;
+import rillwright.cli.study.choice.PipesRequest;
+import rillwright.cli.study.choice.SizeCurves;
+import rillwright.cli.study.choice.SizeOption;
+import rillwright.cli.study.choice.SizeWithoutEffect;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpPlace;
-import rillwright.solver.study.duty.DutyFinder;
-import rillwright.solver.study.pipechoice.GravityChooser;
-import rillwright.solver.study.pipechoice.PipeChoice;
-import rillwright.solver.study.pipechoice.PipeChooser;
-import rillwright.solver.trial.PumpOffer;
-import rillwright.solver.trial.PumpSetup;
-import rillwright.solver.trial.RunningTerms;
 
 /** Which size of pipe. */
 @Command(
@@ -56,8 +51,6 @@ import rillwright.solver.trial.RunningTerms;
           + " pipes.png"
     })
 public final class PipesCommand implements Callable<Integer> {
-  private static final double NANOSECONDS = 1e9;
-
   @Mixin private ProjectArguments project;
 
   @Mixin private SizeArguments sizes;
@@ -106,17 +99,6 @@ public final class PipesCommand implements Callable<Integer> {
     return folder.map(inputs::andSheetsOf).orElse(inputs);
   }
 
-  /** What the command tries itself, as changes would address it. */
-  private List<String> tried() {
-    List<String> tried = new ArrayList<>();
-    for (String line : sizes.lines()) {
-      for (String field : List.of("size", "material", "inside")) {
-        tried.add("lines." + line + ".pipe." + field);
-      }
-    }
-    return tried;
-  }
-
   /** Whether a pump has to do with it: one that there is, or one that is asked for. */
   private boolean pumps(Project read) {
     return folder.isPresent()
@@ -128,83 +110,52 @@ public final class PipesCommand implements Callable<Integer> {
   private void pumped(Project read) {
     PumpPlace place = PumpArguments.placeIn(read, pumpLine, "--pump", sizes.lines());
     OtherPumps.requireChosen(read, place);
-    PipesAnswer answer = answer(read, place);
+    final double years = cost.years();
+    conditions.requireFit(read, state -> ChosenPumps.requireFor(state, place));
+    List<SizeOption> options = sizes.in(read);
+    PipesAnswer answer =
+        ask(
+            new PipesRequest(
+                place, options, sheets(read, place), together.upTo(), years, conditions.asked()),
+            read);
     report.print(
         () -> PipesJson.of(answer),
         () -> PipesText.of(answer),
-        () -> Optional.of(SizesPicture.of(answer)));
+        () -> Optional.of(SizesPicture.of(answer, SizeCurves.of(answer))));
   }
 
   private void ofItself(Project read) {
-    StudyConditions judged = StudyConditions.of(conditions, read, Optional.empty());
-    SizeArguments.Tried tried = sizes.read(read, judged::states);
-    GravityAnswer answer =
-        new GravityAnswer(
-            read.title(),
-            Shown.of(read),
-            project.changes(),
-            cost.terms(read.running()).years(),
-            Offers.currencyOf(read.running(), read.prices()),
-            GravityChooser.choose(tried.options()),
-            tried.unpriced(),
-            tried.uncounted(),
-            judged.told(tried()));
+    final double years = cost.years();
+    conditions.requireFit(read, Wished::require);
+    GravityAnswer answer = ask(new GravityRequest(sizes.in(read), years, conditions.asked()), read);
     report.print(
         () -> GravityJson.of(answer),
         () -> GravityText.of(answer),
         () -> Optional.of(GravityPicture.of(answer)));
   }
 
-  private PipesAnswer answer(Project read, PumpPlace place) {
-    RunningTerms terms = cost.terms(read.running());
-    StudyConditions judged = StudyConditions.of(conditions, read, Optional.of(place));
-    SizeArguments.Tried tried = sizes.read(read, judged::states);
-    List<Fault> faults = new ArrayList<>();
-    List<PumpSetup> setups = new ArrayList<>();
-    Offers offers;
-    if (folder.isPresent()) {
-      double density = read.network().water().densityKgPerM3();
-      SheetFolder all = SheetFolder.read(folder.get(), density);
-      SheetFolder sheets = ImpossibleSheets.without(all, read);
-      offers = Offers.of(sheets, read.running(), read.prices());
-      faults.addAll(sheets.faults());
-      int upTo = together.upTo();
-      offers.pumps().forEach(offer -> setups.addAll(PumpSetup.listOf(offer, upTo)));
-    } else {
-      Pump pump = ownPump(read, place);
-      offers = Offers.ofProject(read, pump.model());
-      PumpOffer own = offers.pumps().get(0);
-      setups.add(
-          new PumpSetup(own, pump.set().count(), pump.set().arrangement(), pump.set().speed()));
+  private <A> A ask(Request<A> request, Project read) {
+    try {
+      return project.ask(request, read);
+    } catch (SizeWithoutEffect none) {
+      throw new InvalidInput(
+          read.places().ofLine(none.line()),
+          "line "
+              + PlainText.quoted(none.line().value())
+              + ": nothing in it changes with the size of its pipe, because its runs name sizes"
+              + " of their own; leave those out");
     }
-    long start = System.nanoTime();
-    PipeChoice choice = PipeChooser.choose(tried.options(), place, setups, terms);
-    Effort effort = new Effort(choice.trials(), (System.nanoTime() - start) / NANOSECONDS);
-    return new PipesAnswer(
-        new DutyAnswer(
-            read.title(),
-            Shown.of(read),
-            read.network(),
-            place,
-            DutyFinder.find(read.network(), place)),
-        project.changes(),
-        terms,
-        read.running(),
-        offers.currency(),
-        choice,
-        folder.isPresent(),
-        tried.unpriced(),
-        tried.uncounted(),
-        faults,
-        offers.otherCurrencies(),
-        effort,
-        judged.told(tried()));
   }
 
-  private static Pump ownPump(Project read, PumpPlace place) {
+  /** The sheets to choose from; empty for the pump that is there, which must run. */
+  private Optional<SheetFolder> sheets(Project read, PumpPlace place) {
+    if (folder.isPresent()) {
+      double density = read.network().water().densityKgPerM3();
+      return Optional.of(ImpossibleSheets.without(SheetFolder.read(folder.get(), density), read));
+    }
     Part part = read.network().line(place.line()).parts().get(place.partIndex());
     if (part instanceof Pump pump && pump.set().speed() > 0) {
-      return pump;
+      return Optional.empty();
     }
     throw new InvalidInput(
         read.places().ofPart(place.line(), place.partIndex()),

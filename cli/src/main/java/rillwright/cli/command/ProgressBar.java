@@ -1,14 +1,18 @@
 package rillwright.cli.command;
 
 import java.io.PrintWriter;
-import rillwright.solver.study.uncertainty.Progress;
+import rillwright.solver.progress.Progress;
 
-/** A bar that grows on a terminal, on one line that it takes away again. */
-final class ProgressBar implements Progress {
+/** A bar that grows on a terminal while work takes long, on one line that it takes away again. */
+final class ProgressBar implements Progress, AutoCloseable {
   private static final int WIDTH = 40;
   private static final int PER_CENT = 100;
 
+  /** Shorter work shows none, ns. */
+  private static final long PATIENCE_NS = 500_000_000;
+
   private final PrintWriter terminal;
+  private final long beganNs = System.nanoTime();
   private int shown = -1;
 
   ProgressBar(PrintWriter terminal) {
@@ -16,17 +20,24 @@ final class ProgressBar implements Progress {
   }
 
   @Override
-  public void reached(int done, int all) {
+  public boolean goesOn(int done, int all) {
     int percent = (int) ((long) PER_CENT * done / all);
-    if (percent == shown) {
-      return;
+    if (percent != shown && System.nanoTime() - beganNs > PATIENCE_NS) {
+      shown = percent;
+      int filled = WIDTH * percent / PER_CENT;
+      terminal.print(
+          "\r[" + "#".repeat(filled) + ".".repeat(WIDTH - filled) + "] " + percent + " %");
+      terminal.flush();
     }
-    shown = percent;
-    int filled = WIDTH * percent / PER_CENT;
-    terminal.print("\r[" + "#".repeat(filled) + ".".repeat(WIDTH - filled) + "] " + percent + " %");
-    if (done == all) {
+    return true;
+  }
+
+  /** Takes it away. */
+  @Override
+  public void close() {
+    if (shown >= 0) {
       terminal.print("\r" + " ".repeat(WIDTH + 8) + "\r");
+      terminal.flush();
     }
-    terminal.flush();
   }
 }

@@ -2,14 +2,22 @@ package rillwright.cli.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.ProjectConditions;
+import rillwright.cli.report.page.terminal.Ink;
+import rillwright.cli.study.Request;
+import rillwright.solver.progress.Progress;
 
 /** The project that a command is about. */
 final class ProjectArguments {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
   @Parameters(paramLabel = "FILE", description = "The project file, YAML or JSON.")
   private Path file;
 
@@ -52,8 +60,14 @@ final class ProjectArguments {
     return InputFiles.of(file, read);
   }
 
-  /** What was changed on the command line, as written. */
-  List<String> changes() {
-    return List.copyOf(changes);
+  /**
+   * The answer to a request, watched on a terminal.
+   *
+   * @throws NoAnswer if the project has no balanced state
+   */
+  <A> A ask(Request<A> request, Project read) {
+    try (ProgressBar bar = new ProgressBar(command.commandLine().getErr())) {
+      return Asking.ask(request, read, Ink.isLiveTerminal() ? bar : Progress.UNSEEN);
+    }
   }
 }

@@ -1,7 +1,6 @@
 package rillwright.cli.command;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -9,19 +8,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.pump.SheetFolder;
-import rillwright.cli.report.DutyAnswer;
-import rillwright.cli.report.Effort;
-import rillwright.cli.report.PumpsAnswer;
 import rillwright.cli.report.json.PumpsJson;
 import rillwright.cli.report.picture.CandidatesPicture;
 import rillwright.cli.report.text.choice.PumpsText;
-import rillwright.solver.network.Network;
+import rillwright.cli.study.choice.CandidateCurves;
+import rillwright.cli.study.choice.PumpsAnswer;
+import rillwright.cli.study.choice.PumpsRequest;
 import rillwright.solver.pumping.PumpPlace;
-import rillwright.solver.study.duty.DutyFinder;
-import rillwright.solver.study.pumpchoice.PumpChoice;
-import rillwright.solver.study.pumpchoice.PumpChooser;
-import rillwright.solver.trial.RunningTerms;
-import rillwright.solver.trial.SiteState;
 
 /** Which pump of a folder of data sheets does it. */
 @Command(
@@ -43,8 +36,6 @@ import rillwright.solver.trial.SiteState;
       "  rillwright pumps pond.yaml --from pumps --set \"lines.intake.skimmer.clogged=40 %%\""
     })
 public final class PumpsCommand implements Callable<Integer> {
-  private static final double NANOSECONDS = 1e9;
-
   @Mixin private ProjectArguments project;
 
   @Option(
@@ -71,42 +62,17 @@ public final class PumpsCommand implements Callable<Integer> {
     PumpPlace place = pump.placeIn(read);
     Wished.require(read);
     OtherPumps.requireChosen(read, place);
-    RunningTerms terms = cost.terms(read.running());
+    final double years = cost.years();
     SheetFolder sheets = SheetFolder.read(folder, read.network().water().densityKgPerM3());
     SheetFolder possible = ImpossibleSheets.without(sheets, read);
-    Offers offers = Offers.of(possible, read.running(), read.prices());
-    PumpsAnswer answer = answer(read, place, terms, possible, offers);
+    conditions.requireFit(read, state -> ChosenPumps.requireFor(state, place));
+    PumpsAnswer answer =
+        project.ask(
+            new PumpsRequest(place, possible, together.upTo(), years, conditions.asked()), read);
     report.print(
         () -> PumpsJson.of(answer),
         () -> PumpsText.of(answer),
-        () -> Optional.of(CandidatesPicture.of(answer)));
+        () -> Optional.of(CandidatesPicture.of(answer, CandidateCurves.of(answer))));
     return ExitStatus.DONE;
-  }
-
-  private PumpsAnswer answer(
-      Project read, PumpPlace place, RunningTerms terms, SheetFolder sheets, Offers offers) {
-    Network network = read.network();
-    StudyConditions judged = StudyConditions.of(conditions, read, Optional.of(place));
-    List<SiteState> states = judged.states(read);
-    long start = System.nanoTime();
-    PumpChoice choice =
-        PumpChooser.choose(network, states, place, offers.pumps(), together.upTo(), terms);
-    Effort effort =
-        new Effort(
-            (1 + states.size()) * choice.ranked().size(),
-            (System.nanoTime() - start) / NANOSECONDS);
-    return new PumpsAnswer(
-        new DutyAnswer(
-            read.title(), Shown.of(read), network, place, DutyFinder.find(network, place)),
-        project.changes(),
-        terms,
-        read.running(),
-        offers.currency(),
-        choice,
-        sheets.faults(),
-        offers.otherCurrencies(),
-        effort,
-        judged.told(List.of("lines." + place.line().value() + ".pump")),
-        states);
   }
 }

@@ -5,13 +5,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
-import rillwright.cli.report.Solved;
-import rillwright.cli.report.conditions.SolvedConditions;
 import rillwright.cli.report.json.ConditionsJson;
 import rillwright.cli.report.json.SolveJson;
 import rillwright.cli.report.text.conditions.ConditionsText;
 import rillwright.cli.report.text.solve.SolveText;
-import rillwright.solver.steady.SteadyStateFinder;
+import rillwright.cli.study.condition.InConditions;
+import rillwright.cli.study.condition.SolvedConditions;
+import rillwright.cli.study.solve.SolveRequest;
+import rillwright.cli.study.solve.Solved;
 
 /** What flows where, at what head, how thick the sheets are, what the pumps draw. */
 @Command(
@@ -52,27 +53,19 @@ public final class SolveCommand implements Callable<Integer> {
   }
 
   private int asWritten(Project read) {
-    Solved solved = solve(read);
-    report.print(
-        () -> SolveJson.of(solved, project.changes()),
-        () -> SolveText.of(solved, project.changes()));
+    Solved solved = project.ask(new SolveRequest(), read);
+    report.print(() -> SolveJson.of(solved), () -> SolveText.of(solved));
     return status(solved.missesAWish());
   }
 
   private int inConditions(Project read) {
+    conditions.requireFit(read, ChosenPumps::require);
     SolvedConditions answer =
         new SolvedConditions(
-            CasesRun.of(read, project, conditions, SolveCommand::solve), read.network());
+            project.ask(new InConditions<>(new SolveRequest(), conditions.names()), read),
+            read.network());
     report.print(() -> ConditionsJson.of(answer), () -> ConditionsText.of(answer));
     return status(answer.missesAWish());
-  }
-
-  private static Solved solve(Project project) {
-    return Solved.of(
-        project.title(),
-        Shown.of(project),
-        project.running(),
-        SteadyStateFinder.find(project.network()));
   }
 
   private int status(boolean missesAWish) {

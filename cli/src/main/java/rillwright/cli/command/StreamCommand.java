@@ -1,8 +1,5 @@
 package rillwright.cli.command;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,24 +7,20 @@ import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.conditions.Case;
-import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.json.StreamConditionsJson;
 import rillwright.cli.report.json.StreamJson;
 import rillwright.cli.report.picture.ConditionLevelsPicture;
 import rillwright.cli.report.picture.LevelsPicture;
-import rillwright.cli.report.stream.StreamAnswer;
 import rillwright.cli.report.text.stream.StreamConditionsText;
 import rillwright.cli.report.text.stream.StreamText;
-import rillwright.curves.chart.content.PanelChart;
+import rillwright.cli.study.condition.Cases;
+import rillwright.cli.study.condition.InConditions;
+import rillwright.cli.study.stream.StreamAnswer;
+import rillwright.cli.study.stream.StreamRequest;
+import rillwright.cli.study.stream.StreamRequest.Follow;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Point;
-import rillwright.solver.stream.StreamBudget;
-import rillwright.solver.stream.StreamBudgetFinder;
-import rillwright.solver.stream.time.StartAndStop;
-import rillwright.solver.stream.time.TimeCourse;
 import rillwright.solver.stream.time.TooFastToFollow;
 
 /** Depth and speed in each reach, water in transit, how far the pond falls and rises. */
@@ -72,58 +65,36 @@ public final class StreamCommand implements Callable<Integer> {
     if (follows) {
       requireShapes(read);
     }
-    return conditions.areAsked() ? inConditions(read) : asWritten(read, follows);
-  }
-
-  private int inConditions(Project read) {
-    if (times) {
-      throw new InvalidInput(
-          Place.whole("--times"),
-          "this follows the project as it stands; for a condition make its change with --set, or"
-              + " let --chart draw all of them");
-    }
-    Cases<StreamBudget> answer =
-        CasesRun.of(
-            read, project, conditions, condition -> StreamBudgetFinder.find(condition.streams()));
-    report.print(
-        () -> StreamConditionsJson.of(answer),
-        () -> StreamConditionsText.of(answer),
-        () -> report.draws() ? picture(read, answer) : Optional.empty());
-    return ExitStatus.DONE;
-  }
-
-  private static Optional<PanelChart> picture(Project read, Cases<StreamBudget> answer) {
-    Map<String, TimeCourse> courses = new LinkedHashMap<>();
-    for (Case<StreamBudget> one : answer.cases()) {
-      one.answer().ifPresent(told -> courses.put(one.condition(), followed(read, told)));
-    }
-    return courses.isEmpty()
-        ? Optional.empty()
-        : Optional.of(ConditionLevelsPicture.of(answer.title(), answer.units(), courses));
-  }
-
-  private static TimeCourse followed(Project project, StreamBudget budget) {
+    StreamRequest request = new StreamRequest(follows ? Follow.START_AND_STOP : Follow.NO);
     try {
-      return StartAndStop.of(budget.running());
+      return conditions.areAsked() ? inConditions(read, request) : asWritten(read, request);
     } catch (TooFastToFollow tooFast) {
       throw new InvalidInput(
-          project.places().whole(),
+          read.places().whole(),
           "its levels change too fast to be followed in time; see the areas of its chambers, boxes,"
               + " pools and basins, and the length of its streams (the rest is told without --times"
               + " and --chart)");
     }
   }
 
-  private int asWritten(Project read, boolean follows) {
-    StreamBudget budget = StreamBudgetFinder.find(read.streams());
-    StreamAnswer answer =
-        new StreamAnswer(
-            read.title(),
-            Shown.of(read),
-            project.changes(),
-            budget,
-            Optional.of(RunningFigures.of(budget.running().state(), read.running())),
-            follows ? Optional.of(followed(read, budget)) : Optional.empty());
+  private int inConditions(Project read, StreamRequest request) {
+    if (times) {
+      throw new InvalidInput(
+          Place.whole("--times"),
+          "this follows the project as it stands; for a condition make its change with --set, or"
+              + " let --chart draw all of them");
+    }
+    conditions.requireFit(read, ChosenPumps::require);
+    Cases<StreamAnswer> answer = project.ask(new InConditions<>(request, conditions.names()), read);
+    report.print(
+        () -> StreamConditionsJson.of(answer),
+        () -> StreamConditionsText.of(answer),
+        () -> ConditionLevelsPicture.of(answer));
+    return ExitStatus.DONE;
+  }
+
+  private int asWritten(Project read, StreamRequest request) {
+    StreamAnswer answer = project.ask(request, read);
     report.print(
         () -> StreamJson.of(answer),
         () -> StreamText.of(answer),

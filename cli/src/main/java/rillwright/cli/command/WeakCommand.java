@@ -3,17 +3,13 @@ package rillwright.cli.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.ToDoubleFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rillwright.cli.catalogue.Catalogue;
-import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.visit.PriorsReader;
-import rillwright.cli.file.visit.PriorsReader.Priors;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.file.visit.VisitReader;
 import rillwright.cli.report.json.CausesJson;
@@ -21,16 +17,13 @@ import rillwright.cli.report.json.WeakJson;
 import rillwright.cli.report.picture.CausesPicture;
 import rillwright.cli.report.text.weak.CausesText;
 import rillwright.cli.report.text.weak.WeakText;
-import rillwright.cli.report.weak.CausesAnswer;
-import rillwright.cli.report.weak.WeakAnswer;
-import rillwright.solver.study.diagnosis.cause.Cause;
-import rillwright.solver.study.diagnosis.cause.CauseTable;
-import rillwright.solver.study.diagnosis.cause.SignTable;
-import rillwright.solver.study.diagnosis.inference.Diagnosis;
-import rillwright.solver.study.diagnosis.inference.Diagnostician;
+import rillwright.cli.study.weak.CausesAnswer;
+import rillwright.cli.study.weak.CausesRequest;
+import rillwright.cli.study.weak.NothingExplains;
+import rillwright.cli.study.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakRequest;
 import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
-import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** Which faults explain what was read at a weak fall, and what to read next. */
 @Command(
@@ -102,24 +95,14 @@ public final class WeakCommand implements Callable<Integer> {
           "this draws what readings say, and --causes is about none; leave out one of the two");
     }
     ChosenPumps.require(read, "; a job that is weak was built with one, so name it here");
-    AsBuilt built = AsBuilt.of(read.network());
-    CauseTable usual = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
-    Priors table =
-        priors
-            .map(file -> PriorsReader.read(file, usual))
-            .orElseGet(() -> new Priors(usual, SignTable.commonPractice()));
+    AsBuilt built = project.ask((it, unseen) -> AsBuilt.of(it.network()), read);
+    CausesRequest causes =
+        new CausesRequest(priors.map(file -> PriorsReader.read(file, CausesRequest.usual(built))));
     if (causesOnly) {
-      CausesAnswer answer =
-          new CausesAnswer(
-              read.title(),
-              Shown.of(read),
-              project.changes(),
-              built,
-              table.causes(),
-              table.signs());
+      CausesAnswer answer = project.ask(causes, read);
       report.print(() -> CausesJson.of(answer), () -> CausesText.of(answer));
     } else {
-      WeakAnswer answer = answer(read, built, table);
+      WeakAnswer answer = answer(read, built, causes);
       report.print(
           () -> WeakJson.of(answer),
           () -> WeakText.of(answer),
@@ -128,30 +111,21 @@ public final class WeakCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  private WeakAnswer answer(Project read, AsBuilt built, Priors table) {
+  private WeakAnswer answer(Project read, AsBuilt built, CausesRequest causes) {
     WeakJob weakJob = new WeakJob(read, built);
     weakJob.requireFlow();
     Visit visit =
         readings
             .map(file -> VisitReader.inFile(file, built))
             .orElseGet(() -> VisitReader.inProject(read, built));
-    ToDoubleFunction<Cause> signs =
-        cause -> table.signs().factor(visit.signs(), cause.id().cause());
-    Diagnostician diagnostician =
-        Diagnostician.of(
-            built,
-            table.causes(),
-            visit.readings().stream().map(Reading::what).toList(),
-            notCalled ? Sizes.ALL : Sizes.CALLED_FOR);
-    weakJob.requireAnswer(diagnostician, notCalled, priors);
-    Diagnosis diagnosis = diagnostician.explain(visit.readings(), signs);
-    return new WeakAnswer(
-        read.title(),
-        Shown.of(read),
-        project.changes(),
-        diagnostician.scope(),
-        visit,
-        diagnosis,
-        diagnostician.pairs(diagnosis, signs));
+    if (!notCalled) {
+      weakJob.requireCall(visit);
+    }
+    Sizes sizes = notCalled ? Sizes.ALL : Sizes.CALLED_FOR;
+    try {
+      return project.ask(new WeakRequest(Optional.of(visit), causes, sizes), read);
+    } catch (NothingExplains nothing) {
+      throw weakJob.unexplained(priors);
+    }
   }
 }

@@ -7,9 +7,13 @@ import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.visit.Visit;
+import rillwright.cli.report.units.Shown;
 import rillwright.solver.finding.Findings;
-import rillwright.solver.study.diagnosis.inference.Diagnostician;
+import rillwright.solver.study.diagnosis.inference.Scope;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Reading;
 
 /**
  * Whether one can ask of a job why it is weak.
@@ -47,23 +51,26 @@ record WeakJob(Project project, AsBuilt built) {
     return Findings.of(built.state()).stream()
         .filter(finding -> REASONS.contains(finding.code()))
         .min(Comparator.comparingInt(finding -> REASONS.indexOf(finding.code())))
-        .map(finding -> " " + finding.message(Shown.of(project)))
+        .map(finding -> " " + finding.message(Shown.of(project.show())))
         .orElse("");
   }
 
-  /** Refuses a job, or priors for it, with which no answer is possible. */
-  void requireAnswer(Diagnostician diagnostician, boolean notCalled, Optional<Path> priors) {
-    if (!notCalled && !diagnostician.scope().canBeWeak()) {
+  /** Refuses a job at which nobody could see that it is weak. */
+  void requireCall(Visit visit) {
+    List<Measurand> read = visit.readings().stream().map(Reading::what).toList();
+    if (!Scope.of(built, read).canBeWeak()) {
       throw new InvalidInput(
           project.places().whole(),
           "nobody can see that this job is weak: it has neither a fall nor an outlet in air; to"
               + " look for faults all the same give --not-called");
     }
-    if (!diagnostician.canExplain()) {
-      throw new InvalidInput(
-          priors.map(file -> Place.whole(file.toString())).orElse(project.places().whole()),
-          "no cause with a prior above 0 takes a tenth off a fall of this job; give another one a"
-              + " prior, or count slight faults too with --not-called");
-    }
+  }
+
+  /** What is wrong with a job, or with priors for it, where no cause explains anything. */
+  InvalidInput unexplained(Optional<Path> priors) {
+    return new InvalidInput(
+        priors.map(file -> Place.whole(file.toString())).orElse(project.places().whole()),
+        "no cause with a prior above 0 takes a tenth off a fall of this job; give another one a"
+            + " prior, or count slight faults too with --not-called");
   }
 }

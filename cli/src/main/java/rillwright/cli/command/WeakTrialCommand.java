@@ -10,13 +10,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import rillwright.cli.catalogue.Catalogue;
-import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.report.page.terminal.Ink;
 import rillwright.cli.report.page.terminal.TerminalPage;
 import rillwright.cli.report.text.weak.TrialText;
+import rillwright.cli.study.weak.CausesRequest;
+import rillwright.solver.progress.Progress;
 import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Diagnostician;
 import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
@@ -68,8 +68,8 @@ public final class WeakTrialCommand implements Callable<Integer> {
 
   private static TrialJob job(Path file) {
     Project project = ProjectReader.read(file, List.of());
-    AsBuilt built = AsBuilt.of(project.network());
-    CauseTable causes = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
+    AsBuilt built = Asking.ask((it, unseen) -> AsBuilt.of(it.network()), project, Progress.UNSEEN);
+    CauseTable causes = CausesRequest.usual(built);
     return new TrialJob(
         project.title(), causes, Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR));
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.progress.Steps;
 import rillwright.solver.steady.NoBalance;
 
 /**
@@ -27,10 +28,14 @@ public record Ranking(List<RatedTrial> ranked, List<String> leftOut) {
   /**
    * Tries pumps, on all processors, each at its useful speeds.
    *
+   * @param steps one for each setup
    * @throws NoBalance if the network has no balanced state with any of them
+   * @throws rillwright.solver.progress.Stopped if it is stopped
    */
-  public static Ranking of(TrialSites sites, List<PumpSetup> setups, RunningTerms terms) {
-    List<Tried> all = setups.parallelStream().map(setup -> tried(sites, setup, terms)).toList();
+  public static Ranking of(
+      TrialSites sites, List<PumpSetup> setups, RunningTerms terms, Steps steps) {
+    List<Tried> all =
+        setups.parallelStream().map(setup -> tried(sites, setup, terms, steps)).toList();
     List<RatedTrial> ranked = new ArrayList<>();
     Set<String> leftOut = new LinkedHashSet<>();
     Optional<RuntimeException> why = Optional.empty();
@@ -46,6 +51,13 @@ public record Ranking(List<RatedTrial> ranked, List<String> leftOut) {
     }
     ranked.sort(RatedTrial.BEST_FIRST);
     return new Ranking(ranked, List.copyOf(leftOut));
+  }
+
+  private static Tried tried(TrialSites sites, PumpSetup setup, RunningTerms terms, Steps steps) {
+    steps.done(0);
+    Tried tried = tried(sites, setup, terms);
+    steps.done(1);
+    return tried;
   }
 
   private static Tried tried(TrialSites sites, PumpSetup setup, RunningTerms terms) {

@@ -3,6 +3,7 @@ package rillwright.cli.file.site;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.curves.sheet.Price;
+import rillwright.solver.trial.RunningTerms;
 
 /**
  * How long the pumps run and what electricity costs, as far as the file says.
@@ -35,6 +36,13 @@ public record Running(
   /** Whether the file leaves hours or days open. */
   public boolean leavesTimesOpen() {
     return hoursPerDay.isEmpty() || daysPerYear.isEmpty();
+  }
+
+  /** What running costs over some years: all day and all year where the file does not say. */
+  public RunningTerms over(double years) {
+    OptionalDouble amount =
+        price.isPresent() ? OptionalDouble.of(price.get().amount()) : OptionalDouble.empty();
+    return new RunningTerms(hoursAYear(), amount, years);
   }
 
   /** Energy of a year at a power, W, in kWh. */

@@ -2,7 +2,9 @@ package rillwright.cli.report.balance;
 
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.finding.Figure.Unit;
 import rillwright.solver.finding.Finding;
@@ -36,7 +38,7 @@ public final class BalanceRemarks {
         remarks.add(leftAlone(set, answer));
       } else if (set.role() == Role.THROTTLED && set.valve().loss() instanceof Valve.GivenLoss) {
         remarks.add(
-            set.lossCoefficient().isEmpty() ? toBeShut(set) : unknownHandle(set, answer.units()));
+            set.lossCoefficient().isEmpty() ? toBeShut(set) : unknownHandle(set, Shown.of(answer)));
       }
       if (set.role() == Role.THROTTLED
           && set.valve().loss() instanceof Valve.Opening opening

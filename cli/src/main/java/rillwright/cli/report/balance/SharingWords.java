@@ -1,5 +1,7 @@
 package rillwright.cli.report.balance;
 
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.study.valvesetting.SetValve;
 import rillwright.solver.study.valvesetting.ValveSettings;
@@ -11,7 +13,7 @@ public final class SharingWords {
   /** One or two sentences. */
   public static String of(BalanceAnswer answer) {
     ValveSettings settings = answer.settings();
-    String share = answer.units().share(settings.share()) + " of its wish. ";
+    String share = Shown.of(answer).share(settings.share()) + " of its wish. ";
     return (settings.favoured().isEmpty()
             ? "So set, every fall gets " + share
             : "So set, no fall gets less than " + share)

@@ -1,6 +1,7 @@
-package rillwright.cli.report.conditions;
+package rillwright.cli.study.condition;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,6 +52,11 @@ public record SharedFinding<A>(List<Made<A>> made) {
   /** Whether it is made in a condition without changes. */
   public boolean holdsAsWritten() {
     return made.stream().anyMatch(one -> one.where().named().changes().isEmpty());
+  }
+
+  /** It as it is in the condition that stands first in an order; the first of several alike. */
+  public Made<A> first(Comparator<Case<A>> order) {
+    return made.stream().min(Comparator.comparing(Made::where, order)).orElseThrow();
   }
 
   /**

@@ -1,7 +1,8 @@
 package rillwright.cli.report.json;
 
-import rillwright.cli.report.balance.BalanceAnswer;
 import rillwright.cli.report.balance.BalanceRemarks;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Valve;
 import rillwright.solver.steady.PointState;
@@ -27,8 +28,8 @@ public final class BalanceJson {
     json.array("valves", () -> settings.valves().forEach(set -> valve(json, set, settings)));
     json.array("order", () -> settings.order().forEach(line -> json.words(line.value())));
     json.number("pumpShortM", settings.pumpShortM());
-    new RunningFields(json).write(answer.running());
-    FindingFields.write(json, BalanceRemarks.of(answer), answer.units());
+    new RunningFields(json).write(answer.takes());
+    FindingFields.write(json, BalanceRemarks.of(answer), Shown.of(answer));
   }
 
   private static void fall(Json json, PointState state) {

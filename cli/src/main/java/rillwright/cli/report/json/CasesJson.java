@@ -1,8 +1,10 @@
 package rillwright.cli.report.json;
 
 import java.util.function.BiConsumer;
-import rillwright.cli.report.conditions.Case;
-import rillwright.cli.report.conditions.Cases;
+import rillwright.cli.report.NoBalanceWords;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.condition.Case;
+import rillwright.cli.study.condition.Cases;
 
 /** A study of a project in several conditions, for programs. */
 final class CasesJson {
@@ -29,12 +31,17 @@ final class CasesJson {
   static <A> void write(Json json, Cases<A> answer, String study, BiConsumer<Json, A> members) {
     json.array(
         "conditions",
-        () -> answer.cases().forEach(one -> json.object(() -> write(json, one, study, members))));
+        () ->
+            answer
+                .cases()
+                .forEach(one -> json.object(() -> write(json, answer, one, study, members))));
   }
 
-  private static <A> void write(Json json, Case<A> one, String study, BiConsumer<Json, A> members) {
+  private static <A> void write(
+      Json json, Cases<A> answer, Case<A> one, String study, BiConsumer<Json, A> members) {
     ConditionFields.write(json, one.named());
-    json.wordsOrNull("noBalance", one.noBalance());
+    json.wordsOrNull(
+        "noBalance", one.noBalance().map(why -> NoBalanceWords.of(why, Shown.of(answer))));
     json.objectOrNull(study, one.answer(), (A told) -> members.accept(json, told));
   }
 }

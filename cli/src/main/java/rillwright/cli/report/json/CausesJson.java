@@ -3,7 +3,7 @@ package rillwright.cli.report.json;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import rillwright.cli.report.weak.CausesAnswer;
+import rillwright.cli.study.weak.CausesAnswer;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.Sign;
 

@@ -3,7 +3,7 @@ package rillwright.cli.report.json;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.picture.Curves;
+import rillwright.cli.study.curve.Curves;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.trace.PumpTrace;
 import rillwright.solver.law.pump.PumpSet;
@@ -14,17 +14,17 @@ public final class ChartJson {
   private ChartJson() {}
 
   /** The JSON text. */
-  public static String of(String title, Curves curves, List<String> changes) {
+  public static String of(Curves curves) {
     return Json.object(
         json -> {
-          write(json, title, curves);
-          ChangedField.write(json, changes);
+          write(json, curves);
+          ChangedField.write(json, curves.changes());
         });
   }
 
-  private static void write(Json json, String title, Curves curves) {
+  private static void write(Json json, Curves curves) {
     Optional<PumpSet> set = curves.pump().map(Pump::set);
-    json.words("title", title);
+    json.words("title", curves.title());
     json.words("line", curves.place().line().value());
     points(json, "systemCurve", curves.system().points());
     json.number("greatestFlowM3PerS", curves.system().greatestFlowM3PerS());

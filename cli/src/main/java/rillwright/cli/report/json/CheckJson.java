@@ -1,11 +1,12 @@
 package rillwright.cli.report.json;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.file.Project;
-import rillwright.cli.report.check.Checked;
+import rillwright.cli.report.check.CheckNotes;
 import rillwright.cli.report.text.PartWords;
 import rillwright.cli.report.text.PointWords;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.check.Checked;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Severity;
@@ -30,11 +31,11 @@ public final class CheckJson {
   }
 
   /** The JSON text. */
-  public static String of(Checked checked, List<String> changes) {
+  public static String of(Checked checked) {
     return Json.object(
         json -> {
           new CheckJson(json, checked).write(checked.project());
-          ChangedField.write(json, changes);
+          ChangedField.write(json, checked.changes());
         });
   }
 
@@ -43,11 +44,11 @@ public final class CheckJson {
     json.object("points", () -> project.network().points().forEach(this::point));
     json.object("lines", () -> project.network().lines().forEach(this::line));
     json.object("pumps", () -> project.sheets().forEach(this::pump));
-    json.array("notes", () -> checked.notes().forEach(json::words));
+    json.array("notes", () -> CheckNotes.of(checked).forEach(json::words));
     FindingFields.write(
         json,
         PumpPlace.listPlanned(project.network()).stream().map(CheckJson::planned).toList(),
-        checked.units());
+        Shown.of(checked));
   }
 
   private void point(Point point) {
@@ -56,7 +57,7 @@ public final class CheckJson {
         () -> {
           json.words("kind", point.kind());
           json.number("wantM3PerS", point.wantM3PerS());
-          json.words("words", PointWords.of(point, checked.units()));
+          json.words("words", PointWords.of(point, Shown.of(checked)));
         });
   }
 
@@ -79,7 +80,7 @@ public final class CheckJson {
     json.object(
         () -> {
           json.words("part", part.kind());
-          json.words("words", PartWords.of(part, checked.units()));
+          json.words("words", PartWords.of(part, Shown.of(checked)));
         });
   }
 

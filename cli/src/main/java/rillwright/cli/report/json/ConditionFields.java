@@ -1,8 +1,8 @@
 package rillwright.cli.report.json;
 
-import rillwright.cli.report.conditions.JudgingConditions;
-import rillwright.cli.report.conditions.NamedCondition;
-import rillwright.cli.report.conditions.NamedCondition.Changed;
+import rillwright.cli.study.condition.JudgingConditions;
+import rillwright.cli.study.condition.NamedCondition;
+import rillwright.cli.study.condition.NamedCondition.Changed;
 
 /** A condition and what it changes in the file. */
 final class ConditionFields {

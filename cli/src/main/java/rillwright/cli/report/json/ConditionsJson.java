@@ -1,8 +1,8 @@
 package rillwright.cli.report.json;
 
-import rillwright.cli.report.Solved;
-import rillwright.cli.report.conditions.Case;
-import rillwright.cli.report.conditions.SolvedConditions;
+import rillwright.cli.study.condition.Case;
+import rillwright.cli.study.condition.SolvedConditions;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 

@@ -1,10 +1,9 @@
 package rillwright.cli.report.json;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.file.site.Running;
-import rillwright.cli.report.DutyAnswer;
-import rillwright.cli.report.DutyRunning;
+import rillwright.cli.study.duty.DutyAnswer;
+import rillwright.cli.study.duty.DutyRunning;
 import rillwright.curves.sheet.Price;
 import rillwright.solver.study.duty.Duty;
 
@@ -13,15 +12,13 @@ public final class DutyJson {
   private DutyJson() {}
 
   /** The JSON text. */
-  public static String of(DutyAnswer answer, Running running, List<String> changes) {
+  public static String of(DutyAnswer answer) {
     return Json.object(
         json -> {
           write(json, answer);
           json.objectOrNull(
-              "running",
-              DutyRunning.of(answer, running),
-              (DutyRunning takes) -> running(json, takes));
-          ChangedField.write(json, changes);
+              "running", DutyRunning.of(answer), (DutyRunning takes) -> running(json, takes));
+          ChangedField.write(json, answer.changes());
         });
   }
 

@@ -2,8 +2,9 @@ package rillwright.cli.report.json;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import rillwright.cli.report.GravityAnswer;
 import rillwright.cli.report.choice.GravityWords;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.choice.GravityAnswer;
 import rillwright.solver.study.pipechoice.GravityChoice;
 import rillwright.solver.study.pipechoice.GravityPipe;
 
@@ -21,7 +22,7 @@ public final class GravityJson {
     this.json = json;
     this.answer = answer;
     this.sizes = new SizesFields(json);
-    this.words = new GravityWords(answer.units());
+    this.words = new GravityWords(Shown.of(answer));
   }
 
   /** The JSON text. */
@@ -81,7 +82,7 @@ public final class GravityJson {
     json.nothing("price");
     json.number("costOverYears", pipe.option().materialCost());
     json.words("verdict", words.full(pipe));
-    FindingFields.write(json, pipe.findings(), answer.units());
+    FindingFields.write(json, pipe.findings(), Shown.of(answer));
     pipe.worstCondition().ifPresent(worst -> conditions(pipe, worst));
     json.number("materialCost", pipe.option().materialCost());
     sizes.lines(pipe);

@@ -1,7 +1,7 @@
 package rillwright.cli.report.json;
 
-import rillwright.cli.report.conditions.Cases;
-import rillwright.cli.report.odds.OddsAnswer;
+import rillwright.cli.study.condition.Cases;
+import rillwright.cli.study.odds.OddsAnswer;
 
 /** Odds in several conditions, for programs. */
 public final class OddsConditionsJson {

@@ -3,9 +3,10 @@ package rillwright.cli.report.json;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import rillwright.cli.report.odds.OddsAnswer;
-import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
 import rillwright.cli.report.odds.Remarks;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.odds.OddsAnswer;
+import rillwright.cli.study.odds.OddsAnswer.RankedDriver;
 import rillwright.solver.study.uncertainty.Odds;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.study.uncertainty.Odds.FlowSpread;
@@ -43,7 +44,7 @@ public final class OddsJson {
     json.number("chanceOfAll", odds.chanceOfAll());
     json.array(
         "drivers", () -> answer.ranked().forEach(ranked -> json.object(() -> driver(ranked))));
-    new RunningFields(json).write(answer.running());
+    new RunningFields(json).write(answer.takes());
     json.object(
         "tally",
         () -> {
@@ -52,7 +53,7 @@ public final class OddsJson {
           json.whole("notFound", odds.tally().notFound());
           json.whole("contradictory", odds.tally().contradictory());
         });
-    FindingFields.write(json, Remarks.of(answer), answer.units());
+    FindingFields.write(json, Remarks.of(answer), Shown.of(answer));
   }
 
   private void fall(FallOdds fall) {

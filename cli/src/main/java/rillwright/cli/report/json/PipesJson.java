@@ -2,7 +2,8 @@ package rillwright.cli.report.json;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.PipesAnswer;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.choice.PipesAnswer;
 import rillwright.solver.study.pipechoice.Payback;
 import rillwright.solver.study.pipechoice.PipeChoice;
 import rillwright.solver.study.pipechoice.RatedPipe;
@@ -18,7 +19,7 @@ public final class PipesJson {
   private PipesJson(Json json, PipesAnswer answer) {
     this.json = json;
     this.answer = answer;
-    this.trials = new TrialFields(json, answer.duty().units(), answer.year());
+    this.trials = new TrialFields(json, Shown.of(answer), answer.year());
     this.sizes = new SizesFields(json);
     this.cheapestPipe = answer.choice().cheapestPipe();
   }

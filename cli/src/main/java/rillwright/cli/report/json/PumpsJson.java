@@ -1,6 +1,7 @@
 package rillwright.cli.report.json;
 
-import rillwright.cli.report.PumpsAnswer;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.solver.trial.Demand;
 
 /** Pumps tried, for programs. */
@@ -13,7 +14,7 @@ public final class PumpsJson {
   }
 
   private static void write(Json json, PumpsAnswer answer) {
-    TrialFields trials = new TrialFields(json, answer.duty().units(), answer.year());
+    TrialFields trials = new TrialFields(json, Shown.of(answer), answer.year());
     Demand demand = answer.choice().demand();
     json.words("title", answer.duty().title());
     ChangedField.write(json, answer.changes());

@@ -1,8 +1,8 @@
 package rillwright.cli.report.json;
 
 import java.util.Optional;
-import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.Turnover;
+import rillwright.cli.study.RunningFigures;
+import rillwright.cli.study.Turnover;
 import rillwright.curves.sheet.Price;
 
 /** What running takes, for programs. */

@@ -1,8 +1,7 @@
 package rillwright.cli.report.json;
 
-import java.util.List;
-import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.Solved;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
 import rillwright.solver.steady.PointState;
@@ -23,11 +22,11 @@ public final class SolveJson {
   }
 
   /** The JSON text. */
-  public static String of(Solved solved, List<String> changes) {
+  public static String of(Solved solved) {
     return Json.object(
         json -> {
           write(json, solved);
-          ChangedField.write(json, changes);
+          ChangedField.write(json, solved.changes());
         });
   }
 
@@ -60,8 +59,8 @@ public final class SolveJson {
             json.object(line.line().name().value(), () -> line(line));
           }
         });
-    new RunningFields(json).write(RunningFigures.of(solved.state(), solved.running()));
-    FindingFields.write(json, solved.findings(), solved.units());
+    new RunningFields(json).write(solved.takes());
+    FindingFields.write(json, solved.findings(), Shown.of(solved));
   }
 
   private void line(LineState line) {

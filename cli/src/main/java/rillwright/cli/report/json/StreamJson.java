@@ -1,7 +1,10 @@
 package rillwright.cli.report.json;
 
 import java.util.Map;
-import rillwright.cli.report.stream.StreamAnswer;
+import java.util.Optional;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.RunningFigures;
+import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.LevelBudget;
@@ -20,24 +23,26 @@ public final class StreamJson {
 
   /** The JSON text. */
   public static String of(StreamAnswer answer) {
-    return Json.object(json -> write(json, answer));
+    return Json.object(
+        json -> new StreamJson(json).write(answer, Optional.of(answer.takes()), answer.course()));
   }
 
-  /** The members of an answer. */
-  static void write(Json json, StreamAnswer answer) {
-    new StreamJson(json).write(answer);
+  /** The members of an answer in one of several conditions. */
+  static void writeInCondition(Json json, StreamAnswer answer) {
+    new StreamJson(json).write(answer, Optional.empty(), Optional.empty());
   }
 
-  private void write(StreamAnswer answer) {
+  private void write(
+      StreamAnswer answer, Optional<RunningFigures> takes, Optional<TimeCourse> course) {
     StreamBudget budget = answer.budget();
     json.words("title", answer.title());
     ChangedField.write(json, answer.changes());
     json.object("streams", () -> budget.running().streams().forEach(this::stream));
     json.object("transit", () -> transit(budget.running().transit()));
     json.object("basins", () -> budget.basins().forEach(this::basin));
-    new RunningFields(json).write(answer.running());
-    json.objectOrNull("course", answer.course(), this::course);
-    FindingFields.write(json, budget.findings(), answer.units());
+    new RunningFields(json).write(takes);
+    json.objectOrNull("course", course, this::course);
+    FindingFields.write(json, budget.findings(), Shown.of(answer));
   }
 
   private void stream(StreamState state) {

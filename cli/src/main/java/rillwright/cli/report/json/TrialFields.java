@@ -1,12 +1,12 @@
 package rillwright.cli.report.json;
 
 import java.util.OptionalDouble;
-import rillwright.cli.report.Effort;
-import rillwright.cli.report.PumpedYear;
 import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.VerdictWords;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.Effort;
+import rillwright.cli.study.choice.PumpedYear;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.ConditionTrial;

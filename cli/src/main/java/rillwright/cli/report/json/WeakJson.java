@@ -3,7 +3,7 @@ package rillwright.cli.report.json;
 import java.util.OptionalDouble;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.ReadingWords;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Diagnosis;
 import rillwright.solver.study.diagnosis.inference.Explanation;

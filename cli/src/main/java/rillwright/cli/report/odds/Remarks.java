@@ -3,8 +3,10 @@ package rillwright.cli.report.odds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
-import rillwright.cli.report.odds.OddsAnswer.Unknown;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.odds.OddsAnswer;
+import rillwright.cli.study.odds.OddsAnswer.RankedDriver;
+import rillwright.cli.study.odds.OddsAnswer.Unknown;
 import rillwright.solver.finding.Figure.Unit;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Severity;
@@ -25,7 +27,7 @@ public final class Remarks {
 
   private Remarks(OddsAnswer answer) {
     this.answer = answer;
-    this.chances = new ChanceWords(answer.units());
+    this.chances = new ChanceWords(Shown.of(answer));
   }
 
   /** The remarks, the most important first. */

@@ -5,9 +5,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.PumpsAnswer;
 import rillwright.cli.report.choice.SetupWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.CandidateCurves;
+import rillwright.cli.study.choice.CandidateCurves.InState;
+import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.CurveSeries;
 import rillwright.curves.chart.content.FlowMark;
@@ -20,50 +23,37 @@ import rillwright.curves.trace.SystemCurve;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.RunningPoint;
-import rillwright.solver.trial.SiteState;
 
 /** The picture of pumps tried: their curves over the one system curve, with where each runs. */
 public final class CandidatesPicture {
-  /** More curves than these cannot be told apart; the best are drawn. */
-  private static final int MOST_CURVES = 12;
-
   private static final double ROOM = 1.08;
 
   private final PumpsAnswer answer;
+  private final CandidateCurves curves;
   private final ShownUnits units;
   private final List<RatedTrial> drawn;
 
-  private CandidatesPicture(PumpsAnswer answer) {
+  private CandidatesPicture(PumpsAnswer answer, CandidateCurves curves) {
     this.answer = answer;
-    this.units = answer.duty().units();
-    List<RatedTrial> ranked = answer.choice().ranked();
-    this.drawn = ranked.subList(0, Math.min(MOST_CURVES, ranked.size()));
+    this.curves = curves;
+    this.units = Shown.of(answer);
+    this.drawn = curves.best();
   }
 
   /** What is to be drawn. */
-  public static OperatingChart of(PumpsAnswer answer) {
-    return new CandidatesPicture(answer).chart();
+  public static OperatingChart of(PumpsAnswer answer, CandidateCurves curves) {
+    return new CandidatesPicture(answer, curves).chart();
   }
 
   private OperatingChart chart() {
-    double to =
-        ROOM
-            * drawn.stream()
-                .mapToDouble(
-                    rated ->
-                        Math.max(
-                            rated.trial().set().publishedRangeM3PerS(),
-                            rated.trial().operating().flowM3PerS()))
-                .max()
-                .orElseThrow();
-    SystemCurve system = SystemCurve.trace(answer.duty().network(), answer.duty().place(), to);
+    SystemCurve system = curves.asItStands();
     List<CurvePoint> points = system.points();
     return new OperatingChart(
         answer.duty().title(),
         caption(),
         units.flowUnit(),
         units.headUnit(),
-        systems(points, to),
+        systems(points),
         drawn.stream().map(rated -> series(rated.trial())).toList(),
         operatingPoints(),
         limit(system),
@@ -76,14 +66,13 @@ public final class CandidatesPicture {
   }
 
   /** What the network needs as it stands and, where conditions judge, in each of them. */
-  private List<CurveSeries> systems(List<CurvePoint> asItStands, double toM3PerS) {
+  private List<CurveSeries> systems(List<CurvePoint> asItStands) {
     List<CurveSeries> systems = new ArrayList<>();
     if (asItStands.size() > 1) {
       systems.add(new CurveSeries("the pipes and falls need", asItStands));
     }
-    for (SiteState state : answer.states()) {
-      List<CurvePoint> points =
-          SystemCurve.trace(state.network(), answer.duty().place(), toM3PerS).points();
+    for (InState state : curves.states()) {
+      List<CurvePoint> points = state.system().points();
       if (points.size() > 1 && !points.equals(asItStands)) {
         systems.add(new CurveSeries("need in " + state.condition(), points));
       }

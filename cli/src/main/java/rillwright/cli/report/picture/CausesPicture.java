@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.Chance;
 import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.ReadingWords;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.CausesChart.Band;
 import rillwright.curves.chart.content.CausesChart.CauseBar;
@@ -33,7 +34,7 @@ public final class CausesPicture {
 
   private CausesPicture(WeakAnswer answer) {
     this.answer = answer;
-    this.words = new ReadingWords(answer.units());
+    this.words = new ReadingWords(Shown.of(answer));
   }
 
   /** What is to be drawn. */

@@ -5,10 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.condition.Case;
+import rillwright.cli.study.condition.Cases;
+import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.curves.chart.content.Panel;
 import rillwright.curves.chart.content.PanelChart;
 import rillwright.curves.unit.Unit;
@@ -32,13 +37,17 @@ public final class ConditionLevelsPicture {
     this.units = units;
   }
 
-  /**
-   * What is to be drawn.
-   *
-   * @param courses by condition, at least one
-   */
-  public static PanelChart of(String title, ShownUnits units, Map<String, TimeCourse> courses) {
-    return new ConditionLevelsPicture(new LinkedHashMap<>(courses), units).chart(title);
+  /** What is to be drawn; empty if start and stop were followed in no condition. */
+  public static Optional<PanelChart> of(Cases<StreamAnswer> answer) {
+    Map<String, TimeCourse> courses = new LinkedHashMap<>();
+    for (Case<StreamAnswer> one : answer.cases()) {
+      one.answer()
+          .flatMap(StreamAnswer::course)
+          .ifPresent(course -> courses.put(one.condition(), course));
+    }
+    return courses.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new ConditionLevelsPicture(courses, Shown.of(answer)).chart(answer.title()));
   }
 
   private PanelChart chart(String title) {

@@ -3,9 +3,10 @@ package rillwright.cli.report.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import rillwright.cli.report.GravityAnswer;
 import rillwright.cli.report.choice.SizeWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.GravityAnswer;
 import rillwright.curves.chart.content.Panel;
 import rillwright.curves.chart.content.PanelChart;
 import rillwright.solver.network.PointName;
@@ -35,7 +36,7 @@ public final class GravityPicture {
             + sizes.lines()
             + ", the valves as they stand; nothing is pumped."
             + (alike ? " Dots are the sizes tried." : " The best first, from left to right.");
-    ShownUnits units = answer.units();
+    ShownUnits units = Shown.of(answer);
     return new PanelChart(
         answer.title(),
         caption,

@@ -5,7 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import rillwright.cli.report.stream.StreamAnswer;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.curves.chart.content.Panel;
 import rillwright.curves.chart.content.PanelChart;
 import rillwright.curves.unit.Unit;
@@ -40,8 +41,8 @@ public final class LevelsPicture {
         course.moments().stream()
             .filter(moment -> moment.timeS() <= course.stopsAtS() + tail)
             .toList();
-    this.depth = answer.units().depthUnit();
-    this.flow = answer.units().flowUnit();
+    this.depth = Shown.of(answer).depthUnit();
+    this.flow = Shown.of(answer).flowUnit();
   }
 
   /** What is to be drawn. */

@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.conditions.Case;
-import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.odds.ChanceWords;
-import rillwright.cli.report.odds.OddsAnswer;
-import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
-import rillwright.cli.report.odds.WorstOdds;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.condition.Case;
+import rillwright.cli.study.condition.Cases;
+import rillwright.cli.study.odds.OddsAnswer;
+import rillwright.cli.study.odds.OddsAnswer.RankedDriver;
+import rillwright.cli.study.odds.WorstOdds;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OddsChart.ChanceCurve;
 import rillwright.curves.chart.content.OddsChart.Share;
@@ -32,7 +33,7 @@ public final class OddsPicture {
 
   private OddsPicture(OddsAnswer answer) {
     this.answer = answer;
-    this.units = answer.units();
+    this.units = Shown.of(answer);
   }
 
   /** What is to be drawn; empty if no sample has a balance. */
@@ -70,7 +71,7 @@ public final class OddsPicture {
             new OddsChart(
                 answer.title(),
                 "The chance of each flow over \"" + name.value() + "\" in each condition",
-                answer.units().flowUnit(),
+                Shown.of(answer).flowUnit(),
                 curves,
                 List.of()));
   }

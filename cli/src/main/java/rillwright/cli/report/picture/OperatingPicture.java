@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.curve.Curves;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.CurveSeries;
 import rillwright.curves.chart.content.FlowMark;
@@ -29,17 +31,17 @@ public final class OperatingPicture {
   private final Curves curves;
   private final ShownUnits units;
 
-  private OperatingPicture(Curves curves, ShownUnits units) {
+  private OperatingPicture(Curves curves) {
     this.curves = curves;
-    this.units = units;
+    this.units = Shown.of(curves);
   }
 
   /** What is to be drawn. */
-  public static OperatingChart of(String title, Curves curves, ShownUnits units, Power power) {
-    return new OperatingPicture(curves, units).chart(title, power);
+  public static OperatingChart of(Curves curves, Power power) {
+    return new OperatingPicture(curves).chart(power);
   }
 
-  private OperatingChart chart(String title, Power power) {
+  private OperatingChart chart(Power power) {
     List<CurvePoint> system = curves.system().points();
     Optional<PowerSeries> watts =
         curves
@@ -49,7 +51,7 @@ public final class OperatingPicture {
             .filter(points -> points.size() > 1)
             .map(points -> new PowerSeries("power drawn", points));
     return new OperatingChart(
-        title,
+        curves.title(),
         caption(),
         units.flowUnit(),
         units.headUnit(),

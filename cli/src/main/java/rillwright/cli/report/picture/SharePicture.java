@@ -5,8 +5,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rillwright.cli.report.balance.BalanceAnswer;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.balance.BalanceAnswer;
+import rillwright.cli.study.balance.ValveSweeps;
 import rillwright.curves.chart.content.Panel;
 import rillwright.curves.chart.content.PanelChart;
 import rillwright.solver.network.PointName;
@@ -20,18 +22,15 @@ public final class SharePicture {
   private static final int MOST_PANELS = 6;
   private static final double PERCENT = 100;
 
-  /** A change of a share that can be seen. */
-  private static final double NOTICEABLE = 0.005;
-
   private SharePicture() {}
 
   /** What is to be drawn. */
-  public static PanelChart of(BalanceAnswer answer) {
+  public static PanelChart of(BalanceAnswer answer, ValveSweeps sweeps) {
     ValveSettings settings = answer.settings();
     List<Panel> panels =
-        sweeps(settings).stream()
+        sweeps.sweeps().stream()
             .limit(MOST_PANELS)
-            .map(sweep -> panel(settings, sweep, answer.units()))
+            .map(sweep -> panel(settings, sweep, Shown.of(answer)))
             .toList();
     String caption =
         "What each fall gets while one valve is moved and the others stay as they are set; the"
@@ -39,34 +38,6 @@ public final class SharePicture {
     String changed =
         answer.changes().isEmpty() ? "" : " Changed: " + String.join("; ", answer.changes()) + ".";
     return new PanelChart(answer.title(), caption + changed, panels.size() > 1 ? 2 : 1, panels);
-  }
-
-  /**
-   * The throttled valves or, if there are none, those that change what a fall gets; if none does,
-   * the first.
-   */
-  private static List<ValveSweep> sweeps(ValveSettings settings) {
-    List<SetValve> throttled = settings.listThrottled();
-    List<SetValve> moved = throttled.isEmpty() ? settings.valves() : throttled;
-    List<ValveSweep> all = moved.stream().map(set -> ValveSweep.of(settings, set)).toList();
-    List<ValveSweep> telling =
-        all.stream()
-            .filter(sweep -> sweep.valve().role() != SetValve.Role.LEFT_ALONE)
-            .filter(SharePicture::shows)
-            .toList();
-    if (telling.isEmpty()) {
-      telling = all.stream().filter(SharePicture::shows).toList();
-    }
-    return telling.isEmpty() ? all.subList(0, 1) : telling;
-  }
-
-  private static boolean shows(ValveSweep sweep) {
-    return sweep.steps().stream()
-        .flatMap(step -> step.shares().entrySet().stream())
-        .anyMatch(
-            share ->
-                Math.abs(share.getValue() - sweep.steps().get(0).shares().get(share.getKey()))
-                    > NOTICEABLE);
   }
 
   private static Panel panel(ValveSettings settings, ValveSweep sweep, ShownUnits units) {

@@ -6,17 +6,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import rillwright.cli.report.PipesAnswer;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.SizeWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.PipesAnswer;
+import rillwright.cli.study.choice.SizeCurves;
+import rillwright.cli.study.choice.SizeCurves.OfSize;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.CurveSeries;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.OperatingPoint;
 import rillwright.curves.chart.content.PumpCurveSeries;
 import rillwright.curves.trace.PumpTrace;
-import rillwright.curves.trace.SystemCurve;
 import rillwright.solver.study.pipechoice.RatedPipe;
 import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.PumpTrial;
@@ -24,27 +26,23 @@ import rillwright.solver.trial.RunningPoint;
 
 /** The picture of sizes tried: the system curve of each under the curves of their pumps. */
 public final class SizesPicture {
-  /** More curves than these cannot be told apart; the best are drawn. */
-  private static final int MOST_CURVES = 8;
-
-  private static final double ROOM = 1.08;
-
   private final PipesAnswer answer;
+  private final SizeCurves curves;
   private final ShownUnits units;
   private final SizeWords sizes;
   private final List<RatedPipe> drawn;
 
-  private SizesPicture(PipesAnswer answer) {
+  private SizesPicture(PipesAnswer answer, SizeCurves curves) {
     this.answer = answer;
-    this.units = answer.duty().units();
-    List<RatedPipe> ranked = answer.choice().ranked();
-    this.sizes = new SizeWords(ranked);
-    this.drawn = ranked.subList(0, Math.min(MOST_CURVES, ranked.size()));
+    this.curves = curves;
+    this.units = Shown.of(answer);
+    this.sizes = new SizeWords(answer.choice().ranked());
+    this.drawn = curves.best();
   }
 
   /** What is to be drawn. */
-  public static OperatingChart of(PipesAnswer answer) {
-    return new SizesPicture(answer).chart();
+  public static OperatingChart of(PipesAnswer answer, SizeCurves curves) {
+    return new SizesPicture(answer, curves).chart();
   }
 
   private OperatingChart chart() {
@@ -71,29 +69,16 @@ public final class SizesPicture {
   }
 
   private List<CurveSeries> systems() {
-    double to =
-        ROOM
-            * drawn.stream()
-                .map(rated -> rated.pump().trial())
-                .mapToDouble(
-                    trial ->
-                        Math.max(
-                            trial.set().publishedRangeM3PerS(), trial.operating().flowM3PerS()))
-                .max()
-                .orElseThrow();
     double tallest =
         drawn.stream()
             .mapToDouble(rated -> rated.pump().trial().set().headAt(0))
             .max()
             .orElseThrow();
     List<CurveSeries> systems = new ArrayList<>();
-    for (RatedPipe rated : drawn) {
-      List<CurvePoint> points =
-          upTo(
-              1.5 * tallest,
-              SystemCurve.trace(rated.option().network(), answer.duty().place(), to).points());
+    for (OfSize curve : curves.curves()) {
+      List<CurvePoint> points = upTo(1.5 * tallest, curve.system().points());
       if (points.size() > 1) {
-        systems.add(new CurveSeries(sizes.cell(rated.option()), points));
+        systems.add(new CurveSeries(sizes.cell(curve.rated().option()), points));
       }
     }
     return systems;

@@ -1,8 +1,8 @@
 package rillwright.cli.report.text;
 
-import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.RunningFigures;
 import rillwright.curves.sheet.Price;
 
 /** What running the pumps takes: watts, energy and money a year; how often they turn the water. */
@@ -25,7 +25,7 @@ public final class RunningCost {
     page.heading("RUNNING");
     RunningCost cost = new RunningCost(figures, units, page);
     cost.energy();
-    figures.turnovers().forEach(turnover -> page.paragraph(turnover.sentence(units)));
+    figures.turnovers().forEach(turnover -> page.paragraph(TurnoverWords.of(turnover, units)));
   }
 
   private void energy() {

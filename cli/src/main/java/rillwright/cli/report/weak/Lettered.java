@@ -2,6 +2,7 @@ package rillwright.cli.report.weak;
 
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 
 /**

@@ -2,6 +2,8 @@ package rillwright.cli.report.weak;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 
@@ -25,7 +27,7 @@ public final class SizePhrase {
             .of(
                 size.getAsDouble(),
                 CausePlace.pumpFlowM3PerS(id, answer.scope().job()),
-                answer.units());
+                Shown.of(answer));
     return words.isEmpty() ? Optional.empty() : Optional.of(words);
   }
 }

@@ -11,6 +11,8 @@ import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.hipparchus.ode.sampling.StepNormalizer;
 import rillwright.solver.network.PointName;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.progress.Steps;
 import rillwright.solver.stream.RunningWater;
 import rillwright.solver.stream.time.TimeCourse.Moment;
 import rillwright.solver.stream.time.WaterCircuit.Phase;
@@ -46,6 +48,7 @@ public final class StartAndStop {
   private static final double FIRST_WATER = 0.1;
 
   private final WaterCircuit circuit;
+  private final Steps watched;
   private final List<Moment> moments = new ArrayList<>();
   private final double volumeAtRest;
   private double worstVolumeError;
@@ -53,7 +56,8 @@ public final class StartAndStop {
   private double[] levels;
   private int steps;
 
-  private StartAndStop(RunningWater steady) {
+  private StartAndStop(RunningWater steady, Progress progress) {
+    this.watched = new Steps(progress, 2 * MOST_STEPS);
     this.circuit = new WaterCircuit(steady);
     this.levels = circuit.levelsAtRest();
     this.volumeAtRest = circuit.volumeM3(levels);
@@ -66,7 +70,16 @@ public final class StartAndStop {
    * @throws TooFastToFollow if waters are so small that their levels race
    */
   public static TimeCourse of(RunningWater steady) {
-    return new StartAndStop(steady).run();
+    return of(steady, Progress.UNSEEN);
+  }
+
+  /**
+   * The same, watched.
+   *
+   * @param progress is told how many steps in time are made; most courses need far less than all
+   */
+  public static TimeCourse of(RunningWater steady, Progress progress) {
+    return new StartAndStop(steady, progress).run();
   }
 
   private TimeCourse run() {
@@ -127,6 +140,7 @@ public final class StartAndStop {
     if (steps > MOST_STEPS || (long) steps * levels.length > MOST_WORK) {
       throw new TooFastToFollow(time);
     }
+    watched.done(1);
   }
 
   private void sample(double at, double[] levelsThen, Phase phase) {

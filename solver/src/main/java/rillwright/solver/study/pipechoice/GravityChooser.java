@@ -6,6 +6,8 @@ import java.util.Optional;
 import rillwright.solver.balance.NotBalanced;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.network.Network;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.progress.Steps;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.study.pipechoice.GravityPipe.InCondition;
 import rillwright.solver.trial.SiteState;
@@ -18,11 +20,18 @@ public final class GravityChooser {
    * The options tried.
    *
    * @param options at least one; all of one network but for sizes, with a wish
+   * @param progress is told how many are tried
    * @throws NoBalance if there is no balanced state
    */
-  public static GravityChoice choose(List<PipeOption> options) {
-    return new GravityChoice(
-        options.stream().map(GravityChooser::rate).sorted(GravityPipe.BEST_FIRST).toList());
+  public static GravityChoice choose(List<PipeOption> options, Progress progress) {
+    Steps steps = new Steps(progress, options.size());
+    List<GravityPipe> rated = new ArrayList<>();
+    for (PipeOption option : options) {
+      rated.add(rate(option));
+      steps.done(1);
+    }
+    rated.sort(GravityPipe.BEST_FIRST);
+    return new GravityChoice(rated);
   }
 
   private static GravityPipe rate(PipeOption option) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.progress.Steps;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.Ranking;
@@ -23,17 +25,23 @@ public final class PipeChooser {
    * @param place of the pump
    * @param setups pumps to choose from, at least one; the project's own if only the pipe is asked
    * @param terms what running costs
+   * @param progress is told how many pumps are tried in all options together
    * @throws rillwright.solver.steady.NoBalance if there is no balanced state
    */
   public static PipeChoice choose(
-      List<PipeOption> options, PumpPlace place, List<PumpSetup> setups, RunningTerms terms) {
+      List<PipeOption> options,
+      PumpPlace place,
+      List<PumpSetup> setups,
+      RunningTerms terms,
+      Progress progress) {
+    Steps steps = new Steps(progress, options.size() * setups.size());
     boolean anyPriced = options.stream().anyMatch(option -> option.materialCost().isPresent());
     List<RatedPipe> ranked = new ArrayList<>();
     Set<String> leftOut = new TreeSet<>();
     int count = 0;
     for (PipeOption option : options) {
       TrialSites sites = new TrialSites(option.network(), option.states(), place);
-      Ranking pumps = Ranking.of(sites, setups, terms);
+      Ranking pumps = Ranking.of(sites, setups, terms, steps);
       count += sites.count() * pumps.ranked().size();
       leftOut.addAll(pumps.leftOut());
       ranked.add(rate(option, sites, pumps.ranked().get(0), anyPriced));

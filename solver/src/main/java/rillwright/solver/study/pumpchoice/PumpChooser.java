@@ -3,6 +3,8 @@ package rillwright.solver.study.pumpchoice;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.solver.network.Network;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.progress.Steps;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.trial.PumpOffer;
 import rillwright.solver.trial.PumpSetup;
@@ -23,6 +25,7 @@ public final class PumpChooser {
    * @param offers the list, at least one
    * @param upTo how many of one pump may stand together, 1 or more
    * @param terms what running costs
+   * @param progress is told how many pumps are tried
    * @throws rillwright.solver.steady.NoBalance if the network has no balanced state with any of
    *     them
    * @throws IllegalArgumentException if nothing is wished
@@ -33,12 +36,14 @@ public final class PumpChooser {
       PumpPlace place,
       List<PumpOffer> offers,
       int upTo,
-      RunningTerms terms) {
+      RunningTerms terms,
+      Progress progress) {
     List<PumpSetup> setups = new ArrayList<>();
     for (PumpOffer offer : offers) {
       setups.addAll(PumpSetup.listOf(offer, upTo));
     }
     TrialSites sites = new TrialSites(network, states, place);
-    return new PumpChoice(sites.demand(), Ranking.of(sites, setups, terms));
+    return new PumpChoice(
+        sites.demand(), Ranking.of(sites, setups, terms, new Steps(progress, setups.size())));
   }
 }

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
+import rillwright.solver.progress.Progress;
 import rillwright.solver.study.uncertainty.Odds.Driver;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.study.uncertainty.Odds.FlowSpread;
@@ -36,7 +37,8 @@ public final class OddsFinder {
    * @param middle the network with the middle of every quantity: it names the falls and their
    *     wishes
    * @param uncertain the same as a function of what is not known
-   * @param progress is told how far it has come
+   * @param progress is told how many samples are worked out
+   * @throws rillwright.solver.progress.Stopped if it is stopped
    */
   public static Odds find(
       Network middle, UncertainNetwork uncertain, SamplingPlan plan, Progress progress) {

@@ -8,18 +8,19 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.IntFunction;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.progress.Steps;
 
 /** Works out all samples, in blocks that several threads share; the order stays theirs. */
 final class SampleRun {
   private static final int BLOCK = 50;
 
   private final int samples;
-  private final Progress progress;
-  private int done;
+  private final Steps steps;
 
   private SampleRun(int samples, Progress progress) {
     this.samples = samples;
-    this.progress = progress;
+    this.steps = new Steps(progress, samples);
   }
 
   /**
@@ -60,16 +61,12 @@ final class SampleRun {
   }
 
   private <T> List<T> block(int from, int to, IntFunction<T> work) {
+    steps.done(0);
     List<T> results = new ArrayList<>(to - from);
     for (int sample = from; sample < to; sample++) {
       results.add(work.apply(sample));
     }
-    tell(results.size());
+    steps.done(results.size());
     return results;
-  }
-
-  private synchronized void tell(int more) {
-    done += more;
-    progress.reached(done, samples);
   }
 }

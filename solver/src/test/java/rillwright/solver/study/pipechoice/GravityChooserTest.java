@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.progress.Progress;
 import rillwright.solver.study.pipechoice.PipeOption.Size;
 import rillwright.solver.trial.PlainNetworks;
 import rillwright.solver.trial.SiteState;
@@ -46,7 +47,10 @@ class GravityChooserTest {
   })
   void flowIsTheClosedFormAndJudgedByTheWish(
       double c, boolean does, boolean justShort, boolean farTooMuch) {
-    GravityPipe pipe = GravityChooser.choose(List.of(option("any", 0.05, c, 100))).ranked().get(0);
+    GravityPipe pipe =
+        GravityChooser.choose(List.of(option("any", 0.05, c, 100)), Progress.UNSEEN)
+            .ranked()
+            .get(0);
 
     double flow = Math.sqrt(2 / c);
     assertEquals(flow, pipe.state().line(SUPPLY).flowM3PerS(), 1e-12);
@@ -66,7 +70,7 @@ class GravityChooserTest {
     Network network = PlainNetworks.fork(2e5, 1e4, 1.25e6);
     PipeOption option = option("any", 0.05, network, List.of(), OptionalDouble.empty());
 
-    GravityRun run = GravityChooser.choose(List.of(option)).ranked().get(0).run();
+    GravityRun run = GravityChooser.choose(List.of(option), Progress.UNSEEN).ranked().get(0).run();
 
     double far = root(2e5, 1.25e6, 0.001);
     assertTrue(run.asItStands().worstShare() < 0.95, "" + run.asItStands().worstShare());
@@ -91,7 +95,8 @@ class GravityChooserTest {
                 option("tiny", 0.02, 5e6, 50),
                 option("small", 0.03, 1e6, 80),
                 option("large", 0.08, 1e5, 300),
-                option("middle", 0.05, 4e5, 200)));
+                option("middle", 0.05, 4e5, 200)),
+            Progress.UNSEEN);
 
     assertEquals(
         List.of("middle", "large", "small", "tiny"),
@@ -114,7 +119,8 @@ class GravityChooserTest {
                     0.05,
                     PlainNetworks.downhill(4e5),
                     List.of(),
-                    OptionalDouble.empty())));
+                    OptionalDouble.empty())),
+            Progress.UNSEEN);
 
     assertEquals("middle", size(choice.leastCost().orElseThrow()));
   }
@@ -128,7 +134,7 @@ class GravityChooserTest {
     PipeOption option =
         option("any", 0.05, PlainNetworks.downhill(4e5), states, OptionalDouble.empty());
 
-    GravityPipe pipe = GravityChooser.choose(List.of(option)).ranked().get(0);
+    GravityPipe pipe = GravityChooser.choose(List.of(option), Progress.UNSEEN).ranked().get(0);
 
     assertTrue(pipe.run().does());
     assertFalse(pipe.does());

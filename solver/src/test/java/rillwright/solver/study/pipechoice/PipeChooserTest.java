@@ -16,6 +16,7 @@ import rillwright.solver.network.Friction;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Run;
+import rillwright.solver.progress.Progress;
 import rillwright.solver.study.pipechoice.Payback.Kind;
 import rillwright.solver.study.pipechoice.PipeOption.Size;
 import rillwright.solver.trial.PlainNetworks;
@@ -49,7 +50,7 @@ class PipeChooserTest {
 
   private static PipeChoice choose(List<PipeOption> options, PumpOffer... offers) {
     List<PumpSetup> setups = List.of(offers).stream().map(PipeChooserTest::alone).toList();
-    return PipeChooser.choose(options, PlainNetworks.PLACE, setups, TERMS);
+    return PipeChooser.choose(options, PlainNetworks.PLACE, setups, TERMS, Progress.UNSEEN);
   }
 
   private static String size(RatedPipe rated) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import rillwright.solver.progress.Progress;
 import rillwright.solver.trial.ConditionTrial;
 import rillwright.solver.trial.PlainNetworks;
 import rillwright.solver.trial.PumpOffer;
@@ -22,7 +23,13 @@ class PumpChooserTest {
 
   private static PumpChoice choose(int upTo, PumpOffer... offers) {
     return PumpChooser.choose(
-        PlainNetworks.oneOutlet(), List.of(), PlainNetworks.PLACE, List.of(offers), upTo, TERMS);
+        PlainNetworks.oneOutlet(),
+        List.of(),
+        PlainNetworks.PLACE,
+        List.of(offers),
+        upTo,
+        TERMS,
+        Progress.UNSEEN);
   }
 
   private static List<String> models(PumpChoice choice) {
@@ -87,7 +94,8 @@ class PumpChooserTest {
         PlainNetworks.PLACE,
         List.of(offers),
         1,
-        TERMS);
+        TERMS,
+        Progress.UNSEEN);
   }
 
   @Test
@@ -139,7 +147,8 @@ class PumpChooserTest {
                 PlainNetworks.PLACE,
                 List.of(PlainNetworks.offer("p", 4.1, 90)),
                 1,
-                TERMS)
+                TERMS,
+                Progress.UNSEEN)
             .ranked()
             .get(0);
 

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
-import rillwright.cli.report.balance.BalanceAnswer;
 import rillwright.cli.report.balance.BalanceRemarks;
 import rillwright.cli.report.balance.SharingWords;
 import rillwright.cli.report.page.Page;
@@ -15,7 +14,9 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.RunningCost;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.solver.network.Valve;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.study.valvesetting.Interplay;
@@ -35,7 +36,7 @@ public final class BalanceText {
   private BalanceText(BalanceAnswer answer) {
     this.answer = answer;
     this.settings = answer.settings();
-    this.units = answer.units();
+    this.units = Shown.of(answer);
     this.page = ChangedWords.page(answer.title(), answer.changes());
   }
 
@@ -47,7 +48,7 @@ public final class BalanceText {
   private Page print() {
     page.table(valves());
     page.table(falls());
-    RunningCost.print(answer.running(), units, page);
+    RunningCost.print(answer.takes(), units, page);
     page.heading("WHAT TO KNOW");
     BalanceRemarks.of(answer).forEach(remark -> page.marked("! ", remark.message(units)));
     if (settings.share() > 0) {

@@ -3,14 +3,16 @@ package rillwright.cli.report.text.check;
 import java.util.List;
 import java.util.Map;
 import rillwright.cli.file.Project;
-import rillwright.cli.report.check.Checked;
+import rillwright.cli.report.check.CheckNotes;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.PointWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.check.Checked;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
@@ -23,18 +25,19 @@ public final class CheckText {
   private CheckText() {}
 
   /** The page. */
-  public static Page of(Checked checked, List<String> changes) {
+  public static Page of(Checked checked) {
     Project project = checked.project();
-    ShownUnits units = checked.units();
-    PageBuilder page = ChangedWords.page(project.title(), changes);
+    ShownUnits units = Shown.of(checked);
+    PageBuilder page = ChangedWords.page(project.title(), checked.changes());
     page.paragraph(summary(project, units));
     page.table(points(project.network(), units));
     page.table(lines(project.network(), units));
     TableBuilder pumps = pumps(project.sheets(), units);
     page.tableOfAny(pumps);
-    if (!checked.notes().isEmpty()) {
+    List<String> notes = CheckNotes.of(checked);
+    if (!notes.isEmpty()) {
       page.heading("NOTES");
-      checked.notes().forEach(note -> page.marked("- ", note));
+      notes.forEach(note -> page.marked("- ", note));
     }
     return page.build();
   }

@@ -3,8 +3,7 @@ package rillwright.cli.report.text.choice;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rillwright.cli.report.conditions.JudgingConditions;
-import rillwright.cli.report.conditions.NamedCondition;
+import java.util.stream.Collectors;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -12,6 +11,10 @@ import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.conditions.ChangesText;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.condition.JudgingConditions;
+import rillwright.cli.study.condition.JudgingConditions.InTheWay;
+import rillwright.cli.study.condition.NamedCondition;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.trial.RatedTrial;
 
 /** What the worst fall gets of its wish with each choice in each condition. */
@@ -94,6 +97,14 @@ final class ConditionTables {
     return new Cell(tried.does() ? share : "! " + share, tried.does() ? Tone.GOOD : Tone.WARNING);
   }
 
+  private static String words(InTheWay change) {
+    return PlainText.quoted(change.condition())
+        + ": "
+        + change.changed().quantity()
+        + " "
+        + change.changed().value();
+  }
+
   /** Says how the conditions judge. */
   static void note(JudgingConditions judging, PageBuilder page) {
     page.paragraph(
@@ -106,7 +117,9 @@ final class ConditionTables {
           "! ",
           "What a condition changes of the very thing that is tried does not count, or stands in"
               + " its place: "
-              + String.join("; ", judging.inTheWay())
+              + judging.inTheWay().stream()
+                  .map(ConditionTables::words)
+                  .collect(Collectors.joining("; "))
               + ". Leave it out of the condition.");
     }
     if (judging.offered()) {

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
-import rillwright.cli.report.Effort;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.Effort;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.trial.RunningTerms;
 

@@ -3,11 +3,12 @@ package rillwright.cli.report.text.choice;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.GravityAnswer;
 import rillwright.cli.report.choice.GravityWords;
 import rillwright.cli.report.choice.SizeWords;
 import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.GravityAnswer;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.pipechoice.GravityPipe;
@@ -23,7 +24,7 @@ final class GravityNotes {
 
   private GravityNotes(GravityAnswer answer, PageBuilder page) {
     this.answer = answer;
-    this.units = answer.units();
+    this.units = Shown.of(answer);
     this.words = new GravityWords(units);
     this.money = new MoneyWords(units, answer.currency());
     this.page = page;

@@ -2,10 +2,8 @@ package rillwright.cli.report.text.choice;
 
 import java.util.ArrayList;
 import java.util.List;
-import rillwright.cli.report.GravityAnswer;
 import rillwright.cli.report.choice.GravityWords;
 import rillwright.cli.report.choice.SizeWords;
-import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -13,7 +11,10 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.GravityAnswer;
+import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.solver.pumping.Wishes;
 import rillwright.solver.study.pipechoice.GravityPipe;
 
@@ -30,7 +31,7 @@ public final class GravityText {
   private GravityText(GravityAnswer answer) {
     List<GravityPipe> ranked = answer.choice().ranked();
     this.answer = answer;
-    this.units = answer.units();
+    this.units = Shown.of(answer);
     this.falls = new FallCells(Wishes.of(ranked.get(0).option().network()), units);
     this.money = new MoneyWords(units, answer.currency());
     this.page = ChangedWords.page(answer.title(), answer.changes());

@@ -2,8 +2,9 @@ package rillwright.cli.report.text.choice;
 
 import java.util.Locale;
 import java.util.Optional;
-import rillwright.cli.report.PipesAnswer;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.PipesAnswer;
 import rillwright.solver.study.pipechoice.Payback;
 import rillwright.solver.study.pipechoice.RatedPipe;
 
@@ -18,7 +19,7 @@ final class PaybackWords {
 
   PaybackWords(PipesAnswer answer) {
     this.answer = answer;
-    this.units = answer.duty().units();
+    this.units = Shown.of(answer);
     this.cheapest = answer.choice().cheapestPipe();
   }
 

@@ -3,13 +3,14 @@ package rillwright.cli.report.text.choice;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.PipesAnswer;
 import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.SizeWords;
 import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.PipesAnswer;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.pipechoice.RatedPipe;
@@ -32,7 +33,7 @@ final class PipeNotes {
 
   private PipeNotes(PipesAnswer answer, PageBuilder page) {
     this.answer = answer;
-    this.units = answer.duty().units();
+    this.units = Shown.of(answer);
     this.money = new MoneyWords(units, answer.currency());
     this.paybacks = new PaybackWords(answer);
     this.sizes = new SizeWords(answer.choice().ranked());
@@ -51,7 +52,7 @@ final class PipeNotes {
               + ": "
               + told(least.get())
               + "."
-              + answer.year().sentences(least.get().pump().trial(), units, answer.currency()));
+              + YearWords.of(answer.year(), least.get().pump().trial(), units, answer.currency()));
       answer
           .choice()
           .runnerUp()

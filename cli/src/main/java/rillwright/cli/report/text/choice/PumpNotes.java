@@ -1,9 +1,10 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
-import rillwright.cli.report.PumpsAnswer;
 import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.solver.trial.RatedTrial;
 
 /** What to know about a ranking of pumps. */
@@ -33,13 +34,13 @@ final class PumpNotes {
     }
     if (does.stream().anyMatch(rated -> rated.trial().setup().price().isEmpty())) {
       boolean marked = does.stream().anyMatch(rated -> rated.unknownCost() == 0);
-      new CostNotes(page, answer.duty().units(), answer.currency()).unpricedPumps(marked);
+      new CostNotes(page, Shown.of(answer), answer.currency()).unpricedPumps(marked);
     }
   }
 
   /** What to say where the wishes cannot be drawn or carried. */
   static String outOfReach(PumpsAnswer answer) {
-    ShownUnits units = answer.duty().units();
+    ShownUnits units = Shown.of(answer);
     double greatest = answer.duty().duty().greatestFlowM3PerS().orElse(0.0);
     return "The wishes are out of reach of any pump here: it could draw or deliver no more than "
         + units.flow(greatest)
@@ -48,7 +49,7 @@ final class PumpNotes {
   }
 
   static void print(PumpsAnswer answer, List<RatedTrial> does, PageBuilder page) {
-    CostNotes notes = new CostNotes(page, answer.duty().units(), answer.currency());
+    CostNotes notes = new CostNotes(page, Shown.of(answer), answer.currency());
     if (!does.isEmpty()) {
       notes.electricity(answer.terms(), "energy");
       notes.otherCurrencies(answer.otherCurrencies());

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.PumpsAnswer;
 import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.choice.SetupWords;
-import rillwright.cli.report.conditions.JudgingConditions;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -16,7 +14,10 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.PumpsAnswer;
+import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.solver.study.duty.Duty;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RatedTrial;
@@ -38,7 +39,7 @@ public final class PumpsText {
 
   private PumpsText(PumpsAnswer answer) {
     this.answer = answer;
-    this.units = answer.duty().units();
+    this.units = Shown.of(answer);
     this.falls = new FallCells(answer.choice().demand().wishes(), units);
     this.money = new MoneyWords(units, answer.currency());
     this.page = ChangedWords.page(answer.duty().title(), answer.changes());
@@ -230,7 +231,7 @@ public final class PumpsText {
               + ": "
               + judged(best).full()
               + "."
-              + answer.year().sentences(best.trial(), units, answer.currency()));
+              + YearWords.of(answer.year(), best.trial(), units, answer.currency()));
       FindingCell.besideTheVerdict(best.trial().findings())
           .forEach(finding -> page.marked("! ", finding.message(units)));
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import rillwright.cli.report.Solved;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;

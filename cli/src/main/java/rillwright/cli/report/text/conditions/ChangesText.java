@@ -2,12 +2,14 @@ package rillwright.cli.report.text.conditions;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import rillwright.cli.report.conditions.Case;
-import rillwright.cli.report.conditions.Cases;
-import rillwright.cli.report.conditions.NamedCondition;
+import rillwright.cli.report.NoBalanceWords;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.condition.Case;
+import rillwright.cli.study.condition.Cases;
+import rillwright.cli.study.condition.NamedCondition;
 
 /** What conditions change in the file, and where they come from. */
 public final class ChangesText {
@@ -29,7 +31,15 @@ public final class ChangesText {
   /** Why there is no balance, in each condition where there is none. */
   public static void noBalance(Cases<?> answer, PageBuilder page) {
     for (Case<?> one : answer.cases()) {
-      one.noBalance().ifPresent(why -> page.marked("! ", "In \"" + one.condition() + "\": " + why));
+      one.noBalance()
+          .ifPresent(
+              why ->
+                  page.marked(
+                      "! ",
+                      "In \""
+                          + one.condition()
+                          + "\": "
+                          + NoBalanceWords.of(why, Shown.of(answer))));
     }
   }
 

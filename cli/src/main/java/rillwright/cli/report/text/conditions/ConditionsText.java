@@ -2,12 +2,6 @@ package rillwright.cli.report.text.conditions;
 
 import java.util.ArrayList;
 import java.util.List;
-import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.Solved;
-import rillwright.cli.report.conditions.Case;
-import rillwright.cli.report.conditions.SharedFinding;
-import rillwright.cli.report.conditions.SharedFinding.Made;
-import rillwright.cli.report.conditions.SolvedConditions;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -15,7 +9,14 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.RunningFigures;
+import rillwright.cli.study.condition.Case;
+import rillwright.cli.study.condition.SharedFinding;
+import rillwright.cli.study.condition.SharedFinding.Made;
+import rillwright.cli.study.condition.SolvedConditions;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.PointState;
 
@@ -35,7 +36,7 @@ public final class ConditionsText {
 
   private ConditionsText(SolvedConditions answer) {
     this.answer = answer;
-    this.units = answer.solved().units();
+    this.units = Shown.of(answer.solved());
     this.page = ChangedWords.page(answer.solved().title(), answer.solved().changes());
   }
 
@@ -99,7 +100,7 @@ public final class ConditionsText {
     for (Case<Solved> one : answer.cases()) {
       if (one.answer().isPresent()) {
         Solved solved = one.answer().get();
-        RunningFigures running = RunningFigures.of(solved.state(), solved.running());
+        RunningFigures running = solved.takes();
         boolean known = running.powerW().isPresent();
         table.row(
             one.condition(),
@@ -153,7 +154,7 @@ public final class ConditionsText {
     ChangesText.noBalance(answer.solved(), page);
     for (SharedFinding<Solved> found : findings) {
       if (!TOLD_ALREADY.contains(found.code()) && !found.holdsAsWritten()) {
-        Made<Solved> worst = answer.worstOf(found);
+        Made<Solved> worst = found.first(answer.worstFirst());
         page.marked("! ", found.sentence(worst, units));
       }
     }

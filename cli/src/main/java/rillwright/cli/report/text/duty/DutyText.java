@@ -3,16 +3,17 @@ package rillwright.cli.report.text.duty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import rillwright.cli.file.site.Running;
-import rillwright.cli.report.DutyAnswer;
-import rillwright.cli.report.DutyRunning;
 import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.text.TurnoverWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.duty.DutyAnswer;
+import rillwright.cli.study.duty.DutyRunning;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.Wishes;
@@ -25,23 +26,21 @@ public final class DutyText {
   private final DutyAnswer answer;
   private final Duty duty;
   private final ShownUnits units;
-  private final Running running;
   private final Wishes wishes;
   private final PageBuilder page;
 
-  private DutyText(DutyAnswer answer, Running running, PageBuilder page) {
-    this.running = running;
+  private DutyText(DutyAnswer answer, PageBuilder page) {
     this.answer = answer;
     this.duty = answer.duty();
-    this.units = answer.units();
+    this.units = Shown.of(answer);
     this.wishes = Wishes.of(answer.network());
     this.page = page;
   }
 
   /** The page. */
-  public static Page of(DutyAnswer answer, Running running, List<String> changes) {
-    PageBuilder page = ChangedWords.page(answer.title(), changes);
-    new DutyText(answer, running, page).print();
+  public static Page of(DutyAnswer answer) {
+    PageBuilder page = ChangedWords.page(answer.title(), answer.changes());
+    new DutyText(answer, page).print();
     return page.build();
   }
 
@@ -58,7 +57,7 @@ public final class DutyText {
         return;
       }
       governing();
-      DutyRunning takes = DutyRunning.of(answer, running).orElseThrow();
+      DutyRunning takes = DutyRunning.of(answer).orElseThrow();
       power(takes);
       turnover(takes);
       choice();
@@ -150,7 +149,8 @@ public final class DutyText {
   private void turnover(DutyRunning takes) {
     takes
         .turnover()
-        .ifPresent(turnover -> page.paragraph("At that flow: " + turnover.sentence(units)));
+        .ifPresent(
+            turnover -> page.paragraph("At that flow: " + TurnoverWords.of(turnover, units)));
   }
 
   private void power(DutyRunning takes) {

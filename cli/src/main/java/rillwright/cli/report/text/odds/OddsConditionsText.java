@@ -7,12 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import rillwright.cli.report.conditions.Case;
-import rillwright.cli.report.conditions.Cases;
 import rillwright.cli.report.odds.ChanceWords;
-import rillwright.cli.report.odds.OddsAnswer;
-import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
-import rillwright.cli.report.odds.WorstOdds;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -20,7 +15,13 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.conditions.ChangesText;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.condition.Case;
+import rillwright.cli.study.condition.Cases;
+import rillwright.cli.study.odds.OddsAnswer;
+import rillwright.cli.study.odds.OddsAnswer.RankedDriver;
+import rillwright.cli.study.odds.WorstOdds;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
@@ -38,7 +39,7 @@ public final class OddsConditionsText {
 
   private OddsConditionsText(Cases<OddsAnswer> answer) {
     this.answer = answer;
-    this.units = answer.units();
+    this.units = Shown.of(answer);
     this.chances = new ChanceWords(units);
     this.page = ChangedWords.page(answer.title(), answer.changes());
   }

@@ -6,8 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.odds.ChanceWords;
-import rillwright.cli.report.odds.OddsAnswer;
-import rillwright.cli.report.odds.OddsAnswer.RankedDriver;
 import rillwright.cli.report.odds.Remarks;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
@@ -16,7 +14,10 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.RunningCost;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.odds.OddsAnswer;
+import rillwright.cli.study.odds.OddsAnswer.RankedDriver;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.Odds;
@@ -41,7 +42,7 @@ public final class OddsText {
   private OddsText(OddsAnswer answer) {
     this.answer = answer;
     this.odds = answer.odds();
-    this.units = answer.units();
+    this.units = Shown.of(answer);
     this.page = ChangedWords.page(answer.title(), answer.changes());
   }
 
@@ -66,7 +67,7 @@ public final class OddsText {
     page.paragraph(
         "Share: what part of the spread (as variance) would go away if this alone were known"
             + " exactly.");
-    answer.running().ifPresent(figures -> RunningCost.print(figures, units, page));
+    answer.takes().ifPresent(figures -> RunningCost.print(figures, units, page));
     page.heading("WHAT TO KNOW");
     for (Finding remark : Remarks.of(answer)) {
       page.marked(remark.code().startsWith("samples-") ? "! " : "", remark.message(units));

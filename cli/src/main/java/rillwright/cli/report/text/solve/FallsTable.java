@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Outlet;
 import rillwright.solver.network.Point;
@@ -45,7 +46,7 @@ final class FallsTable {
     List<PointState> points = solved.state().points();
     boolean anyFall = points.stream().anyMatch(state -> state.point() instanceof Fall);
     boolean anyOutlet = points.stream().anyMatch(state -> state.point() instanceof Outlet);
-    FallsTable falls = new FallsTable(solved.units(), anyFall, anyOutlet);
+    FallsTable falls = new FallsTable(Shown.of(solved), anyFall, anyOutlet);
     points.forEach(falls::add);
     if (falls.table.isEmpty()) {
       return;

@@ -1,11 +1,12 @@
 package rillwright.cli.report.text.solve;
 
 import java.util.OptionalDouble;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Tee;
 import rillwright.solver.reading.GaugeReading;
 import rillwright.solver.steady.PointState;
@@ -15,7 +16,7 @@ final class GaugesTable {
   private GaugesTable() {}
 
   static void print(Solved solved, PageBuilder page) {
-    ShownUnits units = solved.units();
+    ShownUnits units = Shown.of(solved);
     TableBuilder table =
         new TableBuilder("PRESSURES").column("running", Side.RIGHT).column("which is", Side.LEFT);
     for (GaugeReading reading : GaugeReading.listIn(solved.state())) {

@@ -3,12 +3,13 @@ package rillwright.cli.report.text.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.Feeders;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Line;
@@ -24,7 +25,7 @@ final class LevelsTable {
 
   private LevelsTable(Solved solved) {
     this.state = solved.state();
-    this.units = solved.units();
+    this.units = Shown.of(solved);
   }
 
   static void print(Solved solved, PageBuilder page) {

@@ -3,12 +3,13 @@ package rillwright.cli.report.text.solve;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.PartWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
@@ -28,7 +29,7 @@ final class LinesTable {
   }
 
   static void print(Solved solved, PageBuilder page) {
-    LinesTable lines = new LinesTable(solved.units());
+    LinesTable lines = new LinesTable(Shown.of(solved));
     solved.state().lines().forEach(lines::add);
     page.table(lines.table);
     for (LineState line : solved.state().lines()) {

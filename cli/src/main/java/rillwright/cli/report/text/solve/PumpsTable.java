@@ -1,12 +1,13 @@
 package rillwright.cli.report.text.solve;
 
 import java.util.OptionalDouble;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.PartWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
@@ -17,7 +18,7 @@ final class PumpsTable {
   private PumpsTable() {}
 
   static void print(Solved solved, PageBuilder page) {
-    ShownUnits units = solved.units();
+    ShownUnits units = Shown.of(solved);
     TableBuilder table =
         new TableBuilder("PUMPS")
             .column("flow", Side.RIGHT)

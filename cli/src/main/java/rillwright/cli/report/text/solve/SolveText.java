@@ -1,13 +1,12 @@
 package rillwright.cli.report.text.solve;
 
-import java.util.List;
-import rillwright.cli.report.RunningFigures;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.text.visit.VisitSheet;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.finding.Finding;
 
 /** Tells a solved project on one page. */
@@ -15,15 +14,15 @@ public final class SolveText {
   private SolveText() {}
 
   /** The page. */
-  public static Page of(Solved solved, List<String> changes) {
-    PageBuilder page = ChangedWords.page(solved.title(), changes);
+  public static Page of(Solved solved) {
+    PageBuilder page = ChangedWords.page(solved.title(), solved.changes());
     FallsTable.print(solved, page);
     PumpsTable.print(solved, page);
     LevelsTable.print(solved, page);
     LinesTable.print(solved, page);
     GaugesTable.print(solved, page);
     findings(solved, page);
-    RunningCost.print(RunningFigures.of(solved.state(), solved.running()), solved.units(), page);
+    RunningCost.print(solved.takes(), Shown.of(solved), page);
     VisitSheet.print(solved, page);
     return page.build();
   }
@@ -34,7 +33,7 @@ public final class SolveText {
       page.paragraph("Nothing stands out.");
     }
     for (Finding finding : solved.findings()) {
-      page.marked("! ", finding.message(solved.units()));
+      page.marked("! ", finding.message(Shown.of(solved)));
     }
   }
 }

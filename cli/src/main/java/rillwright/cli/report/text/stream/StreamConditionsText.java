@@ -7,9 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleFunction;
-import rillwright.cli.report.conditions.Case;
-import rillwright.cli.report.conditions.Cases;
-import rillwright.cli.report.conditions.SharedFinding;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -18,7 +15,12 @@ import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.conditions.ChangesText;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.condition.Case;
+import rillwright.cli.study.condition.Cases;
+import rillwright.cli.study.condition.SharedFinding;
+import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
@@ -40,32 +42,33 @@ public final class StreamConditionsText {
           "stream-dry",
           "runs-over-at-stop");
 
-  private final Cases<StreamBudget> answer;
+  private final Cases<StreamAnswer> answer;
   private final ShownUnits units;
   private final PageBuilder page;
 
-  private StreamConditionsText(Cases<StreamBudget> answer) {
+  private StreamConditionsText(Cases<StreamAnswer> answer) {
     this.answer = answer;
-    this.units = answer.units();
+    this.units = Shown.of(answer);
     this.page = ChangedWords.page(answer.title(), answer.changes());
   }
 
   /** The page. */
-  public static Page of(Cases<StreamBudget> answer) {
+  public static Page of(Cases<StreamAnswer> answer) {
     return new StreamConditionsText(answer).print();
   }
 
   private Page print() {
     Set<PointName> basins = new LinkedHashSet<>();
-    for (Case<StreamBudget> one : answer.cases()) {
-      one.answer().ifPresent(told -> told.basins().forEach(it -> basins.add(it.basin().name())));
+    for (Case<StreamAnswer> one : answer.cases()) {
+      one.answer()
+          .ifPresent(told -> told.budget().basins().forEach(it -> basins.add(it.basin().name())));
     }
     basins.forEach(basin -> page.table(levels(basin)));
     page.table(ChangesText.table(answer.conditions()));
     page.heading("WHAT TO KNOW");
     basins.forEach(this::leastRoom);
     ChangesText.noBalance(answer, page);
-    for (SharedFinding<StreamBudget> found :
+    for (SharedFinding<StreamAnswer> found :
         SharedFinding.listOf(answer, StreamConditionsText::ofTheCondition)) {
       if (!found.holdsAsWritten()) {
         page.marked("! ", found.sentence(found.made().get(0), units));
@@ -82,8 +85,8 @@ public final class StreamConditionsText {
   /**
    * What the condition brings about: not the geometry, which is told as written, nor the verdict.
    */
-  private static List<Finding> ofTheCondition(StreamBudget told) {
-    return told.findings().stream()
+  private static List<Finding> ofTheCondition(StreamAnswer told) {
+    return told.budget().findings().stream()
         .filter(finding -> !TOLD_ELSEWHERE.contains(finding.code()))
         .toList();
   }
@@ -98,15 +101,15 @@ public final class StreamConditionsText {
             .column("in", Side.RIGHT)
             .column("after a stop", Side.RIGHT)
             .column("so it", Side.LEFT);
-    for (Case<StreamBudget> one : answer.cases()) {
+    for (Case<StreamAnswer> one : answer.cases()) {
       table.row(one.condition(), cells(one, basin));
     }
     return table;
   }
 
-  private List<Cell> cells(Case<StreamBudget> one, PointName basin) {
+  private List<Cell> cells(Case<StreamAnswer> one, PointName basin) {
     List<Cell> cells = new ArrayList<>();
-    Optional<LevelBudget> level = one.answer().flatMap(told -> find(told, basin));
+    Optional<LevelBudget> level = one.answer().flatMap(told -> find(told.budget(), basin));
     if (level.isEmpty()) {
       for (int i = 0; i < 6; i++) {
         cells.add(Cell.of(NONE));
@@ -114,7 +117,7 @@ public final class StreamConditionsText {
       cells.add(Cell.of("no balance"));
       return cells;
     }
-    StreamBudget told = one.answer().orElseThrow();
+    StreamBudget told = one.answer().orElseThrow().budget();
     double runs = told.running().streams().stream().mapToDouble(StreamState::flowM3PerS).sum();
     cells.add(Cell.of(runs > 0 ? units.flow(runs) : "nothing"));
     cells.add(Cell.of(units.volume(told.running().transitFrom(basin).totalM3())));
@@ -161,12 +164,12 @@ public final class StreamConditionsText {
     List<String> without = new ArrayList<>();
     Optional<String> least = Optional.empty();
     double room = Double.POSITIVE_INFINITY;
-    for (Case<StreamBudget> one : answer.cases()) {
-      Optional<LevelBudget> level = one.answer().flatMap(told -> find(told, basin));
+    for (Case<StreamAnswer> one : answer.cases()) {
+      Optional<LevelBudget> level = one.answer().flatMap(told -> find(told.budget(), basin));
       if (level.isEmpty() || level.get().starveLevelM().isEmpty()) {
         continue;
       }
-      Holding holding = Holding.of(one.answer().orElseThrow().running(), level.get());
+      Holding holding = Holding.of(one.answer().orElseThrow().budget().running(), level.get());
       double here =
           level.get().runningLevelM().orElse(Double.POSITIVE_INFINITY)
               - level.get().starveLevelM().getAsDouble();

@@ -2,15 +2,15 @@ package rillwright.cli.report.text.stream;
 
 import java.util.Locale;
 import java.util.Optional;
-import rillwright.cli.report.RunningFigures;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
-import rillwright.cli.report.stream.StreamAnswer;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.RunningCost;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.stream.RunningWater;
 import rillwright.solver.stream.StreamBudget;
@@ -22,18 +22,18 @@ import rillwright.solver.stream.time.TimeCourse;
 /** Streams and levels for people. */
 public final class StreamText {
   private static final double BILLIONTH = 1e-9;
+  private final StreamAnswer answer;
   private final StreamBudget budget;
   private final ShownUnits units;
   private final PageBuilder page;
   private final Optional<TimeCourse> course;
-  private final Optional<RunningFigures> running;
 
   private StreamText(StreamAnswer answer, PageBuilder page) {
+    this.answer = answer;
     this.budget = answer.budget();
-    this.units = answer.units();
+    this.units = Shown.of(answer);
     this.page = page;
     this.course = answer.course();
-    this.running = answer.running();
   }
 
   /** The page. */
@@ -51,7 +51,7 @@ public final class StreamText {
     LevelsTable.print(budget, units, page);
     budget.running().plan().loss().ifPresent(this::evaporation);
     course.ifPresent(this::times);
-    running.ifPresent(figures -> RunningCost.print(figures, units, page));
+    RunningCost.print(answer.takes(), units, page);
     page.heading("WHAT TO KNOW");
     for (Finding finding : budget.findings()) {
       page.marked("! ", finding.message(units));

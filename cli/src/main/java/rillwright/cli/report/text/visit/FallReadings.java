@@ -2,10 +2,11 @@ package rillwright.cli.report.text.visit;
 
 import java.util.OptionalDouble;
 import java.util.Set;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.units.VisitTools;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Outlet;
 import rillwright.solver.steady.PointState;
@@ -23,7 +24,7 @@ final class FallReadings {
   private final Set<Hint> hints;
 
   private FallReadings(Solved solved, TableBuilder table, Set<Hint> hints) {
-    this.units = solved.units();
+    this.units = Shown.of(solved);
     this.table = table;
     this.hints = hints;
   }

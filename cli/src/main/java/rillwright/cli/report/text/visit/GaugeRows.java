@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.LineName;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.reading.GaugeReading;
@@ -26,7 +27,7 @@ final class GaugeRows {
 
   private GaugeRows(Solved solved, TableBuilder table, Set<Hint> hints) {
     this.solved = solved;
-    this.units = solved.units();
+    this.units = Shown.of(solved);
     this.table = table;
     this.hints = hints;
   }

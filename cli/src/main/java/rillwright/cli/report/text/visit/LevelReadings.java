@@ -1,10 +1,11 @@
 package rillwright.cli.report.text.visit;
 
 import java.util.Set;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.Feeders;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.PointName;
@@ -24,7 +25,7 @@ final class LevelReadings {
       if (point.point() instanceof Chamber chamber && point.headM().isPresent()) {
         for (Basin basin : Feeders.listBasins(state.network(), chamber)) {
           double below = basin.levelM() - point.headM().getAsDouble();
-          row(table, solved.units(), chamber.name(), basin.name(), below);
+          row(table, Shown.of(solved), chamber.name(), basin.name(), below);
           hints.add(Hint.OPEN_WATER);
         }
       }

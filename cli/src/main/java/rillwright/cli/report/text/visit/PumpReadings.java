@@ -2,9 +2,10 @@ package rillwright.cli.report.text.visit;
 
 import java.util.OptionalDouble;
 import java.util.Set;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
@@ -17,7 +18,7 @@ final class PumpReadings {
   private PumpReadings() {}
 
   static void add(Solved solved, TableBuilder table, Set<Hint> hints) {
-    ShownUnits units = solved.units();
+    ShownUnits units = Shown.of(solved);
     for (LineState line : solved.state().lines()) {
       for (PartState part : line.parts()) {
         if (part.part() instanceof Pump pump) {

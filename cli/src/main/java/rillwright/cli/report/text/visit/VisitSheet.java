@@ -2,10 +2,10 @@ package rillwright.cli.report.text.visit;
 
 import java.util.Set;
 import java.util.TreeSet;
-import rillwright.cli.report.Solved;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.study.solve.Solved;
 
 /** What the crew should read on the day it starts the water, and how. */
 public final class VisitSheet {

@@ -4,12 +4,13 @@ import java.util.List;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.Chance;
 import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.SizePhrase;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 
 /** The causes, likeliest first: the first group with letters, then what is not ruled out. */
@@ -82,7 +83,7 @@ final class CausesTable {
     if (group == 1) {
       return "It holds four fifths of the chances or more by itself.";
     }
-    ReadingWords words = new ReadingWords(answer.units());
+    ReadingWords words = new ReadingWords(Shown.of(answer));
     return answer
         .diagnosis()
         .toldApartBy()

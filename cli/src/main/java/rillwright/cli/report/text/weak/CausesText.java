@@ -10,9 +10,10 @@ import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.CausePlace;
-import rillwright.cli.report.weak.CausesAnswer;
+import rillwright.cli.study.weak.CausesAnswer;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.Sign;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
@@ -61,10 +62,10 @@ public final class CausesText {
           "",
           name.equals(before) ? "" : name,
           String.format(Locale.ROOT, "%.1f %%", 100 * cause.prior()),
-          cause.sizes().map(sizes -> number(sizes.from(), cause, answer.units())).orElse("-"),
+          cause.sizes().map(sizes -> number(sizes.from(), cause, Shown.of(answer))).orElse("-"),
           cause
               .sizes()
-              .map(sizes -> number(sizes.to(), cause, answer.units()) + log(sizes))
+              .map(sizes -> number(sizes.to(), cause, Shown.of(answer)) + log(sizes))
               .orElse("-"),
           CausePlace.shortly(cause.id()),
           cause.quantity().words());

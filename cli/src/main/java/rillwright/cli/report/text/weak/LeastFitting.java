@@ -1,8 +1,9 @@
 package rillwright.cli.report.text.weak;
 
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.weak.Misfit;
 import rillwright.cli.report.weak.ReadingWords;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 
 /** What to read again where no cause fits. */
 final class LeastFitting {
@@ -13,7 +14,7 @@ final class LeastFitting {
    * stands there", without a full stop.
    */
   static String readAgain(WeakAnswer answer) {
-    ReadingWords words = new ReadingWords(answer.units());
+    ReadingWords words = new ReadingWords(Shown.of(answer));
     return new Misfit(answer)
             .least()
             .map(

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.weak.Lettered;
 import rillwright.cli.report.weak.ReadingWords;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.inference.NextReading;
 
 /**

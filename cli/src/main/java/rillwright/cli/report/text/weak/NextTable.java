@@ -8,9 +8,10 @@ import java.util.Set;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.RiskWords;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.inference.NextReading;
 import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 
@@ -30,7 +31,7 @@ final class NextTable {
 
   private NextTable(WeakAnswer answer) {
     this.answer = answer;
-    this.words = new ReadingWords(answer.units());
+    this.words = new ReadingWords(Shown.of(answer));
     this.causes = NextColumns.of(answer);
     this.rows =
         answer.diagnosis().next().stream()

@@ -5,7 +5,7 @@ import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.CauseWords;
 import rillwright.cli.report.weak.SizePhrase;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.PairExplanation;
 

@@ -5,9 +5,10 @@ import java.util.stream.Collectors;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.weak.Lettered;
 import rillwright.cli.report.weak.ReadingWords;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.Sign;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
@@ -22,7 +23,7 @@ final class ReadTable {
 
   static void print(WeakAnswer answer, PageBuilder page) {
     Lettered first = Lettered.listNamed(answer).get(0);
-    ReadingWords words = new ReadingWords(answer.units());
+    ReadingWords words = new ReadingWords(Shown.of(answer));
     TableBuilder table =
         new TableBuilder("READ")
             .column("", Side.LEFT)

@@ -6,8 +6,8 @@ import java.util.Map;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.weak.CauseWords;
 import rillwright.cli.report.weak.Letters;
-import rillwright.cli.report.weak.WeakAnswer;
 import rillwright.cli.report.weak.WishWords;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.CauseWords;
@@ -13,7 +14,7 @@ import rillwright.cli.report.weak.Instrument;
 import rillwright.cli.report.weak.Misfit;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.SizePhrase;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Explanation;
@@ -36,7 +37,7 @@ final class WeakAdvice {
 
   WeakAdvice(WeakAnswer answer) {
     this.answer = answer;
-    this.units = answer.units();
+    this.units = Shown.of(answer);
     this.words = new ReadingWords(units);
   }
 

@@ -3,7 +3,7 @@ package rillwright.cli.report.text.weak;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.weak.WeakAnswer;
+import rillwright.cli.study.weak.WeakAnswer;
 
 /** Why a fall is weak, for people. */
 public final class WeakText {

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.progress.Steps;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.inference.NextReading.Expected;
@@ -56,18 +58,35 @@ public final class Diagnostician {
    */
   public static Diagnostician of(
       AsBuilt job, CauseTable table, Collection<Measurand> asked, Sizes sizes) {
+    return of(job, table, asked, sizes, Progress.UNSEEN);
+  }
+
+  /**
+   * The same, watched.
+   *
+   * @param progress is told how many causes are swept
+   */
+  public static Diagnostician of(
+      AsBuilt job, CauseTable table, Collection<Measurand> asked, Sizes sizes, Progress progress) {
+    Steps steps = new Steps(progress, table.causes().size());
     Scope scope = Scope.of(job, asked);
     Unnoticed unnoticed = sizes == Sizes.ALL ? Unnoticed.COUNTS : Unnoticed.LEFT_OUT;
     List<Hypothesis> hypotheses =
-        table.causes().parallelStream().map(cause -> hypothesis(cause, scope, unnoticed)).toList();
+        table.causes().parallelStream()
+            .map(cause -> hypothesis(cause, scope, unnoticed, steps))
+            .toList();
     return new Diagnostician(scope, hypotheses);
   }
 
-  private static Hypothesis hypothesis(Cause cause, Scope scope, Unnoticed unnoticed) {
-    return cause
-        .effect()
-        .<Hypothesis>map(effect -> SweptCause.of(cause, effect, scope, unnoticed))
-        .orElseGet(() -> new AnyReading(cause, scope));
+  private static Hypothesis hypothesis(Cause cause, Scope scope, Unnoticed unnoticed, Steps steps) {
+    steps.done(0);
+    Hypothesis hypothesis =
+        cause
+            .effect()
+            .<Hypothesis>map(effect -> SweptCause.of(cause, effect, scope, unnoticed))
+            .orElseGet(() -> new AnyReading(cause, scope));
+    steps.done(1);
+    return hypothesis;
   }
 
   /** Everything that can be read at the job. */

@@ -1,0 +1,63 @@
+package rillwright.cli.study.condition;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.condition.ProjectConditions;
+import rillwright.cli.study.condition.JudgingConditions.InTheWay;
+import rillwright.solver.trial.SiteState;
+
+/** The conditions that judge the choices of a study; none if none were asked for. */
+public final class SiteConditions {
+  private final Optional<ProjectConditions> conditions;
+
+  private SiteConditions(Optional<ProjectConditions> conditions) {
+    this.conditions = conditions;
+  }
+
+  /**
+   * The conditions of a project that are asked for.
+   *
+   * @param asked their names, none for all; empty if it is judged as it stands
+   * @throws rillwright.cli.file.fault.InvalidInput if a condition is wrong or not there
+   */
+  public static SiteConditions of(Project project, Optional<List<String>> asked) {
+    return new SiteConditions(asked.map(names -> ProjectConditions.of(project, names)));
+  }
+
+  /**
+   * A project, such as this one with another size of pipe, in each of the conditions.
+   *
+   * @throws rillwright.cli.file.fault.InvalidInput if it is wrong in one of them
+   */
+  public List<SiteState> states(Project project) {
+    return conditions.map(all -> all.ofAnother(project)).orElse(List.of()).stream()
+        .map(state -> new SiteState(state.condition().name(), state.project().network()))
+        .toList();
+  }
+
+  /**
+   * How they are told; empty if none were asked for.
+   *
+   * @param tried addresses, or what they begin with, of what the study tries itself
+   */
+  public Optional<JudgingConditions> told(List<String> tried) {
+    return conditions.map(all -> told(all, tried));
+  }
+
+  private static JudgingConditions told(ProjectConditions all, List<String> tried) {
+    List<NamedCondition> named =
+        all.projects().stream().map(state -> NamedCondition.of(state.condition())).toList();
+    return new JudgingConditions(
+        all.offered(),
+        named,
+        named.stream().flatMap(condition -> inTheWay(condition, tried)).toList());
+  }
+
+  private static Stream<InTheWay> inTheWay(NamedCondition condition, List<String> tried) {
+    return condition.changes().stream()
+        .filter(change -> tried.stream().anyMatch(change.quantity()::startsWith))
+        .map(change -> new InTheWay(condition.name(), change));
+  }
+}

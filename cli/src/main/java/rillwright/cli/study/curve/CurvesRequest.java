@@ -1,0 +1,49 @@
+package rillwright.cli.study.curve;
+
+import java.util.Optional;
+import rillwright.cli.file.Project;
+import rillwright.cli.study.Job;
+import rillwright.cli.study.Request;
+import rillwright.curves.trace.SystemCurve;
+import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Pump;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+import rillwright.solver.study.duty.Duty;
+import rillwright.solver.study.duty.DutyFinder;
+
+/**
+ * What does a pump give, and what do the pipes and falls need?
+ *
+ * @param place where it stands or is to stand
+ */
+public record CurvesRequest(PumpPlace place) implements Request<Curves> {
+  /** Flow drawn where neither a pump nor a wish tells how far, m³/s; about 8000 gph. */
+  private static final double USUAL_FLOW_M3_PER_S = 8e-3;
+
+  private static final double ROOM = 1.12;
+
+  @Override
+  public Curves answer(Project project, Progress progress) {
+    Network network = project.network();
+    Part part = network.line(place.line()).parts().get(place.partIndex());
+    Optional<Pump> pump = part instanceof Pump chosen ? Optional.of(chosen) : Optional.empty();
+    Optional<SteadyState> state = pump.map(chosen -> SteadyStateFinder.find(network));
+    boolean wished = network.points().stream().anyMatch(point -> point.wantM3PerS().isPresent());
+    Optional<Duty> duty =
+        pump.isEmpty() && wished ? Optional.of(DutyFinder.find(network, place)) : Optional.empty();
+    double reach =
+        Math.max(
+            pump.map(Pump::set).map(PumpSet::publishedRangeM3PerS).orElse(0.0),
+            Math.max(
+                state.map(s -> s.line(place.line()).flowM3PerS()).orElse(0.0),
+                duty.flatMap(Duty::asTheyStand).map(d -> 1.4 * d.flowM3PerS()).orElse(0.0)));
+    double to = ROOM * (reach > 0 ? reach : USUAL_FLOW_M3_PER_S);
+    return new Curves(
+        Job.of(project), place, SystemCurve.trace(network, place, to), pump, state, duty, to);
+  }
+}

@@ -1,0 +1,2 @@
+/** The curves at a pump's place. Uses {@code file} and the solver; knows no words. */
+package rillwright.cli.study.curve;

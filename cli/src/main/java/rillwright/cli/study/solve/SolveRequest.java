@@ -1,0 +1,18 @@
+package rillwright.cli.study.solve;
+
+import rillwright.cli.file.Project;
+import rillwright.cli.study.Job;
+import rillwright.cli.study.Request;
+import rillwright.solver.finding.Findings;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/** What flows where, at what head? */
+public record SolveRequest() implements Request<Solved> {
+  @Override
+  public Solved answer(Project project, Progress progress) {
+    SteadyState state = SteadyStateFinder.find(project.network());
+    return new Solved(Job.of(project), state, Findings.of(state));
+  }
+}

@@ -1,0 +1,31 @@
+package rillwright.cli.study.solve;
+
+import java.util.List;
+import rillwright.cli.study.Answer;
+import rillwright.cli.study.Job;
+import rillwright.cli.study.RunningFigures;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * A solved project.
+ *
+ * @param job that it is about
+ * @param state what flows where
+ * @param findings what the crew should know
+ */
+public record Solved(Job job, SteadyState state, List<Finding> findings) implements Answer {
+  public Solved {
+    findings = List.copyOf(findings);
+  }
+
+  /** What running its pumps takes. */
+  public RunningFigures takes() {
+    return RunningFigures.of(state, running());
+  }
+
+  /** Whether a fall or outlet gets less than its wish. */
+  public boolean missesAWish() {
+    return state.missesAWish();
+  }
+}

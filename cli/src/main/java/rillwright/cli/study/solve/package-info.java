@@ -1,0 +1,2 @@
+/** What flows where. Uses {@code file} and the solver; knows no words. */
+package rillwright.cli.study.solve;

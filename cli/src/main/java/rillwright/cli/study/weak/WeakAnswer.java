@@ -1,0 +1,59 @@
+package rillwright.cli.study.weak;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.cli.file.visit.Visit;
+import rillwright.cli.study.Answer;
+import rillwright.cli.study.Job;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.inference.Diagnosis;
+import rillwright.solver.study.diagnosis.inference.Explanation;
+import rillwright.solver.study.diagnosis.inference.NextReading;
+import rillwright.solver.study.diagnosis.inference.PairExplanation;
+import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+
+/**
+ * Why a fall is weak.
+ *
+ * @param job that it is about
+ * @param scope of the job as built
+ * @param visit what was read and seen
+ * @param diagnosis what explains it
+ * @param pairs of causes that explain it together; none unless no single one does
+ */
+public record WeakAnswer(
+    Job job, Scope scope, Visit visit, Diagnosis diagnosis, List<PairExplanation> pairs)
+    implements Answer {
+  public WeakAnswer {
+    pairs = List.copyOf(pairs);
+  }
+
+  /** Whether there is a pump in the job. */
+  public boolean isPumped() {
+    return scope.job().network().isPumped();
+  }
+
+  /** What a readable would be by a cause; empty where it tells nothing. */
+  public OptionalDouble predicted(Measurand readable, CauseId cause) {
+    for (int i = 0; i < diagnosis.readings().size(); i++) {
+      if (diagnosis.readings().get(i).what().equals(readable)) {
+        for (Explanation explanation : diagnosis.causes()) {
+          if (explanation.cause().id().equals(cause)) {
+            return explanation.predicted().get(i);
+          }
+        }
+      }
+    }
+    for (NextReading next : diagnosis.next()) {
+      if (next.what().equals(readable)) {
+        for (NextReading.Expected expected : next.predicted()) {
+          if (expected.cause().id().equals(cause)) {
+            return expected.value();
+          }
+        }
+      }
+    }
+    return OptionalDouble.empty();
+  }
+}

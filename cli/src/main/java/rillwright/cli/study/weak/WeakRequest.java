@@ -1,0 +1,63 @@
+package rillwright.cli.study.weak;
+
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.visit.PriorsReader.Priors;
+import rillwright.cli.file.visit.Visit;
+import rillwright.cli.file.visit.VisitReader;
+import rillwright.cli.study.Job;
+import rillwright.cli.study.Request;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.study.diagnosis.cause.Cause;
+import rillwright.solver.study.diagnosis.inference.Diagnosis;
+import rillwright.solver.study.diagnosis.inference.Diagnostician;
+import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.reading.Reading;
+
+/**
+ * What explains the readings at a weak fall, and what is to be read next?
+ *
+ * @param visit what was read and seen; empty for what the project says of it
+ * @param causes with their priors
+ * @param sizes of causes that count
+ */
+public record WeakRequest(Optional<Visit> visit, CausesRequest causes, Sizes sizes)
+    implements Request<WeakAnswer> {
+  /** By the readings of the project and the usual causes, when somebody has called. */
+  public static WeakRequest usual() {
+    return new WeakRequest(Optional.empty(), new CausesRequest(Optional.empty()), Sizes.CALLED_FOR);
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * @throws NothingExplains if no cause that counts can explain anything
+   */
+  @Override
+  public WeakAnswer answer(Project project, Progress progress) {
+    AsBuilt built = AsBuilt.of(project.network());
+    Priors priors = causes.priorsOf(built);
+    Visit told = visit.orElseGet(() -> VisitReader.inProject(project, built));
+    ToDoubleFunction<Cause> signs =
+        cause -> priors.signs().factor(told.signs(), cause.id().cause());
+    Diagnostician diagnostician =
+        Diagnostician.of(
+            built,
+            priors.causes(),
+            told.readings().stream().map(Reading::what).toList(),
+            sizes,
+            progress);
+    if (!diagnostician.canExplain()) {
+      throw new NothingExplains();
+    }
+    Diagnosis diagnosis = diagnostician.explain(told.readings(), signs);
+    return new WeakAnswer(
+        Job.of(project),
+        diagnostician.scope(),
+        told,
+        diagnosis,
+        diagnostician.pairs(diagnosis, signs));
+  }
+}

@@ -1,0 +1,16 @@
+package rillwright.solver.progress;
+
+/** Is told how far long work has come, by one thread at a time, and may stop it. */
+public interface Progress {
+  /** Tells nobody and stops nothing. */
+  Progress UNSEEN = (done, all) -> true;
+
+  /**
+   * So much is done.
+   *
+   * @param done pieces of work, from 0
+   * @param all pieces that there are, at most
+   * @return whether to go on; false ends the work with {@link Stopped}
+   */
+  boolean goesOn(int done, int all);
+}
