@@ -46,13 +46,13 @@ public final class NoBalanceWords {
         ? "no balance: "
             + at
             + " draws "
-            + flow(draw.drawM3PerS())
+            + units.writtenFlow(draw.drawM3PerS())
             + ", and the lines that lead there can bring only "
             + most
             + "; a shut valve, a check valve or a skimmer holds back the rest. Open the way, or"
             + " draw less."
         : "no balance: "
-            + flow(-draw.drawM3PerS())
+            + units.writtenFlow(-draw.drawM3PerS())
             + " is put in at "
             + at
             + ", and the lines that lead away can take only "

@@ -95,8 +95,8 @@ class ExitStatusTest {
       value = {
         "slove | there is no command \"slove\"; did you mean \"solve\"?",
         "polish | there is no command \"polish\"; it may be check, solve,",
-        "weak-trail | there is no command \"weak-trail\"; it may be check, solve, duty, chart, pumps,"
-            + " pipes, odds, balance, weak, stream, catalogue",
+        "weak-trail | there is no command \"weak-trail\"; it may be check, solve, duty, chart,"
+            + " pumps, pipes, odds, balance, weak, stream, catalogue",
         "help | help is asked for with \"rillwright --help\"",
         "job1.yaml | say first what to do with \"job1.yaml\", for example \"rillwright check"
             + " job1.yaml\"",
@@ -160,7 +160,8 @@ class ExitStatusTest {
     assertSays(
         run,
         2,
-        "--set \"lines.supply.valve.opne=60 %\": line \"supply\": valve: there is no field \"opne\"",
+        "--set \"lines.supply.valve.opne=60 %\": line \"supply\": valve: there is no field"
+            + " \"opne\"",
         "--set \"lines.suply.valve.open=60 %\": there is no \"suply\" in the section \"lines\"",
         "--set \"points.pond.level=2\": point \"pond\": level: \"2\" has no unit");
     assertEquals(3, run.err().lines().count(), run.err());
@@ -173,10 +174,12 @@ class ExitStatusTest {
     assertSays(Run.of("solve", PROJECT, "--set", change), 2, place + "line \"supply\": its pump");
   }
 
-  @Test
-  void isThreeWhereDrawsCannotBeMet() {
-    Run run = Run.of("solve", PROJECT, "--set", "points.manifold.draw=90000 gph");
-    assertSays(run, 3, "\"manifold\"", "draws", "94.6 L/s", "Open the way");
+  @ParameterizedTest
+  @CsvSource({"us,90000 gph", "metric,342 m3/h"})
+  void isThreeWhereDrawsCannotBeMet(String show, String draw) {
+    Run run =
+        Run.of("solve", PROJECT, "--set", "show=" + show, "--set", "points.manifold.draw=" + draw);
+    assertSays(run, 3, "\"manifold\"", "draws " + draw.replace("90000", "90,000"), "Open the way");
   }
 
   @Test

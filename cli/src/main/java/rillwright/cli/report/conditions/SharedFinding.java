@@ -1,4 +1,4 @@
-package rillwright.cli.study.condition;
+package rillwright.cli.report.conditions;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import rillwright.cli.study.condition.Case;
+import rillwright.cli.study.condition.Cases;
 import rillwright.curves.wording.Listing;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Wording;

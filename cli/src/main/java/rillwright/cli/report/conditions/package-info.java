@@ -1,5 +1,5 @@
 /**
- * What a study tells of a project in each of several conditions, as cases; solved ones are judged
- * by the worst of them. Uses {@code report} and the solver's steady state.
+ * What is found in several conditions, told once. Uses the answers of {@code study} and the
+ * solver's findings.
  */
 package rillwright.cli.report.conditions;

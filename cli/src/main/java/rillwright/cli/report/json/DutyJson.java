@@ -1,7 +1,6 @@
 package rillwright.cli.report.json;
 
 import java.util.OptionalDouble;
-import rillwright.cli.file.site.Running;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRunning;
 import rillwright.curves.sheet.Price;

@@ -1,14 +1,12 @@
 package rillwright.solver.study.uncertainty;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +27,6 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Tee;
 import rillwright.solver.progress.Progress;
-import rillwright.solver.progress.Stopped;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.water.Water;
 
@@ -297,27 +294,5 @@ class OddsFinderTest {
 
     assertEquals(told.stream().sorted().distinct().toList(), told);
     assertEquals(1020, told.get(told.size() - 1));
-  }
-
-  @Test
-  void whoWatchesMayStopIt() {
-    Sampled sampled =
-        new Sampled(
-            List.of(new EvenDistribution(0.5, 1.5)),
-            values -> Optional.of(siphon(values.get(0), 1)));
-    AtomicInteger told = new AtomicInteger();
-    SamplingPlan plan = new SamplingPlan(1000, 1, 1);
-    assertThrows(
-        Stopped.class,
-        () ->
-            OddsFinder.find(
-                siphon(1, 1),
-                sampled,
-                plan,
-                (done, all) -> {
-                  told.set(done);
-                  return done < 200;
-                }));
-    assertEquals(200, told.get(), "nothing is worked out any more");
   }
 }

@@ -2,6 +2,8 @@ package rillwright.cli.report.text.conditions;
 
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.cli.report.conditions.SharedFinding;
+import rillwright.cli.report.conditions.SharedFinding.Made;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -13,8 +15,6 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.condition.Case;
-import rillwright.cli.study.condition.SharedFinding;
-import rillwright.cli.study.condition.SharedFinding.Made;
 import rillwright.cli.study.condition.SolvedConditions;
 import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Point;
