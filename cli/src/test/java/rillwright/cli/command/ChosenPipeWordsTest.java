@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rillwright.cli.examples.ExampleSheets;
 
 /** What is told of sizes of pipe, and where it stands. */
 class ChosenPipeWordsTest extends ScratchSupplier {
@@ -94,8 +95,8 @@ class ChosenPipeWordsTest extends ScratchSupplier {
     Path stream = Path.of("..", "examples", "long-stream").toAbsolutePath();
     String dear =
         Files.readString(stream.resolve("stream.yaml"))
-            .replaceAll("63 mm: [0-9.]+ EUR", "63 mm: 999 EUR")
-            .replace("pumps/", stream + "/pumps/");
+            .replaceAll("63 mm: [0-9.]+ EUR", "63 mm: 999 EUR");
+    ExampleSheets.layInto(folder, stream);
     String project = Files.writeString(folder.resolve("stream.yaml"), dear).toString();
     String text = text(project, "50 mm, 63 mm", "--from", stream + "/supplier");
     Run.assertTold(text, "does not pay for itself in 50 years", "kWh never");

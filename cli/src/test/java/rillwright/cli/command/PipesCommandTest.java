@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rillwright.cli.examples.ExampleSheets;
 import tools.jackson.databind.JsonNode;
 
 /** Sizes of pipe, tried in place of the project's. */
@@ -139,9 +140,9 @@ class PipesCommandTest {
         Files.readString(Path.of(FALLS))
             .replaceFirst(
                 "prices: \\{pipe: \\{", "prices: {fittings: {elbow 90 2 in: 3.10 USD}, pipe: {")
-            .replace("pumps/", Path.of("..", "examples", "twin-falls").toAbsolutePath() + "/pumps/")
             .replaceFirst(
                 "(?s)(  supply:.*?parts:\n)", "$1      - fitting: {type: elbow 90, count: 3}\n");
+    ExampleSheets.layInto(folder, Path.of("..", "examples", "twin-falls"));
     String file = Files.writeString(folder.resolve("falls.yaml"), text).toString();
 
     JsonNode with = Run.json("pipes", file, "--line", "supply", "--sizes", "2 in, 3 in");

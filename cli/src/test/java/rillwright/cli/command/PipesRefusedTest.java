@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rillwright.cli.examples.ExampleSheets;
 
 /** What {@code pipes} cannot work with is told in words. */
 class PipesRefusedTest {
@@ -57,8 +58,8 @@ class PipesRefusedTest {
             .replace("- run: 36 m", "- run: {length: 36 m, size: 63 mm}")
             .replaceAll("- (fitting|check valve|valve): \\{k", "- $1: {size: 63 mm, k")
             .replace("- gauge: {", "- gauge: {size: 63 mm, ")
-            .replaceAll("pumps/", LongStream.FOLDER.toAbsolutePath() + "/pumps/")
             .replace("entrance: {k: 0.5}", "entrance: {k: 0}\n    exit: {k: 0}");
+    ExampleSheets.layInto(folder, LongStream.FOLDER);
     String file = Files.writeString(folder.resolve("pond.yaml"), text).toString();
 
     Run run = Run.of("pipes", file, "--line", "supply", "--sizes", "63 mm, 75 mm");

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rillwright.cli.examples.ExampleSheets;
 
 /** A pond told by length, width, depth and shelves is the same pond told by rows. */
 class PondShapeTest {
@@ -24,9 +25,8 @@ class PondShapeTest {
     int from = text.indexOf("    shape:\n");
     int to = text.indexOf("  chamber:", from);
     String changed = text.substring(0, from) + "    shape: " + shape + "\n" + text.substring(to);
-    String sheets = EXAMPLE.resolve("pumps").toAbsolutePath().normalize() + "/";
-    return Files.writeString(folder.resolve("pond.yaml"), changed.replace(" pumps/", " " + sheets))
-        .toString();
+    ExampleSheets.layInto(folder, EXAMPLE);
+    return Files.writeString(folder.resolve("pond.yaml"), changed).toString();
   }
 
   @Test
@@ -79,9 +79,11 @@ class PondShapeTest {
       value = {
         "{length: 4 m, width: 3 m} | \"depth\" is missing",
         "{length: 4 m, width: 3 m, depth: -1 m} | greater than 0",
-        "{length: 4 m, width: 3 m, depth: 1 m, shelves: [{depth: 1 m, width: 1 m}]} | above the floor",
+        "{length: 4 m, width: 3 m, depth: 1 m, shelves: [{depth: 1 m, width: 1 m}]} | above the"
+            + " floor",
         "{length: 4 m, width: 3 m, depth: 1 m, shelves: [{width: 1.5 m}]} | no floor is left",
-        "{length: 4 m, width: 3 m, depth: 2 m, shelves: [{depth: 1 m, width: 0.2 m}, {depth: 0.5 m, width: 0.2 m}]} | from the brim down",
+        "{length: 4 m, width: 3 m, depth: 2 m, shelves: [{depth: 1 m, width: 0.2 m}, {depth: 0.5 m,"
+            + " width: 0.2 m}]} | from the brim down",
         "{length: 4 m, width: 3 m, deph: 1 m} | did you mean \"depth\"",
         "4 m | length: 12 ft",
       })

@@ -7,18 +7,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import rillwright.cli.examples.ExampleSheets;
 import tools.jackson.databind.JsonNode;
 
 /** Pumps judged in the conditions of the project. */
 class PumpsConditionsTest extends ScratchSupplier {
   /** The long stream with conditions. */
   private String streamIn(String conditions) throws IOException {
+    ExampleSheets.layInto(folder, LongStream.FOLDER);
     return file(
-        Files.readString(Path.of(LongStream.PROJECT))
-                .replace("pumps/", LongStream.FOLDER.toAbsolutePath() + "/pumps/")
-            + "\nconditions: {"
-            + conditions
-            + "}\n");
+        Files.readString(Path.of(LongStream.PROJECT)) + "\nconditions: {" + conditions + "}\n");
   }
 
   @Test

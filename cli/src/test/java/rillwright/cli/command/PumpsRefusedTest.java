@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import rillwright.cli.examples.ExampleSheets;
 
 /** What {@code pumps} cannot work with is told in words. */
 class PumpsRefusedTest extends ScratchSupplier {
@@ -59,10 +60,8 @@ class PumpsRefusedTest extends ScratchSupplier {
 
         pumps:
         """;
-    String second =
-        Files.readString(Path.of(LongStream.PROJECT))
-            .replace("\npumps:\n", line)
-            .replace("pumps/dipper", LongStream.FOLDER.toAbsolutePath() + "/pumps/dipper");
+    String second = Files.readString(Path.of(LongStream.PROJECT)).replace("\npumps:\n", line);
+    ExampleSheets.layInto(folder, LongStream.FOLDER);
     String file = file(second);
 
     Run.of("pumps", file, "--from", list.toString()).assertRefused("--line: supply, second");

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.cli.examples.ExampleSheets;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -24,10 +25,8 @@ class StreamCommandTest {
     Path file = folder.resolve("stream.yaml");
     String text = Files.readString(FOLDER.resolve("dry.yaml"));
     assertTrue(text.contains(from), from);
-    Files.writeString(
-        file,
-        text.replace(from, to)
-            .replace("pumps/", FOLDER.resolve("pumps").toAbsolutePath().normalize() + "/"));
+    ExampleSheets.layInto(folder, FOLDER);
+    Files.writeString(file, text.replace(from, to));
     return file.toString();
   }
 
@@ -38,7 +37,8 @@ class StreamCommandTest {
         "from: spill box | from: spil box | did you mean \"spill box\"",
         "from: spill box | from: pond | begins at a fall",
         "to: pond | to: spill box | ends in a basin",
-        "bed: {stone: 60 mm} | bed: {stone: 60 mm, n: 0.04} | either the size of its stones or its n",
+        "bed: {stone: 60 mm} | bed: {stone: 60 mm, n: 0.04} | either the size of its stones or its"
+            + " n",
         "bed: {stone: 60 mm} | bed: coble | did you mean \"cobble\"",
         "width: 0.60 m, bank: 0, | width: 0 m, bank: 0, | is a vee and needs banks",
         "rate: 6 mm/day | rate: 6 mm/day, air: 20 C, humidity: 50 %, wind: 5 mph | either a rate",
@@ -159,7 +159,9 @@ class StreamCommandTest {
   void basinWithoutAnAreaCannotBeFollowedInTime() throws IOException {
     String file =
         changed(
-            "    shape:\n      - {level: -0.75 m, area: 15.8 m2}\n      - {level: 0.075 m, area: 15.8 m2}\n",
+            "    shape:\n"
+                + "      - {level: -0.75 m, area: 15.8 m2}\n"
+                + "      - {level: 0.075 m, area: 15.8 m2}\n",
             "");
     assertEquals(0, Run.of("stream", file).status());
     Run run = Run.of("stream", file, "--times");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import rillwright.cli.examples.ExampleSheets;
 
 /** The example of two falls off one pump, changed. */
 final class TwinFalls {
@@ -23,7 +24,7 @@ final class TwinFalls {
   private TwinFalls() {}
 
   /**
-   * A file of the example with a piece of its text changed, its data sheets found from anywhere.
+   * A file of the example with a piece of its text changed, its data sheets beside it.
    *
    * @param name of the file
    * @param folder to write it into
@@ -31,9 +32,7 @@ final class TwinFalls {
   static String changed(String name, Path folder, String what, String by) throws IOException {
     String text = Files.readString(FOLDER.resolve(name));
     assertTrue(text.contains(what), what);
-    String sheets = FOLDER.toAbsolutePath() + "/pumps/";
-    return Files.writeString(
-            folder.resolve("falls.yaml"), text.replace(what, by).replace("pumps/", sheets))
-        .toString();
+    ExampleSheets.layInto(folder, FOLDER);
+    return Files.writeString(folder.resolve("falls.yaml"), text.replace(what, by)).toString();
   }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.cli.examples.ExampleSheets;
 import rillwright.cli.report.weak.Caution;
 import rillwright.cli.report.weak.RiskWords;
 import rillwright.solver.study.diagnosis.reading.Effort.Risk;
@@ -33,16 +34,16 @@ class WeakRemediesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "weak-fall/fall.yaml | points.fall.want=3000 gph | It gives what the file promises: as built,"
-            + " \"fall\" gets its wish.",
-        "weak-fall/fall.yaml | points.fall.want=4000 gph | It was sold too small: as built, \"fall\""
-            + " falls short of the wish. Look at larger pipe and at other pumps",
+        "weak-fall/fall.yaml | points.fall.want=3000 gph | It gives what the file promises: as"
+            + " built, \"fall\" gets its wish.",
+        "weak-fall/fall.yaml | points.fall.want=4000 gph | It was sold too small: as built,"
+            + " \"fall\" falls short of the wish. Look at larger pipe and at other pumps",
         "twin-falls/falls.yaml | title=Twins | It is shared badly: as built, \"low fall\" gets more"
             + " than its wish and \"high fall\" less. \"rillwright balance\"",
         "twin-falls/falls.yaml | points.low fall.want=4000 gph | It was sold too small: as built,"
             + " \"low fall\" and \"high fall\" fall short of the wish.",
-        "header-pond/troughs.yaml | title=Troughs | It gives what the file promises: as built, \"near"
-            + " trough\" and \"far trough\" get their wishes.",
+        "header-pond/troughs.yaml | title=Troughs | It gives what the file promises: as built,"
+            + " \"near trough\" and \"far trough\" get their wishes.",
         "header-pond/troughs.yaml | points.far trough.want=9000 gph | It is shared badly",
       })
   void nothingWrongIsJudgedByTheWishes(String job, String change, String advice)
@@ -53,12 +54,8 @@ class WeakRemediesTest {
 
   @Test
   void withoutAWishItSaysWhatItDependsOn() throws IOException {
-    String job =
-        Files.readString(Path.of(WeakCall.JOB))
-            .replace(", want: 120 gph/in", "")
-            .replace(
-                "pumps/dipper-400.csv",
-                Path.of("../examples/weak-fall/pumps/dipper-400.csv").toAbsolutePath().toString());
+    String job = Files.readString(Path.of(WeakCall.JOB)).replace(", want: 120 gph/in", "");
+    ExampleSheets.layInto(folder, Path.of("../examples/weak-fall"));
     Path file =
         Files.writeString(folder.resolve("job.yaml"), job.replaceAll("(?s)readings:.*", ""));
     String told = WeakCall.about(file.toString()).flat();
