@@ -16,7 +16,7 @@ import rillwright.solver.balance.State.Pin;
  * heads at hand). Both are recomputed from the answer.
  *
  * <p><b>Errors.</b> The problem must be sound: draws that can be met, a held head in every part.
- * {@link NotBalanced} is a defect.
+ * {@link SearchFailed} is a defect.
  */
 public final class Balancer {
   private static final double RELATIVE_FLOW_TOLERANCE = 1e-9;
@@ -49,7 +49,7 @@ public final class Balancer {
   /**
    * The balance of a problem.
    *
-   * @throws NotBalanced if none was found in the allowed number of steps
+   * @throws SearchFailed if none was found in the allowed number of steps
    */
   public static Balance balance(BalanceProblem problem) {
     return new Balancer(problem).run();
@@ -73,7 +73,7 @@ public final class Balancer {
       steepness *= 100;
     }
     Balance last = answer();
-    throw new NotBalanced(iterations, last.flowErrorM3PerS(), last.headErrorM());
+    throw new SearchFailed(iterations, last.flowErrorM3PerS(), last.headErrorM());
   }
 
   private double steepness() {

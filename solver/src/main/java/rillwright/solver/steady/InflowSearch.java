@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
@@ -40,7 +40,7 @@ final class InflowSearch {
    * The balance with these chambers starved; their inflows are brought up to date in the map.
    *
    * @throws NoBalance if draws cannot be met by what comes in
-   * @throws NotBalanced if the search does not end
+   * @throws SearchFailed if the search does not end
    */
   Solved settle(Map<PointName, Starved> starved) {
     Map<PointName, Recycle> recycles = new HashMap<>();
@@ -49,7 +49,7 @@ final class InflowSearch {
     double error = error(starved, solved);
     for (int round = 0; error > tolerance(solved); round++) {
       if (round == MOST_ROUNDS) {
-        throw new NotBalanced(iterations, error, 0);
+        throw new SearchFailed(iterations, error, 0);
       }
       Map<PointName, Starved> plain = new LinkedHashMap<>();
       Map<PointName, Starved> ahead = new LinkedHashMap<>();

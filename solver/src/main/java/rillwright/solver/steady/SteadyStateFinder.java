@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
@@ -67,7 +67,7 @@ public final class SteadyStateFinder {
     Map<PointName, Starved> next = reconsider(solved, starved);
     for (int round = 0; !next.keySet().equals(starved.keySet()); round++) {
       if (round > 2 * network.points().size()) {
-        throw new NotBalanced(search.iterations(), 0, 0);
+        throw new SearchFailed(search.iterations(), 0, 0);
       }
       Map<PointName, Starved> tried = new LinkedHashMap<>(next);
       try {

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.progress.Steps;
 import rillwright.solver.steady.NoBalance;
 
@@ -64,7 +64,7 @@ public record Ranking(List<RatedTrial> ranked, List<String> leftOut) {
     String model = setup.offer().model();
     try {
       return new Tried(model, sites.runAtUsefulSpeeds(setup, terms), Optional.empty());
-    } catch (NoBalance | NotBalanced unbalanced) {
+    } catch (NoBalance | SearchFailed unbalanced) {
       return new Tried(model, List.of(), Optional.of(unbalanced));
     }
   }

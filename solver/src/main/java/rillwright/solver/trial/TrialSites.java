@@ -3,7 +3,7 @@ package rillwright.solver.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Network;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.steady.NoBalance;
@@ -70,7 +70,7 @@ public final class TrialSites {
     try {
       List<PumpTrial> trials = condition.trials.runAtUsefulSpeeds(setup);
       return trials.subList(1, trials.size());
-    } catch (NoBalance | NotBalanced unbalanced) {
+    } catch (NoBalance | SearchFailed unbalanced) {
       return List.of();
     }
   }
@@ -87,7 +87,7 @@ public final class TrialSites {
     Optional<PumpTrial> trial;
     try {
       trial = Optional.of(condition.trials.run(setup));
-    } catch (NoBalance | NotBalanced unbalanced) {
+    } catch (NoBalance | SearchFailed unbalanced) {
       trial = Optional.empty();
     }
     return new ConditionTrial(condition.name, condition.trials.demand(), trial);

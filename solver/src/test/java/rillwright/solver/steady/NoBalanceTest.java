@@ -35,6 +35,11 @@ class NoBalanceTest {
     assertEquals(
         List.of(new PointName("lost"), new PointName("forgotten"), new PointName("alone")),
         floating.points());
+    assertEquals(
+        "no balanced state: no line joins \"lost\" to a basin, a fall or an outlet; no line joins"
+            + " \"forgotten\" to a basin, a fall or an outlet; no line joins \"alone\" to a basin,"
+            + " a fall or an outlet",
+        e.getMessage());
   }
 
   @Test
@@ -150,6 +155,9 @@ class NoBalanceTest {
                     sketch.network(), Imposed.flow(new LineName("imposed"), 1e-3)));
     assertEquals(
         new NoBalance.UnmetDraws(List.of(new UnmetDraw(new PointName("U"), 1e-3, 0))), e.reason());
+    assertEquals(
+        "no balanced state: the draw at \"U\" is 0.001 m³/s, of which its lines can carry 0.0 m³/s",
+        e.getMessage());
   }
 
   private static Sketch supplied(Part part, double draw) {

@@ -16,4 +16,9 @@ public record PumpPoint(double flowM3PerS, double headM, OptionalDouble powerW) 
     Require.atLeast("head of a pump", headM, 0, "m");
     Require.atLeast("power of a pump", powerW, 0, "W");
   }
+
+  /** A row without a power. */
+  public PumpPoint(double flowM3PerS, double headM) {
+    this(flowM3PerS, headM, OptionalDouble.empty());
+  }
 }

@@ -3,7 +3,7 @@ package rillwright.solver.study.pipechoice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.network.Network;
 import rillwright.solver.progress.Progress;
@@ -46,7 +46,7 @@ public final class GravityChooser {
   private static Optional<GravityRun> runIn(Network network) {
     try {
       return Optional.of(GravityRun.in(network));
-    } catch (NoBalance | NotBalanced unbalanced) {
+    } catch (NoBalance | SearchFailed unbalanced) {
       return Optional.empty();
     }
   }

@@ -1,7 +1,7 @@
 package rillwright.solver.study.pipechoice;
 
 import java.util.Optional;
-import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeldToWish;
@@ -61,7 +61,7 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
     Network held = HeldToWish.of(network, wishes, wishes.falls());
     try {
       return Optional.of(Shares.in(held, wishes));
-    } catch (NoBalance | NotBalanced drawsGoShort) {
+    } catch (NoBalance | SearchFailed drawsGoShort) {
       return Optional.empty();
     }
   }

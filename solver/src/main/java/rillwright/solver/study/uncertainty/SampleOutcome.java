@@ -3,7 +3,7 @@ package rillwright.solver.study.uncertainty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.NoBalance;
@@ -50,7 +50,7 @@ record SampleOutcome(Ending ending, List<Double> flowsM3PerS, List<Boolean> serv
       return of(SteadyStateFinder.find(network.get()), falls);
     } catch (NoBalance e) {
       return without(Ending.NO_BALANCE);
-    } catch (NotBalanced e) {
+    } catch (SearchFailed e) {
       return without(Ending.NOT_FOUND);
     }
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.solver.balance.NotBalanced;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
@@ -41,7 +41,7 @@ public final class Observed {
     when.apply(job);
     try {
       return Optional.of(observe(job, when));
-    } catch (NoBalance | NotBalanced none) {
+    } catch (NoBalance | SearchFailed none) {
       return Optional.empty();
     }
   }

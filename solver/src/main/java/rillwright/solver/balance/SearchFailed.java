@@ -3,10 +3,10 @@ package rillwright.solver.balance;
 import java.util.Locale;
 
 /**
- * Thrown when no balance was found in the allowed number of steps: a defect, since every sound
- * problem has one.
+ * Thrown when the search did not end in the allowed number of steps: a defect of ours, since every
+ * sound problem has a balance. A network that has none is told so before anything is searched.
  */
-public final class NotBalanced extends RuntimeException {
+public final class SearchFailed extends RuntimeException {
   private static final long serialVersionUID = 1;
 
   private final int iterations;
@@ -14,17 +14,18 @@ public final class NotBalanced extends RuntimeException {
   private final double headErrorM;
 
   /**
-   * No balance.
+   * A search that did not end.
    *
    * @param iterations steps taken
    * @param flowErrorM3PerS largest flow error at the end, m³/s
    * @param headErrorM largest head error at the end, m
    */
-  public NotBalanced(int iterations, double flowErrorM3PerS, double headErrorM) {
+  public SearchFailed(int iterations, double flowErrorM3PerS, double headErrorM) {
     super(
         String.format(
             Locale.ROOT,
-            "no balance after %d steps: flows are off by up to %.3g m3/s and heads by up to %.3g m",
+            "the search for the balance did not end in %d steps: flows are off by up to %.3g m3/s"
+                + " and heads by up to %.3g m",
             iterations,
             flowErrorM3PerS,
             headErrorM));
