@@ -168,6 +168,15 @@ class ArchitectureTest {
           .resideInAPackage("org.apache.commons.statistics..");
 
   @ArchTest
+  static final ArchRule integratorsStayInOnePackage =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("rillwright.solver.stream.time..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.hipparchus..");
+
+  @ArchTest
   static final ArchRule namesSayWhatAClassIs =
       noClasses()
           .should(

@@ -1,0 +1,4 @@
+package rillwright.cli.planted;
+
+/** Stands in the module above. */
+public record Above() {}

@@ -1,0 +1,4 @@
+package rillwright.curves.planted;
+
+/** A name that says nothing. */
+record CurveHelper() {}

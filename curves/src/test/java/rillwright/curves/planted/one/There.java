@@ -1,0 +1,12 @@
+package rillwright.curves.planted.one;
+
+import java.util.Optional;
+import rillwright.curves.planted.two.Back;
+
+/** Half of a circle of two packages. */
+public record There(Optional<Back> back) {
+  /** Where it goes. */
+  public Back goes() {
+    return new Back(this);
+  }
+}

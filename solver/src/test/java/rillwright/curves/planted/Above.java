@@ -1,0 +1,4 @@
+package rillwright.curves.planted;
+
+/** Stands in a module above the solver. */
+public record Above() {}

@@ -1,0 +1,4 @@
+package rillwright.solver.planted;
+
+/** A name that says nothing. */
+record PondHelper() {}
