@@ -1,6 +1,7 @@
 package rillwright.cli.command;
 
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -15,8 +16,8 @@ import rillwright.cli.catalogue.page.CsvPage;
 import rillwright.cli.catalogue.page.JsonPage;
 import rillwright.cli.catalogue.page.Selection;
 import rillwright.cli.catalogue.page.Suggestion;
+import rillwright.cli.catalogue.page.TablePage;
 import rillwright.cli.catalogue.page.TextPage;
-import rillwright.curves.wording.PlainText;
 
 /** What pipe sizes, fittings, valves, lips and beds the program knows, with sources. */
 @Command(
@@ -38,8 +39,6 @@ import rillwright.curves.wording.PlainText;
       "a pipe may carry and where it may lie, its maker and the local code say."
     })
 public final class CatalogueCommand implements Callable<Integer> {
-  private static final String FORMATS = "text, json or csv";
-
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -53,27 +52,32 @@ public final class CatalogueCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "text (default), json (SI), or csv (SI, one section).")
-  private String format;
+      converter = Format.OfTables.class,
+      description = "text (default), html, json (SI), or csv (SI, one section).")
+  private Format format = Format.TEXT;
 
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // set and read by picocli
-  private StandardOptions standard;
+  @Mixin private Destination destination;
 
   @Override
   public Integer call() {
-    Catalogue catalogue = Catalogue.standard();
-    Selection selection = selection(catalogue);
-    PrintWriter out = spec.commandLine().getOut();
-    switch (format) {
-      case "text" -> TextPage.print(selection, out);
-      case "json" -> JsonPage.print(selection, out);
-      case "csv" -> printCsv(selection, out);
-      default -> throw wrong(PlainText.quoted(format) + " is no format; " + FORMATS + " would do");
+    destination.check(new InputFiles(List.of()));
+    Selection selection = selection(Catalogue.standard());
+    if (format == Format.HTML) {
+      destination.print(TablePage.of(selection), format);
+    } else {
+      StringWriter answer = new StringWriter();
+      print(selection, new PrintWriter(answer));
+      destination.print(answer.toString());
     }
-    out.flush();
     return ExitStatus.DONE;
+  }
+
+  private void print(Selection selection, PrintWriter out) {
+    switch (format) {
+      case JSON -> JsonPage.print(selection, out);
+      case CSV -> printCsv(selection, out);
+      default -> TextPage.print(selection, out);
+    }
   }
 
   private Selection selection(Catalogue catalogue) {

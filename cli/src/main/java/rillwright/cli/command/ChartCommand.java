@@ -53,7 +53,7 @@ public final class ChartCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
-      converter = Format.Reader.class,
+      converter = Format.OfPictures.class,
       description = "text (default) or json.")
   private Format format = Format.TEXT;
 

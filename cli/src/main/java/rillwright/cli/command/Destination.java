@@ -8,6 +8,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.html.HtmlPage;
+import rillwright.cli.report.page.terminal.Ink;
+import rillwright.cli.report.page.terminal.TerminalPage;
 import rillwright.curves.wording.PlainText;
 
 /** Where an answer goes: standard output or a file. */
@@ -41,6 +45,12 @@ class Destination {
 
   private Optional<OutputFile> file() {
     return to.map(path -> new OutputFile(path, "report"));
+  }
+
+  /** Hands over a page, as HTML or as text. */
+  final void print(Page page, Format format) {
+    Ink ink = to.isPresent() ? Ink.PLAIN : Ink.ofTerminal();
+    print(format == Format.HTML ? HtmlPage.of(page, command.name()) : TerminalPage.of(page, ink));
   }
 
   /** Hands over an answer. */

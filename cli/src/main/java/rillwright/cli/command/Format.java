@@ -1,7 +1,9 @@
 package rillwright.cli.command;
 
-import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import rillwright.cli.wording.Choices;
@@ -9,29 +11,65 @@ import rillwright.curves.wording.PlainText;
 
 /** In which form a command answers. */
 public enum Format {
-  /** For people. */
-  TEXT("text"),
+  /** For people at a terminal. */
+  TEXT,
+  /** For people with a browser or printer. */
+  HTML,
   /** For programs. */
-  JSON("json");
+  JSON,
+  /** For spreadsheets. */
+  CSV;
 
-  private final String word;
-
-  Format(String word) {
-    this.word = word;
+  private String word() {
+    return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Reads the word for a format. */
-  static final class Reader implements ITypeConverter<Format> {
+  /** Reads the word for a format that a command knows. */
+  private static class Reader implements ITypeConverter<Format> {
+    private final Set<Format> known;
+
+    Reader(Set<Format> known) {
+      this.known = known;
+    }
+
     @Override
     public Format convert(String written) {
-      for (Format format : values()) {
-        if (format.word.equals(written)) {
-          return format;
-        }
-      }
-      List<String> words = Arrays.stream(values()).map(format -> format.word).toList();
-      throw new TypeConversionException(
-          PlainText.quoted(written) + " is no format" + Choices.hint(written, words));
+      List<String> words = known.stream().map(Format::word).toList();
+      return known.stream()
+          .filter(format -> format.word().equals(written))
+          .findFirst()
+          .orElseThrow(
+              () ->
+                  new TypeConversionException(
+                      PlainText.quoted(written) + " is no format" + Choices.hint(written, words)));
+    }
+  }
+
+  /** Of an answer. */
+  static final class OfAnswers extends Reader {
+    OfAnswers() {
+      super(EnumSet.of(TEXT, HTML, JSON));
+    }
+  }
+
+  /** Of a picture, told in words or points. */
+  static final class OfPictures extends Reader {
+    OfPictures() {
+      super(EnumSet.of(TEXT, JSON));
+    }
+  }
+
+  /** Of what people alone read. */
+  static final class OfPages extends Reader {
+    OfPages() {
+      super(EnumSet.of(TEXT, HTML));
+    }
+  }
+
+  /** Of tables. */
+  static final class OfTables extends Reader {
+    OfTables() {
+      super(EnumSet.allOf(Format.class));
     }
   }
 }

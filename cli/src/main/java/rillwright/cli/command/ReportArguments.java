@@ -4,8 +4,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import rillwright.cli.report.page.Page;
-import rillwright.cli.report.page.terminal.Ink;
-import rillwright.cli.report.page.terminal.TerminalPage;
 import rillwright.curves.chart.content.Chart;
 
 /** In which form a command answers, and the answer's way to standard output or a file. */
@@ -13,8 +11,8 @@ class ReportArguments extends Destination {
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
-      converter = Format.Reader.class,
-      description = "text (default) or json.")
+      converter = Format.OfAnswers.class,
+      description = "text (default), html or json.")
   private Format format = Format.TEXT;
 
   /** Hands over the answer in the form asked for. */
@@ -31,10 +29,12 @@ class ReportArguments extends Destination {
    */
   void print(
       Supplier<String> json, Supplier<Page> page, Supplier<Optional<? extends Chart>> picture) {
-    print(format == Format.JSON ? json.get() : TerminalPage.of(page.get(), ink()));
-  }
-
-  private Ink ink() {
-    return to().isPresent() ? Ink.PLAIN : Ink.ofTerminal();
+    if (format == Format.JSON) {
+      print(json.get());
+    } else {
+      Page answer = page.get();
+      print(
+          format == Format.HTML ? picture.get().map(answer::with).orElse(answer) : answer, format);
+    }
   }
 }

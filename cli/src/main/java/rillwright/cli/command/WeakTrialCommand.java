@@ -12,8 +12,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
-import rillwright.cli.report.page.terminal.Ink;
-import rillwright.cli.report.page.terminal.TerminalPage;
 import rillwright.cli.report.text.weak.TrialText;
 import rillwright.cli.study.weak.CausesRequest;
 import rillwright.solver.progress.Progress;
@@ -49,9 +47,14 @@ public final class WeakTrialCommand implements Callable<Integer> {
   @Option(names = "--seed", paramLabel = "N", description = "Seed of the dice; 1 if not given.")
   private long seed = 1;
 
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.OfPages.class,
+      description = "text (default) or html.")
+  private Format format = Format.TEXT;
+
+  @Mixin private Destination destination;
 
   @Override
   public Integer call() {
@@ -59,15 +62,18 @@ public final class WeakTrialCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--calls: " + calls + " is too few; write 1 or more");
     }
-    List<TrialJob> jobs = files.stream().map(WeakTrialCommand::job).toList();
+    List<Project> projects =
+        files.stream().map(file -> ProjectReader.read(file, List.of())).toList();
+    for (int i = 0; i < files.size(); i++) {
+      destination.check(InputFiles.of(files.get(i), projects.get(i)));
+    }
+    List<TrialJob> jobs = projects.stream().map(WeakTrialCommand::job).toList();
     TrialFigures figures = TrialFigures.of(Trial.run(jobs, calls, seed));
-    spec.commandLine().getOut().print(TerminalPage.of(TrialText.of(figures, seed), Ink.PLAIN));
-    spec.commandLine().getOut().flush();
+    destination.print(TrialText.of(figures, seed), format);
     return ExitStatus.DONE;
   }
 
-  private static TrialJob job(Path file) {
-    Project project = ProjectReader.read(file, List.of());
+  private static TrialJob job(Project project) {
     AsBuilt built = Asking.ask((it, unseen) -> AsBuilt.of(it.network()), project, Progress.UNSEEN);
     CauseTable causes = CausesRequest.usual(built);
     return new TrialJob(

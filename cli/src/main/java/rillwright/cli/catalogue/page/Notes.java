@@ -5,6 +5,8 @@ import java.util.List;
 
 /** Numbered notes below a print: each text once, numbered from 1 as it is first met. */
 final class Notes {
+  static final String HEADING = "notes: where the numbers are from";
+
   private final List<String> texts = new ArrayList<>();
 
   /** The number of a note's text. */

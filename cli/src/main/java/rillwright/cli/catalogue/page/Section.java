@@ -35,6 +35,11 @@ record Section<T>(
     fields = List.copyOf(fields);
   }
 
+  /** Its name, and what its numbers are. */
+  String title() {
+    return name + ": " + about;
+  }
+
   /** Only the rows of exactly this name. */
   Section<T> named(String asked) {
     return only(row -> names.apply(row).stream().anyMatch(name -> name.equalsIgnoreCase(asked)));

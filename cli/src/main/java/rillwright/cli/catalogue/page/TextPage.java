@@ -17,11 +17,11 @@ public final class TextPage {
   public static void print(Selection selection, PrintWriter out) {
     Notes notes = new Notes();
     for (Section<?> section : selection.sections()) {
-      out.println(section.name() + ": " + section.about());
+      out.println(section.title());
       print(section, notes, out);
       out.println();
     }
-    out.println("notes: where the numbers are from");
+    out.println(Notes.HEADING);
     for (int i = 0; i < notes.texts().size(); i++) {
       printNote(i + 1, notes.texts().get(i), out);
     }

@@ -1,14 +1,35 @@
 package rillwright.cli.report.page;
 
+import java.util.ArrayList;
 import java.util.List;
+import rillwright.curves.chart.content.Chart;
 
 /**
  * What a command tells people, from top to bottom.
  *
- * @param blocks of the page
+ * @param blocks of the page, the first of them with its title
  */
 public record Page(List<Block> blocks) {
   public Page {
     blocks = List.copyOf(blocks);
+    if (blocks.isEmpty() || !(blocks.get(0).head() instanceof Head.Title)) {
+      throw new IllegalArgumentException("a page begins with its title");
+    }
+  }
+
+  /** Its title. */
+  public String title() {
+    return ((Head.Title) blocks.get(0).head()).text();
+  }
+
+  /** This page with a picture behind its tables, before what there is to say under headings. */
+  public Page with(Chart picture) {
+    int place = 0;
+    while (place < blocks.size() && !(blocks.get(place).head() instanceof Head.Heading)) {
+      place++;
+    }
+    List<Block> more = new ArrayList<>(blocks);
+    more.add(place, new Block(new Head.Picture(picture), List.of()));
+    return new Page(more);
   }
 }
