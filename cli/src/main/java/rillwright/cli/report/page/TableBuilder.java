@@ -3,6 +3,7 @@ package rillwright.cli.report.page;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import rillwright.cli.report.page.Table.Column;
 import rillwright.cli.report.page.Table.Row;
 import rillwright.cli.report.page.Table.Side;
@@ -40,6 +41,11 @@ public final class TableBuilder {
   /** Adds a row of plain cells, as many as there are columns. */
   public void row(String name, String... cells) {
     row(name, Arrays.stream(cells).map(Cell::of).toList());
+  }
+
+  /** Adds a row of a cell and plain ones, as many as there are columns. */
+  public void row(String name, Cell first, String... others) {
+    row(name, Stream.concat(Stream.of(first), Arrays.stream(others).map(Cell::of)).toList());
   }
 
   /** Adds a row, with as many cells as there are columns. */

@@ -6,6 +6,8 @@ public enum Tone {
   PLAIN,
   /** It names what stands below. */
   HEADING,
+  /** The same as above it: left out where that is plain to see. */
+  AGAIN,
   /** As it should be. */
   GOOD,
   /** It needs care. */

@@ -101,7 +101,7 @@ public final class HtmlPage {
   }
 
   private void marked(String mark, String text) {
-    html.append(mark.equals("-") ? "<li>" : "<li class=\"care\">")
+    html.append(mark.equals("!") ? "<li class=\"care\">" : "<li>")
         .append("<span class=\"mark\">%s</span> ".formatted(escapeXml10(mark)))
         .append(escapeXml10(text))
         .append("</li>\n");

@@ -90,8 +90,9 @@ final class TerminalTable {
   }
 
   private String painted(Cell cell, int width, Side side) {
-    String spaces = " ".repeat(Math.max(0, width - Wrapping.width(cell.text())));
-    String text = cell.text().isEmpty() ? "" : ink.paint(cell.text(), cell.tone());
-    return side == Side.RIGHT ? spaces + text : text + spaces;
+    String text = cell.tone() == Tone.AGAIN ? "" : cell.text();
+    String spaces = " ".repeat(Math.max(0, width - Wrapping.width(text)));
+    String painted = text.isEmpty() ? "" : ink.paint(text, cell.tone());
+    return side == Side.RIGHT ? spaces + painted : painted + spaces;
   }
 }

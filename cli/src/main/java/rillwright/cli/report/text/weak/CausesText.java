@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
@@ -60,7 +62,7 @@ public final class CausesText {
       String name = cause.id().cause();
       table.row(
           "",
-          name.equals(before) ? "" : name,
+          new Cell(name, name.equals(before) ? Tone.AGAIN : Tone.PLAIN),
           String.format(Locale.ROOT, "%.1f %%", 100 * cause.prior()),
           cause.sizes().map(sizes -> number(sizes.from(), cause, Shown.of(answer))).orElse("-"),
           cause
