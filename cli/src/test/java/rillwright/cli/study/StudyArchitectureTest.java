@@ -46,12 +46,12 @@ class StudyArchitectureTest {
           "a trace that balances networks",
           call -> {
             JavaClass owner = call.getTargetOwner();
-            return owner.isEquivalentTo(SystemCurve.class) && call.getName().equals("trace")
-                || call.getName().equals("of")
+            return (owner.isEquivalentTo(SystemCurve.class) && call.getName().equals("trace"))
+                || (call.getName().equals("of")
                     && (owner.isEquivalentTo(ValveSweep.class)
                         || owner.isEquivalentTo(ValveSweeps.class)
                         || owner.isEquivalentTo(CandidateCurves.class)
-                        || owner.isEquivalentTo(SizeCurves.class));
+                        || owner.isEquivalentTo(SizeCurves.class)));
           });
 
   @ArchTest
