@@ -35,7 +35,7 @@ class FindingsTest {
           lines.intake.filter.clogged=100 %     | under-wish upper, under-wish lower, clogged-shut intake, pump-runs-dry supply
           lines.intake.skimmer.sill=1 in        | dry-skimmer intake, under-wish upper, under-wish lower, pump-runs-dry supply
           lines.intake.skimmer.clogged=90 %     | starved-chamber chamber, under-wish upper, under-wish lower
-          lines.supply.pump=weak                | under-wish upper, under-wish lower, high-point-under-suction to upper
+          lines.supply.pump=weak                | under-wish upper, under-wish lower, cannot-start to upper
           lines.supply.pump=strong              | over-wish upper, over-wish lower, past-published-range supply
           lines.supply.pump=humped              | curve-levelled supply
           lines.supply.pump.speed=0 %           | under-wish upper, under-wish lower, pump-stopped supply
@@ -46,8 +46,8 @@ class FindingsTest {
           points.upper.width=200 in             | thin-sheet upper
           points.pond.level=3 in                | drowned-skimmer intake, runs-over pond
           lines.supply.pipe.size=1-1/2 in       | under-wish upper, under-wish lower, fast-discharge supply
-          lines.to upper.high point=8 ft        | high-point-under-suction to upper
-          lines.to upper.high point=30 ft       | cannot-start-over-high-point to upper, high-point-under-suction to upper
+          lines.to upper.high point=8 ft        | under-wish upper, over-wish lower, thin-sheet upper, fast-discharge to lower, high-point-vented to upper
+          lines.to upper.high point=30 ft       | under-wish upper, over-wish lower, fast-discharge to lower, cannot-start to upper
           lines.to upper.valve.open=0 %;lines.to lower.valve.open=0 % | under-wish upper, under-wish lower, pump-runs-against-shut-way supply, valve-shut to upper, valve-shut to lower
           """)
   void whatIsWrongIsNamedAndNothingElse(String changes, String expected) {

@@ -28,6 +28,11 @@ public record Bore(double diameterM) {
     return velocity * velocity / (2 * Gravity.STANDARD_M_PER_S2);
   }
 
+  /** Froude number v/√(g D) at a flow, dimensionless; never negative. */
+  public double froudeNumberAt(double flowM3PerS) {
+    return Math.abs(velocityAt(flowM3PerS)) / Math.sqrt(Gravity.STANDARD_M_PER_S2 * diameterM);
+  }
+
   /** A bore so many times as wide. */
   public Bore times(double factor) {
     return new Bore(factor * diameterM);

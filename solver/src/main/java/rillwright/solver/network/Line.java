@@ -1,9 +1,13 @@
 package rillwright.solver.network;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rillwright.solver.invariant.Require;
+import rillwright.solver.law.AirRemoval;
 import rillwright.solver.law.Bore;
 
 /**
@@ -47,6 +51,52 @@ public record Line(
     return parts.stream()
         .mapToDouble(part -> part instanceof Filter filter ? filter.holdsM3() : 0)
         .sum();
+  }
+
+  /**
+   * The high points over which its water must climb to start, by their places among its parts:
+   * those before its first pump are a matter of that pump's suction.
+   */
+  public Map<Integer, HighPoint> climbs() {
+    Map<Integer, HighPoint> climbs = new LinkedHashMap<>();
+    for (int i = 0; i < parts.size(); i++) {
+      if (parts.get(i) instanceof HighPoint point) {
+        climbs.put(i, point);
+      } else if (isPump(parts.get(i)) && parts.subList(0, i).stream().noneMatch(Line::isPump)) {
+        climbs.clear();
+      }
+    }
+    return climbs;
+  }
+
+  /**
+   * Whether the water takes the air along down the pipe behind a high point that has no vent.
+   *
+   * @param highPoint its place among the parts, counted from 0
+   * @param flowM3PerS what comes over it while there is air, m³/s, with the sign of the line's flow
+   */
+  public boolean sweepsAirFrom(int highPoint, double flowM3PerS) {
+    HighPoint point = (HighPoint) parts.get(highPoint);
+    List<Part> leg = new ArrayList<>(parts.subList(highPoint, parts.size()));
+    if (flowM3PerS < 0) {
+      leg = new ArrayList<>(parts.subList(0, highPoint));
+      Collections.reverse(leg);
+    }
+    Optional<Bore> bore =
+        leg.stream()
+            .filter(Run.class::isInstance)
+            .map(Part::bore)
+            .flatMap(Optional::stream)
+            .findFirst()
+            .or(point::pipeBore);
+    return point.air() != HighPoint.Air.VENTED
+        && bore.isPresent()
+        && bore.get().froudeNumberAt(flowM3PerS)
+            >= AirRemoval.leastFroudeNumber(point.fallDegrees());
+  }
+
+  private static boolean isPump(Part part) {
+    return part instanceof Pump || part instanceof PlannedPump;
   }
 
   /** Whether a point is one of its ends. */

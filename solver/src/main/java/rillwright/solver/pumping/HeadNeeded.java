@@ -1,10 +1,12 @@
 package rillwright.solver.pumping;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Chamber;
+import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
@@ -67,7 +69,35 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
         ? Optional.empty()
         : Optional.of(
             new HeadNeeded(
-                flow, restOfLineLoss(network, place, flow) - lineLoss.getAsDouble(), state));
+                flow,
+                restOfLineLoss(network, place, flow)
+                    - lineLoss.getAsDouble()
+                    + strongestSuctionM(network, place, flow, state),
+                state));
+  }
+
+  /**
+   * What suction in the pump's line would spare it and does not, since there is air: the head that
+   * is missing where the line ends in air at a high point, m, 0 or more.
+   */
+  private static double strongestSuctionM(
+      Network network, PumpPlace place, double flow, SteadyState state) {
+    Line line = network.line(place.line());
+    Map<Integer, HighPoint> climbs = line.climbs();
+    if (climbs.values().stream().anyMatch(point -> point.air() == HighPoint.Air.PRIMED)) {
+      return 0;
+    }
+    double head = state.point(line.to()).headM().orElse(Double.POSITIVE_INFINITY);
+    List<HeadLaw> laws = network.lawsOf(line);
+    head += laws.get(laws.size() - 1).headLossAt(flow);
+    double strongest = 0;
+    for (int i = line.parts().size() - 1; i > place.partIndex(); i--) {
+      if (climbs.containsKey(i) && !line.sweepsAirFrom(i, flow)) {
+        strongest = Math.max(strongest, -climbs.get(i).pressureHeadM(head, flow));
+      }
+      head += laws.get(i + 1).headLossAt(flow);
+    }
+    return strongest;
   }
 
   private static boolean isDrawnDown(PointState state) {

@@ -1,16 +1,13 @@
 package rillwright.solver.steady;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
-import rillwright.solver.network.Setting;
 import rillwright.solver.network.topology.NetworkGraph;
 
 /** Tells a balance in the words of the network. */
@@ -20,19 +17,29 @@ final class Description {
   private final Imposed imposed;
   private final Solved solved;
   private final Map<PointName, Starved> starved;
+  private final DrawnLevels drawn;
+  private final Map<LineName, Course> courses;
 
-  Description(Network network, Imposed imposed, Solved solved, Map<PointName, Starved> starved) {
+  Description(
+      Network network,
+      Network running,
+      Imposed imposed,
+      Solved solved,
+      Map<PointName, Starved> starved,
+      Map<LineName, Course> courses) {
     this.network = network;
     this.graph = new NetworkGraph(network);
     this.imposed = imposed;
     this.solved = solved;
     this.starved = starved;
+    this.drawn = new DrawnLevels(running, solved, starved);
+    this.courses = courses;
   }
 
   PointState of(Point point) {
     if (starved.containsKey(point.name())) {
       double intake = starved.get(point.name()).intakeM();
-      double missing = intake - new DrawnLevels(network, solved, starved).levelM(point.name());
+      double missing = intake - drawn.levelM(point.name());
       return new PointState(point, OptionalDouble.of(intake), OptionalDouble.of(missing), 0);
     }
     return new PointState(
@@ -70,18 +77,20 @@ final class Description {
         headFrom.isPresent() && headTo.isPresent()
             ? OptionalDouble.of(headFrom.getAsDouble() - headTo.getAsDouble())
             : OptionalDouble.empty();
-    List<HeadLaw> laws = network.lawsOf(line);
+    Course course = courses.getOrDefault(line.name(), new Course.Full());
+    PartHeads parts = new PartHeads(network, line, course, flow, headFrom, headTo);
     HeadLaw law = network.lawOf(line);
     boolean letsWaterBothWays = law.leastFlow() < 0 && law.greatestFlow() > 0;
-    boolean open = flow != 0 || letsWaterBothWays;
+    boolean open = flow != 0 || (letsWaterBothWays && !(course instanceof Course.NotStarted));
     return new LineState(
         line,
         flow,
         loss,
+        course,
         open,
-        laws.get(0).headLossAt(flow),
-        open ? running(line, laws, flow, headFrom) : atRest(line, headFrom, headTo),
-        laws.get(laws.size() - 1).headLossAt(flow));
+        parts.entranceLossM(),
+        open ? parts.running() : parts.atRest(),
+        parts.exitLossM());
   }
 
   /** The head that a line sees at one of its ends. */
@@ -89,47 +98,5 @@ final class Description {
     Starved chamber = starved.get(end);
     boolean draws = chamber == null || (line.from().equals(end) ? flow(line) > 0 : flow(line) < 0);
     return draws ? solved.headM(end) : OptionalDouble.of(chamber.intakeM());
-  }
-
-  private static List<PartState> running(
-      Line line, List<HeadLaw> laws, double flow, OptionalDouble headFrom) {
-    List<PartState> states = new ArrayList<>();
-    OptionalDouble head = minus(headFrom, laws.get(0).headLossAt(flow));
-    for (int i = 0; i < line.parts().size(); i++) {
-      double loss = laws.get(i + 1).headLossAt(flow);
-      states.add(new PartState(line.parts().get(i), flow, OptionalDouble.of(loss), head));
-      head = minus(head, loss);
-    }
-    return states;
-  }
-
-  /**
-   * In a line without flow a place has the head of the side that it is not cut off from, plus the
-   * shut-off head of a running pump between; cut off on both sides it has none.
-   */
-  private List<PartState> atRest(Line line, OptionalDouble headFrom, OptionalDouble headTo) {
-    Setting setting = network.settingOf(line);
-    List<Part> parts = line.parts();
-    List<OptionalDouble> fromUpstream = new ArrayList<>();
-    OptionalDouble head = headFrom;
-    for (Part part : parts) {
-      fromUpstream.add(head);
-      OptionalDouble loss = part.headLossAtRest(setting);
-      head = loss.isPresent() ? minus(head, loss.getAsDouble()) : OptionalDouble.empty();
-    }
-    List<PartState> states = new ArrayList<>();
-    head = headTo;
-    for (int i = parts.size() - 1; i >= 0; i--) {
-      HeadLaw law = parts.get(i).law(setting);
-      boolean passesBack = law.leastFlow() < 0 && law.greatestFlow() > 0;
-      head = passesBack ? minus(head, -law.headLossAt(0)) : OptionalDouble.empty();
-      OptionalDouble before = head.isPresent() ? head : fromUpstream.get(i);
-      states.add(0, new PartState(parts.get(i), 0, OptionalDouble.empty(), before));
-    }
-    return states;
-  }
-
-  private static OptionalDouble minus(OptionalDouble head, double loss) {
-    return head.isPresent() ? OptionalDouble.of(head.getAsDouble() - loss) : head;
   }
 }

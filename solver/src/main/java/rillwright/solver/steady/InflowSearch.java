@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Map;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.topology.UnmetDraw;
 
 /**
- * Finds what comes into starved chambers, which is what is drawn from them: at once unless some of
- * what is drawn comes back.
+ * Finds what comes into starved chambers, which is what is drawn from them, and what falls out of
+ * vented lines, which is what comes to the points below: at once unless some of it comes back.
  */
 final class InflowSearch {
   /** Error of an inflow that ends the search: a share of the largest flow, or m³/s if larger. */
@@ -24,11 +25,18 @@ final class InflowSearch {
 
   private final Network network;
   private final Model model;
+  private final Map<LineName, Double> falling;
   private int iterations;
 
-  InflowSearch(Network network, Model model) {
+  /**
+   * A search.
+   *
+   * @param falling what falls out of vented lines at first, m³/s; copied
+   */
+  InflowSearch(Network network, Model model, Map<LineName, Double> falling) {
     this.network = network;
     this.model = model;
+    this.falling = new LinkedHashMap<>(falling);
   }
 
   /** Newton steps taken so far. */
@@ -43,30 +51,42 @@ final class InflowSearch {
    * @throws SearchFailed if the search does not end
    */
   Solved settle(Map<PointName, Starved> starved) {
-    Map<PointName, Recycle> recycles = new HashMap<>();
+    Map<Object, Recycle> recycles = new HashMap<>();
     starved.keySet().forEach(chamber -> recycles.put(chamber, new Recycle()));
+    falling.keySet().forEach(line -> recycles.put(line, new Recycle()));
     Solved solved = balance(starved);
     double error = error(starved, solved);
     for (int round = 0; error > tolerance(solved); round++) {
       if (round == MOST_ROUNDS) {
         throw new SearchFailed(iterations, error, 0);
       }
+      boolean plainly = round < recycles.size();
       Map<PointName, Starved> plain = new LinkedHashMap<>();
       Map<PointName, Starved> ahead = new LinkedHashMap<>();
       for (Map.Entry<PointName, Starved> entry : starved.entrySet()) {
         PointName name = entry.getKey();
         Starved chamber = entry.getValue();
         double came = inflow(name, solved);
-        double next =
-            round < starved.size() ? came : recycles.get(name).next(chamber.inflowM3PerS(), came);
+        double next = plainly ? came : recycles.get(name).next(chamber.inflowM3PerS(), came);
         plain.put(name, chamber.withInflow(came));
         ahead.put(name, chamber.withInflow(next));
       }
-      if (model.unmetDraws(ahead).isEmpty()) {
+      Map<LineName, Double> fell = new LinkedHashMap<>();
+      Map<LineName, Double> falls = new LinkedHashMap<>();
+      for (Map.Entry<LineName, Double> entry : falling.entrySet()) {
+        LineName name = entry.getKey();
+        double came = Math.abs(solved.flowM3PerS(name));
+        fell.put(name, came);
+        falls.put(name, plainly ? came : recycles.get(name).next(entry.getValue(), came));
+      }
+      if (model.unmetDraws(ahead, falls).isEmpty()) {
         starved.putAll(ahead);
+        falling.putAll(falls);
       } else {
         ahead.forEach((name, chamber) -> recycles.get(name).refuse(chamber.inflowM3PerS()));
+        falls.forEach((name, flow) -> recycles.get(name).refuse(flow));
         starved.putAll(plain);
+        falling.putAll(fell);
       }
       solved = balance(starved);
       error = error(starved, solved);
@@ -75,11 +95,11 @@ final class InflowSearch {
   }
 
   private Solved balance(Map<PointName, Starved> starved) {
-    List<UnmetDraw> unmet = model.unmetDraws(starved);
+    List<UnmetDraw> unmet = model.unmetDraws(starved, falling);
     if (!unmet.isEmpty()) {
       throw new NoBalance(new NoBalance.UnmetDraws(unmet));
     }
-    Solved solved = model.balance(starved);
+    Solved solved = model.balance(starved, falling);
     iterations += solved.balance().iterations();
     return solved;
   }
@@ -94,10 +114,14 @@ final class InflowSearch {
       double error = inflow(entry.getKey(), solved) - entry.getValue().inflowM3PerS();
       largest = Math.max(largest, Math.abs(error));
     }
+    for (Map.Entry<LineName, Double> entry : falling.entrySet()) {
+      double error = Math.abs(solved.flowM3PerS(entry.getKey())) - entry.getValue();
+      largest = Math.max(largest, Math.abs(error));
+    }
     return largest;
   }
 
-  /** What comes into a chamber, m³/s. */
+  /** What comes into a chamber out of full lines, m³/s. */
   double inflow(PointName chamber, Solved solved) {
     double sum = 0;
     for (Line line : network.lines()) {

@@ -11,7 +11,9 @@ import rillwright.solver.network.Line;
  * @param flowM3PerS flow, m³/s, positive from its first point to its second
  * @param headLossM head at its first point less head at its second, m (of a starved chamber the
  *     level that it draws from); empty where nothing determines it
- * @param open false if it carries exactly nothing because something in it is closed
+ * @param course how it runs over its high points
+ * @param open false if it carries exactly nothing because something in it is closed or because it
+ *     does not start
  * @param entranceLossM head taken at its first end, m
  * @param parts in order
  * @param exitLossM head taken at its second end, m
@@ -20,6 +22,7 @@ public record LineState(
     Line line,
     double flowM3PerS,
     OptionalDouble headLossM,
+    Course course,
     boolean open,
     double entranceLossM,
     List<PartState> parts,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -21,11 +22,13 @@ import rillwright.solver.network.topology.UnmetDraw;
  */
 final class Model {
   private final Network network;
+  private final Map<LineName, PointName> fallsTo;
   private final Imposed imposed;
   private final Map<Line, HeadLaw> laws = new LinkedHashMap<>();
 
-  Model(Network network, Imposed imposed) {
-    this.network = network;
+  Model(RunningNetwork running, Imposed imposed) {
+    this.network = running.network();
+    this.fallsTo = running.fallsTo();
     this.imposed = imposed;
     for (Line line : network.lines()) {
       if (!imposed.lineFlowM3PerS().containsKey(line.name())) {
@@ -42,9 +45,13 @@ final class Model {
     }
   }
 
-  /** The draws that cannot be met, by what comes into these starved chambers among the rest. */
-  List<UnmetDraw> unmetDraws(Map<PointName, Starved> starved) {
-    Map<PointName, Double> draws = draws();
+  /**
+   * The draws that cannot be met, by what comes into these starved chambers among the rest.
+   *
+   * @param falling what falls out of vented lines, m³/s
+   */
+  List<UnmetDraw> unmetDraws(Map<PointName, Starved> starved, Map<LineName, Double> falling) {
+    Map<PointName, Double> draws = draws(falling);
     if (draws.isEmpty()) {
       return List.of();
     }
@@ -54,11 +61,12 @@ final class Model {
   }
 
   /**
-   * What is taken out at points by a fixed flow: draws, imposed outflows, and the ends of lines
-   * with an imposed flow.
+   * What is taken out at points by a fixed flow: draws, imposed outflows, the ends of lines with an
+   * imposed flow, and, as put in, what falls out of vented lines.
    */
-  private Map<PointName, Double> draws() {
+  private Map<PointName, Double> draws(Map<LineName, Double> falling) {
     Map<PointName, Double> draws = new HashMap<>();
+    falling.forEach((line, flow) -> addUnlessHeld(draws, fallsTo.get(line), -flow));
     for (Point point : network.points()) {
       if (point.drawM3PerS() != 0) {
         draws.merge(point.name(), point.drawM3PerS(), Double::sum);
@@ -82,9 +90,13 @@ final class Model {
     }
   }
 
-  /** The balance with these chambers starved; empty map for none. */
-  Solved balance(Map<PointName, Starved> starved) {
-    Map<PointName, Double> draws = draws();
+  /**
+   * The balance with these chambers starved; empty map for none.
+   *
+   * @param falling what falls out of vented lines, m³/s
+   */
+  Solved balance(Map<PointName, Starved> starved, Map<LineName, Double> falling) {
+    Map<PointName, Double> draws = draws(falling);
     Numbering numbering = new Numbering();
     for (Point point : network.points()) {
       double draw = draws.getOrDefault(point.name(), 0.0);

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Chamber;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -19,6 +20,9 @@ import rillwright.solver.network.PointName;
  * <p>A chamber is never drawn below its intake. Where the balance would, it is starved: what enters
  * it sees the intake's level, and what leaves it draws as from a lower level at which it takes
  * exactly what comes in.
+ *
+ * <p>Which lines start over their high points, and which run full behind them, {@link Climbing}
+ * finds by balances.
  */
 public final class SteadyStateFinder {
   /**
@@ -29,14 +33,32 @@ public final class SteadyStateFinder {
 
   private final Network network;
   private final Imposed imposed;
+  private final Map<LineName, Course> courses;
+  private final RunningNetwork running;
   private final Model model;
   private final InflowSearch search;
 
-  private SteadyStateFinder(Network network, Imposed imposed) {
+  private SteadyStateFinder(Network network, Imposed imposed, Map<LineName, Course> courses) {
     this.network = network;
     this.imposed = imposed;
-    this.model = new Model(network, imposed);
-    this.search = new InflowSearch(network, model);
+    this.courses = courses;
+    this.running = new RunningNetwork(network, courses);
+    this.model = new Model(running, imposed);
+    this.search = new InflowSearch(running.network(), model, fullFlows(courses));
+  }
+
+  /**
+   * What falls out of vented lines before that is known: what they would carry if they ran full.
+   */
+  private static Map<LineName, Double> fullFlows(Map<LineName, Course> courses) {
+    Map<LineName, Double> flows = new LinkedHashMap<>();
+    courses.forEach(
+        (line, course) -> {
+          if (course instanceof Course.Vented vented) {
+            flows.put(line, vented.fullFlowM3PerS());
+          }
+        });
+    return flows;
   }
 
   /**
@@ -45,7 +67,11 @@ public final class SteadyStateFinder {
    * @throws NoBalance if it has none
    */
   public static SteadyState find(Network network) {
-    return new SteadyStateFinder(network, Imposed.NOTHING).run();
+    return new Climbing(
+            network,
+            Imposed.NOTHING,
+            courses -> new SteadyStateFinder(network, Imposed.NOTHING, courses).run())
+        .settle();
   }
 
   /**
@@ -55,9 +81,14 @@ public final class SteadyStateFinder {
    * @throws NoBalance if there is none
    */
   public static SteadyState impose(Network network, Imposed imposed) {
-    SteadyStateFinder finder = new SteadyStateFinder(network, imposed);
-    finder.model.check();
-    return finder.describe(finder.search.settle(Map.of()), Map.of());
+    return new Climbing(
+            network, imposed, courses -> new SteadyStateFinder(network, imposed, courses).plain())
+        .settle();
+  }
+
+  private SteadyState plain() {
+    model.check();
+    return describe(search.settle(new LinkedHashMap<>()), Map.of());
   }
 
   private SteadyState run() {
@@ -127,7 +158,8 @@ public final class SteadyStateFinder {
 
   private SteadyState describe(Solved solved, Map<PointName, Starved> starved) {
     List<PointState> points = new ArrayList<>();
-    Description description = new Description(network, imposed, solved, starved);
+    Description description =
+        new Description(network, running.network(), imposed, solved, starved, courses);
     network.points().forEach(point -> points.add(description.of(point)));
     List<LineState> lines = network.lines().stream().map(description::of).toList();
     return new SteadyState(

@@ -4,9 +4,11 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeadNeeded;
+import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.pumping.WishedHead;
 import rillwright.solver.pumping.WishedHead.Governed;
@@ -20,6 +22,7 @@ public final class Demand {
   private final Optional<HeadNeeded> asTheyStand;
   private final Optional<Governed> throttled;
   private final Optional<Governed> throttledJustShort;
+  private final Optional<LeastShutOff> leastShutOff;
   private final Map<PointName, OptionalDouble> lifts = new HashMap<>();
 
   private Demand(Network network, PumpPlace place, Wishes wishes) {
@@ -29,6 +32,7 @@ public final class Demand {
     this.throttled = whole.throttled();
     this.throttledJustShort =
         new WishedHead(network, place, wishes.times(Verdict.JUST_SHORT_SHARE)).throttled();
+    this.leastShutOff = LeastShutOff.at(network, place);
     for (PointName fall : wishes.falls()) {
       lifts.put(fall, lift(network, place, fall));
     }
@@ -73,6 +77,23 @@ public final class Demand {
   /** The same, each at 95 % of its wish. */
   public Optional<Governed> throttledJustShort() {
     return throttledJustShort;
+  }
+
+  /** What the high points on its way ask of it at no flow; empty without one. */
+  public Optional<LeastShutOff> leastShutOff() {
+    return leastShutOff;
+  }
+
+  /** By how much a pump's shut-off head fails to bring water over the high points, m, 0 or more. */
+  double startingLackM(PumpSet set) {
+    return leastShutOff
+        .map(least -> Math.max(0, least.headM() - set.publishedShutOffHeadM()))
+        .orElse(0.0);
+  }
+
+  /** Whether a pump's published shut-off head brings its water over the high points on its way. */
+  boolean isStartedBy(PumpSet set) {
+    return leastShutOff.isEmpty() || set.publishedShutOffHeadM() > leastShutOff.get().headM();
   }
 
   /** Whether every fall gets its wish without this pump, once those that get more are throttled. */

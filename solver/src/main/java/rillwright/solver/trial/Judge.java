@@ -7,6 +7,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.WishedHead.Governed;
 import rillwright.solver.pumping.Wishes;
+import rillwright.solver.steady.Course;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.Verdict.Kind;
 
@@ -45,10 +46,14 @@ final class Judge {
       kind = Kind.JUST_SHORT;
     } else if (notNeeded) {
       kind = Kind.NOT_NEEDED;
+    } else if (!demand.isStartedBy(set)) {
+      kind = Kind.CANNOT_START;
     } else if (reaches(set, demand.throttled())) {
       kind = Kind.THROTTLED;
     } else if (reaches(set, demand.throttledJustShort())) {
       kind = Kind.THROTTLED_JUST_SHORT;
+    } else if (getsNothing(least) && doesNotStart(state)) {
+      kind = Kind.CANNOT_START;
     } else {
       kind = cannotLift(set, worst, least) ? Kind.CANNOT_LIFT : Kind.FALLS_SHORT;
     }
@@ -75,9 +80,17 @@ final class Judge {
     return needed.headM() - room - set.headAt(needed.flowM3PerS());
   }
 
+  private static boolean getsNothing(double share) {
+    return share <= 1 - Verdict.ENOUGH_SHARE;
+  }
+
+  private static boolean doesNotStart(SteadyState state) {
+    return state.lines().stream().anyMatch(line -> line.course() instanceof Course.NotStarted);
+  }
+
   private boolean cannotLift(PumpSet set, PointName worst, double least) {
     OptionalDouble lift = demand.liftM(worst);
-    return least <= 1 - Verdict.ENOUGH_SHARE
+    return getsNothing(least)
         && lift.isPresent()
         && set.headAt(0) <= lift.getAsDouble() + ROUNDING * Math.abs(lift.getAsDouble());
   }
@@ -96,7 +109,8 @@ final class Judge {
     if (demand.throttled().isEmpty()) {
       return OptionalDouble.empty();
     }
-    double lack = lackM(set, demand.throttled().get().needed());
+    double lack =
+        Math.max(lackM(set, demand.throttled().get().needed()), demand.startingLackM(set));
     return lack > 0 ? OptionalDouble.of(lack) : OptionalDouble.empty();
   }
 }

@@ -55,22 +55,22 @@ public record PumpSetup(PumpOffer offer, int count, Arrangement arrangement, dou
   }
 
   /**
-   * The same at the least speed, in whole percents, at which it gives a flow the head that it
-   * needs; empty if its speed is fixed or none does.
+   * The same at the least speed, in whole percents, at which it starts and gives a flow the head
+   * that it needs; empty if its speed is fixed or none does.
    */
-  public Optional<PumpSetup> slowestFor(HeadNeeded needed) {
+  public Optional<PumpSetup> slowestFor(HeadNeeded needed, Demand demand) {
     if (offer.speeds().isEmpty()) {
       return Optional.empty();
     }
     SpeedBand band = offer.speeds().get();
     int low = (int) Math.ceil(PERCENT * band.least() - ROUNDING);
     int high = (int) Math.floor(PERCENT * band.greatest() + ROUNDING);
-    if (low > high || !gives(needed, high)) {
+    if (low > high || !gives(needed, demand, high)) {
       return Optional.empty();
     }
     while (low < high) {
       int middle = (low + high) / 2;
-      if (gives(needed, middle)) {
+      if (gives(needed, demand, middle)) {
         high = middle;
       } else {
         low = middle + 1;
@@ -79,9 +79,9 @@ public record PumpSetup(PumpOffer offer, int count, Arrangement arrangement, dou
     return Optional.of(atSpeed((double) high / PERCENT));
   }
 
-  private boolean gives(HeadNeeded needed, int percent) {
+  private boolean gives(HeadNeeded needed, Demand demand, int percent) {
     PumpSet set = atSpeed((double) percent / PERCENT).set(Optional.empty());
     double room = ROUNDING * Math.abs(needed.headM());
-    return set.headAt(needed.flowM3PerS()) >= needed.headM() - room;
+    return demand.isStartedBy(set) && set.headAt(needed.flowM3PerS()) >= needed.headM() - room;
   }
 }

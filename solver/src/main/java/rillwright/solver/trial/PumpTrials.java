@@ -94,7 +94,7 @@ public final class PumpTrials {
   private Optional<PumpTrial> slowestFor(Optional<HeadNeeded> needed, PumpSetup setup) {
     return needed
         .filter(point -> !demand.wishes().isNextToNothing(point.flowM3PerS()))
-        .flatMap(setup::slowestFor)
+        .flatMap(point -> setup.slowestFor(point, demand))
         .map(this::run);
   }
 }

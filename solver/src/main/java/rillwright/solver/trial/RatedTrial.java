@@ -28,14 +28,15 @@ public record RatedTrial(
   /**
    * Those that do it first, those whose own price is known before the others, by cost, then energy
    * where no cost is known, then flow; then the others, by the share of its wish that the worst
-   * fall gets, the largest first, then by the head that is missing: of conditions, in the worst of
-   * them.
+   * fall gets, the largest first, those that bring a fall nothing behind all that run, then by the
+   * head that is missing: of conditions, in the worst of them.
    */
   public static final Comparator<RatedTrial> BEST_FIRST =
       Comparator.comparing((RatedTrial rated) -> !rated.does())
           .thenComparingInt(rated -> rated.does() ? rated.unknownCost() : 0)
           .thenComparingDouble(rated -> rated.does() ? known(rated.costOverYears) : 0)
           .thenComparingDouble(rated -> rated.does() ? known(rated.energyPerYearKwh) : 0)
+          .thenComparing(RatedTrial::bringsNothing)
           .thenComparingDouble(rated -> -Math.min(1, rated.worstShare()))
           .thenComparingDouble(rated -> known(rated.missingHeadM()))
           .thenComparing(rated -> rated.trial.setup().offer().model())
@@ -73,6 +74,10 @@ public record RatedTrial(
   /** The condition that judges it, the first of equal ones; empty without conditions. */
   public Optional<ConditionTrial> worst() {
     return conditions.stream().min(ConditionTrial.WORST_FIRST);
+  }
+
+  private boolean bringsNothing() {
+    return worst().flatMap(ConditionTrial::trial).orElse(trial).verdict().bringsNothing();
   }
 
   private double worstShare() {

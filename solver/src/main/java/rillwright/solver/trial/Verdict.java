@@ -47,6 +47,8 @@ public record Verdict(
     THROTTLED_JUST_SHORT(true),
     /** Some fall gets too little, whatever is throttled. */
     FALLS_SHORT(false),
+    /** Its published head at no flow does not bring the water over a high point. */
+    CANNOT_START(false),
     /** Its head at no flow does not reach a fall. */
     CANNOT_LIFT(false),
     /** With the falls throttled every fall gets its wish without it; it would stand dead. */
@@ -57,6 +59,11 @@ public record Verdict(
     Kind(boolean does) {
       this.does = does;
     }
+  }
+
+  /** Whether a fall gets nothing from it, whatever is throttled. */
+  public boolean bringsNothing() {
+    return kind == Kind.CANNOT_START || kind == Kind.CANNOT_LIFT;
   }
 
   /** Whether it does it: just short and throttled included. */

@@ -118,8 +118,11 @@ class SameNetworkTest {
       Retold retold = telling.of(network, new Random(seed));
       Map<String, Double> flows = flows(network);
       Map<String, Double> again = flows(retold.network());
-      if (flows.isEmpty() != again.isEmpty()) {
+      if (flows.isEmpty() != again.isEmpty() && !climbs(network)) {
         faults.add("seed " + seed + ": only one telling has a balance");
+      }
+      if (flows.isEmpty() || again.isEmpty()) {
+        continue;
       }
       compared += flows.size();
       double largest = flows.values().stream().mapToDouble(Math::abs).max().orElse(0);
@@ -137,11 +140,17 @@ class SameNetworkTest {
     assertTrue(compared > 10 * SEEDS, "too few flows compared");
   }
 
-  /** Flows of all lines and points by name; empty without a balance. */
+  /**
+   * Flows of all lines and points by name; empty without a balance, or where rounding decides which
+   * lines start, since nothing determines the heads at the points that feed them.
+   */
   private static Map<String, Double> flows(Network network) {
     Map<String, Double> flows = new HashMap<>();
     try {
       SteadyState state = SteadyStateFinder.find(network);
+      if (startsByRounding(state)) {
+        return Map.of();
+      }
       state.lines().forEach(line -> flows.put(line.line().name().value(), line.flowM3PerS()));
       state
           .points()
@@ -150,6 +159,16 @@ class SameNetworkTest {
       return Map.of();
     }
     return flows;
+  }
+
+  private static boolean climbs(Network network) {
+    return network.lines().stream().anyMatch(line -> !line.climbs().isEmpty());
+  }
+
+  private static boolean startsByRounding(SteadyState state) {
+    boolean climbs =
+        state.lines().stream().anyMatch(line -> !(line.course() instanceof Course.Full));
+    return climbs && state.points().stream().anyMatch(point -> !point.isDetermined());
   }
 
   private static boolean isSameBothWays(Network network, Line line) {

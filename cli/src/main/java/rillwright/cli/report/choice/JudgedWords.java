@@ -16,11 +16,12 @@ import rillwright.solver.trial.Verdict.Kind;
  */
 public final class JudgedWords {
   /** Verdicts that read the same in all conditions where their kind is the same. */
-  private static final Set<Kind> ALIKE = Set.of(Kind.DOES, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
+  private static final Set<Kind> ALIKE =
+      Set.of(Kind.DOES, Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
 
   /** The same for verdicts without figures. */
   private static final Set<Kind> ALIKE_IN_BRIEF =
-      Set.of(Kind.DOES, Kind.THROTTLED, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
+      Set.of(Kind.DOES, Kind.THROTTLED, Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
 
   private final VerdictWords words;
   private final Optional<PumpTrial> trial;

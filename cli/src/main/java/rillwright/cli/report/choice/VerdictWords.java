@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.pumping.HeadNeeded;
+import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RunningPoint;
@@ -30,6 +31,7 @@ public final class VerdictWords {
       case THROTTLED_JUST_SHORT -> "does it, just short, when throttled";
       case FALLS_SHORT ->
           verdict.worstShare() < 1 ? "falls short by " + shortBy(verdict) : "draws air";
+      case CANNOT_START -> "cannot start";
       case CANNOT_LIFT -> "cannot lift";
       case NOT_NEEDED -> "not needed";
     };
@@ -59,6 +61,7 @@ public final class VerdictWords {
           verdict.worstShare() < 1
               ? "falls short by " + shortBy(verdict) + " at " + worst
               : "draws its chamber down to the intake";
+      case CANNOT_START -> "cannot start: its water does not come over a high point";
       case CANNOT_LIFT -> "cannot lift to " + worst;
       case NOT_NEEDED -> "not needed: with the falls throttled every fall gets its wish without it";
     };
@@ -70,6 +73,19 @@ public final class VerdictWords {
     return most > Verdict.TOO_MUCH_SHARE
         ? "; as the valves stand up to " + units.share(most) + " of a wish"
         : "";
+  }
+
+  private String start(PumpTrial trial, LeastShutOff least) {
+    double has = trial.set().publishedShutOffHeadM();
+    return has > least.headM()
+        ? "With the falls below throttled its water may come over the high point: try it."
+        : "Its "
+            + units.head(has)
+            + " at no flow do not reach the high point of "
+            + PlainText.quoted(least.line().value())
+            + ", "
+            + units.head(least.headM())
+            + " above the water: more head, a lower pipe there, or priming by hand.";
   }
 
   private String throttled(Verdict verdict) {
@@ -89,6 +105,12 @@ public final class VerdictWords {
     }
     if (verdict.kind() == Verdict.Kind.NOT_NEEDED) {
       return "Nothing: throttle the falls that get too much, and no pump is needed here.";
+    }
+    if (verdict.kind() == Verdict.Kind.CANNOT_START) {
+      return demand
+          .leastShutOff()
+          .map(least -> start(trial, least))
+          .orElse("Lay the pipe lower at its high point, or prime it by hand.");
     }
     OptionalDouble lift = demand.liftM(verdict.worst());
     if (verdict.kind() == Verdict.Kind.CANNOT_LIFT) {

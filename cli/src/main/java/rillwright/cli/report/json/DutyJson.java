@@ -57,6 +57,11 @@ public final class DutyJson {
     json.number(
         "greatestFlowM3PerS",
         duty.greatestFlowM3PerS().map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+    json.number(
+        "leastShutOffM",
+        duty.leastShutOff()
+            .map(least -> OptionalDouble.of(least.headM()))
+            .orElse(OptionalDouble.empty()));
   }
 
   private static void asTheyStand(Json json, Duty.AsTheyStand stand) {

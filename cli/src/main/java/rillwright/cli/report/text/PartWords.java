@@ -32,7 +32,9 @@ public final class PartWords {
           entry(
               Gauge.class,
               (gauge, units) -> "gauge \"" + gauge.name() + "\"" + at(gauge.elevationM(), units)),
-          entry(HighPoint.class, (high, units) -> high.kind() + at(high.elevationM(), units)));
+          entry(
+              HighPoint.class,
+              (high, units) -> high.kind() + at(high.elevationM(), units) + air(high)));
 
   private PartWords() {}
 
@@ -40,6 +42,17 @@ public final class PartWords {
       Map.Entry<Class<? extends Part>, BiFunction<Part, ShownUnits, String>> entry(
           Class<P> kind, BiFunction<P, ShownUnits, String> words) {
     return Map.entry(kind, (part, units) -> words.apply(kind.cast(part), units));
+  }
+
+  private static String air(HighPoint high) {
+    return switch (high.air()) {
+      case PRIMED -> ", primed by hand";
+      case VENTED -> ", vented";
+      case SWEPT ->
+          high.fallDegrees() == HighPoint.UPRIGHT_DEGREES
+              ? ""
+              : ", falls " + Math.round(high.fallDegrees()) + "° behind it";
+    };
   }
 
   /** The words for a part; its label where there are none of its own. */

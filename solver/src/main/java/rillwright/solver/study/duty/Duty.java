@@ -3,6 +3,7 @@ package rillwright.solver.study.duty;
 import java.util.Map;
 import java.util.Optional;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.LeastShutOff;
 
 /**
  * The flow and head that a pump must make.
@@ -14,12 +15,15 @@ import rillwright.solver.network.PointName;
  * @param governing the fall that decides the head
  * @param greatestFlowM3PerS the greatest flow that the pump could draw, m³/s, where that is less
  *     than the falls need
+ * @param leastShutOff the head at no flow without which its water does not come over a high point;
+ *     empty without one on its way
  */
 public record Duty(
     Optional<AsTheyStand> asTheyStand,
     Optional<Throttled> throttled,
     Optional<PointName> governing,
-    Optional<Double> greatestFlowM3PerS) {
+    Optional<Double> greatestFlowM3PerS,
+    Optional<LeastShutOff> leastShutOff) {
 
   /**
    * With the valves as they stand.

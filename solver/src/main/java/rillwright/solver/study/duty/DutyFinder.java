@@ -6,6 +6,7 @@ import java.util.Optional;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeadNeeded;
+import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.pumping.WishedHead;
 import rillwright.solver.pumping.WishedHead.Governed;
@@ -42,7 +43,8 @@ public final class DutyFinder {
             .map(Governed::needed)
             .map(needed -> new Throttled(needed.flowM3PerS(), needed.headM())),
         throttled.map(Governed::governing),
-        greatest);
+        greatest,
+        LeastShutOff.at(network, place));
   }
 
   private static AsTheyStand describe(HeadNeeded needed, Wishes wishes) {

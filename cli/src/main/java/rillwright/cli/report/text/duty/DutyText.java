@@ -14,8 +14,10 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRunning;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.pumping.Wishes;
 import rillwright.solver.study.duty.Duty;
 
@@ -56,6 +58,7 @@ public final class DutyText {
         page.marked("! ", NotNeeded.sentence(answer.network(), answer.place()));
         return;
       }
+      duty.leastShutOff().ifPresent(this::start);
       governing();
       DutyRunning takes = DutyRunning.of(answer).orElseThrow();
       power(takes);
@@ -144,6 +147,16 @@ public final class DutyText {
                 + fall
                 + "\" governs: it asks for the most head. Keep the valves on its way wide open;"
                 + " larger pipe helps there first.");
+  }
+
+  private void start(LeastShutOff least) {
+    page.marked(
+        "! ",
+        "To start, its shut-off head must be more than "
+            + units.head(least.headM())
+            + ": its water must come over the high point of "
+            + PlainText.quoted(least.line().value())
+            + " with nothing flowing yet.");
   }
 
   private void turnover(DutyRunning takes) {

@@ -1,0 +1,126 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * A pump that must bring water over a hump of 6 m to a fall at 2 m: its shut-off head of 5 m would
+ * carry the siphon, and does not start it. The head that it takes to start is 6 m, the hump above
+ * the pond.
+ */
+class StartingTest extends ScratchSupplier {
+
+  private String job(String pump, String highPoint) throws IOException {
+    return file(
+        """
+        rillwright: 1
+        title: Over a hump
+        show: metric
+        points:
+          pond: {kind: basin, level: 0 m}
+          fall: {kind: fall, crest: 2 m, width: 500 mm, lip: stone, want: 1 L/s}
+        lines:
+          supply:
+            from: pond
+            to: fall
+            pipe: {inside: 50 mm, roughness: 0.01 mm}
+            parts:
+              - pump: PUMP
+              - run: 10 m
+              - high point: HIGH
+              - run: 4 m
+        pumps:
+          weak:
+            points:
+              - {flow: 0 L/s, head: 5 m, power: 150 W}
+              - {flow: 1.6 L/s, head: 4.3 m, power: 200 W}
+              - {flow: 3.9 L/s, head: 0 m, power: 234 W}
+        """
+            .replace("PUMP", pump)
+            .replace("HIGH", highPoint));
+  }
+
+  @Test
+  void solveSaysThatItDoesNotStart() throws IOException {
+    assertEquals(1, Run.of("solve", job("weak", "6 m"), "--strict").status());
+    Run run = Run.of("solve", job("weak", "6 m"));
+    Run.assertTold(
+        run.flat(), "\"supply\" does not start", "more than 6", "1 m lower", "primed: yes");
+    Run json = Run.of("solve", job("weak", "6 m"), "--format", "json");
+    assertTrue(json.out().contains("\"code\": \"cannot-start\""), json.out());
+    assertTrue(json.out().contains("\"open\": false"), json.out());
+  }
+
+  @Test
+  void primedItRuns() throws IOException {
+    Run run = Run.of("solve", job("weak", "{elevation: 6 m, primed: yes}"), "--strict");
+    assertEquals(0, run.status(), run.out());
+    Run.assertTold(run.flat(), "Prime it again after every stop");
+  }
+
+  @Test
+  void pumpsRanksItBehindAllThatRun() throws IOException {
+    sheet("weak.csv", SHEET);
+    sheet("strong.csv", SHEET.replace("0,5,", "0,7,"));
+    sheet("small.csv", "flow [L/s],head [m],power [W]\n0,6.5,150\n0.3,4,160\n0.5,0,170\n");
+    Run run = Run.of("pumps", job("weak", "6 m"), "--from", list.toString());
+    assertTrue(run.out().contains("cannot start"), run.out());
+    int weak = run.out().lastIndexOf("cannot start");
+    int small = run.out().lastIndexOf("falls short");
+    assertTrue(small > 0 && small < weak, run.out());
+    Run.assertTold(run.flat(), "do not reach the high point of \"supply\"");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"weak", "to be chosen"})
+  void dutyAsksForTheShutOffHead(String pump) throws IOException {
+    Run run = Run.of("duty", job(pump, "6 m"), "--format", "json");
+    Matcher least = Pattern.compile("\"leastShutOffM\": ([0-9.]+)").matcher(run.out());
+    assertTrue(least.find(), run.out());
+    assertEquals(6, Double.parseDouble(least.group(1)), 1e-9);
+    Run.assertTold(Run.of("duty", job(pump, "6 m")).flat(), "shut-off head must be more than 6");
+  }
+
+  @Test
+  void dutyOfAVentedLineIsThatOfItsVentedEnd() throws IOException {
+    Matcher vented = head(job("weak", "{elevation: 6 m, vent: yes}"));
+    Matcher full = head(job("weak", "{elevation: 6 m, primed: yes}"));
+    assertTrue(vented.find() && full.find());
+    double area = Math.PI / 4 * 0.05 * 0.05;
+    double velocityHead = Math.pow(1e-3 / area, 2) / (2 * 9.80665);
+    double friction = Double.parseDouble(vented.group(1)) - 6 - velocityHead;
+    assertTrue(friction > 0 && friction < 0.1, vented.group());
+    assertTrue(Double.parseDouble(full.group(1)) < 2.3, full.group());
+  }
+
+  private static Matcher head(String file) {
+    Run run = Run.of("duty", file, "--format", "json");
+    return Pattern.compile("\"headM\": ([0-9.]+)").matcher(run.out());
+  }
+
+  @Test
+  void aVentAndPrimingTogetherAreAFault() throws IOException {
+    Run run = Run.of("check", job("weak", "{elevation: 6 m, primed: yes, vent: yes}"));
+    assertEquals(2, run.status());
+    Run.assertTold(run.err(), "pond.yaml", "keep one of the two");
+  }
+
+  @Test
+  void noAdviceIsAVentWhereThereIsSuction() throws IOException {
+    for (String high : new String[] {"4 m", "{elevation: 4 m, falls: 30°}", "3 m", "2.5 m"}) {
+      String told = Run.of("solve", job("weak", high)).flat();
+      assertFalse(told.contains("put a vent"), told);
+      assertTrue(
+          told.contains("valve for priming and purging by hand that is closed while it runs"),
+          told);
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package rillwright.solver.steady;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.law.Shut;
+import rillwright.solver.network.HighPoint;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineEnd;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Loss;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+
+/**
+ * A network as its lines run: one that does not start is shut, one that is vented ends in air at
+ * its high point, and what comes out there is put in at the point that it falls to.
+ */
+final class RunningNetwork {
+  private final Network network;
+  private final Map<LineName, PointName> fallsTo = new LinkedHashMap<>();
+
+  /**
+   * A network as it runs.
+   *
+   * @param courses of the lines that do not run full
+   */
+  RunningNetwork(Network written, Map<LineName, Course> courses) {
+    List<Point> points = new ArrayList<>(written.points());
+    List<Line> lines = new ArrayList<>();
+    for (Line line : written.lines()) {
+      Course course = courses.getOrDefault(line.name(), new Course.Full());
+      if (course instanceof Course.Vented vented) {
+        Outlet vent = vent(written, line, vented);
+        points.add(vent);
+        lines.add(shortened(line, vented, vent));
+        fallsTo.put(line.name(), vented.forward() ? line.to() : line.from());
+      } else {
+        lines.add(course instanceof Course.NotStarted ? shut(line) : line);
+      }
+    }
+    this.network =
+        courses.isEmpty()
+            ? written
+            : new Network(written.water(), written.siteElevationM(), points, lines);
+  }
+
+  /** As it runs. */
+  Network network() {
+    return network;
+  }
+
+  /** The vented lines and the points to which their water falls. */
+  Map<LineName, PointName> fallsTo() {
+    return fallsTo;
+  }
+
+  private static Outlet vent(Network network, Line line, Course.Vented vented) {
+    HighPoint high = (HighPoint) line.parts().get(vented.highPoint());
+    StringBuilder name = new StringBuilder("vent of " + line.name());
+    while (network.points().stream().anyMatch(at -> at.name().value().contentEquals(name))) {
+      name.append('\'');
+    }
+    return new Outlet(
+        new PointName(name.toString()),
+        high.elevationM(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        OptionalDouble.empty());
+  }
+
+  private static Line shortened(Line line, Course.Vented vented, Outlet vent) {
+    int at = vented.highPoint();
+    HighPoint high = (HighPoint) line.parts().get(at);
+    LineEnd end = new LineEnd(vent.usualEndLoss(), high.pipeBore().or(line::mainBore));
+    List<Part> parts = line.parts();
+    return vented.forward()
+        ? new Line(
+            line.name(),
+            line.from(),
+            vent.name(),
+            line.pipeBore(),
+            parts.subList(0, at),
+            line.entrance(),
+            end)
+        : new Line(
+            line.name(),
+            vent.name(),
+            line.to(),
+            line.pipeBore(),
+            parts.subList(at + 1, parts.size()),
+            end,
+            line.exit());
+  }
+
+  private static Line shut(Line line) {
+    List<Part> parts = new ArrayList<>(line.parts());
+    parts.add(new Loss(new Shut(), Optional.empty()));
+    return line.withParts(parts);
+  }
+}
