@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -92,7 +93,7 @@ class DestinationTest {
       })
   void whatMustNotBeWrittenIsRefusedAndNothingChanges(String command) throws IOException {
     Files.createSymbolicLink(folder.resolve("a link"), folder.resolve("mine.csv"));
-    TreeMap<String, String> before = files();
+    Map<String, String> before = files();
 
     Run run = run(words(command));
 
@@ -144,9 +145,9 @@ class DestinationTest {
     return words.get(words.size() - 1);
   }
 
-  private TreeMap<String, String> files() throws IOException {
+  private Map<String, String> files() throws IOException {
     try (Stream<Path> all = Files.walk(folder)) {
-      TreeMap<String, String> files = new TreeMap<>();
+      Map<String, String> files = new TreeMap<>();
       for (Path file : all.toList()) {
         files.put(file.toString(), Files.isRegularFile(file) ? Files.readString(file) : "");
       }

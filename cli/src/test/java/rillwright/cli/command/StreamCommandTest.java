@@ -159,9 +159,11 @@ class StreamCommandTest {
   void basinWithoutAnAreaCannotBeFollowedInTime() throws IOException {
     String file =
         changed(
-            "    shape:\n"
-                + "      - {level: -0.75 m, area: 15.8 m2}\n"
-                + "      - {level: 0.075 m, area: 15.8 m2}\n",
+            """
+                shape:
+                  - {level: -0.75 m, area: 15.8 m2}
+                  - {level: 0.075 m, area: 15.8 m2}
+            """,
             "");
     assertEquals(0, Run.of("stream", file).status());
     Run run = Run.of("stream", file, "--times");

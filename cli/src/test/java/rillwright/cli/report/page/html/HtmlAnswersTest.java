@@ -121,7 +121,7 @@ class HtmlAnswersTest {
   private static void assertInert(Document page) {
     for (Element element : page.getAllElements()) {
       boolean drawn = element.closest("svg") != null;
-      if (element == page) {
+      if (element.parent() == null) {
         continue;
       }
       assertTrue((drawn ? DRAWN : ELEMENTS).contains(element.normalName()), element.outerHtml());
