@@ -2,6 +2,7 @@ package rillwright.solver.finding;
 
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.solver.law.filter.OpenTopLaw;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Filter;
@@ -30,12 +31,14 @@ final class OverflowDetector implements Detector {
     }
     for (LineState line : state.lines()) {
       for (PartState part : line.parts()) {
-        if (part.part() instanceof Filter filter && filter.openTopM().isPresent()) {
-          double loss = Math.abs(part.headLossM().orElse(0));
-          double top = filter.openTopM().getAsDouble();
-          if (loss > top) {
-            findings.add(filterRunsOver(line.line().name().value(), loss, top));
-          }
+        if (part.part() instanceof Filter filter) {
+          filter
+              .openTopLaw()
+              .filter(law -> law.runsOverAt(part.flowM3PerS()))
+              .ifPresent(
+                  law ->
+                      findings.add(
+                          filterRunsOver(line.line().name().value(), law, part.flowM3PerS())));
         }
       }
     }
@@ -53,13 +56,19 @@ final class OverflowDetector implements Detector {
                 + " rim.");
   }
 
-  /** An open filter whose loss is more than its height. */
-  private static Finding filterRunsOver(String at, double lossM, double openTopM) {
+  /** An open filter whose mats do not pass all the flow. */
+  private static Finding filterRunsOver(String at, OpenTopLaw law, double flowM3PerS) {
+    double passed = law.passedAt(flowM3PerS);
     return Finding.of(
-            Severity.PROBLEM, "filter-runs-over", at, "The open filter in \"" + at + "\" takes ")
-        .depth("headLoss", lossM)
-        .then(", more than the ")
-        .depth("openTop", openTopM)
-        .then(" at which it runs over: water goes past it uncleaned. Clean it.");
+            Severity.PROBLEM,
+            "filter-runs-over",
+            at,
+            "The open filter in \"" + at + "\" runs over: at its ")
+        .depth("openTop", law.topM())
+        .then(" its mats pass ")
+        .flow("passed", passed)
+        .then("; the other ")
+        .flow("over", Math.abs(flowM3PerS) - passed)
+        .then(" go over them uncleaned. Clean it; switch off and unplug before reaching in.");
   }
 }

@@ -16,6 +16,7 @@ import rillwright.solver.law.channel.Manning;
 import rillwright.solver.law.channel.StoneBed;
 import rillwright.solver.law.curve.MonotoneCubic;
 import rillwright.solver.law.filter.CloggedLaw;
+import rillwright.solver.law.filter.OpenTopLaw;
 import rillwright.solver.law.filter.TwoTermFit;
 import rillwright.solver.law.filter.TwoTermLoss;
 import rillwright.solver.law.minor.BackwaterLoss;
@@ -101,6 +102,7 @@ final class Sound {
         new StoneBed(0.06),
         new MonotoneCubic.Knot(0, 0),
         new CloggedLaw(LAW, 0.5),
+        new OpenTopLaw(LAW, 0.1),
         new TwoTermFit.Point(0.001, 0.1),
         new TwoTermLoss(1, 1),
         new BackwaterLoss(0.1),

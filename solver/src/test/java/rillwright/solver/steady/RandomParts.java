@@ -123,7 +123,9 @@ final class RandomParts {
   private Filter filter() {
     TwoTermLoss clean = new TwoTermLoss(dice.uniform(0, 200), dice.uniform(1e3, 1e5));
     double clogged = dice.chance(0.1) ? 1 : dice.uniform(0, 0.95);
-    return new Filter(clean, clogged, OptionalDouble.empty(), 0);
+    OptionalDouble openTop =
+        dice.chance(0.3) ? OptionalDouble.of(dice.uniform(0.05, 0.4)) : OptionalDouble.empty();
+    return new Filter(clean, clogged, openTop, 0);
   }
 
   private Loss loss(Bore bore) {
