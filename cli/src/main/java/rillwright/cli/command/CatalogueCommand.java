@@ -74,7 +74,7 @@ public final class CatalogueCommand implements Callable<Integer> {
 
   private void print(Selection selection, PrintWriter out) {
     switch (format) {
-      case JSON -> JsonPage.print(selection, out);
+      case JSON -> out.print(JsonPage.of(selection));
       case CSV -> printCsv(selection, out);
       default -> TextPage.print(selection, out);
     }

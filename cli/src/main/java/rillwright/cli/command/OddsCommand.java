@@ -15,7 +15,7 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.UncertainQuantities;
 import rillwright.cli.file.UncertainQuantities.Named;
 import rillwright.cli.file.fault.InvalidInput;
-import rillwright.cli.report.json.OddsConditionsJson;
+import rillwright.cli.report.json.CasesJson;
 import rillwright.cli.report.json.OddsJson;
 import rillwright.cli.report.picture.OddsPicture;
 import rillwright.cli.report.text.odds.OddsConditionsText;
@@ -114,7 +114,7 @@ public final class OddsCommand implements Callable<Integer> {
     Cases<OddsAnswer> answer = project.ask(new InConditions<>(request, conditions.names()), read);
     answer.cases().forEach(one -> one.answer().ifPresent(odds -> tellSpeed(odds.effort())));
     report.print(
-        () -> OddsConditionsJson.of(answer),
+        () -> CasesJson.ofOdds(answer),
         () -> OddsConditionsText.of(answer),
         () -> OddsPicture.of(answer));
   }

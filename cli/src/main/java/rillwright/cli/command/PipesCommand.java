@@ -11,7 +11,6 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.pump.SheetFolder;
-import rillwright.cli.report.json.GravityJson;
 import rillwright.cli.report.json.PipesJson;
 import rillwright.cli.report.picture.GravityPicture;
 import rillwright.cli.report.picture.SizesPicture;
@@ -129,7 +128,7 @@ public final class PipesCommand implements Callable<Integer> {
     conditions.requireFit(read, Wished::require);
     GravityAnswer answer = ask(new GravityRequest(sizes.in(read), years, conditions.asked()), read);
     report.print(
-        () -> GravityJson.of(answer),
+        () -> PipesJson.of(answer),
         () -> GravityText.of(answer),
         () -> Optional.of(GravityPicture.of(answer)));
   }

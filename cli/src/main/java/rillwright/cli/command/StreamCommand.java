@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.report.json.StreamConditionsJson;
+import rillwright.cli.report.json.CasesJson;
 import rillwright.cli.report.json.StreamJson;
 import rillwright.cli.report.picture.ConditionLevelsPicture;
 import rillwright.cli.report.picture.LevelsPicture;
@@ -87,7 +87,7 @@ public final class StreamCommand implements Callable<Integer> {
     conditions.requireFit(read, ChosenPumps::require);
     Cases<StreamAnswer> answer = project.ask(new InConditions<>(request, conditions.names()), read);
     report.print(
-        () -> StreamConditionsJson.of(answer),
+        () -> CasesJson.ofStreams(answer),
         () -> StreamConditionsText.of(answer),
         () -> ConditionLevelsPicture.of(answer));
     return ExitStatus.DONE;

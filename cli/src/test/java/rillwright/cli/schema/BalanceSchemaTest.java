@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BalanceSchemaTest {
   private static final String BALANCE =
       """
-      {"title": "Otter Bend", "changed": ["lines.up.valve.open=50 %"], "share": 0.9,
+      {"kind": "balance", "title": "Otter Bend", "changed": ["lines.up.valve.open=50 %"], "share": 0.9,
        "governing": "high fall",
        "falls": {"high fall": {"flowM3PerS": 0.0027, "wantM3PerS": 0.003},
          "notch": {"flowM3PerS": 0.001, "wantM3PerS": null}},
@@ -18,7 +18,11 @@ class BalanceSchemaTest {
          {"line": "up", "part": "valve", "open": 0.6, "degreesFromOpen": 36, "k": 9.1, "sensitivity": 1e-5},
          {"line": "side", "part": "valve 2", "open": 0.5, "degreesFromOpen": null, "k": 4.5,
           "sensitivity": null}],
-       "order": ["up", "side"], "pumpShortM": 0.4, "findings": []}
+       "order": ["up", "side"], "pumpShortM": 0.4,
+       "running": {"powerW": 260, "waterPowerW": 90.5, "wireToWater": 0.348, "hoursPerDay": 24,
+         "daysPerYear": 210, "energyKwhPerYear": 1310, "costPerYear": null, "currency": null,
+         "turnoversPerDay": {"pond": 12.5}},
+       "findings": []}
       """;
 
   @ParameterizedTest
@@ -31,6 +35,8 @@ class BalanceSchemaTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "\"kind\": \"balance\" | \"kind\": \"odds\"",
+        "\"kind\": \"balance\", | ",
         "\"share\": 0.9 | \"share\": -0.9",
         "\"governing\": \"high fall\", | ",
         "\"wantM3PerS\": null | \"wishM3PerS\": null",

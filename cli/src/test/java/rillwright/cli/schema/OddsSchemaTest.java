@@ -8,14 +8,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 class OddsSchemaTest {
   private static final String ODDS =
       """
-      {"title": "Otter Bend", "samples": 10000, "seed": 1,
+      {"kind": "odds", "title": "Otter Bend", "samples": 10000, "seed": 1,
        "falls": {"high fall": {"chance": 0.83, "p5M3PerS": 0.002, "p50M3PerS": 0.003, "p95M3PerS": 0.004},
          "overflow": {"chance": null, "p5M3PerS": null, "p50M3PerS": null, "p95M3PerS": null}},
        "chanceOfAll": 0.83,
        "drivers": [{"quantity": "lines.supply.run.length", "written": "38 ft ± 4 ft", "share": 0.7,
          "falls": {"high fall": 0.7, "overflow": 0}}],
+       "running": null,
        "tally": {"starved": 12, "withoutBalance": 0, "notFound": 0, "contradictory": 0},
-       "findings": [{"code": "chance", "at": "high fall", "message": "It gets its wish."}]}
+       "findings": [{"code": "chance", "at": "high fall", "message": "It gets its wish.",
+         "severity": "note", "figures": [{"name": "chance", "value": 0.83, "unit": "1"}]}]}
       """;
 
   @ParameterizedTest
@@ -35,6 +37,8 @@ class OddsSchemaTest {
         "\"share\": 0.7 | \"share\": \"70 %\"",
         "\"quantity\": \"lines.supply.run.length\", | ",
         "\"notFound\": 0, | ",
+        "\"severity\": \"note\" | \"severity\": \"grave\"",
+        "\"unit\": \"1\" | \"unit\": \"gph\"",
         "\"high fall\": 0.7 | \"high fall\": 1.7"
       })
   void brokenOddsAreRefused(String right, String wrong) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
@@ -16,9 +17,10 @@ import rillwright.cli.command.CatalogueCommand;
 class ResultSchemaTest {
   private static final String CHART =
       """
-      {"title": "Otter Bend", "line": "supply",
+      {"kind": "chart", "title": "Otter Bend", "line": "supply",
        "systemCurve": [{"flowM3PerS": 0, "headM": 2.1}, {"flowM3PerS": 0.003, "headM": 3.6}],
-       "pumpCurve": [{"flowM3PerS": 0, "headM": 4.1}],
+       "greatestFlowM3PerS": null, "pumpCurve": [{"flowM3PerS": 0, "headM": 4.1}],
+       "pumpCurveBeyond": [], "changed": [],
        "operatingPoint": {"flowM3PerS": 0.002, "headM": 3.2, "powerW": 260}}
       """;
 
@@ -26,6 +28,12 @@ class ResultSchemaTest {
   @ValueSource(strings = {CHART})
   void resultsAreValid(String result) {
     ResultSchema.assertTakes(result);
+  }
+
+  @Test
+  void furtherMembersAreTaken() {
+    ResultSchema.assertTakes(CHART.replace("\"line\"", "\"more\": 1, \"line\""));
+    ResultSchema.assertTakes(CHART.replace("\"powerW\"", "\"more\": 1, \"powerW\""));
   }
 
   @ParameterizedTest
@@ -42,11 +50,12 @@ class ResultSchemaTest {
   @ValueSource(
       strings = {
         "{}",
-        "{\"pumps\": []}",
-        "{\"title\": \"no findings\"}",
-        "{\"title\": \"no points\", \"lines\": {}, \"pumps\": {}, \"notes\": [], \"findings\": []}",
-        "{\"lips\": [{\"name\": \"metal\"}]}",
-        "{\"title\": \"\", \"line\": \"up\", \"asTheyStand\": {\"flowM3PerS\": 1, \"headM\": 2},"
+        "{\"kind\": \"fish\"}",
+        "{\"kind\": \"catalogue\", \"pipes\": []}",
+        "{\"kind\": \"check\", \"title\": \"no findings\"}",
+        "{\"kind\": \"check\", \"title\": \"no points\", \"lines\": {}, \"pumps\": {}, \"notes\": [], \"findings\": []}",
+        "{\"kind\": \"catalogue\", \"lips\": [{\"name\": \"metal\"}]}",
+        "{\"kind\": \"duty\", \"title\": \"\", \"line\": \"up\", \"asTheyStand\": {\"flowM3PerS\": 1, \"headM\": 2},"
             + " \"throttled\": null, \"governing\": null, \"findings\": []}"
       })
   void whatIsNoResultIsRefused(String result) {

@@ -8,16 +8,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SolveSchemaTest {
   private static final String SOLVED =
       """
-      {"title": "Otter Bend", "converged": true, "iterations": 6,
+      {"kind": "solve", "title": "Otter Bend", "converged": true, "iterations": 6,
        "residuals": {"flowM3PerS": 2e-16, "headM": 3e-13},
        "points": {
-         "pond": {"headM": 0.0, "flowM3PerS": -0.003},
-         "chamber": {"headM": -0.6, "missingHeadM": 0.04},
-         "split": {"headM": 2.9, "pressurePa": 32300.5},
-         "high fall": {"headM": 2.17, "flowM3PerS": 0.003, "crestHeadM": 0.02, "brinkDepthM": 0.009},
-         "notch": {"headM": null, "determined": false, "flowM3PerS": 0, "brinkDepthM": null}},
+         "pond": {"headM": 0.0, "determined": true, "flowM3PerS": -0.003},
+         "chamber": {"headM": -0.6, "determined": true, "missingHeadM": 0.04},
+         "split": {"headM": 2.9, "determined": true, "pressurePa": 32300.5},
+         "high fall": {"headM": 2.17, "determined": true, "flowM3PerS": 0.003, "crestHeadM": 0.02, "brinkDepthM": 0.009},
+         "notch": {"headM": null, "determined": false, "flowM3PerS": 0, "crestHeadM": 0, "brinkDepthM": null}},
        "lines": {
-         "supply": {"flowM3PerS": 0.003, "velocityMPerS": 1.2, "headLossM": -3.5, "open": true,
+         "supply": {"flowM3PerS": 0.003, "velocityMPerS": 1.2, "headLossM": -3.5, "determined": true, "open": true,
            "parts": [
              {"part": "entrance", "headLossM": 0.04},
              {"part": "pump", "flowM3PerS": 0.003, "headM": 4.4, "powerW": null},
@@ -30,12 +30,13 @@ class SolveSchemaTest {
        "running": {"powerW": 260, "waterPowerW": 90.5, "wireToWater": 0.348, "hoursPerDay": 24,
          "daysPerYear": 210, "energyKwhPerYear": 1310, "costPerYear": null, "currency": null,
          "turnoversPerDay": {"pond": 12.5}},
-       "findings": [{"code": "starved-chamber", "at": "chamber", "message": "The chamber is empty."}]}
+       "findings": [{"code": "starved-chamber", "at": "chamber", "message": "The chamber is empty.",
+         "severity": "problem", "figures": []}]}
       """;
 
   private static final String CONDITIONS =
       """
-      {"title": "Otter Bend", "offered": false, "allWishesMet": true,
+      {"kind": "solveConditions", "title": "Otter Bend", "offered": false, "allWishesMet": true,
        "worst": {"high fall": {"condition": "autumn", "wantM3PerS": 0.002, "shareOfWish": 1.1, "met": true}},
        "conditions": [
          {"name": "as written", "changes": [], "noBalance": null, "solve":
@@ -52,8 +53,8 @@ class SolveSchemaTest {
       strings = {
         SOLVED,
         CONDITIONS,
-        "{\"title\": \"Otter Bend\", \"points\": {}, \"lines\": {}, \"pumps\": {}, \"notes\": [],"
-            + " \"findings\": []}"
+        "{\"kind\": \"check\", \"title\": \"Otter Bend\", \"points\": {}, \"lines\": {}, \"pumps\": {}, \"notes\": [],"
+            + " \"findings\": [], \"changed\": []}"
       })
   void resultsAreValid(String result) {
     ResultSchema.assertTakes(result);
@@ -66,13 +67,12 @@ class SolveSchemaTest {
         "\"converged\": true | \"converged\": false",
         "\"iterations\": 6 | \"iterations\": 6.5",
         "\"residuals\": {\"flowM3PerS\": 2e-16, | \"residuals\": {",
-        "\"headM\": 0.0, \"flowM3PerS\": -0.003 | \"flowM3PerS\": -0.003",
+        "\"headM\": 0.0, | ",
         "\"headM\": null, \"determined\": false | \"headM\": null",
-        "\"headM\": 2.9, | \"headM\": 2.9, \"determined\": false,",
+        "\"severity\": \"problem\", | ",
         "\"missingHeadM\": 0.04 | \"missingHeadM\": -0.04",
         "\"crestHeadM\": 0.02 | \"crestHeadM\": \"0.02 m\"",
         "\"velocityMPerS\": 1.2 | \"velocityMPerS\": -1.2",
-        "\"flowM3PerS\": 0, \"velocityMPerS\": null | \"flowM3PerS\": 0.1, \"velocityMPerS\": null",
         "\"headLossM\": null, \"determined\": false | \"headLossM\": null",
         "\"open\": true, | ",
         "\"part\": \"entrance\" | \"part\": \"beginning\"",

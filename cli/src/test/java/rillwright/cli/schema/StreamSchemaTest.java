@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StreamSchemaTest {
   private static final String STREAM =
       """
-      {"title": "Otter Bend", "changed": [],
+      {"kind": "stream", "title": "Otter Bend", "changed": [],
        "streams": {"main": {"flowM3PerS": 0.002, "reaches": [
          {"kind": "step", "depthM": 0.01, "velocityMPerS": 0.3, "surfaceWidthM": 0.6, "froude": 1,
           "criticalDepthM": 0.01, "crestHeadM": null, "volumeM3": 0, "leastVolumeM3": 0,
@@ -22,7 +22,7 @@ class StreamSchemaTest {
        "basins": {"pond": {"restLevelM": 0, "runningLevelM": -0.01, "stoppedLevelM": 0.01,
          "firstFillM3": 0.4, "daysToStarve": 3, "starveLevelM": -0.05, "lossMPerDay": null,
          "overflowM": 0.02, "runsOverM3": 0}},
-       "course": null, "findings": []}
+       "running": null, "course": null, "findings": []}
       """;
 
   @ParameterizedTest

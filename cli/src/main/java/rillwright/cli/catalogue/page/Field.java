@@ -1,10 +1,11 @@
 package rillwright.cli.catalogue.page;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import tools.jackson.core.JsonGenerator;
+import rillwright.cli.json.Quantity;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
 
 /**
  * A named value of a row, for programs: in SI, the same in JSON and CSV.
@@ -15,48 +16,61 @@ sealed interface Field<T> {
   /** Its name. */
   String key();
 
-  /** Writes name and value. */
-  void write(T row, JsonGenerator json);
+  /** An object of a row with this one more member. */
+  Shape<T> addTo(Shape<T> row);
 
   /** The value as a cell; empty if the row has none. */
   String cell(T row);
 
   /** A field of words. */
-  static <T> Field<T> words(String key, Function<T, String> value) {
-    return new Words<>(key, value.andThen(Optional::of));
+  static <T> Field<T> words(String key, String meaning, Function<T, String> value) {
+    return new Words<>(key, Value.SOME_WORDS, meaning, value);
   }
 
   /** A field of a number. */
-  static <T> Field<T> number(String key, ToDoubleFunction<T> value) {
-    return new Quantity<>(key, row -> OptionalDouble.of(value.applyAsDouble(row)));
+  static <T> Field<T> number(
+      String key, Quantity quantity, String meaning, ToDoubleFunction<T> value) {
+    return new Number<>(key, quantity, meaning, value);
   }
 
-  /** Words, absent in some rows. */
-  record Words<T>(String key, Function<T, Optional<String>> value) implements Field<T> {
+  /** Words. */
+  record Words<T>(String key, Value<String> kind, String meaning, Function<T, String> value)
+      implements Field<T> {
     @Override
-    public void write(T row, JsonGenerator json) {
-      json.writeStringProperty(key, value.apply(row).orElse(null));
+    public Shape<T> addTo(Shape<T> row) {
+      return row.member(key, kind, meaning, value);
     }
 
     /** Quoted where a comma or quote would be misread. */
     @Override
     public String cell(T row) {
-      String words = value.apply(row).orElse("");
+      String words = value.apply(row);
       boolean plain = words.indexOf(',') < 0 && words.indexOf('"') < 0;
       return plain ? words : '"' + words.replace("\"", "\"\"") + '"';
     }
   }
 
-  /** A number, absent in some rows. */
-  record Quantity<T>(String key, Function<T, OptionalDouble> value) implements Field<T> {
+  /** A number. */
+  record Number<T>(String key, Quantity quantity, String meaning, ToDoubleFunction<T> value)
+      implements Field<T> {
     @Override
-    public void write(T row, JsonGenerator json) {
-      OptionalDouble number = value.apply(row);
-      if (number.isPresent()) {
-        json.writeNumberProperty(key, number.getAsDouble());
-      } else {
-        json.writeNullProperty(key);
-      }
+    public Shape<T> addTo(Shape<T> row) {
+      return row.number(key, quantity, meaning, value);
+    }
+
+    @Override
+    public String cell(T row) {
+      return Double.toString(value.applyAsDouble(row));
+    }
+  }
+
+  /** A number, absent in some rows. */
+  record MaybeNumber<T>(
+      String key, Quantity quantity, String meaning, Function<T, OptionalDouble> value)
+      implements Field<T> {
+    @Override
+    public Shape<T> addTo(Shape<T> row) {
+      return row.numberOrNull(key, quantity, meaning, value);
     }
 
     @Override

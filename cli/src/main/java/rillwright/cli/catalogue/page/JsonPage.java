@@ -1,12 +1,9 @@
 package rillwright.cli.catalogue.page;
 
-import java.io.PrintWriter;
-import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.PrettyPrinter;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultPrettyPrinter;
+import java.util.List;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.json.Json;
+import rillwright.cli.json.Shape;
 
 /**
  * The catalogue for programs: one object with an array for each section asked, SI, the same fields
@@ -15,24 +12,22 @@ import tools.jackson.core.util.DefaultPrettyPrinter;
 public final class JsonPage {
   private JsonPage() {}
 
-  /** Prints what was asked. */
-  public static void print(Selection selection, PrintWriter out) {
-    JsonFactory factory =
-        JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
-    try (JsonGenerator json = factory.createGenerator(pretty(), out)) {
-      json.writeStartObject();
-      selection.sections().forEach(section -> section.write(json));
-      json.writeEndObject();
-    }
-    out.println();
+  /** The JSON text of what was asked. */
+  public static String of(Selection selection) {
+    return Json.text(shape(selection.sections()), selection);
   }
 
-  private static ObjectWriteContext pretty() {
-    return new ObjectWriteContext.Base() {
-      @Override
-      public PrettyPrinter getPrettyPrinter() {
-        return new DefaultPrettyPrinter();
-      }
-    };
+  /** What any part of a catalogue is written as. */
+  public static Shape<Selection> shape(Catalogue catalogue) {
+    return shape(Sections.all(catalogue));
+  }
+
+  private static Shape<Selection> shape(List<Section<?>> sections) {
+    Shape<Selection> shape =
+        Shape.answer("catalogue", "What the program knows by name: the sections asked for.");
+    for (Section<?> section : sections) {
+      shape = section.addTo(shape);
+    }
+    return shape;
   }
 }

@@ -5,6 +5,9 @@ import static rillwright.cli.catalogue.page.Digits.inches;
 import static rillwright.cli.catalogue.page.Digits.millimetres;
 import static rillwright.cli.catalogue.page.Digits.range;
 import static rillwright.cli.catalogue.page.Digits.three;
+import static rillwright.cli.json.Quantity.METRES;
+import static rillwright.cli.json.Quantity.NUMBER;
+import static rillwright.cli.json.Quantity.SHARE;
 
 import java.util.List;
 import java.util.Locale;
@@ -34,10 +37,11 @@ final class OpenWaterSections {
             Column.number("depth", lip -> "±" + three(100 * lip.band()) + " %"),
             Column.words("sheet at the brink", OpenWaterSections::brink)),
         List.of(
-            Field.words("name", Lip::name),
-            Field.number("coefficient", Lip::coefficient),
-            Field.words("brink", OpenWaterSections::brink),
-            Field.number("band", Lip::band)),
+            Field.words("name", "Which.", Lip::name),
+            Field.number("coefficient", NUMBER.from(0), "C of Q = C b h^1.5.", Lip::coefficient),
+            Field.words("brink", "How the sheet leaves it.", OpenWaterSections::brink),
+            Field.number(
+                "band", SHARE.from(0).upTo(1), "By what share a depth may be off.", Lip::band)),
         Lip::source);
   }
 
@@ -59,12 +63,18 @@ final class OpenWaterSections {
             Column.words("range", OpenWaterSections::bedRange),
             Column.words("what it is like", Bed::about)),
         List.of(
-            Field.words("name", Bed::name),
-            new Field.Quantity<>("manningN", Bed::manningN),
-            new Field.Quantity<>("stoneM", Bed::stoneM),
-            Field.number("least", Bed::least),
-            Field.number("greatest", Bed::greatest),
-            Field.words("about", Bed::about)),
+            Field.words("name", "Which.", Bed::name),
+            new Field.MaybeNumber<>(
+                "manningN",
+                NUMBER.above(0),
+                "Manning n; null if known by its stones.",
+                Bed::manningN),
+            new Field.MaybeNumber<>(
+                "stoneM", METRES.above(0), "D84; null if known by Manning n.", Bed::stoneM),
+            Field.number("least", NUMBER.from(0), "Least that is published or usual.", Bed::least),
+            Field.number(
+                "greatest", NUMBER.from(0), "Greatest that is published or usual.", Bed::greatest),
+            Field.words("about", "What it is like.", Bed::about)),
         Bed::source);
   }
 

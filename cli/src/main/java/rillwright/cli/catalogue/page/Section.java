@@ -3,9 +3,11 @@ package rillwright.cli.catalogue.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import tools.jackson.core.JsonGenerator;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
 
 /**
  * A kind of things in the catalogue: {@code pipes}, {@code check valves}.
@@ -98,15 +100,13 @@ record Section<T>(
     return table;
   }
 
-  /** Writes the rows as an array under the section's key. */
-  void write(JsonGenerator json) {
-    json.writeArrayPropertyStart(key);
-    for (T row : rows) {
-      json.writeStartObject();
-      allFields().forEach(field -> field.write(row, json));
-      json.writeEndObject();
+  /** An answer with the rows under the section's key as one more member. */
+  Shape<Selection> addTo(Shape<Selection> answer) {
+    Shape<T> row = Shape.of();
+    for (Field<T> field : allFields()) {
+      row = field.addTo(row);
     }
-    json.writeEndArray();
+    return answer.ifAny(key, Value.someOf(row), about, any -> Optional.of(rows));
   }
 
   /** Lines of comma-separated cells, the first of which names the columns. */
@@ -121,7 +121,7 @@ record Section<T>(
 
   private List<Field<T>> allFields() {
     List<Field<T>> all = new ArrayList<>(fields);
-    all.add(Field.words("source", source));
+    all.add(Field.words("source", "Where the numbers are from.", source));
     return all;
   }
 }

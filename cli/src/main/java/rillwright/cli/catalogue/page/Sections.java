@@ -5,6 +5,9 @@ import static rillwright.cli.catalogue.page.Digits.inches;
 import static rillwright.cli.catalogue.page.Digits.millimetres;
 import static rillwright.cli.catalogue.page.Digits.range;
 import static rillwright.cli.catalogue.page.Digits.three;
+import static rillwright.cli.json.Quantity.METRES;
+import static rillwright.cli.json.Quantity.NUMBER;
+import static rillwright.cli.json.Quantity.SHARE;
 
 import java.util.List;
 import rillwright.cli.catalogue.Catalogue;
@@ -46,10 +49,11 @@ final class Sections {
             Column.number("inside, mm", pipe -> fixed(millimetres(pipe.insideM()), 1)),
             Column.number("roughness, mm", pipe -> three(millimetres(pipe.roughnessM())))),
         List.of(
-            Field.words("material", PipeSize::material),
-            Field.words("size", PipeSize::size),
-            Field.number("insideM", PipeSize::insideM),
-            Field.number("roughnessM", PipeSize::roughnessM)),
+            Field.words("material", "Of which it is.", PipeSize::material),
+            Field.words("size", "For which it holds; \"any\" for all.", PipeSize::size),
+            Field.number("insideM", METRES.above(0), "Inside diameter.", PipeSize::insideM),
+            Field.number(
+                "roughnessM", METRES.from(0), "Absolute roughness.", PipeSize::roughnessM)),
         PipeSize::source);
   }
 
@@ -66,11 +70,20 @@ final class Sections {
             Column.number("K", fitting -> three(fitting.lossCoefficient())),
             Column.words("range", fitting -> range(fitting.least(), fitting.greatest()))),
         List.of(
-            Field.words("type", FittingLoss::type),
-            Field.words("size", FittingLoss::size),
-            Field.number("lossCoefficient", FittingLoss::lossCoefficient),
-            Field.number("least", FittingLoss::least),
-            Field.number("greatest", FittingLoss::greatest)),
+            Field.words("type", "Which.", FittingLoss::type),
+            Field.words("size", "For which it holds; \"any\" for all.", FittingLoss::size),
+            Field.number(
+                "lossCoefficient",
+                NUMBER.from(0),
+                "K on the velocity head.",
+                FittingLoss::lossCoefficient),
+            Field.number(
+                "least", NUMBER.from(0), "Least that is published or usual.", FittingLoss::least),
+            Field.number(
+                "greatest",
+                NUMBER.from(0),
+                "Greatest that is published or usual.",
+                FittingLoss::greatest)),
         FittingLoss::source);
   }
 
@@ -86,10 +99,19 @@ final class Sections {
             Column.number("K", end -> three(end.lossCoefficient())),
             Column.words("range", end -> range(end.least(), end.greatest()))),
         List.of(
-            Field.words("name", PipeEnd::name),
-            Field.number("lossCoefficient", PipeEnd::lossCoefficient),
-            Field.number("least", PipeEnd::least),
-            Field.number("greatest", PipeEnd::greatest)),
+            Field.words("name", "Which.", PipeEnd::name),
+            Field.number(
+                "lossCoefficient",
+                NUMBER.from(0),
+                "K on the velocity head.",
+                PipeEnd::lossCoefficient),
+            Field.number(
+                "least", NUMBER.from(0), "Least that is published or usual.", PipeEnd::least),
+            Field.number(
+                "greatest",
+                NUMBER.from(0),
+                "Greatest that is published or usual.",
+                PipeEnd::greatest)),
         PipeEnd::source);
   }
 
@@ -106,9 +128,17 @@ final class Sections {
             Column.number("turned from open", Sections::angle),
             Column.number("K", opening -> three(opening.lossCoefficient()))),
         List.of(
-            Field.words("type", ValveOpening::type),
-            Field.number("openShare", ValveOpening::openShare),
-            Field.number("lossCoefficient", ValveOpening::lossCoefficient)),
+            Field.words("type", "Which.", ValveOpening::type),
+            Field.number(
+                "openShare",
+                SHARE.from(0).upTo(1),
+                "Share of the travel.",
+                ValveOpening::openShare),
+            Field.number(
+                "lossCoefficient",
+                NUMBER.from(0),
+                "K on the velocity head.",
+                ValveOpening::lossCoefficient)),
         ValveOpening::source);
   }
 
@@ -134,14 +164,35 @@ final class Sections {
             Column.number("opens at, mm", valve -> three(millimetres(valve.crackingHeadM()))),
             Column.words("range, mm", Sections::crackingRange)),
         List.of(
-            Field.words("type", CheckValveRow::type),
-            Field.words("size", CheckValveRow::size),
-            Field.number("lossCoefficient", CheckValveRow::lossCoefficient),
-            Field.number("least", CheckValveRow::least),
-            Field.number("greatest", CheckValveRow::greatest),
-            Field.number("crackingHeadM", CheckValveRow::crackingHeadM),
-            Field.number("leastCrackingHeadM", CheckValveRow::leastCrackingHeadM),
-            Field.number("greatestCrackingHeadM", CheckValveRow::greatestCrackingHeadM)),
+            Field.words("type", "Which.", CheckValveRow::type),
+            Field.words("size", "For which it holds; \"any\" for all.", CheckValveRow::size),
+            Field.number(
+                "lossCoefficient",
+                NUMBER.from(0),
+                "K on the velocity head.",
+                CheckValveRow::lossCoefficient),
+            Field.number(
+                "least", NUMBER.from(0), "Least that is published or usual.", CheckValveRow::least),
+            Field.number(
+                "greatest",
+                NUMBER.from(0),
+                "Greatest that is published or usual.",
+                CheckValveRow::greatest),
+            Field.number(
+                "crackingHeadM",
+                METRES.from(0),
+                "Head at which it begins to open.",
+                CheckValveRow::crackingHeadM),
+            Field.number(
+                "leastCrackingHeadM",
+                METRES.from(0),
+                "Least that is published or usual.",
+                CheckValveRow::leastCrackingHeadM),
+            Field.number(
+                "greatestCrackingHeadM",
+                METRES.from(0),
+                "Greatest that is published or usual.",
+                CheckValveRow::greatestCrackingHeadM)),
         CheckValveRow::source);
   }
 
@@ -161,8 +212,12 @@ final class Sections {
             Column.words("mouth", SkimmerMouth::name),
             Column.number("Cd", mouth -> three(mouth.dischargeCoefficient()))),
         List.of(
-            Field.words("name", SkimmerMouth::name),
-            Field.number("dischargeCoefficient", SkimmerMouth::dischargeCoefficient)),
+            Field.words("name", "Which.", SkimmerMouth::name),
+            Field.number(
+                "dischargeCoefficient",
+                NUMBER.from(0),
+                "Of the mouth as a weir.",
+                SkimmerMouth::dischargeCoefficient)),
         SkimmerMouth::source);
   }
 }

@@ -28,8 +28,8 @@ import rillwright.solver.study.diagnosis.cause.SizeRange;
 
 /** Reads an edited table of causes and signs, in the structure in which it is printed. */
 public final class PriorsReader {
-  /** What was changed for the answer stands in it too, and is passed over. */
-  private static final List<String> SECTIONS = List.of("changed", "causes", "signs");
+  /** What the answer is, and what was changed for it, stands in it too and is passed over. */
+  private static final List<String> SECTIONS = List.of("kind", "changed", "causes", "signs");
 
   private static final List<String> FIELDS =
       List.of("cause", "at", "part", "quantity", "from", "to", "log", "prior");

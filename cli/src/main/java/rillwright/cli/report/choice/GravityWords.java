@@ -31,6 +31,11 @@ public final class GravityWords {
     return condition.run().map(this::full).orElse("no balance");
   }
 
+  /** The verdict as a code. */
+  public static String code(GravityPipe pipe) {
+    return VerdictCode.ofRun(judged(pipe));
+  }
+
   private static Optional<GravityRun> judged(GravityPipe pipe) {
     Optional<InCondition> worst = pipe.worstCondition();
     return worst.isPresent() ? worst.get().run() : Optional.of(pipe.run());

@@ -54,6 +54,11 @@ public final class JudgedWords {
     return trial.map(words::full).orElse("no balance") + where(ALIKE);
   }
 
+  /** The verdict as a code. */
+  public String code() {
+    return VerdictCode.ofPump(trial);
+  }
+
   private String where(Set<Kind> sayable) {
     if (worst.isEmpty()) {
       return "";

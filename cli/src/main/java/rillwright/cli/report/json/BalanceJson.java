@@ -1,66 +1,128 @@
 package rillwright.cli.report.json;
 
+import static rillwright.cli.json.Quantity.FLOW;
+import static rillwright.cli.json.Quantity.METRES;
+import static rillwright.cli.json.Quantity.NUMBER;
+import static rillwright.cli.json.Quantity.SHARE;
+
+import rillwright.cli.json.Json;
+import rillwright.cli.json.Quantity;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
 import rillwright.cli.report.balance.BalanceRemarks;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.balance.BalanceAnswer;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Valve;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.study.valvesetting.SetValve;
-import rillwright.solver.study.valvesetting.ValveSettings;
 
 /** Valve settings for programs. */
 public final class BalanceJson {
+  private record Setting(SetValve set, Network network) {
+    private Valve.Setpoint loss() {
+      return set.valve().loss();
+    }
+
+    /** The part as {@code --set} calls it: "valve", "valve 2". */
+    private String address() {
+      long number =
+          network.line(set.place().line()).parts().stream()
+              .limit(set.place().partIndex() + 1L)
+              .filter(Valve.class::isInstance)
+              .count();
+      return number == 1 ? set.valve().kind() : set.valve().kind() + " " + number;
+    }
+  }
+
+  private static final Shape<PointState> FALL =
+      Shape.<PointState>of()
+          .number("flowM3PerS", FLOW, "Flow over it.", PointState::outflowM3PerS)
+          .numberOrNull(
+              "wantM3PerS", FLOW, "Its wish; null without one.", fall -> fall.point().wantM3PerS());
+
+  private static final Shape<Setting> VALVE =
+      Shape.<Setting>of()
+          .words("line", "The line that it stands in.", it -> it.set.place().line().value())
+          .member(
+              "part",
+              Value.matching("^valve( [0-9]+)?$"),
+              "The part, as a change calls it.",
+              Setting::address)
+          .numberOrNull(
+              "open",
+              SHARE.from(0).upTo(1),
+              "Share of the travel; null where the file gives only a loss coefficient.",
+              it -> it.loss().openShare())
+          .numberOrNull(
+              "degreesFromOpen",
+              Quantity.of("degrees").from(0).upTo(90),
+              "How far the handle stands from open; null where none is known to turn.",
+              it -> it.loss().degreesFromOpen())
+          .numberOrNull(
+              "k",
+              NUMBER.from(0),
+              "K on the velocity head of its bore; null of a valve that is to be shut.",
+              it -> it.set.lossCoefficient())
+          .numberOrNull(
+              "sensitivity",
+              FLOW,
+              "By how much less runs through it for a degree further shut; null without a handle"
+                  + " that turns.",
+              it -> it.set.sensitivityM3PerSPerDegree());
+
+  static final Shape<BalanceAnswer> SHAPE =
+      Shape.<BalanceAnswer>answer(
+              "balance",
+              "How to set the valves so that every fall gets the same multiple of its wish.")
+          .words("title", Meaning.TITLE, BalanceAnswer::title)
+          .list("changed", Value.WORDS, Meaning.CHANGED, BalanceAnswer::changes)
+          .number(
+              "share",
+              SHARE.from(0),
+              "The multiple of its wish that every fall gets at least.",
+              it -> it.settings().share())
+          .words(
+              "governing",
+              "The fall that decides the share.",
+              it -> it.settings().governing().value())
+          .each(
+              "falls",
+              FALL,
+              "By name, with the valves so set.",
+              it -> it.settings().listWaysOut(),
+              fall -> fall.point().name().value())
+          .member(
+              "valves",
+              Value.someOf(VALVE),
+              "In the order of the file.",
+              it ->
+                  it.settings().valves().stream()
+                      .map(set -> new Setting(set, it.settings().state().network()))
+                      .toList())
+          .list(
+              "order",
+              Value.WORDS,
+              "Lines of the valves, first to set first.",
+              it -> it.settings().order().stream().map(LineName::value).toList())
+          .numberOrNull(
+              "pumpShortM",
+              METRES.from(0),
+              "Head that the pump lacks at the sum of the wishes, all other falls held to theirs; 0"
+                  + " if it is strong enough, null if no more head would do it.",
+              it -> it.settings().pumpShortM())
+          .member("running", RunningJson.SHAPE, Meaning.RUNNING, BalanceAnswer::takes)
+          .list(
+              "findings",
+              FoundJson.SHAPE,
+              Meaning.FINDINGS,
+              it -> FoundJson.list(BalanceRemarks.of(it), Shown.of(it)));
+
   private BalanceJson() {}
 
   /** The JSON text. */
   public static String of(BalanceAnswer answer) {
-    return Json.object(json -> write(json, answer));
-  }
-
-  private static void write(Json json, BalanceAnswer answer) {
-    ValveSettings settings = answer.settings();
-    json.words("title", answer.title());
-    ChangedField.write(json, answer.changes());
-    json.number("share", settings.share());
-    json.words("governing", settings.governing().value());
-    json.object("falls", () -> settings.listWaysOut().forEach(point -> fall(json, point)));
-    json.array("valves", () -> settings.valves().forEach(set -> valve(json, set, settings)));
-    json.array("order", () -> settings.order().forEach(line -> json.words(line.value())));
-    json.number("pumpShortM", settings.pumpShortM());
-    new RunningFields(json).write(answer.takes());
-    FindingFields.write(json, BalanceRemarks.of(answer), Shown.of(answer));
-  }
-
-  private static void fall(Json json, PointState state) {
-    json.object(
-        state.point().name().value(),
-        () -> {
-          json.number("flowM3PerS", state.outflowM3PerS());
-          json.number("wantM3PerS", state.point().wantM3PerS());
-        });
-  }
-
-  private static void valve(Json json, SetValve set, ValveSettings settings) {
-    Valve.Setpoint loss = set.valve().loss();
-    json.object(
-        () -> {
-          json.words("line", set.place().line().value());
-          json.words("part", address(set, settings.state().network()));
-          json.number("open", loss.openShare());
-          json.number("degreesFromOpen", loss.degreesFromOpen());
-          json.number("k", set.lossCoefficient());
-          json.number("sensitivity", set.sensitivityM3PerSPerDegree());
-        });
-  }
-
-  /** The part as {@code --set} calls it: "valve", "valve 2". */
-  private static String address(SetValve set, Network network) {
-    long number =
-        network.line(set.place().line()).parts().stream()
-            .limit(set.place().partIndex() + 1L)
-            .filter(Valve.class::isInstance)
-            .count();
-    return number == 1 ? set.valve().kind() : set.valve().kind() + " " + number;
+    return Json.text(SHAPE, answer);
   }
 }

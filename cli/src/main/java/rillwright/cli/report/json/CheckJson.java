@@ -1,106 +1,140 @@
 package rillwright.cli.report.json;
 
+import static rillwright.cli.json.Quantity.FLOW;
+import static rillwright.cli.json.Quantity.METRES;
+
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import rillwright.cli.file.Project;
+import rillwright.cli.json.Json;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
 import rillwright.cli.report.check.CheckNotes;
 import rillwright.cli.report.text.PartWords;
 import rillwright.cli.report.text.PointWords;
 import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.check.Checked;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Severity;
-import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
 import rillwright.solver.pumping.PumpPlace;
 
-/**
- * What a project file says, for programs: {@code points} and {@code lines} by name, each with its
- * kind or ends and with words for people; {@code pumps} with their sheets; {@code notes}; and as
- * {@code findings} what must be decided before anything flows.
- */
+/** What a file says, for programs. */
 public final class CheckJson {
-  private final Json json;
-  private final Checked checked;
+  /** Something of the file, and the units in which people read it. */
+  private record Read<T>(T what, ShownUnits units) {}
 
-  private CheckJson(Json json, Checked checked) {
-    this.json = json;
-    this.checked = checked;
-  }
+  private static final Shape<Read<Point>> POINT =
+      Shape.<Read<Point>>of()
+          .member(
+              "kind",
+              Value.oneOf("basin", "chamber", "tee", "fall", "outlet"),
+              "Which of the five.",
+              point -> point.what.kind())
+          .numberOrNull(
+              "wantM3PerS", FLOW, "Its wish; null without.", point -> point.what.wantM3PerS())
+          .words("words", "The same for people.", point -> PointWords.of(point.what, point.units));
+
+  private static final Shape<Read<Part>> PART =
+      Shape.<Read<Part>>of()
+          .words("part", "What it is.", part -> part.what.kind())
+          .words("words", "The same for people.", part -> PartWords.of(part.what, part.units));
+
+  private static final Shape<Read<Line>> LINE =
+      Shape.<Read<Line>>of()
+          .words("from", "The point where it begins.", line -> line.what.from().value())
+          .words("to", "The point where it ends.", line -> line.what.to().value())
+          .numberOrNull(
+              "insideM",
+              METRES.above(0),
+              "Bore in which its velocity is told; null without any.",
+              line ->
+                  line.what
+                      .mainBore()
+                      .map(bore -> OptionalDouble.of(bore.diameterM()))
+                      .orElse(OptionalDouble.empty()))
+          .list("parts", PART, "In order.", line -> read(line.what.parts(), line.units));
+
+  private static final Shape<DataSheet> PUMP =
+      Shape.<DataSheet>of()
+          .member(
+              "points",
+              Value.wholeFrom(2),
+              "Rows of the sheet.",
+              sheet -> (long) sheet.curve().points().size())
+          .number(
+              "shutOffHeadM",
+              METRES.above(0),
+              "Head at no flow.",
+              sheet -> sheet.curve().publishedShutOffHeadM())
+          .number(
+              "greatestFlowM3PerS",
+              FLOW.above(0),
+              "The last published flow.",
+              sheet -> sheet.curve().lastFlowM3PerS())
+          .truth(
+              "levelled",
+              "Whether a hump had to be made monotone.",
+              sheet -> sheet.curve().isLevelled());
+
+  static final Shape<Checked> SHAPE =
+      Shape.<Checked>answer("check", "What the file says.")
+          .words("title", Meaning.TITLE, Checked::title)
+          .each(
+              "points",
+              POINT,
+              "Points by name.",
+              it -> read(it.project().network().points(), Shown.of(it)),
+              point -> point.what.name().value())
+          .each(
+              "lines",
+              LINE,
+              "Lines by name.",
+              it -> read(it.project().network().lines(), Shown.of(it)),
+              line -> line.what.name().value())
+          .byName(
+              "pumps",
+              PUMP,
+              "Data sheets by the name of the pump.",
+              it -> it.project().sheets(),
+              Function.identity())
+          .list(
+              "notes",
+              Value.SOME_WORDS,
+              "What the reader should know, and what was taken where the file is silent.",
+              CheckNotes::of)
+          .list(
+              "findings",
+              FoundJson.SHAPE,
+              "What must be decided before anything flows.",
+              it -> FoundJson.list(findings(it.project()), Shown.of(it)))
+          .list("changed", Value.WORDS, Meaning.CHANGED, Checked::changes);
+
+  private CheckJson() {}
 
   /** The JSON text. */
   public static String of(Checked checked) {
-    return Json.object(
-        json -> {
-          new CheckJson(json, checked).write(checked.project());
-          ChangedField.write(json, checked.changes());
-        });
+    return Json.text(SHAPE, checked);
   }
 
-  private void write(Project project) {
-    json.words("title", project.title());
-    json.object("points", () -> project.network().points().forEach(this::point));
-    json.object("lines", () -> project.network().lines().forEach(this::line));
-    json.object("pumps", () -> project.sheets().forEach(this::pump));
-    json.array("notes", () -> CheckNotes.of(checked).forEach(json::words));
-    FindingFields.write(
-        json,
-        PumpPlace.listPlanned(project.network()).stream().map(CheckJson::planned).toList(),
-        Shown.of(checked));
+  private static <T> List<Read<T>> read(List<T> all, ShownUnits units) {
+    return all.stream().map(one -> new Read<>(one, units)).toList();
   }
 
-  private void point(Point point) {
-    json.object(
-        point.name().value(),
-        () -> {
-          json.words("kind", point.kind());
-          json.number("wantM3PerS", point.wantM3PerS());
-          json.words("words", PointWords.of(point, Shown.of(checked)));
-        });
-  }
-
-  private void line(Line line) {
-    json.object(
-        line.name().value(),
-        () -> {
-          json.words("from", line.from().value());
-          json.words("to", line.to().value());
-          json.number(
-              "insideM",
-              line.mainBore()
-                  .map(bore -> OptionalDouble.of(bore.diameterM()))
-                  .orElse(OptionalDouble.empty()));
-          json.array("parts", () -> line.parts().forEach(this::part));
-        });
-  }
-
-  private void part(Part part) {
-    json.object(
-        () -> {
-          json.words("part", part.kind());
-          json.words("words", PartWords.of(part, Shown.of(checked)));
-        });
-  }
-
-  private void pump(String name, DataSheet sheet) {
-    PumpCurve curve = sheet.curve();
-    json.object(
-        name,
-        () -> {
-          json.whole("points", curve.points().size());
-          json.number("shutOffHeadM", curve.publishedShutOffHeadM());
-          json.number("greatestFlowM3PerS", curve.lastFlowM3PerS());
-          json.truth("levelled", curve.isLevelled());
-        });
-  }
-
-  private static Finding planned(PumpPlace place) {
-    return Finding.of(
-        Severity.NOTE,
-        "pump-to-be-chosen",
-        place.line().value(),
-        "Its pump is still to be chosen; \"rillwright duty\" tells what it must make.");
+  private static List<Finding> findings(Project project) {
+    return PumpPlace.listPlanned(project.network()).stream()
+        .map(
+            place ->
+                Finding.of(
+                    Severity.NOTE,
+                    "pump-to-be-chosen",
+                    place.line().value(),
+                    "Its pump is still to be chosen; \"rillwright duty\" tells what it must make."))
+        .toList();
   }
 }

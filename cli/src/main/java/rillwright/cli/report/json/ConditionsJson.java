@@ -1,44 +1,71 @@
 package rillwright.cli.report.json;
 
+import static rillwright.cli.json.Quantity.FLOW;
+import static rillwright.cli.json.Quantity.SHARE;
+
+import java.util.Optional;
+import rillwright.cli.json.Json;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
 import rillwright.cli.study.condition.Case;
 import rillwright.cli.study.condition.SolvedConditions;
 import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Point;
-import rillwright.solver.network.PointName;
 
 /** A project in several conditions, for programs. */
 public final class ConditionsJson {
-  private final Json json;
-  private final SolvedConditions answer;
-
-  private ConditionsJson(Json json, SolvedConditions answer) {
-    this.json = json;
-    this.answer = answer;
+  private record Worst(SolvedConditions answer, Point fall) {
+    private Case<Solved> worst() {
+      return answer.worstFor(fall.name());
+    }
   }
+
+  private static final Shape<Worst> WORST =
+      Shape.<Worst>of()
+          .words("condition", "Its name.", it -> it.worst().condition())
+          .numberOrNull("wantM3PerS", FLOW, "The wish as written.", it -> it.fall.wantM3PerS())
+          .number(
+              "shareOfWish",
+              SHARE,
+              "What it gets of it then; 0 without a balance.",
+              it -> it.answer.shareOfWish(it.fall.name(), it.worst()))
+          .truth(
+              "met",
+              "Whether it gets its wish even then.",
+              it -> !it.answer.isUnderWish(it.fall.name(), it.worst()));
+
+  private static final Value<Solved> IN_A_CONDITION =
+      SolveJson.SHAPE.of(solved -> new SolveJson(solved, false));
+
+  static final Shape<SolvedConditions> SHAPE =
+      Shape.<SolvedConditions>answer("solveConditions", "A project solved in several conditions.")
+          .words("title", Meaning.TITLE, it -> it.solved().title())
+          .ifAny(
+              "changed",
+              Value.list(Value.WORDS),
+              Meaning.CHANGED,
+              it -> Optional.of(it.solved().changes()).filter(changes -> !changes.isEmpty()))
+          .truth("offered", Meaning.OFFERED, it -> it.solved().offered())
+          .truth(
+              "allWishesMet",
+              "Whether every fall gets its wish in every condition.",
+              it -> !it.missesAWish())
+          .each(
+              "worst",
+              WORST,
+              "The condition in which each fall or outlet gets least of its wish, by name.",
+              it -> it.wished().stream().map(fall -> new Worst(it, fall)).toList(),
+              worst -> worst.fall.name().value())
+          .member(
+              "conditions",
+              Value.someOf(CasesJson.one("solve", IN_A_CONDITION)),
+              "In their order.",
+              it -> CasesJson.In.list(it.solved()));
+
+  private ConditionsJson() {}
 
   /** The JSON text. */
   public static String of(SolvedConditions answer) {
-    return Json.object(json -> new ConditionsJson(json, answer).write());
-  }
-
-  private void write() {
-    json.words("title", answer.solved().title());
-    ChangedField.writeIfAny(json, answer.solved().changes());
-    json.truth("offered", answer.solved().offered());
-    json.truth("allWishesMet", !answer.missesAWish());
-    json.object("worst", () -> answer.wished().forEach(fall -> worst(fall.name(), fall)));
-    CasesJson.write(json, answer.solved(), "solve", SolveJson::write);
-  }
-
-  private void worst(PointName name, Point fall) {
-    Case<Solved> worst = answer.worstFor(name);
-    json.object(
-        name.value(),
-        () -> {
-          json.words("condition", worst.condition());
-          json.number("wantM3PerS", fall.wantM3PerS());
-          json.number("shareOfWish", answer.shareOfWish(name, worst));
-          json.truth("met", !answer.isUnderWish(name, worst));
-        });
+    return Json.text(SHAPE, answer);
   }
 }

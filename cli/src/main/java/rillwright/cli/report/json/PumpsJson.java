@@ -1,38 +1,61 @@
 package rillwright.cli.report.json;
 
+import static rillwright.cli.json.Quantity.NUMBER;
+
+import java.util.Optional;
+import rillwright.cli.file.fault.Fault;
+import rillwright.cli.json.Json;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
 import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.Effort;
 import rillwright.cli.study.choice.PumpsAnswer;
-import rillwright.solver.trial.Demand;
 
 /** Pumps tried, for programs. */
 public final class PumpsJson {
+  static final Shape<PumpsAnswer> SHAPE =
+      Shape.<PumpsAnswer>answer("pumps", "Pumps of a list tried in the project, the best first.")
+          .words("title", Meaning.TITLE, PumpsAnswer::title)
+          .list("changed", Value.WORDS, Meaning.CHANGED, PumpsAnswer::changes)
+          .member("duty", DutyJson.SHAPE, "What is asked.", it -> DutyJson.within(it.duty()))
+          .number("years", NUMBER.above(0), Meaning.YEARS, it -> it.terms().years())
+          .orNull("currency", Value.WORDS, Meaning.CURRENCY, PumpsAnswer::currency)
+          .list(
+              "candidates",
+              TriedJson.SHAPE,
+              "Those that do it first, by cost over the years; then the others, nearest first.",
+              it ->
+                  it.choice().ranked().stream()
+                      .map(
+                          rated ->
+                              TriedJson.of(
+                                  rated,
+                                  it.choice().demand(),
+                                  rated.costOverYears(),
+                                  Shown.of(it),
+                                  it.year()))
+                      .toList())
+          .list(
+              "faults",
+              Value.WORDS,
+              Meaning.FAULTS,
+              it -> it.faults().stream().map(Fault::toString).toList())
+          .list(
+              "notBalanced",
+              Value.WORDS,
+              "Models with which the network has no balance.",
+              it -> it.choice().leftOut())
+          .including(CasesJson.JUDGING, PumpsAnswer::conditions)
+          .ifAny(
+              "effort",
+              TriedJson.EFFORT,
+              "What trying took.",
+              it -> Optional.of(it.effort()).filter(Effort::isWorthTelling));
+
   private PumpsJson() {}
 
   /** The JSON text. */
   public static String of(PumpsAnswer answer) {
-    return Json.object(json -> write(json, answer));
-  }
-
-  private static void write(Json json, PumpsAnswer answer) {
-    TrialFields trials = new TrialFields(json, Shown.of(answer), answer.year());
-    Demand demand = answer.choice().demand();
-    json.words("title", answer.duty().title());
-    ChangedField.write(json, answer.changes());
-    json.object("duty", () -> DutyJson.write(json, answer.duty()));
-    json.number("years", answer.terms().years());
-    json.wordsOrNull("currency", answer.currency());
-    json.array(
-        "candidates",
-        () ->
-            answer
-                .choice()
-                .ranked()
-                .forEach(
-                    rated ->
-                        json.object(() -> trials.write(rated, demand, rated.costOverYears()))));
-    json.array("faults", () -> answer.faults().forEach(fault -> json.words(fault.toString())));
-    json.array("notBalanced", () -> answer.choice().leftOut().forEach(json::words));
-    answer.conditions().ifPresent(judging -> ConditionFields.judging(json, judging));
-    trials.effort(answer.effort());
+    return Json.text(SHAPE, answer);
   }
 }

@@ -1,118 +1,217 @@
 package rillwright.cli.report.json;
 
-import java.util.Map;
+import static rillwright.cli.json.Quantity.FLOW;
+import static rillwright.cli.json.Quantity.METRES;
+import static rillwright.cli.json.Quantity.NUMBER;
+import static rillwright.cli.json.Quantity.SECONDS;
+import static rillwright.cli.json.Quantity.SPEED;
+import static rillwright.cli.json.Quantity.VOLUME;
+
 import java.util.Optional;
+import rillwright.cli.json.Json;
+import rillwright.cli.json.Quantity;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
 import rillwright.cli.report.units.Shown;
-import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.LevelBudget;
-import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamState;
 import rillwright.solver.stream.Transit;
 import rillwright.solver.stream.time.TimeCourse;
 
-/** Streams and levels for programs. */
-public final class StreamJson {
-  private final Json json;
+/**
+ * Streams and levels for programs.
+ *
+ * @param whole whether it is an answer of its own and no part of another
+ */
+public record StreamJson(StreamAnswer answer, boolean whole) {
+  private static final Quantity DEPTH = METRES.from(0);
 
-  private StreamJson(Json json) {
-    this.json = json;
-  }
+  private static final Shape<ItemState> ITEM =
+      Shape.<ItemState>named("streamItem", "A reach, a pool or a step.")
+          .member(
+              "kind",
+              Value.oneOf("reach", "pool", "step"),
+              "Which of the three.",
+              item -> item.item().kind())
+          .number(
+              "depthM",
+              DEPTH,
+              "Normal depth of a reach; of a pool with the head over its crest; critical depth at a"
+                  + " step.",
+              ItemState::depthM)
+          .numberOrNull("velocityMPerS", SPEED.from(0), "Mean speed.", ItemState::velocityMPerS)
+          .numberOrNull(
+              "surfaceWidthM", DEPTH, "Width of the water's surface.", ItemState::surfaceWidthM)
+          .numberOrNull(
+              "froude", NUMBER.from(0), "Froude number; null without flow.", ItemState::froude)
+          .numberOrNull(
+              "criticalDepthM", DEPTH, "Critical depth of the section.", ItemState::criticalDepthM)
+          .numberOrNull("crestHeadM", DEPTH, "Pool: head over its crest.", ItemState::crestHeadM)
+          .number(
+              "volumeM3",
+              VOLUME,
+              "Water in transit without gravel: of a pool what stands above its crest.",
+              ItemState::volumeM3)
+          .number(
+              "leastVolumeM3", VOLUME, "The least that it may well be.", ItemState::leastVolumeM3)
+          .number("mostVolumeM3", VOLUME, "The most that it may well be.", ItemState::mostVolumeM3)
+          .number("gravelM3", VOLUME, "Water in its gravel that drains.", ItemState::gravelM3);
+
+  private static final Shape<StreamState> STREAM =
+      Shape.<StreamState>of()
+          .number("flowM3PerS", FLOW.from(0), "Flow that enters it.", StreamState::flowM3PerS)
+          .list(
+              "reaches",
+              ITEM,
+              "One for each entry of the file, in order; null where it does not apply.",
+              StreamState::items)
+          .number(
+              "inTransitM3",
+              VOLUME,
+              "Reaches, drainable water in their gravel, and pools above their crests.",
+              stream -> stream.transit().totalM3());
+
+  private static final Shape<Transit> TRANSIT =
+      Shape.<Transit>of()
+          .number("streams", VOLUME, "In the reaches.", Transit::streamsM3)
+          .number("gravel", VOLUME, "In gravel, what of it drains.", Transit::gravelM3)
+          .number("pools", VOLUME, "Above the crests of pools.", Transit::poolsM3)
+          .number("boxes", VOLUME, "Above the crests of falls' boxes.", Transit::boxesM3)
+          .number("filters", VOLUME, "In filters that drain.", Transit::filtersM3)
+          .number("pipes", VOLUME, "In pipes that drain.", Transit::pipesM3);
+
+  private static final Shape<LevelBudget> BASIN =
+      Shape.<LevelBudget>of()
+          .number(
+              "restLevelM",
+              METRES,
+              "Level with the pump off and the pools full.",
+              LevelBudget::restLevelM)
+          .numberOrNull(
+              "runningLevelM",
+              METRES,
+              "Level once the stream has filled, nothing topped up; null if its area is not known.",
+              LevelBudget::runningLevelM)
+          .numberOrNull(
+              "stoppedLevelM",
+              METRES,
+              "Level after a stop when it was topped up while running, before anything runs over.",
+              LevelBudget::stoppedLevelM)
+          .number(
+              "firstFillM3",
+              VOLUME,
+              "Water in transit and in pools below their crests.",
+              LevelBudget::firstFillM3)
+          .numberOrNull(
+              "daysToStarve",
+              NUMBER.from(0),
+              "Days of evaporation and splash until the skimmer cannot pass what runs; null if that"
+                  + " is not known.",
+              LevelBudget::daysToStarve)
+          .numberOrNull(
+              "starveLevelM", METRES, "Level at which it cannot.", LevelBudget::starveLevelM)
+          .numberOrNull(
+              "lossMPerDay",
+              DEPTH,
+              "By how much the level falls in a day by evaporation and splash.",
+              LevelBudget::lossMPerDay)
+          .numberOrNull(
+              "overflowM",
+              METRES,
+              "Level at which it runs over: what the file says, else the top of its skimmer's"
+                  + " mouth.",
+              LevelBudget::overflowM)
+          .number("runsOverM3", VOLUME, "What runs over at such a stop.", LevelBudget::runsOverM3);
+
+  private static final Shape<TimeCourse.Moment> MOMENT =
+      Shape.<TimeCourse.Moment>of()
+          .number("timeS", SECONDS, "After switch-on.", TimeCourse.Moment::timeS)
+          .truth("pumping", "Whether the pump is on.", TimeCourse.Moment::pumping)
+          .byName("levelM", METRES, "Levels.", TimeCourse.Moment::levelM, PointName::value)
+          .byName(
+              "flowM3PerS",
+              FLOW,
+              "Flows out of the network.",
+              TimeCourse.Moment::flowM3PerS,
+              PointName::value)
+          .member(
+              "homeM3PerS",
+              Value.byName(FLOW),
+              "Flows at the ends of streams.",
+              TimeCourse.Moment::homeM3PerS)
+          .member(
+              "poolHeadM",
+              Value.byName(METRES),
+              "Heads over the crests of pools.",
+              TimeCourse.Moment::poolHeadM);
+
+  private static final Shape<TimeCourse> COURSE =
+      Shape.<TimeCourse>named("course", "Start and stop in time.")
+          .number(
+              "stopsAtS", SECONDS, "When all is steady and the pump stops.", TimeCourse::stopsAtS)
+          .numberOrNull(
+              "firstWaterHomeS",
+              SECONDS,
+              "When the first stream brings home a tenth of what it will.",
+              TimeCourse::firstWaterHomeS)
+          .number(
+              "ranOverM3", VOLUME, "What ran over from ponds and chambers.", TimeCourse::ranOverM3)
+          .number(
+              "volumeM3",
+              Quantity.of("m3"),
+              "All water, from the levels by geometry.",
+              TimeCourse::volumeM3)
+          .number(
+              "volumeErrorM3",
+              VOLUME,
+              "By how much that strays at most.",
+              TimeCourse::volumeErrorM3)
+          .list("moments", MOMENT, "In order of time.", TimeCourse::moments);
+
+  static final Shape<StreamJson> SHAPE =
+      Shape.<StreamJson>answer(
+              "stream", "Depth and speed in each reach, water in transit, levels of basins.")
+          .words("title", Meaning.TITLE, it -> it.answer.title())
+          .list("changed", Value.WORDS, Meaning.CHANGED, it -> it.answer.changes())
+          .each(
+              "streams",
+              STREAM,
+              "By name, once filled and nothing topped up.",
+              it -> it.answer.budget().running().streams(),
+              stream -> stream.stream().name())
+          .member(
+              "transit",
+              TRANSIT,
+              "Water that comes back when the pump stops, item by item.",
+              it -> it.answer.budget().running().transit())
+          .each(
+              "basins",
+              BASIN,
+              "By name.",
+              it -> it.answer.budget().basins(),
+              budget -> budget.basin().name().value())
+          .orNull(
+              "running", RunningJson.SHAPE, Meaning.RUNNING, it -> it.ifWhole(it.answer.takes()))
+          .orNull(
+              "course",
+              COURSE,
+              "Start and stop in time; null unless asked for.",
+              it -> it.ifWhole(it.answer).flatMap(StreamAnswer::course))
+          .list(
+              "findings",
+              FoundJson.SHAPE,
+              Meaning.FINDINGS,
+              it -> FoundJson.list(it.answer.budget().findings(), Shown.of(it.answer)));
 
   /** The JSON text. */
   public static String of(StreamAnswer answer) {
-    return Json.object(
-        json -> new StreamJson(json).write(answer, Optional.of(answer.takes()), answer.course()));
+    return Json.text(SHAPE, new StreamJson(answer, true));
   }
 
-  /** The members of an answer in one of several conditions. */
-  static void writeInCondition(Json json, StreamAnswer answer) {
-    new StreamJson(json).write(answer, Optional.empty(), Optional.empty());
-  }
-
-  private void write(
-      StreamAnswer answer, Optional<RunningFigures> takes, Optional<TimeCourse> course) {
-    StreamBudget budget = answer.budget();
-    json.words("title", answer.title());
-    ChangedField.write(json, answer.changes());
-    json.object("streams", () -> budget.running().streams().forEach(this::stream));
-    json.object("transit", () -> transit(budget.running().transit()));
-    json.object("basins", () -> budget.basins().forEach(this::basin));
-    new RunningFields(json).write(takes);
-    json.objectOrNull("course", course, this::course);
-    FindingFields.write(json, budget.findings(), Shown.of(answer));
-  }
-
-  private void stream(StreamState state) {
-    json.object(
-        state.stream().name(),
-        () -> {
-          json.number("flowM3PerS", state.flowM3PerS());
-          json.array("reaches", () -> state.items().forEach(item -> json.object(() -> item(item))));
-          json.number("inTransitM3", state.transit().totalM3());
-        });
-  }
-
-  private void item(ItemState item) {
-    json.words("kind", item.item().kind());
-    json.number("depthM", item.depthM());
-    json.number("velocityMPerS", item.velocityMPerS());
-    json.number("surfaceWidthM", item.surfaceWidthM());
-    json.number("froude", item.froude());
-    json.number("criticalDepthM", item.criticalDepthM());
-    json.number("crestHeadM", item.crestHeadM());
-    json.number("volumeM3", item.volumeM3());
-    json.number("leastVolumeM3", item.leastVolumeM3());
-    json.number("mostVolumeM3", item.mostVolumeM3());
-    json.number("gravelM3", item.gravelM3());
-  }
-
-  private void transit(Transit transit) {
-    json.number("streams", transit.streamsM3());
-    json.number("gravel", transit.gravelM3());
-    json.number("pools", transit.poolsM3());
-    json.number("boxes", transit.boxesM3());
-    json.number("filters", transit.filtersM3());
-    json.number("pipes", transit.pipesM3());
-  }
-
-  private void basin(LevelBudget budget) {
-    json.object(
-        budget.basin().name().value(),
-        () -> {
-          json.number("restLevelM", budget.restLevelM());
-          json.number("runningLevelM", budget.runningLevelM());
-          json.number("stoppedLevelM", budget.stoppedLevelM());
-          json.number("firstFillM3", budget.firstFillM3());
-          json.number("daysToStarve", budget.daysToStarve());
-          json.number("starveLevelM", budget.starveLevelM());
-          json.number("lossMPerDay", budget.lossMPerDay());
-          json.number("overflowM", budget.overflowM());
-          json.number("runsOverM3", budget.runsOverM3());
-        });
-  }
-
-  private void course(TimeCourse course) {
-    json.number("stopsAtS", course.stopsAtS());
-    json.number("firstWaterHomeS", course.firstWaterHomeS());
-    json.number("ranOverM3", course.ranOverM3());
-    json.number("volumeM3", course.volumeM3());
-    json.number("volumeErrorM3", course.volumeErrorM3());
-    json.array("moments", () -> course.moments().forEach(m -> json.object(() -> moment(m))));
-  }
-
-  private void moment(TimeCourse.Moment moment) {
-    json.number("timeS", moment.timeS());
-    json.truth("pumping", moment.pumping());
-    points("levelM", moment.levelM());
-    points("flowM3PerS", moment.flowM3PerS());
-    json.object("homeM3PerS", () -> moment.homeM3PerS().forEach(json::number));
-    json.object("poolHeadM", () -> moment.poolHeadM().forEach(json::number));
-  }
-
-  private void points(String name, Map<PointName, Double> values) {
-    json.object(name, () -> values.forEach((point, value) -> json.number(point.value(), value)));
+  private <T> Optional<T> ifWhole(T value) {
+    return whole ? Optional.of(value) : Optional.empty();
   }
 }

@@ -1,115 +1,99 @@
 package rillwright.cli.report.json;
 
-import java.util.OptionalDouble;
-import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.report.weak.ReadingWords;
+import static rillwright.cli.json.Quantity.NUMBER;
+import static rillwright.cli.json.Quantity.SHARE;
+
+import rillwright.cli.json.Json;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
 import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
-import rillwright.solver.study.diagnosis.inference.Diagnosis;
+import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
-import rillwright.solver.study.diagnosis.inference.Scope;
-import rillwright.solver.study.diagnosis.reading.Measurand;
-import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** Why a fall is weak, for programs. */
 public final class WeakJson {
-  private static final ReadingWords WORDS = new ReadingWords(ShownUnits.METRIC);
+  static final Value<String> CAUSE_NAME = Value.oneOf(CauseTable.names());
 
-  private final Json json;
+  /** A cause and its place. */
+  static final Shape<CauseId> CAUSE =
+      Shape.<CauseId>named("causeAtItsPlace", "A cause and where it sits.")
+          .member("cause", CAUSE_NAME, "Which.", CauseId::cause)
+          .orNull("at", Value.WORDS, "The line or point at which it sits.", CauseId::at)
+          .orNull(
+              "part",
+              Value.wholeFrom(1),
+              "The part's place in its line, counted from 1.",
+              id -> id.part().stream().mapToObj(part -> (long) part).findFirst());
 
-  private WeakJson(Json json) {
-    this.json = json;
-  }
+  private static final Shape<Explanation> EXPLANATION =
+      Shape.<Explanation>of()
+          .including(CAUSE, it -> it.cause().id())
+          .number(
+              "probability", SHARE.from(0).upTo(1), "Of all causes' 1.", Explanation::probability)
+          .numberOrNull("size", NUMBER, "How large it would be, in sizeUnit.", Explanation::size)
+          .orNull(
+              "sizeUnit",
+              Value.oneOf("1", "m"),
+              "1 for a ratio.",
+              it -> it.cause().sizes().map(sizes -> it.cause().quantity().unit()))
+          .list(
+              "predicted",
+              NUMBER.orNull(),
+              "What each reading would have been, in the order and the units of the readings.",
+              Explanation::predicted);
+
+  private static final Shape<NextReading.Expected> EXPECTED =
+      Shape.<NextReading.Expected>of()
+          .including(CAUSE, it -> it.cause().id())
+          .numberOrNull(
+              "value", NUMBER, "In the unit of the reading.", NextReading.Expected::value);
+
+  private static final Shape<NextReading> NEXT =
+      Shape.<NextReading>of()
+          .member("reading", ReadingJson.UNTAKEN, "Which.", next -> new ReadingJson(next.what()))
+          .number("bits", NUMBER.from(0), "Expected information.", NextReading::bits)
+          .list("predicted", EXPECTED, "What it would be by each cause.", NextReading::predicted);
+
+  static final Shape<WeakAnswer> SHAPE =
+      Shape.<WeakAnswer>answer("weak", "Which causes explain the readings, most likely first.")
+          .words("title", Meaning.TITLE, WeakAnswer::title)
+          .list("changed", Value.WORDS, Meaning.CHANGED, WeakAnswer::changes)
+          .list(
+              "readings",
+              ReadingJson.TAKEN,
+              "What was read, in the order of the file.",
+              answer ->
+                  answer.diagnosis().readings().stream()
+                      .map(reading -> new ReadingJson(reading, answer.scope()))
+                      .toList())
+          .member(
+              "causes",
+              Value.someOf(EXPLANATION),
+              "All causes at all their places; probabilities sum to 1.",
+              answer -> answer.diagnosis().causes())
+          .member(
+              "firstGroup",
+              Value.someOf(CAUSE),
+              "The likeliest causes that hold four fifths of the probability together.",
+              answer ->
+                  answer.diagnosis().firstGroup().stream().map(it -> it.cause().id()).toList())
+          .orNull(
+              "toldApartBy",
+              ReadingJson.UNTAKEN,
+              "The reading that tells the first group apart best; null if none does.",
+              answer -> answer.diagnosis().toldApartBy().map(next -> new ReadingJson(next.what())))
+          .list(
+              "next",
+              NEXT,
+              "Readings still to be taken, the one that tells most first.",
+              answer -> answer.diagnosis().next());
+
+  private WeakJson() {}
 
   /** The JSON text. */
   public static String of(WeakAnswer answer) {
-    return Json.object(
-        json -> {
-          json.words("title", answer.title());
-          ChangedField.write(json, answer.changes());
-          new WeakJson(json).write(answer);
-        });
-  }
-
-  private void write(WeakAnswer answer) {
-    json.array(
-        "readings",
-        () ->
-            answer
-                .diagnosis()
-                .readings()
-                .forEach(reading -> json.object(() -> taken(reading, answer.scope()))));
-    write(answer.diagnosis());
-  }
-
-  /** As the file has it, in SI units, with what would be read as built. */
-  private void taken(Reading reading, Scope scope) {
-    reading.what().tell(new ReadingFields(json, OptionalDouble.of(reading.value())));
-    json.number("within", reading.tolerance().halfWidthAt(reading.value()));
-    state(reading.what());
-    json.number("asBuilt", scope.asBuilt(reading.what()));
-  }
-
-  private void write(Diagnosis diagnosis) {
-    json.array("causes", () -> diagnosis.causes().forEach(this::cause));
-    json.array(
-        "firstGroup",
-        () -> diagnosis.firstGroup().forEach(member -> json.object(() -> id(member.cause().id()))));
-    json.objectOrNull("toldApartBy", diagnosis.toldApartBy(), next -> reading(next.what()));
-    json.array("next", () -> diagnosis.next().forEach(this::next));
-  }
-
-  private void id(CauseId id) {
-    CauseIdJson.write(json, id);
-  }
-
-  private void cause(Explanation explanation) {
-    json.object(
-        () -> {
-          id(explanation.cause().id());
-          json.number("probability", explanation.probability());
-          json.number("size", explanation.size());
-          json.wordsOrNull(
-              "sizeUnit",
-              explanation.cause().sizes().map(sizes -> explanation.cause().quantity().unit()));
-          json.array("predicted", () -> explanation.predicted().forEach(this::predicted));
-        });
-  }
-
-  private void predicted(OptionalDouble value) {
-    json.number(value);
-  }
-
-  private void reading(Measurand readable) {
-    readable.tell(new ReadingFields(json, OptionalDouble.empty()));
-    json.words("within", WORDS.within(readable, readable.usualTolerance()));
-    state(readable);
-  }
-
-  private void state(Measurand readable) {
-    if (!readable.when().name().equals("running")) {
-      json.words("when", readable.when().name());
-    }
-    readable.when().shutIn().ifPresent(line -> json.words("valve", line.value()));
-  }
-
-  private void next(NextReading next) {
-    json.object(
-        () -> {
-          json.object("reading", () -> reading(next.what()));
-          json.number("bits", next.bits());
-          json.array(
-              "predicted",
-              () ->
-                  next.predicted()
-                      .forEach(
-                          expected ->
-                              json.object(
-                                  () -> {
-                                    id(expected.cause().id());
-                                    json.number("value", expected.value());
-                                  })));
-        });
+    return Json.text(SHAPE, answer);
   }
 }

@@ -1,5 +1,6 @@
 /**
  * Results for programs: JSON in SI, full precision, one stable structure, the same bytes for the
- * same input. Uses {@code report}, the solver and Jackson's generator.
+ * same input. Each answer is a {@link rillwright.cli.json.Shape}: what is written and what the
+ * published schema says are one. Uses {@code report} and the solver.
  */
 package rillwright.cli.report.json;

@@ -1,5 +1,7 @@
 package rillwright.solver.study.uncertainty;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,11 +58,11 @@ public record Odds(
    * How much one unknown matters by itself.
    *
    * @param share of the variances of all flows, summed, 0 to 1
-   * @param ofFall share of the variance of each fall's flow, 0 to 1
+   * @param ofFall share of the variance of each fall's flow, 0 to 1, in the order of the falls
    */
   public record Driver(double share, Map<PointName, Double> ofFall) {
     public Driver {
-      ofFall = Map.copyOf(ofFall);
+      ofFall = Collections.unmodifiableMap(new LinkedHashMap<>(ofFall));
     }
   }
 

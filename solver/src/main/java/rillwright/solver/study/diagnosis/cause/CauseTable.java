@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import rillwright.solver.network.Run;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 
@@ -61,6 +62,13 @@ public record CauseTable(List<Cause> causes) {
         FallFault.crestWider(),
         FallFault.crestNotLevel(),
         new NothingWrong());
+  }
+
+  /** The names of all causes that there may be. */
+  public static List<String> names() {
+    return Stream.concat(
+            kinds(run -> Optional.empty()).stream().map(CauseKind::name), Stream.of(NONE_OF_THESE))
+        .toList();
   }
 
   /**

@@ -1,0 +1,177 @@
+package rillwright.cli.report.json;
+
+import static rillwright.cli.json.Quantity.FLOW;
+import static rillwright.cli.json.Quantity.METRES;
+import static rillwright.cli.json.Quantity.POWER;
+import static rillwright.cli.json.Quantity.PRESSURE;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import rillwright.cli.json.Quantity;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.ReadingWords;
+import rillwright.solver.network.LineName;
+import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
+import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Reading;
+
+/**
+ * A reading as a project file has it: where it is, what is read, SI.
+ *
+ * @param value that was read; empty where it is still to be read
+ * @param within half the width of its interval; empty likewise
+ * @param asBuilt what would be read as built; empty if nothing
+ */
+record ReadingJson(
+    Measurand what, OptionalDouble value, OptionalDouble within, OptionalDouble asBuilt) {
+  private static final ReadingWords WORDS = new ReadingWords(ShownUnits.METRIC);
+
+  /** What is read where: two members. */
+  private record Kind(String where, String read, Quantity quantity) {}
+
+  private record Place(Kind kind, String name) {}
+
+  private static final Kind FLOW_AT = new Kind("at", "flow", FLOW);
+  private static final Kind CREST_HEAD_AT = new Kind("at", "crest head", METRES);
+  private static final Kind BRINK_AT = new Kind("at", "brink", METRES);
+  private static final Kind PRESSURE_AT = new Kind("at", "pressure", PRESSURE);
+  private static final Kind LEVEL_AT = new Kind("at", "level", METRES);
+  private static final Kind PRESSURE_OF_GAUGE = new Kind("gauge", "pressure", PRESSURE);
+  private static final Kind POWER_OF_PUMP = new Kind("pump", "power", POWER);
+  private static final List<Kind> KINDS =
+      List.of(
+          FLOW_AT,
+          CREST_HEAD_AT,
+          BRINK_AT,
+          PRESSURE_AT,
+          LEVEL_AT,
+          PRESSURE_OF_GAUGE,
+          POWER_OF_PUMP);
+
+  private static final Map<Kind, Shape<ReadingJson>> TAKEN_BY_KIND = byKind(ReadingJson::taken);
+  private static final Map<Kind, Shape<ReadingJson>> UNTAKEN_BY_KIND = byKind(ReadingJson::untaken);
+
+  /** A reading that was taken. */
+  static final Value<ReadingJson> TAKEN =
+      Value.either(
+          reading -> TAKEN_BY_KIND.get(reading.place().kind), List.copyOf(TAKEN_BY_KIND.values()));
+
+  /** A reading that is still to be taken: its value is null. */
+  static final Value<ReadingJson> UNTAKEN =
+      Value.either(
+          reading -> UNTAKEN_BY_KIND.get(reading.place().kind),
+          List.copyOf(UNTAKEN_BY_KIND.values()));
+
+  ReadingJson(Measurand what) {
+    this(what, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  ReadingJson(Reading reading, Scope scope) {
+    this(
+        reading.what(),
+        OptionalDouble.of(reading.value()),
+        OptionalDouble.of(reading.tolerance().halfWidthAt(reading.value())),
+        scope.asBuilt(reading.what()));
+  }
+
+  private static Map<Kind, Shape<ReadingJson>> byKind(Function<Kind, Shape<ReadingJson>> of) {
+    Map<Kind, Shape<ReadingJson>> shapes = new LinkedHashMap<>();
+    KINDS.forEach(kind -> shapes.put(kind, of.apply(kind)));
+    return Collections.unmodifiableMap(shapes);
+  }
+
+  private static Shape<ReadingJson> taken(Kind kind) {
+    return state(
+            at(kind)
+                .number(kind.read, kind.quantity, "What was read.", it -> it.value.orElseThrow())
+                .number(
+                    "within",
+                    Quantity.of(kind.quantity.unit()).above(0),
+                    "Half the width of the 95 % interval.",
+                    it -> it.within.orElseThrow()))
+        .numberOrNull(
+            "asBuilt",
+            Quantity.of(kind.quantity.unit()),
+            "What would be read as built; null where there is nothing to read, and the reading does"
+                + " not count.",
+            ReadingJson::asBuilt);
+  }
+
+  private static Shape<ReadingJson> untaken(Kind kind) {
+    return state(
+        at(kind)
+            .member(kind.read, Value.nothing(), "Still to be read.", it -> it)
+            .words(
+                "within",
+                "How closely it is usually read.",
+                it -> WORDS.within(it.what, it.what.usualTolerance())));
+  }
+
+  private static Shape<ReadingJson> at(Kind kind) {
+    return Shape.<ReadingJson>of().words(kind.where, "Where it is read.", it -> it.place().name);
+  }
+
+  private static Shape<ReadingJson> state(Shape<ReadingJson> shape) {
+    return shape
+        .ifAny(
+            "when",
+            Value.oneOf("valve shut", "pump off"),
+            "The state of the job for it; absent as it runs.",
+            it -> Optional.of(it.what.when().name()).filter(when -> !when.equals("running")))
+        .ifAny(
+            "valve",
+            Value.WORDS,
+            "The line whose valve is shut for it.",
+            it -> it.what.when().shutIn().map(LineName::value));
+  }
+
+  private Place place() {
+    return what.tell(new Places());
+  }
+
+  private static final class Places implements Teller<Place> {
+    @Override
+    public Place flow(Measurands.Flow flow) {
+      return new Place(FLOW_AT, flow.point().value());
+    }
+
+    @Override
+    public Place crestHead(Measurands.CrestHead head) {
+      return new Place(CREST_HEAD_AT, head.fall().value());
+    }
+
+    @Override
+    public Place brink(Measurands.Brink brink) {
+      return new Place(BRINK_AT, brink.fall().value());
+    }
+
+    @Override
+    public Place teePressure(Measurands.TeePressure pressure) {
+      return new Place(PRESSURE_AT, pressure.tee().value());
+    }
+
+    @Override
+    public Place gaugePressure(Measurands.GaugePressure pressure) {
+      return new Place(PRESSURE_OF_GAUGE, pressure.gauge());
+    }
+
+    @Override
+    public Place level(Measurands.Level level) {
+      return new Place(LEVEL_AT, level.point().value());
+    }
+
+    @Override
+    public Place power(Measurands.Power power) {
+      return new Place(POWER_OF_PUMP, power.line().value());
+    }
+  }
+}
