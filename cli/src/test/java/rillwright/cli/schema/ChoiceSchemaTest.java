@@ -81,8 +81,9 @@ class ChoiceSchemaTest {
   @ValueSource(
       strings = {
         DUTY,
-        "{\"kind\": \"duty\", \"title\": \"\", \"line\": \"up\", \"asTheyStand\": null, \"throttled\": null,"
-            + " \"governing\": null, \"greatestFlowM3PerS\": 0.001, \"leastShutOffM\": null, \"findings\": []}"
+        "{\"kind\": \"duty\", \"title\": \"\", \"line\": \"up\", \"asTheyStand\": null,"
+            + " \"throttled\": null, \"governing\": null, \"greatestFlowM3PerS\": 0.001,"
+            + " \"leastShutOffM\": null, \"findings\": []}"
       })
   void resultsAreValid(String result) {
     ResultSchema.assertTakes(result);

@@ -53,10 +53,11 @@ class ResultSchemaTest {
         "{\"kind\": \"fish\"}",
         "{\"kind\": \"catalogue\", \"pipes\": []}",
         "{\"kind\": \"check\", \"title\": \"no findings\"}",
-        "{\"kind\": \"check\", \"title\": \"no points\", \"lines\": {}, \"pumps\": {}, \"notes\": [], \"findings\": []}",
+        "{\"kind\": \"check\", \"title\": \"no points\", \"lines\": {}, \"pumps\": {}, \"notes\":"
+            + " [], \"findings\": []}",
         "{\"kind\": \"catalogue\", \"lips\": [{\"name\": \"metal\"}]}",
-        "{\"kind\": \"duty\", \"title\": \"\", \"line\": \"up\", \"asTheyStand\": {\"flowM3PerS\": 1, \"headM\": 2},"
-            + " \"throttled\": null, \"governing\": null, \"findings\": []}"
+        "{\"kind\": \"duty\", \"title\": \"\", \"line\": \"up\", \"asTheyStand\": {\"flowM3PerS\":"
+            + " 1, \"headM\": 2}, \"throttled\": null, \"governing\": null, \"findings\": []}"
       })
   void whatIsNoResultIsRefused(String result) {
     ResultSchema.assertRefuses(result);

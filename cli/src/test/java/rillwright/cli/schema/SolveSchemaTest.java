@@ -53,8 +53,8 @@ class SolveSchemaTest {
       strings = {
         SOLVED,
         CONDITIONS,
-        "{\"kind\": \"check\", \"title\": \"Otter Bend\", \"points\": {}, \"lines\": {}, \"pumps\": {}, \"notes\": [],"
-            + " \"findings\": [], \"changed\": []}"
+        "{\"kind\": \"check\", \"title\": \"Otter Bend\", \"points\": {}, \"lines\": {}, \"pumps\":"
+            + " {}, \"notes\": [], \"findings\": [], \"changed\": []}"
       })
   void resultsAreValid(String result) {
     ResultSchema.assertTakes(result);
