@@ -13,12 +13,12 @@ public interface Request<A> {
   /**
    * The answer.
    *
-   * @param project as it is read, with every pump chosen that the request does not ask for
+   * @param project as it is read
    * @param progress is told how far a long study has come, and may stop it
    * @throws rillwright.solver.steady.NoBalance if the project has no balanced state
    * @throws rillwright.solver.progress.Stopped if it was stopped
-   * @throws IllegalArgumentException if the request does not fit the project: nothing is wished
-   *     where something is sized for a wish, a place is named that the project does not have
+   * @throws IllegalArgumentException if the request does not fit the project: another pump is still
+   *     to be chosen, or nothing is wished where something is sized for a wish
    */
   A answer(Project project, Progress progress);
 

@@ -3,6 +3,7 @@ package rillwright.cli.study.balance;
 import java.util.List;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.RunningFigures;
 import rillwright.solver.network.Network;
@@ -26,6 +27,7 @@ public record BalanceRequest(List<ValvePlace> valves, Aim aim) implements Reques
   @Override
   public BalanceAnswer answer(Project project, Progress progress) {
     Network network = project.network();
+    PumpsChosen.require(network);
     List<ValvePlace> places = valves.isEmpty() ? ValvePlace.listAdjustable(network) : valves;
     ValveSettings settings = ValveSettingFinder.find(network, places, aim);
     return new BalanceAnswer(

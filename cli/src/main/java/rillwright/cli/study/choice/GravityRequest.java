@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.condition.SiteConditions;
 import rillwright.solver.progress.Progress;
@@ -32,6 +33,7 @@ public record GravityRequest(
    */
   @Override
   public GravityAnswer answer(Project project, Progress progress) {
+    PumpsChosen.require(project.network());
     SiteConditions judging = SiteConditions.of(project, conditions);
     SizedProjects sized = SizedProjects.of(project, sizes, judging);
     return new GravityAnswer(

@@ -7,6 +7,7 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.study.Effort;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.condition.SiteConditions;
 import rillwright.cli.study.duty.DutyRequest;
@@ -52,6 +53,7 @@ public record PipesRequest(
    */
   @Override
   public PipesAnswer answer(Project project, Progress progress) {
+    PumpsChosen.require(project.network(), place);
     SiteConditions judging = SiteConditions.of(project, conditions);
     SizedProjects sized = SizedProjects.of(project, sizes, judging);
     Offers offers =

@@ -5,6 +5,7 @@ import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.study.Effort;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.condition.SiteConditions;
 import rillwright.cli.study.duty.DutyRequest;
@@ -45,6 +46,7 @@ public record PumpsRequest(
   @Override
   public PumpsAnswer answer(Project project, Progress progress) {
     Network network = project.network();
+    PumpsChosen.require(network, place);
     SiteConditions judging = SiteConditions.of(project, conditions);
     List<SiteState> states = judging.states(project);
     Offers offers = Offers.of(sheets, project);

@@ -3,6 +3,7 @@ package rillwright.cli.study.curve;
 import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.curves.trace.SystemCurve;
 import rillwright.solver.law.pump.PumpSet;
@@ -30,6 +31,7 @@ public record CurvesRequest(PumpPlace place) implements Request<Curves> {
   @Override
   public Curves answer(Project project, Progress progress) {
     Network network = project.network();
+    PumpsChosen.require(network, place);
     Part part = network.line(place.line()).parts().get(place.partIndex());
     Optional<Pump> pump = part instanceof Pump chosen ? Optional.of(chosen) : Optional.empty();
     Optional<SteadyState> state = pump.map(chosen -> SteadyStateFinder.find(network));

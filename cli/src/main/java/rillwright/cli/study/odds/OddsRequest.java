@@ -8,6 +8,7 @@ import rillwright.cli.file.UncertainQuantities;
 import rillwright.cli.file.UncertainQuantities.Named;
 import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.odds.OddsAnswer.Unknown;
@@ -35,6 +36,7 @@ public record OddsRequest(SamplingPlan plan) implements Request<OddsAnswer> {
 
   @Override
   public OddsAnswer answer(Project project, Progress progress) {
+    PumpsChosen.require(project.network());
     UncertainQuantities quantities = new UncertainQuantities(project);
     List<Named> named = quantities.inTheNetwork();
     UncertainProject uncertain =

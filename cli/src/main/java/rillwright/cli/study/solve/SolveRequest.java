@@ -2,6 +2,7 @@ package rillwright.cli.study.solve;
 
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.progress.Progress;
@@ -12,6 +13,7 @@ import rillwright.solver.steady.SteadyStateFinder;
 public record SolveRequest() implements Request<Solved> {
   @Override
   public Solved answer(Project project, Progress progress) {
+    PumpsChosen.require(project.network());
     SteadyState state = SteadyStateFinder.find(project.network());
     return new Solved(Job.of(project), state, Findings.of(state));
   }

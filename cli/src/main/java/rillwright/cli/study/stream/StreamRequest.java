@@ -3,6 +3,7 @@ package rillwright.cli.study.stream;
 import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.RunningFigures;
 import rillwright.solver.progress.Progress;
@@ -27,6 +28,7 @@ public record StreamRequest(Follow follow) implements Request<StreamAnswer> {
 
   @Override
   public StreamAnswer answer(Project project, Progress progress) {
+    PumpsChosen.require(project.network());
     StreamBudget budget = StreamBudgetFinder.find(project.streams());
     return new StreamAnswer(
         Job.of(project),

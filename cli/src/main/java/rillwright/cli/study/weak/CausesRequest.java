@@ -6,6 +6,7 @@ import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.visit.PriorsReader.Priors;
 import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.study.diagnosis.cause.CauseTable;
@@ -20,6 +21,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 public record CausesRequest(Optional<Priors> priors) implements Request<CausesAnswer> {
   @Override
   public CausesAnswer answer(Project project, Progress progress) {
+    PumpsChosen.require(project.network());
     AsBuilt built = AsBuilt.of(project.network());
     Priors told = priorsOf(built);
     return new CausesAnswer(Job.of(project), built, told.causes(), told.signs());

@@ -7,6 +7,7 @@ import rillwright.cli.file.visit.PriorsReader.Priors;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.file.visit.VisitReader;
 import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.study.diagnosis.cause.Cause;
@@ -37,6 +38,7 @@ public record WeakRequest(Optional<Visit> visit, CausesRequest causes, Sizes siz
    */
   @Override
   public WeakAnswer answer(Project project, Progress progress) {
+    PumpsChosen.require(project.network());
     AsBuilt built = AsBuilt.of(project.network());
     Priors priors = causes.priorsOf(built);
     Visit told = visit.orElseGet(() -> VisitReader.inProject(project, built));
