@@ -180,6 +180,16 @@ class ExitStatusTest {
     Run run =
         Run.of("solve", PROJECT, "--set", "show=" + show, "--set", "points.manifold.draw=" + draw);
     assertSays(run, 3, "\"manifold\"", "draws " + draw.replace("90000", "90,000"), "Open the way");
+    Run inConditions =
+        Run.of(
+            "solve",
+            PROJECT,
+            "--conditions",
+            "--set",
+            "show=" + show,
+            "--set",
+            "points.manifold.draw=" + draw);
+    assertTrue(inConditions.out().contains("draws " + draw.replace("90000", "90,000")));
   }
 
   @Test

@@ -158,13 +158,13 @@ class WatchedStudiesTest {
   void aConditionWithoutBalanceIsACaseThatSaysWhy() {
     Project project =
         example("old-falls/falls.yaml")
-            .with(List.of("points.split.draw=2000 gph", "title=With a draw"));
+            .with(List.of("points.split.draw=90000 gph", "title=With a draw"));
     Cases<Solved> cases =
-        new InConditions<>(new SolveRequest(), List.of("as written", "autumn"))
-            .answer(project.with(List.of("conditions.autumn.lines.supply.valve.k=1e9")));
-    Case<Solved> shut = cases.cases().get(1);
+        new InConditions<>(new SolveRequest(), List.of("as written", "autumn")).answer(project);
     assertEquals("With a draw", cases.title());
-    assertTrue(cases.cases().get(0).answer().isPresent());
-    assertTrue(shut.answer().isEmpty() && shut.noBalance().orElseThrow() instanceof UnmetDraws);
+    assertEquals(2, cases.cases().size());
+    for (Case<Solved> one : cases.cases()) {
+      assertTrue(one.answer().isEmpty() && one.noBalance().orElseThrow() instanceof UnmetDraws);
+    }
   }
 }
