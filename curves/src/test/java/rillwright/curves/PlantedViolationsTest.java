@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,8 +32,14 @@ class PlantedViolationsTest {
           Map.of(
               "NO_PACKAGE_IS_IN_A_CYCLE",
               List.of("rillwright.curves.planted.one.There", "rillwright.curves.planted.two.Back"),
-              "ONLY_CHARTS_KNOW_THE_DRAWING_LIBRARIES",
+              "ONLY_PLOTS_KNOW_XCHART",
               List.of(EVERYTHING),
+              "ONLY_DRAWINGS_KNOW_BATIK",
+              List.of(EVERYTHING),
+              "NO_PACKAGE_HAS_MORE_THAN_TWENTY_FILES",
+              IntStream.rangeClosed(1, 21)
+                  .mapToObj(i -> "rillwright.curves.planted.crowd.Crowd" + i)
+                  .toList(),
               "CURVES_USE_THE_SOLVER_AND_NEVER_THE_COMMANDS",
               List.of(EVERYTHING),
               "THE_SOLVER_DOES_NOT_KNOW_CURVES",

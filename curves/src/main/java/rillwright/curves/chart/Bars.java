@@ -6,10 +6,13 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.CausesChart.CauseBar;
 import rillwright.curves.chart.content.OddsChart.Share;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.LetterMark;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.mark.Words.Anchor;
 
 /**
  * Bars one below the other, each with its name above it and its number behind it.

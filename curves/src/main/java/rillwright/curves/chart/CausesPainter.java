@@ -4,6 +4,9 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.stream.Stream;
 import rillwright.curves.chart.content.CausesChart;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.svg.Description;
+import rillwright.curves.chart.svg.Painting;
 
 /** Paints causes: how likely each is on the left, predictions against readings on the right. */
 final class CausesPainter implements Painting {

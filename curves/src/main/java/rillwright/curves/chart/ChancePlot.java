@@ -7,7 +7,6 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OddsChart.ChanceCurve;
 import rillwright.curves.chart.content.OddsChart.Wish;
@@ -16,6 +15,14 @@ import rillwright.curves.chart.layout.LabelPlacer;
 import rillwright.curves.chart.layout.Obstacles;
 import rillwright.curves.chart.layout.Polyline;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Callout;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.MarkShape;
+import rillwright.curves.chart.mark.Pen;
+import rillwright.curves.chart.mark.RingMark;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.mark.Words.Anchor;
+import rillwright.curves.chart.plot.PlotFrame;
 
 /** How likely at least a flow is, against the flow: a falling curve for each fall. */
 final class ChancePlot {

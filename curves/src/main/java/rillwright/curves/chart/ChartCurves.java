@@ -16,6 +16,13 @@ import rillwright.curves.chart.layout.LabelPlacer;
 import rillwright.curves.chart.layout.Obstacles;
 import rillwright.curves.chart.layout.Polyline;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.CurveMark;
+import rillwright.curves.chart.mark.EndLetters;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.Pen;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.plot.Axes;
+import rillwright.curves.chart.plot.PlotFrame;
 
 /** The curves of a chart on their plot. */
 final class ChartCurves {

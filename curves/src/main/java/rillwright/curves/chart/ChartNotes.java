@@ -13,6 +13,12 @@ import rillwright.curves.chart.layout.LabelPlacer;
 import rillwright.curves.chart.layout.Obstacles;
 import rillwright.curves.chart.layout.Polyline;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Callout;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.Pen;
+import rillwright.curves.chart.mark.RingMark;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.plot.PlotFrame;
 
 /** What is noted on the plot besides curves: operating points, the flow limit, the lift. */
 final class ChartNotes {

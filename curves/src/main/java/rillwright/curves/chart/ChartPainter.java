@@ -5,6 +5,10 @@ import java.awt.geom.Rectangle2D;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.layout.LabelPlacer;
 import rillwright.curves.chart.layout.Obstacles;
+import rillwright.curves.chart.plot.Axes;
+import rillwright.curves.chart.plot.PlotFrame;
+import rillwright.curves.chart.svg.Description;
+import rillwright.curves.chart.svg.Painting;
 
 /** Paints a whole chart on whatever takes strokes and words. */
 final class ChartPainter implements Painting {

@@ -14,6 +14,8 @@ import rillwright.curves.chart.content.Chart;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.PanelChart;
+import rillwright.curves.chart.svg.Painting;
+import rillwright.curves.chart.svg.SvgFile;
 
 /** Draws charts as the bytes of a file; the same chart gives the same bytes. */
 public final class ChartWriter {

@@ -5,8 +5,13 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.CurveMark;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.LetterMark;
+import rillwright.curves.chart.mark.Pen;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.mark.Words.Anchor;
 
 /** The names of the curves, each beside a sample, in rows below the plot. */
 final class Legend {

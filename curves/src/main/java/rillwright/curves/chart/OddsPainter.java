@@ -4,6 +4,9 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.stream.Stream;
 import rillwright.curves.chart.content.OddsChart;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.svg.Description;
+import rillwright.curves.chart.svg.Painting;
 
 /** Paints odds: the curves of chance on the left, what the spread comes from on the right. */
 final class OddsPainter implements Painting {

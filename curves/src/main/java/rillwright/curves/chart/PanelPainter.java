@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import rillwright.curves.chart.content.Panel;
 import rillwright.curves.chart.content.PanelChart;
+import rillwright.curves.chart.mark.Pen;
+import rillwright.curves.chart.svg.Description;
+import rillwright.curves.chart.svg.Painting;
 
 /** Paints plots under one title. */
 final class PanelPainter implements Painting {

@@ -15,6 +15,12 @@ import rillwright.curves.chart.layout.LabelPlacer;
 import rillwright.curves.chart.layout.Obstacles;
 import rillwright.curves.chart.layout.Polyline;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.Pen;
+import rillwright.curves.chart.mark.RingMark;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.plot.Axes;
+import rillwright.curves.chart.plot.PlotFrame;
 
 /** One plot of several. */
 final class PanelPlot {

@@ -7,11 +7,16 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.CausesChart.Mark;
 import rillwright.curves.chart.content.CausesChart.Strip;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.LetterMark;
+import rillwright.curves.chart.mark.MarkGroup;
+import rillwright.curves.chart.mark.ValueLabels;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.mark.Words.Anchor;
 
 /**
  * A strip for each reading: a band for what was read, within its error, and marks for what causes

@@ -2,9 +2,12 @@ package rillwright.curves.chart;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.Chart;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.mark.Words.Anchor;
+import rillwright.curves.chart.svg.Painting;
 
 /**
  * The paper of a picture: title and caption at its head, a legend at its foot, room between.

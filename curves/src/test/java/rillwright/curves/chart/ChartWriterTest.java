@@ -28,6 +28,9 @@ import org.w3c.dom.NodeList;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.CurveSeries;
 import rillwright.curves.chart.content.OperatingChart;
+import rillwright.curves.chart.mark.CurveMark;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.Pen;
 import rillwright.curves.unit.Unit;
 
 class ChartWriterTest {

@@ -17,6 +17,8 @@ import rillwright.curves.chart.content.CausesChart.CauseBar;
 import rillwright.curves.chart.content.CausesChart.Mark;
 import rillwright.curves.chart.content.CausesChart.Strip;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.MarkGroup;
 
 /** Marks and their values in words: none hides another, each has its value. Invented numbers. */
 class PredictionStripsTest {

@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -12,9 +12,9 @@ import java.awt.geom.Point2D;
  * @param edge color
  * @param fill color
  */
-record CurveMark(MarkShape shape, double radius, Color edge, Color fill) {
+public record CurveMark(MarkShape shape, double radius, Color edge, Color fill) {
   /** Of the pump curve of a number: one curve has small dots, of several each has its own. */
-  static CurveMark pump(int number, int count) {
+  public static CurveMark pump(int number, int count) {
     Color color = Pen.pump(number, count).color();
     if (count == 1) {
       return new CurveMark(MarkShape.DISC, 4.5, color, Ink.PAPER);
@@ -24,7 +24,7 @@ record CurveMark(MarkShape shape, double radius, Color edge, Color fill) {
     return new CurveMark(shapes[number % shapes.length], 7.5, color, open ? Ink.PAPER : color);
   }
 
-  void draw(Graphics2D g, Point2D at) {
+  public void draw(Graphics2D g, Point2D at) {
     shape.draw(g, at, radius, edge, fill);
   }
 }

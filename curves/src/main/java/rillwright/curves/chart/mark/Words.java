@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -7,14 +7,14 @@ import java.awt.geom.Rectangle2D;
 import rillwright.curves.chart.layout.TextBlock;
 
 /** Writes blocks of text as text, and tells the canvas where each line is held. */
-final class Words {
+public final class Words {
   /** Rendering hint with the {@link Anchored} of the next line. */
-  static final RenderingHints.Key ANCHORED = new AnchoredKey();
+  public static final RenderingHints.Key ANCHORED = new AnchoredKey();
 
   private Words() {}
 
   /** Where a line stands against its x. */
-  enum Anchor {
+  public enum Anchor {
     START(0),
     MIDDLE(0.5),
     END(1);
@@ -27,7 +27,7 @@ final class Words {
   }
 
   /** Where a line is held: its x is there whatever the font's widths are. */
-  record Anchored(Anchor anchor, double x) {}
+  public record Anchored(Anchor anchor, double x) {}
 
   private static final class AnchoredKey extends RenderingHints.Key {
     AnchoredKey() {
@@ -41,12 +41,12 @@ final class Words {
   }
 
   /** Writes a heading whose top is at y. */
-  static void heading(Graphics2D g, String text, double x, double y) {
+  public static void heading(Graphics2D g, String text, double x, double y) {
     write(g, TextBlock.ofLine(text, Ink.AXIS_TITLE), x, y, Anchor.START, Ink.TEXT);
   }
 
   /** Writes a block on a white ground, so that grid lines do not run through it. */
-  static void writeOnPaper(Graphics2D g, TextBlock block, Rectangle2D place, Color color) {
+  public static void writeOnPaper(Graphics2D g, TextBlock block, Rectangle2D place, Color color) {
     g.setColor(Ink.PAPER);
     g.fill(
         new Rectangle2D.Double(
@@ -55,7 +55,8 @@ final class Words {
   }
 
   /** Writes a block whose first line has its top at y. */
-  static void write(Graphics2D g, TextBlock block, double x, double y, Anchor anchor, Color color) {
+  public static void write(
+      Graphics2D g, TextBlock block, double x, double y, Anchor anchor, Color color) {
     g.setColor(color);
     g.setFont(block.font());
     double baseline = y + block.ascent();

@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -13,7 +13,7 @@ import java.util.List;
  * @param width of the line
  * @param dash lengths of dashes and gaps in turn; empty is solid
  */
-record Pen(Color color, float width, List<Float> dash) {
+public record Pen(Color color, float width, List<Float> dash) {
   private static final List<Color> PUMP_COLORS = List.of(Ink.BLUE, Ink.GREEN, Ink.BLACK);
   private static final List<Color> SYSTEM_COLORS =
       List.of(Ink.VERMILION, Ink.BLACK, Ink.GREEN, Ink.VERMILION, Ink.BLUE);
@@ -31,18 +31,18 @@ record Pen(Color color, float width, List<Float> dash) {
           List.of(14f, 5f, 3f, 5f, 3f, 5f, 3f, 5f));
   private static final List<Float> BEYOND = List.of(9f, 8f);
 
-  Pen {
+  public Pen {
     dash = List.copyOf(dash);
   }
 
   /** Of the pump curve of a number, from 0; the more there are, the thinner. */
-  static Pen pump(int number, int count) {
+  public static Pen pump(int number, int count) {
     Color color = PUMP_COLORS.get(number % PUMP_COLORS.size());
     return new Pen(color, count > 1 ? 3 : 4.4f, List.of());
   }
 
   /** Of the system curve of a number, from 0. */
-  static Pen system(int number, int count) {
+  public static Pen system(int number, int count) {
     return new Pen(
         SYSTEM_COLORS.get(number % SYSTEM_COLORS.size()),
         count > 1 ? 3 : 3.6f,
@@ -50,7 +50,7 @@ record Pen(Color color, float width, List<Float> dash) {
   }
 
   /** Of the curve of a number, from 0, in a chart of several plots. */
-  static Pen panel(int number) {
+  public static Pen panel(int number) {
     return number == 0
         ? new Pen(Ink.BLUE, 3.6f, List.of())
         : new Pen(
@@ -59,21 +59,21 @@ record Pen(Color color, float width, List<Float> dash) {
             SYSTEM_DASHES.get(number % SYSTEM_DASHES.size()));
   }
 
-  static Pen power() {
+  public static Pen power() {
     return new Pen(Ink.GREEN, 2.6f, List.of(20f, 6f, 3f, 6f, 3f, 6f));
   }
 
   /** The same past the data sheet. */
-  Pen beyond() {
+  public Pen beyond() {
     return new Pen(color, 0.8f * width, BEYOND);
   }
 
   /** A darker shade of its colour, for words. */
-  Color textColor() {
+  public Color textColor() {
     return color.equals(Ink.BLACK) ? color : color.darker();
   }
 
-  void draw(Graphics2D g, Shape line) {
+  public void draw(Graphics2D g, Shape line) {
     g.setColor(color);
     g.setStroke(stroke());
     g.draw(line);

@@ -1,15 +1,15 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.RoundRectangle2D;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Words.Anchor;
 
 /** One or more letters in a ring. */
-final class LetterMark {
-  static final double RADIUS = 14;
+public final class LetterMark {
+  public static final double RADIUS = 14;
 
   /** Room that one more letter takes. */
   private static final double LETTER = 15;
@@ -17,11 +17,11 @@ final class LetterMark {
   private LetterMark() {}
 
   /** Half the width of a ring around so many letters. */
-  static double halfWidth(int letters) {
+  public static double halfWidth(int letters) {
     return RADIUS + (letters - 1) * LETTER / 2;
   }
 
-  static void draw(Graphics2D g, String letters, Point2D at) {
+  public static void draw(Graphics2D g, String letters, Point2D at) {
     double half = halfWidth(letters.length());
     RoundRectangle2D ring =
         new RoundRectangle2D.Double(

@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.plot;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -9,9 +9,10 @@ import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.lines.SeriesLines;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import rillwright.curves.chart.layout.AxisRange;
+import rillwright.curves.chart.mark.Ink;
 
 /** The ground of the plot with its grid, drawn by XChart, and its scale. */
-final class PlotFrame {
+public final class PlotFrame {
   private final Rectangle2D area;
   private final AxisRange flow;
   private final AxisRange head;
@@ -24,7 +25,7 @@ final class PlotFrame {
    * @param flow of the axis across, in the unit shown
    * @param head of the axis up, in the unit shown
    */
-  PlotFrame(Rectangle2D area, AxisRange flow, AxisRange head) {
+  public PlotFrame(Rectangle2D area, AxisRange flow, AxisRange head) {
     this.area = area;
     this.flow = flow;
     this.head = head;
@@ -66,27 +67,27 @@ final class PlotFrame {
     return (int) (pixels / (axis.lastStep() - axis.firstStep()));
   }
 
-  void paint(Graphics2D g) {
+  public void paint(Graphics2D g) {
     g.translate(area.getX(), area.getY());
     ground.paint(g, (int) area.getWidth(), (int) area.getHeight());
     g.translate(-area.getX(), -area.getY());
   }
 
-  Rectangle2D area() {
+  public Rectangle2D area() {
     return area;
   }
 
   /** The place of a flow, in the unit shown; beyond the plot where the flow is beyond the axis. */
-  double x(double shown) {
+  public double x(double shown) {
     return area.getX() + area.getWidth() * (shown - flow.min()) / (flow.max() - flow.min());
   }
 
   /** The place of a head, in the unit shown. */
-  double y(double shown) {
+  public double y(double shown) {
     return area.getMaxY() - area.getHeight() * (shown - head.min()) / (head.max() - head.min());
   }
 
-  Point2D at(double flowShown, double headShown) {
+  public Point2D at(double flowShown, double headShown) {
     return new Point2D.Double(x(flowShown), y(headShown));
   }
 }

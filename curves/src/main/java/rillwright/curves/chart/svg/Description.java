@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.svg;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -19,10 +19,10 @@ import rillwright.curves.wording.PlainText;
  * @param title of the chart, never empty
  * @param text what it shows
  */
-record Description(String title, String text) {
+public record Description(String title, String text) {
   private static final String NO_TITLE = "Pump curve and system curve";
 
-  static Description of(OperatingChart chart) {
+  public static Description of(OperatingChart chart) {
     List<String> sentences = new ArrayList<>();
     sentences.add(chart.caption());
     sentences.add(
@@ -40,7 +40,7 @@ record Description(String title, String text) {
   }
 
   /** A title and sentences, full stops put where they are missing. */
-  static Description of(String written, Stream<String> sentences) {
+  public static Description of(String written, Stream<String> sentences) {
     String title = PlainText.line(written);
     String text =
         sentences

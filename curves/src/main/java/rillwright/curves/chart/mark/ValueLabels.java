@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.Graphics2D;
 import java.util.ArrayList;
@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.CausesChart.Mark;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Words.Anchor;
 
 /**
  * The values of marks in words, in a row below them: each once, the letters that have it before it,
  * moved aside where they would run into each other.
  */
-final class ValueLabels {
+public final class ValueLabels {
   private static final double GAP = 16;
 
   private final List<Label> labels;
@@ -32,7 +32,7 @@ final class ValueLabels {
    *
    * @param x where a value lies
    */
-  static ValueLabels of(List<MarkGroup> groups, DoubleUnaryOperator x) {
+  public static ValueLabels of(List<MarkGroup> groups, DoubleUnaryOperator x) {
     List<Label> labels = new ArrayList<>();
     for (MarkGroup group : groups) {
       Map<String, List<Mark>> alike = new LinkedHashMap<>();
@@ -54,7 +54,7 @@ final class ValueLabels {
   }
 
   /** Writes them between two places, their tops at a height. */
-  void write(Graphics2D g, double left, double right, double top) {
+  public void write(Graphics2D g, double left, double right, double top) {
     double[] at = new double[labels.size()];
     double free = left;
     for (int i = 0; i < at.length; i++) {

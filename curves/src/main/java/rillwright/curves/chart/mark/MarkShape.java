@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -11,48 +11,48 @@ import java.awt.geom.Rectangle2D;
 import java.util.Arrays;
 
 /** Shapes that tell curves apart where colours do not. */
-enum MarkShape {
+public enum MarkShape {
   DISC {
     @Override
-    Shape at(double x, double y, double r) {
+    public Shape at(double x, double y, double r) {
       return new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r);
     }
   },
   SQUARE {
     @Override
-    Shape at(double x, double y, double r) {
+    public Shape at(double x, double y, double r) {
       double half = 0.9 * r;
       return new Rectangle2D.Double(x - half, y - half, 2 * half, 2 * half);
     }
   },
   TRIANGLE {
     @Override
-    Shape at(double x, double y, double r) {
+    public Shape at(double x, double y, double r) {
       return polygon(x, y, 1.25 * r, 3, 0);
     }
   },
   DIAMOND {
     @Override
-    Shape at(double x, double y, double r) {
+    public Shape at(double x, double y, double r) {
       return polygon(x, y, 1.3 * r, 4, 0);
     }
   },
   TRIANGLE_DOWN {
     @Override
-    Shape at(double x, double y, double r) {
+    public Shape at(double x, double y, double r) {
       return polygon(x, y, 1.25 * r, 3, Math.PI);
     }
   },
   STAR {
     @Override
-    Shape at(double x, double y, double r) {
+    public Shape at(double x, double y, double r) {
       return star(x, y, 1.5 * r);
     }
   };
 
   private static final float EDGE = 2.2f;
 
-  abstract Shape at(double x, double y, double r);
+  public abstract Shape at(double x, double y, double r);
 
   /** A regular polygon with a corner at an angle from the top. */
   private static Shape polygon(double x, double y, double r, int corners, double turn) {
@@ -88,7 +88,7 @@ enum MarkShape {
   }
 
   /** Draws it, filled or open. */
-  void draw(Graphics2D g, Point2D at, double r, Color edge, Color fill) {
+  public void draw(Graphics2D g, Point2D at, double r, Color edge, Color fill) {
     Shape shape = at(at.getX(), at.getY(), r);
     g.setColor(fill);
     g.fill(shape);

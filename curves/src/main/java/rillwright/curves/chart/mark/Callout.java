@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -7,9 +7,9 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import java.util.Optional;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.layout.LabelPlacer;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Words.Anchor;
 
 /**
  * Words in a box from which a line leads to a point.
@@ -17,7 +17,7 @@ import rillwright.curves.chart.layout.TextBlock;
  * @param words in the box
  * @param pad around the words
  */
-record Callout(TextBlock words, double pad) {
+public record Callout(TextBlock words, double pad) {
   private static final double ROUNDING = 12;
 
   /**
@@ -25,7 +25,7 @@ record Callout(TextBlock words, double pad) {
    *
    * @param widest that a line may be
    */
-  static Callout of(List<String> lines, double widest, double pad) {
+  public static Callout of(List<String> lines, double widest, double pad) {
     return new Callout(TextBlock.ofLines(lines, Ink.LABEL, widest), pad);
   }
 
@@ -34,7 +34,7 @@ record Callout(TextBlock words, double pad) {
    *
    * @return whether it is painted: neither without words nor without room
    */
-  boolean paint(Graphics2D g, LabelPlacer placer, Point2D point) {
+  public boolean paint(Graphics2D g, LabelPlacer placer, Point2D point) {
     if (words.lines().isEmpty()) {
       return false;
     }

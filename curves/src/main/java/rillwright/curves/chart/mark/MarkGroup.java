@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
@@ -13,8 +13,8 @@ import rillwright.curves.chart.content.CausesChart.Mark;
  * Marks on a line so near to each other that they are drawn as one: the letters of causes share a
  * ring, and the diamond of the job as built, whose letter is empty, stands beside it.
  */
-final class MarkGroup {
-  static final double DIAMOND = 10;
+public final class MarkGroup {
+  public static final double DIAMOND = 10;
 
   /** From the middle of a diamond to its corner, and a little. */
   private static final double DIAMOND_REACH = 1.3 * DIAMOND + 1;
@@ -37,7 +37,7 @@ final class MarkGroup {
    *
    * @param x where a value lies
    */
-  static List<MarkGroup> list(List<Mark> marks, DoubleUnaryOperator x) {
+  public static List<MarkGroup> list(List<Mark> marks, DoubleUnaryOperator x) {
     List<Mark> sorted = new ArrayList<>(marks);
     sorted.sort(Comparator.comparingDouble(Mark::value).thenComparing(Mark::letter));
     List<MarkGroup> groups = new ArrayList<>();
@@ -52,7 +52,7 @@ final class MarkGroup {
   }
 
   /** Its marks. */
-  List<Mark> marks() {
+  public List<Mark> marks() {
     return marks;
   }
 
@@ -92,7 +92,7 @@ final class MarkGroup {
     return causes().stream().map(Mark::letter).sorted().collect(Collectors.joining());
   }
 
-  void draw(Graphics2D g, double y) {
+  public void draw(Graphics2D g, double y) {
     String letters = letters();
     if (asBuilt().isEmpty() || letters.isEmpty()) {
       if (letters.isEmpty()) {
@@ -109,7 +109,7 @@ final class MarkGroup {
     diamond(g, new Point2D.Double(middle() + side * (halfWidth() - DIAMOND_REACH), y));
   }
 
-  static void diamond(Graphics2D g, Point2D at) {
+  public static void diamond(Graphics2D g, Point2D at) {
     MarkShape.DIAMOND.draw(g, at, DIAMOND, Ink.TEXT, Ink.PAPER);
   }
 }

@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -10,10 +10,10 @@ import rillwright.curves.chart.layout.Obstacles;
  *
  * @param radius of the ring
  */
-record RingMark(double radius) {
+public record RingMark(double radius) {
   private static final double CLEAR = 4;
 
-  void draw(Graphics2D g, Point2D at) {
+  public void draw(Graphics2D g, Point2D at) {
     g.setColor(Ink.PAPER);
     g.fill(MarkShape.DISC.at(at.getX(), at.getY(), radius + 3));
     g.setColor(Ink.BLACK);
@@ -23,7 +23,7 @@ record RingMark(double radius) {
   }
 
   /** Keeps labels off it. */
-  void addTo(Obstacles obstacles, Point2D at) {
+  public void addTo(Obstacles obstacles, Point2D at) {
     obstacles.add(at, radius + CLEAR);
   }
 }

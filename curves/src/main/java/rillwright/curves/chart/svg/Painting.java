@@ -1,22 +1,22 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.svg;
 
 import java.awt.Graphics2D;
 
 /** A picture that can be painted on whatever takes strokes and words. */
-interface Painting {
+public interface Painting {
   /** Width of the paper. */
-  int WIDTH = 1600;
+  public int WIDTH = 1600;
 
   /** Height of the paper, unless more is needed. */
-  int HEIGHT = 1000;
+  public int HEIGHT = 1000;
 
   /** Height of its paper. */
-  default int height() {
+  public default int height() {
     return HEIGHT;
   }
 
-  void paint(Graphics2D g);
+  public void paint(Graphics2D g);
 
   /** The picture in words. */
-  Description description();
+  public Description description();
 }

@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.plot;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -6,7 +6,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Optional;
-import rillwright.curves.chart.Words.Anchor;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.CurveSeries;
 import rillwright.curves.chart.content.FlowMark;
@@ -18,6 +17,10 @@ import rillwright.curves.chart.content.PowerSeries.PowerPoint;
 import rillwright.curves.chart.content.PumpCurveSeries;
 import rillwright.curves.chart.layout.AxisRange;
 import rillwright.curves.chart.layout.TextBlock;
+import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.Pen;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.mark.Words.Anchor;
 
 /**
  * The axes of a chart, in the units shown.
@@ -28,7 +31,7 @@ import rillwright.curves.chart.layout.TextBlock;
  * @param flowTitle below the axis
  * @param headTitle above the axis
  */
-record Axes(
+public record Axes(
     AxisRange flow, AxisRange head, Optional<AxisRange> power, String flowTitle, String headTitle) {
   private static final int FLOW_STEPS = 8;
   private static final int HEAD_STEPS = 7;
@@ -39,7 +42,7 @@ record Axes(
   private static final double TICK = 8;
   private static final String POWER_TITLE = "Power, W";
 
-  static Axes of(OperatingChart chart) {
+  public static Axes of(OperatingChart chart) {
     AxisRange flow =
         AxisRange.covering(0, chart.flowUnit().fromSi(greatestFlow(chart)), FLOW_STEPS);
     AxisRange head =
@@ -111,12 +114,12 @@ record Axes(
   }
 
   /** Room that the words on the left need. */
-  double leftWidth() {
+  public double leftWidth() {
     return widestLabel(head) + TICK + 8;
   }
 
   /** Room that the words on the right need. */
-  double rightWidth() {
+  public double rightWidth() {
     double lastFlowLabel = words(flow.label(flow.max())).width() / 2;
     return Math.max(lastFlowLabel, power.map(axis -> widestLabel(axis) + TICK + 8).orElse(0.0));
   }
@@ -130,7 +133,7 @@ record Axes(
   }
 
   /** Draws lines, ticks and words around the plot. */
-  void paint(Graphics2D g, PlotFrame frame) {
+  public void paint(Graphics2D g, PlotFrame frame) {
     double left = frame.area().getMinX();
     double right = frame.area().getMaxX();
     double bottom = frame.area().getMaxY();
@@ -188,7 +191,7 @@ record Axes(
   }
 
   /** The head, as the left axis shows it, at the height of a power on the right axis. */
-  double headBeside(double powerW) {
+  public double headBeside(double powerW) {
     return powerW / power.orElseThrow().step() * head.step();
   }
 }

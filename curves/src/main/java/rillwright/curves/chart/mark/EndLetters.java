@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.mark;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
@@ -8,7 +8,7 @@ import rillwright.curves.chart.layout.Obstacles;
 import rillwright.curves.chart.layout.Polyline;
 
 /** Letters at the ends of curves that strokes alone do not tell apart: A, B, C … in their order. */
-final class EndLetters {
+public final class EndLetters {
   private static final double STEP = 0.02;
   private static final double LEAST_SHARE = 0.3;
   private static final double APART = 2 * LetterMark.RADIUS + 3;
@@ -16,12 +16,12 @@ final class EndLetters {
   private final Map<String, Point2D> places = new LinkedHashMap<>();
 
   /** The letter of the curve of a number, from 0. */
-  static String letter(int number) {
+  public static String letter(int number) {
     return String.valueOf((char) ('A' + number % 26));
   }
 
   /** Puts the letter of a curve near the end of its visible piece, clear of those before. */
-  void add(int number, Polyline piece) {
+  public void add(int number, Polyline piece) {
     double share = 1;
     while (share > LEAST_SHARE && !isClear(piece.at(share))) {
       share -= STEP;
@@ -33,11 +33,11 @@ final class EndLetters {
     return places.values().stream().allMatch(place -> place.distance(at) >= APART);
   }
 
-  void paint(Graphics2D g) {
+  public void paint(Graphics2D g) {
     places.forEach((letter, at) -> LetterMark.draw(g, letter, at));
   }
 
-  void addTo(Obstacles obstacles) {
+  public void addTo(Obstacles obstacles) {
     places.values().forEach(at -> obstacles.add(at, LetterMark.RADIUS + 2));
   }
 }

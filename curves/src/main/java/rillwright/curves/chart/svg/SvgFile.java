@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.svg;
 
 import java.io.ByteArrayOutputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -14,13 +14,13 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** A chart as an SVG file, by Batik. */
-final class SvgFile {
+public final class SvgFile {
   private static final String SVG = "http://www.w3.org/2000/svg";
   private static final int DECIMALS = 2;
 
   private SvgFile() {}
 
-  static byte[] of(Painting painting) {
+  public static byte[] of(Painting painting) {
     Document document = emptyDocument();
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setComment(null);

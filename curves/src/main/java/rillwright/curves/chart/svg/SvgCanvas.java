@@ -1,4 +1,4 @@
-package rillwright.curves.chart;
+package rillwright.curves.chart.svg;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,13 +7,14 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
-import rillwright.curves.chart.Words.Anchored;
+import rillwright.curves.chart.mark.Words;
+import rillwright.curves.chart.mark.Words.Anchored;
 
 /** Batik's canvas, which in addition remembers where each line of text is held. */
-final class SvgCanvas extends SVGGraphics2D {
+public final class SvgCanvas extends SVGGraphics2D {
   private final List<Anchored> lines = new ArrayList<>();
 
-  SvgCanvas(SVGGeneratorContext context) {
+  public SvgCanvas(SVGGeneratorContext context) {
     super(context, false);
   }
 
@@ -24,7 +25,7 @@ final class SvgCanvas extends SVGGraphics2D {
   }
 
   /** The picture so far, its lines of text held where they should be; can be taken once. */
-  Element picture() {
+  public Element picture() {
     Element root = getRoot();
     NodeList texts = root.getElementsByTagName("text");
     if (texts.getLength() != lines.size()) {

@@ -1,0 +1,2 @@
+/** A picture as SVG: alone in knowing Batik. */
+package rillwright.curves.chart.svg;
