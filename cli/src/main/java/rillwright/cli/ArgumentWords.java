@@ -1,5 +1,6 @@
 package rillwright.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.MissingParameterException;
@@ -12,6 +13,7 @@ import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import rillwright.cli.command.Rillwright;
 import rillwright.cli.wording.Choices;
+import rillwright.cli.wording.FileNames;
 import rillwright.curves.wording.PlainText;
 
 /** What is wrong with the arguments of the program, in the words of one who uses it. */
@@ -114,7 +116,10 @@ final class ArgumentWords {
   }
 
   private static String notConverted(ParameterException wrong, TypeConversionException no) {
-    Class<?> type = wrong.getArgSpec().type();
+    Class<?> type = wrong.getArgSpec().auxiliaryTypes()[0];
+    if (type == Path.class) {
+      return PlainText.quoted(wrong.getValue()) + ": " + FileNames.whyNot(wrong.getValue());
+    }
     if (type == boolean.class) {
       return "nothing belongs behind it, not "
           + PlainText.quoted(wrong.getValue())

@@ -16,8 +16,9 @@ public final class Main {
 
   /** Runs a command and ends the process with its exit status. */
   public static void main(String[] arguments) {
+    QuickStart.endWithParent();
     OptionalInt status = QuickStart.run(arguments);
-    System.exit(status.isPresent() ? status.getAsInt() : run(arguments));
+    System.exit(QuickStart.ending(status.isPresent() ? status.getAsInt() : run(arguments)));
   }
 
   private static int run(String[] arguments) {
@@ -28,7 +29,7 @@ public final class Main {
     int status;
     try {
       status = commandLine(arguments).setOut(outWriter).setErr(errWriter).execute(arguments);
-    } catch (StackOverflowError | OutOfMemoryError e) {
+    } catch (RuntimeException | Error e) {
       status = Trouble.defect(e, Arrays.asList(arguments).contains("--trace"), errWriter);
     }
     outWriter.flush();

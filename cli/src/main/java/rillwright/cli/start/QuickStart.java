@@ -1,7 +1,6 @@
 package rillwright.cli.start;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import rillwright.cli.wording.FileNames;
 
 /**
  * Starts the program a second time, in a Java machine that reads its classes from an archive.
@@ -16,8 +16,8 @@ import java.util.Set;
  * <p>Three quarters of a short command are the loading and checking of classes. A Java machine can
  * take them ready-made from an archive (class data sharing, JEP 310 and JEP 350), but has to be
  * told so before it starts, which {@code java -jar} cannot. The build lays such an archive beside
- * the jar, named after the machine that made it and that alone can read it; without it, or where
- * the user has set options of his own, the program simply runs as it is.
+ * the jar, named after the machine that made it and that alone can read it; without it, where it is
+ * not whole, or where the user has set options of his own, the program simply runs as it is.
  */
 public final class QuickStart {
   /** Commands that compute for seconds: the optimising compiler earns its keep there. */
@@ -29,6 +29,17 @@ public final class QuickStart {
   /** What a run of half a second does without: the second compiler, a concurrent collector. */
   private static final List<String> SHORT_RUN =
       List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData");
+
+  /** Property of the second machine: the process that waits for it. */
+  private static final String PARENT = "rillwright.parent";
+
+  /**
+   * What the second machine says for 1, which is also what a Java machine says that could not
+   * start.
+   */
+  private static final int STARTED_AND_1 = 101;
+
+  private static final long WATCH_MS = 500;
 
   private static final String ARCHIVE_OPTION = "-XX:SharedArchiveFile=";
 
@@ -53,6 +64,43 @@ public final class QuickStart {
     return command.isEmpty() ? OptionalInt.empty() : start(command);
   }
 
+  /**
+   * What this process does as the second machine: it ends soon after the first has, however that
+   * came to its end. In the first it does nothing.
+   */
+  public static void endWithParent() {
+    long parent = Long.getLong(PARENT, 0);
+    if (parent != 0) {
+      Thread watch = new Thread(() -> watch(parent), "parent");
+      watch.setDaemon(true);
+      watch.start();
+    }
+  }
+
+  private static void watch(long parent) {
+    try {
+      while (ProcessHandle.current().parent().filter(it -> it.pid() == parent).isPresent()) {
+        Thread.sleep(WATCH_MS);
+      }
+      Runtime.getRuntime().halt(INTERRUPTED);
+    } catch (InterruptedException ending) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** What the process is to end with: its exit status, told apart in the second machine. */
+  public static int ending(int status) {
+    return status == 1 && Long.getLong(PARENT, 0) != 0 ? STARTED_AND_1 : status;
+  }
+
+  private static OptionalInt ended(int status) {
+    return switch (status) {
+      case 1 -> OptionalInt.empty();
+      case STARTED_AND_1 -> OptionalInt.of(1);
+      default -> OptionalInt.of(status);
+    };
+  }
+
   private static Path javaHome() {
     return Path.of(System.getProperty("java.home"));
   }
@@ -69,6 +117,7 @@ public final class QuickStart {
       String machine) {
     boolean plain = ownArguments.length == 2 + arguments.length && ownArguments[0].equals("-jar");
     if (!plain
+        || !List.of(arguments).stream().allMatch(FileNames::canWrite)
         || environment.containsKey("JAVA_TOOL_OPTIONS")
         || environment.containsKey("JDK_JAVA_OPTIONS")) {
       return List.of();
@@ -80,7 +129,7 @@ public final class QuickStart {
     } catch (InvalidPathException strangeName) {
       return List.of();
     }
-    if (!Files.isRegularFile(archive)) {
+    if (!new ClassArchive(archive).isWhole()) {
       return List.of();
     }
     List<String> command = new ArrayList<>();
@@ -88,6 +137,8 @@ public final class QuickStart {
     command.add(ARCHIVE_OPTION + archive);
     command.add("-Xshare:auto");
     command.add("-Xlog:disable");
+    command.add("-XX:+DisplayVMOutputToStderr");
+    command.add("-D" + PARENT + "=" + ProcessHandle.current().pid());
     if (arguments.length == 0 || !LONG_COMMANDS.contains(arguments[0])) {
       command.addAll(SHORT_RUN);
     }
@@ -110,9 +161,12 @@ public final class QuickStart {
       return OptionalInt.empty();
     }
     Thread stopIt = new Thread(new Stop(process));
-    Runtime.getRuntime().addShutdownHook(stopIt);
     try {
-      return OptionalInt.of(process.waitFor());
+      Runtime.getRuntime().addShutdownHook(stopIt);
+      return ended(process.waitFor());
+    } catch (IllegalStateException shuttingDown) {
+      process.destroy();
+      return OptionalInt.of(INTERRUPTED);
     } catch (InterruptedException stopped) {
       process.destroy();
       Thread.currentThread().interrupt();

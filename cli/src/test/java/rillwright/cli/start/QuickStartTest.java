@@ -21,11 +21,13 @@ class QuickStartTest {
   @TempDir private Path folder;
 
   private String jar;
+  private Path archive;
 
   @BeforeEach
   void layJarAndArchiveSideBySide() throws IOException {
     jar = folder.resolve("rillwright.jar").toString();
-    Files.createFile(folder.resolve("rillwright-17.0.1+2.jsa"));
+    archive = Files.writeString(folder.resolve("rillwright-17.0.1+2.jsa"), "some classes");
+    ClassArchive.main(new String[] {archive.toString()});
   }
 
   @Test
@@ -36,6 +38,8 @@ class QuickStartTest {
             "-XX:SharedArchiveFile=" + folder.resolve("rillwright-17.0.1+2.jsa"),
             "-Xshare:auto",
             "-Xlog:disable",
+            "-XX:+DisplayVMOutputToStderr",
+            "-Drillwright.parent=" + ProcessHandle.current().pid(),
             "-XX:TieredStopAtLevel=1",
             "-XX:+UseSerialGC",
             "-XX:-UsePerfData",
@@ -50,7 +54,20 @@ class QuickStartTest {
   @ValueSource(strings = {"weak", "odds", "stream"})
   void aLongCommandKeepsTheOptimisingCompiler(String name) {
     List<String> command = command(MACHINE, Map.of(), name, "pond.yaml");
-    assertEquals(List.of("-jar", jar, name, "pond.yaml"), command.subList(4, command.size()));
+    assertEquals(List.of("-jar", jar, name, "pond.yaml"), command.subList(6, command.size()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"some classe", "some classfs", "some classes ", ""})
+  void anArchiveThatIsNotWholeIsNotUsed(String content) throws IOException {
+    Files.writeString(archive, content);
+    assertEquals(List.of(), command(MACHINE, Map.of(), "solve", "pond.yaml"));
+  }
+
+  @Test
+  void anArchiveWithoutItsSealIsNotUsed() throws IOException {
+    Files.delete(folder.resolve("rillwright-17.0.1+2.jsa.seal"));
+    assertEquals(List.of(), command(MACHINE, Map.of(), "solve", "pond.yaml"));
   }
 
   @Test

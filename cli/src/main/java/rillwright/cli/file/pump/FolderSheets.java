@@ -12,6 +12,7 @@ import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.tree.FileBytes;
+import rillwright.cli.wording.FileNames;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.curves.sheet.DataSheetReader;
 import rillwright.curves.sheet.fault.SheetFaults;
@@ -79,8 +80,7 @@ public final class FolderSheets implements SheetSource {
 
   private Path resolve(String path) {
     return find(path)
-        .orElseThrow(
-            () -> new InvalidInput(Place.whole(path), "this cannot be the path of a file"));
+        .orElseThrow(() -> new InvalidInput(Place.whole(path), FileNames.whyNot(path)));
   }
 
   /** Where a sheet is looked for; empty if that cannot be a path. */
