@@ -49,25 +49,25 @@ final class PumpArguments {
     if (near.size() == 1) {
       return near.get(0);
     }
-    if (candidates.size() > 1) {
+    List<String> lines = candidates.stream().map(place -> place.line().value()).distinct().toList();
+    if (lines.size() > 1) {
       throw wrong(
           project,
           "several pumps could be meant; name the line of one with "
               + option
               + ": "
-              + lines(candidates));
+              + String.join(", ", lines));
     }
-    return candidates.get(0);
+    return only(project, candidates);
   }
 
   private static PumpPlace named(
       Project project, String line, List<PumpPlace> planned, List<PumpPlace> chosen) {
     LineName name = new LineName(line);
     for (List<PumpPlace> places : List.of(planned, chosen)) {
-      for (PumpPlace place : places) {
-        if (place.line().equals(name)) {
-          return place;
-        }
+      List<PumpPlace> there = places.stream().filter(it -> it.line().equals(name)).toList();
+      if (!there.isEmpty()) {
+        return only(project, there);
       }
     }
     List<String> lines =
@@ -82,8 +82,22 @@ final class PumpArguments {
             : "no line is called " + quoted + Choices.hint(name.value(), lines));
   }
 
-  private static String lines(List<PumpPlace> places) {
-    return String.join(", ", places.stream().map(place -> place.line().value()).toList());
+  /** The pump of a line; refused if the line has several, which no option tells apart. */
+  private static PumpPlace only(Project project, List<PumpPlace> inOneLine) {
+    PumpPlace first = inOneLine.get(0);
+    if (inOneLine.size() == 1) {
+      return first;
+    }
+    boolean planned = PumpPlace.listPlanned(project.network()).contains(first);
+    throw wrong(
+        project,
+        "line "
+            + PlainText.quoted(first.line().value())
+            + " has "
+            + inOneLine.size()
+            + (planned
+                ? " pumps to be chosen; choose all but one by name first"
+                : " pumps; write the one that is meant as \"- pump: to be chosen\""));
   }
 
   private static InvalidInput wrong(Project project, String message) {

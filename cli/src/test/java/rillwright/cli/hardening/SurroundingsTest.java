@@ -177,6 +177,29 @@ class SurroundingsTest {
   }
 
   @Test
+  void twoPumpsInOneLineAreNotToldApartByItsName() throws IOException {
+    String two = (POINTS + REST).replace("pump: mine,", "pump: mine, pump: mine,");
+    Path file = Files.writeString(folder.resolve("pond.yaml"), two + "pumps: {mine: mine.csv}\n");
+    String answer =
+        "line \"up\" has 2 pumps; write the one that is meant as \"- pump: to be chosen\"";
+    refused(Run.of("duty", file.toString()), answer);
+    refused(Run.of("duty", file.toString(), "--line", "up"), answer);
+    Files.writeString(file, two.replace("pump: mine", "pump: to be chosen"));
+    refused(
+        Run.of("duty", file.toString()),
+        "has 2 pumps to be chosen; choose all but one by name first");
+  }
+
+  @Test
+  void waterThatRunsByItselfAsksForNoPump() throws IOException {
+    String file = project("mine.csv");
+    Run run = Run.of("duty", file, "--set", "points.top.crest=-2 ft");
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.out().contains("none"), run.out());
+    assertTrue(run.out().contains("No pump is needed in \"up\""), run.out());
+  }
+
+  @Test
   void aLineWithoutAPumpIsAnsweredWithARemedy() throws IOException {
     String more =
         "  down: {from: top, to: pond, pipe: {inside: 2 in, roughness: 0.01 mm}, parts: [run: 2"

@@ -59,6 +59,18 @@ public final class DutyText {
         return;
       }
       duty.leastShutOff().ifPresent(this::start);
+      boolean startsByItself = duty.leastShutOff().isEmpty();
+      if (startsByItself && duty.throttled().get().headM() <= 0) {
+        page.marked(
+            "! ",
+            (isOneFall() ? "N" : "With the others throttled, n")
+                + "o pump is needed in "
+                + PlainText.quoted(answer.place().line().value())
+                + ": the difference in level alone drives the water.");
+      }
+      if (startsByItself && duty.asTheyStand().get().headM() <= 0) {
+        return;
+      }
       governing();
       DutyRunning takes = DutyRunning.of(answer).orElseThrow();
       power(takes);
@@ -75,15 +87,19 @@ public final class DutyText {
     table.row(
         "valves as they stand",
         duty.asTheyStand().map(d -> units.flow(d.flowM3PerS())).orElse(NONE),
-        duty.asTheyStand().map(d -> units.head(d.headM())).orElse("-"));
+        duty.asTheyStand().map(d -> head(d.headM())).orElse("-"));
     if (isOneFall()) {
       return table;
     }
     table.row(
         "others throttled",
         duty.throttled().map(d -> units.flow(d.flowM3PerS())).orElse(NONE),
-        duty.throttled().map(d -> units.head(d.headM())).orElse("-"));
+        duty.throttled().map(d -> head(d.headM())).orElse("-"));
     return table;
+  }
+
+  private String head(double headM) {
+    return headM > 0 ? units.head(headM) : "none";
   }
 
   /** Whether only one thing is wished: then there are no others to throttle. */
