@@ -107,11 +107,15 @@ public final class StreamText {
                 : ""));
   }
 
-  private static String kept(TimeCourse followed) {
-    double share = followed.volumeErrorM3() / followed.volumeM3();
-    return share <= BILLIONTH
-        ? "less than one part in a billion"
-        : String.format(Locale.ROOT, "%.1e of it", share);
+  private String kept(TimeCourse followed) {
+    double errorM3 = followed.volumeErrorM3();
+    double volumeM3 = followed.volumeM3();
+    if (errorM3 <= BILLIONTH * volumeM3) {
+      return "less than one part in a billion";
+    }
+    return volumeM3 > 0
+        ? String.format(Locale.ROOT, "%.1e of it", errorM3 / volumeM3)
+        : units.volume(errorM3);
   }
 
   private void transit() {
