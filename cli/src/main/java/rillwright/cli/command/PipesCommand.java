@@ -14,8 +14,7 @@ import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.report.json.PipesJson;
 import rillwright.cli.report.picture.GravityPicture;
 import rillwright.cli.report.picture.SizesPicture;
-import rillwright.cli.report.text.choice.GravityText;
-import rillwright.cli.report.text.choice.PipesText;
+import rillwright.cli.report.text.choice.SizesText;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.choice.GravityAnswer;
 import rillwright.cli.study.choice.GravityRequest;
@@ -119,7 +118,7 @@ public final class PipesCommand implements Callable<Integer> {
             read);
     report.print(
         () -> PipesJson.of(answer),
-        () -> PipesText.of(answer),
+        () -> SizesText.of(answer),
         () -> Optional.of(SizesPicture.of(answer, SizeCurves.of(answer))));
   }
 
@@ -129,7 +128,7 @@ public final class PipesCommand implements Callable<Integer> {
     GravityAnswer answer = ask(new GravityRequest(sizes.in(read), years, conditions.asked()), read);
     report.print(
         () -> PipesJson.of(answer),
-        () -> GravityText.of(answer),
+        () -> SizesText.of(answer),
         () -> Optional.of(GravityPicture.of(answer)));
   }
 

@@ -2,10 +2,10 @@ package rillwright.cli.study.choice;
 
 import java.util.List;
 import java.util.Optional;
-import rillwright.cli.study.Answer;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.solver.study.pipechoice.GravityChoice;
+import rillwright.solver.study.pipechoice.GravityPipe;
 
 /**
  * Sizes of pipe tried in a project without a pump.
@@ -26,7 +26,7 @@ public record GravityAnswer(
     List<String> unpriced,
     List<String> uncounted,
     Optional<JudgingConditions> conditions)
-    implements Answer {
+    implements SizesAnswer<GravityPipe> {
   public GravityAnswer {
     unpriced = List.copyOf(unpriced);
     uncounted = List.copyOf(uncounted);

@@ -3,12 +3,12 @@ package rillwright.cli.study.choice;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
-import rillwright.cli.study.Answer;
 import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.solver.study.pipechoice.PipeChoice;
+import rillwright.solver.study.pipechoice.RatedPipe;
 import rillwright.solver.trial.RunningTerms;
 
 /**
@@ -38,7 +38,7 @@ public record PipesAnswer(
     List<String> otherCurrencies,
     Effort effort,
     Optional<JudgingConditions> conditions)
-    implements Answer {
+    implements SizesAnswer<RatedPipe> {
   public PipesAnswer {
     unpriced = List.copyOf(unpriced);
     uncounted = List.copyOf(uncounted);

@@ -1,0 +1,278 @@
+package rillwright.cli.report.text.choice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.cli.report.choice.JudgedWords;
+import rillwright.cli.report.choice.NotNeeded;
+import rillwright.cli.report.choice.SetupWords;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.study.choice.PipesAnswer;
+import rillwright.solver.network.PointName;
+import rillwright.solver.study.pipechoice.RatedPipe;
+import rillwright.solver.trial.RunningPoint;
+import rillwright.solver.trial.Verdict;
+
+/** Sizes with their pumps. */
+final class PumpedSizes extends SizesText<RatedPipe> {
+  private static final String UNKNOWN = "-";
+
+  /** Less than this share of a flow is noticeably less of it. */
+  private static final double NOTICEABLE_SHARE = 0.99;
+
+  private final PipesAnswer answer;
+  private final PaybackWords paybacks;
+  private final boolean onePump;
+  private final FallCells falls;
+
+  PumpedSizes(PipesAnswer answer) {
+    super(answer);
+    this.answer = answer;
+    this.paybacks = new PaybackWords(answer);
+    this.onePump = rows.stream().allMatch(rated -> rated.hasThePumpOf(rows.get(0)));
+    this.falls = new FallCells(rows.get(0).demand().wishes(), units, onePump ? 2 : 1);
+  }
+
+  @Override
+  String driven() {
+    return onePump
+        ? ", all with " + pump(rows.get(0)) + "."
+        : ", each with its own cheapest pump or speed.";
+  }
+
+  private String pump(RatedPipe rated) {
+    return SetupWords.of(rated.pump().trial().setup(), units);
+  }
+
+  private JudgedWords judged(RatedPipe rated) {
+    return new JudgedWords(units, rated.demand(), rated.pump());
+  }
+
+  @Override
+  void addColumns(TableBuilder table) {
+    falls.addColumns(table);
+    if (!onePump) {
+      table.column("pump", Side.LEFT);
+    }
+    table
+        .column("pipe", Side.RIGHT)
+        .column(units.number(answer.terms().years()) + " years", Side.RIGHT);
+  }
+
+  @Override
+  List<Cell> cells(RatedPipe rated) {
+    List<Cell> cells = new ArrayList<>(falls.cells(rated.pump().trial()));
+    if (!onePump) {
+      cells.add(Cell.of(pump(rated)));
+    }
+    cells.add(Cell.of(money.amount(rated.option().materialCost())));
+    cells.add(Cell.of(money.cost(rated, marksPumps())));
+    return cells;
+  }
+
+  /** Whether a cost without the pump is marked: not where all run the one that there is. */
+  private boolean marksPumps() {
+    return answer.pumpsFree();
+  }
+
+  @Override
+  String brief(RatedPipe rated) {
+    return judged(rated).brief();
+  }
+
+  @Override
+  String full(RatedPipe rated) {
+    return judged(rated).full();
+  }
+
+  @Override
+  boolean isThrottled(RatedPipe rated) {
+    return rated.does() && rated.isThrottled();
+  }
+
+  @Override
+  void addTo(ConditionTables tables, RatedPipe rated) {
+    tables.row(sizes.cell(rated.option()), rated.pump());
+  }
+
+  @Override
+  void besideTheTable() {
+    boolean unpriced =
+        rows.stream()
+            .anyMatch(rated -> rated.does() && rated.pump().trial().setup().price().isEmpty());
+    if (unpriced) {
+      costs.unpricedPumps(marksPumps());
+    }
+  }
+
+  @Override
+  void running() {
+    page.table(pumps());
+  }
+
+  private TableBuilder pumps() {
+    TableBuilder table =
+        new TableBuilder("PUMP")
+            .column("head", Side.RIGHT)
+            .column("draws", Side.RIGHT)
+            .column("a year", Side.RIGHT)
+            .column("paid back", Side.LEFT);
+    for (RatedPipe rated : rows) {
+      RunningPoint point = rated.pump().trial().inUse();
+      table.row(
+          sizes.cell(rated.option()),
+          units.head(point.headM()),
+          point.powerW().isPresent() ? units.power(point.powerW().getAsDouble()) : UNKNOWN,
+          money.energy(rated.pump().energyPerYearKwh()),
+          paybacks.cell(rated));
+    }
+    return table;
+  }
+
+  @Override
+  String first(RatedPipe least) {
+    boolean priced = least.option().materialCost().isPresent();
+    boolean othersUnpriced =
+        answer.choice().ranked().stream()
+            .anyMatch(rated -> rated.does() && rated.option().materialCost().isEmpty());
+    if (least.costOverYears().isEmpty()) {
+      return "Narrowest of " + MEET + (priced && othersUnpriced ? " and have a price" : "");
+    }
+    return "Least cost of " + MEET + (priced ? "" : ", the pipe not counted");
+  }
+
+  @Override
+  String at(RatedPipe rated) {
+    return " with "
+        + pump(rated)
+        + (rated.costOverYears().isPresent()
+            ? ", "
+                + money.cost(rated, marksPumps())
+                + " over "
+                + units.number(answer.terms().years())
+                + " years"
+            : "");
+  }
+
+  @Override
+  String year(RatedPipe least) {
+    return YearWords.of(answer.year(), least.pump().trial(), units, answer.currency());
+  }
+
+  /** ", 30 EUR more" where both costs are known. */
+  @Override
+  String more(RatedPipe least, RatedPipe second) {
+    OptionalDouble first = least.costOverYears();
+    OptionalDouble next = second.costOverYears();
+    if (first.isEmpty() || next.isEmpty()) {
+      return "";
+    }
+    double difference = next.getAsDouble() - first.getAsDouble();
+    return difference < 1
+        ? ", at the same cost"
+        : ", " + money.amount(OptionalDouble.of(difference)) + " more";
+  }
+
+  @Override
+  String pays(RatedPipe least, RatedPipe next) {
+    return takesFromTheWorst(least, next)
+        ? "The larger pipe serves the other falls first: \"rillwright balance\" tells how to set"
+            + " their valves."
+        : paybacks.sentence(least, next);
+  }
+
+  /** Whether with one and the same pump the fall that is worst off gets less by the larger pipe. */
+  private static boolean takesFromTheWorst(RatedPipe least, RatedPipe next) {
+    PointName worst = least.pump().trial().verdict().worst();
+    double was = least.state().point(worst).outflowM3PerS();
+    return least.hasThePumpOf(next)
+        && next.state().point(worst).outflowM3PerS() < NOTICEABLE_SHARE * was;
+  }
+
+  /** The flow is what the larger pipe buys, so it is with the valves as they stand. */
+  @Override
+  String buys(RatedPipe least, RatedPipe next) {
+    boolean samePump = least.hasThePumpOf(next);
+    if (!samePump && least.does() && next.does()) {
+      return "do it with " + pump(next) + draws(least, next);
+    }
+    return (least.isThrottled() || next.isThrottled() ? "with the valves as they stand " : "")
+        + gives(least.pump().trial().verdict().worst(), least, next)
+        + (samePump ? "" : " with " + pump(next))
+        + draws(least, next);
+  }
+
+  private String draws(RatedPipe least, RatedPipe next) {
+    OptionalDouble before = least.pump().trial().inUse().powerW();
+    OptionalDouble after = next.pump().trial().inUse().powerW();
+    if (before.isEmpty() || after.isEmpty()) {
+      return "";
+    }
+    String was = units.power(before.getAsDouble());
+    String is = units.power(after.getAsDouble());
+    return was.equals(is)
+        ? ", and draw " + is + " as before"
+        : ", and draw " + is + " instead of " + was;
+  }
+
+  @Override
+  void none(RatedPipe nearest) {
+    if (nearest.pump().trial().verdict().kind() == Verdict.Kind.NOT_NEEDED) {
+      page.marked("! ", NotNeeded.sentence(answer.duty().network(), answer.duty().place()));
+    } else {
+      super.none(nearest);
+    }
+  }
+
+  @Override
+  String change(RatedPipe nearest) {
+    return judged(nearest).change()
+        + (answer.pumpsFree() ? "" : " --from FOLDER tries other pumps with each size.");
+  }
+
+  @Override
+  String pricesMean() {
+    return " \"Paid back\" is against the cheapest pipe that meets every wish.";
+  }
+
+  @Override
+  void runningNotes() {
+    samePump();
+    costs.electricity(
+        answer.terms(),
+        answer.pumpsFree()
+            ? "size, the narrower first, and each one's pumps by energy"
+            : "size, the narrower first");
+  }
+
+  private void samePump() {
+    boolean oneSetup =
+        answer.choice().ranked().stream()
+                .filter(RatedPipe::does)
+                .map(rated -> rated.pump().trial().setup())
+                .distinct()
+                .count()
+            == 1;
+    boolean several = answer.choice().ranked().stream().filter(RatedPipe::does).count() > 1;
+    if (oneSetup && several && !answer.pumpsFree()) {
+      page.paragraph(
+          "All sizes run one and the same pump, so a larger pipe buys flow and not money. Where"
+              + " their watts differ, it is by how far above the wish they run, which a valve"
+              + " settles with any size. To see what a larger pipe saves, choose the pump anew for"
+              + " each size: --from FOLDER.");
+    }
+  }
+
+  @Override
+  void leftOut() {
+    costs.otherCurrencies(answer.otherCurrencies());
+    costs.notTried(answer.faults(), answer.choice().leftOut());
+  }
+
+  @Override
+  void effort() {
+    costs.effort(answer.effort());
+  }
+}
