@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.report.json.ChartJson;
 import rillwright.cli.report.picture.OperatingPicture;
 import rillwright.cli.report.picture.OperatingPicture.Power;
@@ -77,6 +78,7 @@ public final class ChartCommand implements Callable<Integer> {
     PumpPlace place = pump.placeIn(read);
     OtherPumps.requireChosen(read, place);
     Curves curves = project.ask(new CurvesRequest(place), read);
+    requireCurve(read, curves);
     if (format == Format.JSON) {
       to.ifPresent(path -> picture.write(chart(curves)));
       print(ChartJson.of(curves));
@@ -86,6 +88,15 @@ public final class ChartCommand implements Callable<Integer> {
       print(told(chart, picture.path(), read.changes()));
     }
     return ExitStatus.DONE;
+  }
+
+  private static void requireCurve(Project read, Curves curves) {
+    if (curves.pump().isEmpty() && curves.system().points().isEmpty()) {
+      throw new InvalidInput(
+          read.places().ofPart(curves.place().line(), curves.place().partIndex()),
+          "there is no curve to draw: no flow can be led through this pump; look at shut valves,"
+              + " clogged filters and stopped pumps on its way");
+    }
   }
 
   private OperatingChart chart(Curves curves) {

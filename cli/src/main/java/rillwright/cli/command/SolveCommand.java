@@ -65,7 +65,9 @@ public final class SolveCommand implements Callable<Integer> {
             project.ask(new InConditions<>(new SolveRequest(), conditions.names()), read),
             read.network());
     report.print(() -> ConditionsJson.of(answer), () -> ConditionsText.of(answer));
-    return status(answer.missesAWish());
+    return answer.solved().lacksEveryBalance()
+        ? ExitStatus.NO_BALANCE
+        : status(answer.missesAWish());
   }
 
   private int status(boolean missesAWish) {

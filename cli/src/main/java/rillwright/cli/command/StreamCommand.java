@@ -70,8 +70,10 @@ public final class StreamCommand implements Callable<Integer> {
       return conditions.areAsked() ? inConditions(read, request) : asWritten(read, request);
     } catch (TooFastToFollow tooFast) {
       throw new InvalidInput(
-          read.places().whole(),
-          "its levels change too fast to be followed in time; see the areas of its chambers, boxes,"
+          read.places().ofPoint(tooFast.water()),
+          "the level of "
+              + PlainText.quoted(tooFast.water().value())
+              + " changes too fast to be followed in time; see the areas of its chambers, boxes,"
               + " pools and basins, and the length of its streams (the rest is told without --times"
               + " and --chart)");
     }
@@ -90,7 +92,7 @@ public final class StreamCommand implements Callable<Integer> {
         () -> CasesJson.ofStreams(answer),
         () -> StreamConditionsText.of(answer),
         () -> ConditionLevelsPicture.of(answer));
-    return ExitStatus.DONE;
+    return answer.lacksEveryBalance() ? ExitStatus.NO_BALANCE : ExitStatus.DONE;
   }
 
   private int asWritten(Project read, StreamRequest request) {

@@ -4,18 +4,14 @@ import com.sun.management.ThreadMXBean;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.lang.management.ManagementFactory;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.regex.Pattern;
 import rillwright.cli.Main;
-import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -40,9 +36,6 @@ public record MeasuredRun(
     long allocatedBytes) {
   private static final double NANOSECONDS = 1e9;
   private static final int DEFECT = 70;
-  private static final List<Integer> STATUSES = List.of(0, 1, 2, 3);
-  private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|Infinity)\\b|∞");
-  private static final Pattern TRACE = Pattern.compile("(?m)^\\s+at [\\w.$]+\\(|Exception");
 
   /** Runs the program, for at most a minute. */
   public static MeasuredRun of(String... arguments) {
@@ -109,45 +102,6 @@ public record MeasuredRun(
               }
             });
     return where.toString();
-  }
-
-  /** What no run may do, whatever it is given; empty if it did none of it. */
-  public List<String> defects() {
-    List<String> found = new ArrayList<>();
-    if (!STATUSES.contains(status)) {
-      found.add("ended with " + status + ": " + err);
-    }
-    if (TRACE.matcher(err).find() || TRACE.matcher(out).find()) {
-      found.add("a trace: " + err);
-    }
-    if (status == 2 && !out.isEmpty()) {
-      found.add("an answer to wrong input: " + out);
-    }
-    if (status != 0 && status != 1 && err.isEmpty() && out.isEmpty()) {
-      found.add("ended with " + status + " without a word");
-    }
-    NO_NUMBER.matcher(out).results().findFirst().ifPresent(it -> found.add(around(it.start())));
-    if (isJson()) {
-      notJson().ifPresent(found::add);
-    }
-    return found;
-  }
-
-  private String around(int at) {
-    return "no number: …" + out.substring(Math.max(0, at - 60), Math.min(out.length(), at + 40));
-  }
-
-  private boolean isJson() {
-    return arguments.contains("json") && !out.isEmpty();
-  }
-
-  private Optional<String> notJson() {
-    try {
-      json();
-      return Optional.empty();
-    } catch (JacksonException e) {
-      return Optional.of("not JSON: " + e.getOriginalMessage());
-    }
   }
 
   /** Flow at a point of the answer of {@code solve} in JSON, m³/s. */

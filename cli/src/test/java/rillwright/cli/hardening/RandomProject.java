@@ -26,13 +26,20 @@ final class RandomProject {
 
   /** The project of a seed. */
   static Map<String, Object> of(long seed) {
-    return new RandomProject(seed).build(seed);
+    RandomProject project = new RandomProject(seed);
+    int tees = 1 + project.draw.below(project.draw.chance(0.1) ? 12 : 4);
+    return project.build(seed, tees);
   }
 
-  private Map<String, Object> build(long seed) {
+  /** A larger one, of up to 40 lines. */
+  static Map<String, Object> large(long seed) {
+    RandomProject project = new RandomProject(seed);
+    return project.build(seed, 15 + project.draw.below(15));
+  }
+
+  private Map<String, Object> build(long seed, int tees) {
     String start = openWater();
     boolean isPumped = draw.chance(0.85);
-    int tees = 1 + draw.below(draw.chance(0.1) ? 12 : 4);
     for (int i = 0; i < tees; i++) {
       tee("tee " + i);
       join(i == 0 ? start : "tee " + draw.below(i), "tee " + i, i == 0 && isPumped);

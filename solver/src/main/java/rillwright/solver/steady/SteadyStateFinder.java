@@ -13,6 +13,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
+import rillwright.solver.network.topology.UnmetDraw;
 
 /**
  * Finds the steady state of a network.
@@ -89,6 +90,20 @@ public final class SteadyStateFinder {
   private SteadyState plain() {
     model.check();
     return describe(search.settle(new LinkedHashMap<>()), Map.of());
+  }
+
+  /**
+   * Refuses a network whose draws no flow in the allowed directions can meet, whatever the heads.
+   *
+   * @throws NoBalance naming them
+   */
+  public static void requireDrawsMet(Network network) {
+    Model model = new Model(new RunningNetwork(network, Map.of()), Imposed.NOTHING);
+    model.check();
+    List<UnmetDraw> unmet = model.unmetDraws(Map.of(), Map.of());
+    if (!unmet.isEmpty()) {
+      throw new NoBalance(new NoBalance.UnmetDraws(unmet));
+    }
   }
 
   private SteadyState run() {

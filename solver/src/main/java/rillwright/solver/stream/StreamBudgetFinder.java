@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.PointName;
+import rillwright.solver.steady.NoBalance;
 
 /**
  * Finds a {@link StreamBudget}: levels, lift and flow belong to each other, so that the levels at
@@ -16,6 +18,9 @@ import rillwright.solver.network.PointName;
 public final class StreamBudgetFinder {
   private static final double LEVEL_TOLERANCE_M = 1e-12;
   private static final int MOST_ROUNDS = 20;
+
+  /** How closely the lowest level with a balance is found, a share of the way down to it. */
+  private static final double WAY_TOLERANCE = 1e-9;
 
   /** How far below rest the level of a basin of unknown depth is looked for, in what it lacks. */
   private static final double FARTHER = 1.5;
@@ -54,12 +59,42 @@ public final class StreamBudgetFinder {
         moved = basins.size() == 1 ? 0 : Math.max(moved, Math.abs(after - before));
       }
     }
-    RunningWater running = RunningWater.at(plan, levels);
+    Optional<RunningWater> settled = balanced(levels);
+    RunningWater running = settled.orElseGet(() -> lowest(rest, levels));
+    levels.replaceAll((name, level) -> ((Basin) running.state().network().point(name)).levelM());
     LevelBudgets reckoning = new LevelBudgets(running, toppedUp);
     List<LevelBudget> budgets =
         basins.stream().map(basin -> reckoning.of(basin, levels.get(basin.name()))).toList();
     return new StreamBudget(
-        running, toppedUp, budgets, new StreamFindings(running, toppedUp, budgets).list());
+        running,
+        toppedUp,
+        budgets,
+        new StreamFindings(running, toppedUp, budgets, settled.isEmpty()).list());
+  }
+
+  private Optional<RunningWater> balanced(Map<PointName, Double> levels) {
+    try {
+      return Optional.of(RunningWater.at(plan, levels));
+    } catch (NoBalance drawsGoShort) {
+      return Optional.empty();
+    }
+  }
+
+  /** As far down from rest towards levels at which draws go short as the network has a balance. */
+  private RunningWater lowest(Map<PointName, Double> rest, Map<PointName, Double> tooLow) {
+    RunningWater lowest = RunningWater.at(plan, rest);
+    double balances = 0;
+    double fails = 1;
+    while (fails - balances > WAY_TOLERANCE) {
+      double tried = (balances + fails) / 2;
+      Map<PointName, Double> levels = new LinkedHashMap<>(rest);
+      levels.replaceAll((name, level) -> level + tried * (tooLow.get(name) - level));
+      Optional<RunningWater> water = balanced(levels);
+      balances = water.isPresent() ? tried : balances;
+      fails = water.isPresent() ? fails : tried;
+      lowest = water.orElse(lowest);
+    }
+    return lowest;
   }
 
   private double runningLevelM(Basin basin, Map<PointName, Double> levels, RunningWater toppedUp) {
@@ -82,11 +117,12 @@ public final class StreamBudgetFinder {
   private double surplusM3(Basin basin, double levelM, Map<PointName, Double> others) {
     Map<PointName, Double> levels = new LinkedHashMap<>(others);
     levels.put(basin.name(), levelM);
-    RunningWater water = RunningWater.at(plan, levels);
     BasinShape shape = basin.shape().orElseThrow();
-    return shape.volumeM3(basin.levelM())
-        - shape.volumeM3(levelM)
-        + water.leftChambersM3(basin)
-        - water.transitFrom(basin.name()).totalM3();
+    double given = shape.volumeM3(basin.levelM()) - shape.volumeM3(levelM);
+    return balanced(levels)
+        .map(
+            water ->
+                given + water.leftChambersM3(basin) - water.transitFrom(basin.name()).totalM3())
+        .orElse(given); // so low that draws go short: nothing runs
   }
 }

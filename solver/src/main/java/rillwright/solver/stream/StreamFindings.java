@@ -21,9 +21,20 @@ final class StreamFindings {
   private final RunningWater running;
   private final RunningWater toppedUp;
   private final List<LevelBudget> budgets;
+  private final boolean drawsGoShort;
   private final List<Finding> findings = new ArrayList<>();
 
-  StreamFindings(RunningWater running, RunningWater toppedUp, List<LevelBudget> budgets) {
+  /**
+   * Findings of a budget.
+   *
+   * @param drawsGoShort whether lower levels, at which draws go short, would be needed
+   */
+  StreamFindings(
+      RunningWater running,
+      RunningWater toppedUp,
+      List<LevelBudget> budgets,
+      boolean drawsGoShort) {
+    this.drawsGoShort = drawsGoShort;
     this.running = running;
     this.toppedUp = toppedUp;
     this.budgets = budgets;
@@ -31,6 +42,7 @@ final class StreamFindings {
 
   /** All of them, the gravest first. */
   List<Finding> list() {
+    drawsGoShort();
     starved();
     budgets.forEach(budget -> findings.addAll(new LevelFindings(budget, running).list()));
     balance();
@@ -47,6 +59,20 @@ final class StreamFindings {
       }
     }
     return List.copyOf(findings);
+  }
+
+  /** The levels cannot come to where they would, since what is drawn would not be there. */
+  private void drawsGoShort() {
+    if (drawsGoShort) {
+      findings.add(
+          Finding.of(
+              Severity.PROBLEM,
+              "draws-go-short-at-start",
+              budgets.get(0).basin().name().value(),
+              "With nothing topped up the water falls so low that what is drawn from the network"
+                  + " goes short: the levels and flows while running are the lowest at which it"
+                  + " does not. Keep the level with an automatic fill, or draw less."));
+    }
   }
 
   private void starved() {

@@ -16,6 +16,11 @@ public record Cases<A>(Job job, boolean offered, List<Case<A>> cases) implements
     cases = List.copyOf(cases);
   }
 
+  /** Whether there is no balance in any of the conditions. */
+  public boolean lacksEveryBalance() {
+    return cases.stream().allMatch(one -> one.answer().isEmpty());
+  }
+
   /** The conditions. */
   public List<NamedCondition> conditions() {
     return cases.stream().map(Case::named).toList();

@@ -28,10 +28,16 @@ public record CurvesRequest(PumpPlace place) implements Request<Curves> {
 
   private static final double ROOM = 1.12;
 
+  /**
+   * {@inheritDoc}
+   *
+   * @throws rillwright.solver.steady.NoBalance if draws cannot be met whatever pump stands there
+   */
   @Override
   public Curves answer(Project project, Progress progress) {
     Network network = project.network();
     PumpsChosen.require(network, place);
+    place.requireDrawsMet(network);
     Part part = network.line(place.line()).parts().get(place.partIndex());
     Optional<Pump> pump = part instanceof Pump chosen ? Optional.of(chosen) : Optional.empty();
     Optional<SteadyState> state = pump.map(chosen -> SteadyStateFinder.find(network));

@@ -6,6 +6,9 @@ import rillwright.solver.stream.time.WaterCircuit.Phase;
 
 /** A circuit as the integrator's library wants it: rates of levels by levels. */
 final class CircuitRates implements OrdinaryDifferentialEquation {
+  /** Some seconds of a usual machine; most gardens take a tenth of it. */
+  private static final double MOST_WORK = 4.8e6;
+
   private final WaterCircuit circuit;
   private final Phase phase;
   private final Set<Integer> filling;
@@ -24,6 +27,9 @@ final class CircuitRates implements OrdinaryDifferentialEquation {
   @Override
   public double[] computeDerivatives(double time, double[] levels) {
     double[] rates = new double[levels.length];
+    if (circuit.work() > MOST_WORK) {
+      throw new TooFastToFollow(time, circuit.smallestWater(levels));
+    }
     circuit.rates(levels, rates, phase, filling);
     return rates;
   }

@@ -24,7 +24,7 @@ final class HeldLine {
   private static final double HARDLY_ANY_M = 1e-3;
 
   private static final int MOST_STEPS = 200;
-  private static final double ROUNDING = 1e-15;
+  private static final double ROUNDING = 1e-13;
   private static final double FIRST_FLOW_M3_PER_S = 1e-4;
 
   private final Water water;

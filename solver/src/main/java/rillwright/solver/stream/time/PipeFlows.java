@@ -32,6 +32,7 @@ final class PipeFlows {
   private final Set<PointName> held;
   private final Optional<HeldLine> alone;
   private final Network inner;
+  private long steps;
 
   private PipeFlows(Network network, List<Line> lines, Set<PointName> held) {
     this.network = network;
@@ -106,6 +107,11 @@ final class PipeFlows {
         .toList();
   }
 
+  /** What their balances took so far: Newton steps, each counted for every line. */
+  static long stepsOf(List<PipeFlows> all) {
+    return all.stream().mapToLong(flows -> flows.steps).sum();
+  }
+
   boolean contains(Line line) {
     return lines.stream().anyMatch(member -> member.name().equals(line.name()));
   }
@@ -136,6 +142,7 @@ final class PipeFlows {
       }
     }
     SteadyState state = SteadyStateFinder.find(at);
+    steps += (long) state.iterations() * lines.size();
     for (Point point : at.points()) {
       double out = state.point(point.name()).outflowM3PerS();
       if (held.contains(point.name()) && out < 0) {

@@ -25,8 +25,10 @@ public final class DutyFinder {
    * The duty of the pump at a place.
    *
    * @throws IllegalArgumentException if no fall or outlet has a wish
+   * @throws rillwright.solver.steady.NoBalance if draws cannot be met whatever pump stands there
    */
   public static Duty find(Network network, PumpPlace place) {
+    place.requireDrawsMet(network);
     Wishes wishes = Wishes.of(network);
     WishedHead head = new WishedHead(network, place, wishes);
     Optional<HeadNeeded> asTheyStand = head.asTheyStand();

@@ -52,6 +52,7 @@ final class Sweep {
   private final SizeRange sizes;
   private final When state;
   private final List<Node> nodes = new ArrayList<>();
+  private double[] shares = {};
 
   private Sweep(Scope scope, Effect effect, SizeRange sizes, When state) {
     this.scope = scope;
@@ -73,6 +74,7 @@ final class Sweep {
       sweep.nodes.add(next);
       last = next;
     }
+    sweep.shares = sweep.nodes.stream().mapToDouble(Node::share).toArray();
     return sweep;
   }
 
@@ -123,7 +125,6 @@ final class Sweep {
 
   /** The readings at a share of the range, interpolated linearly between the nodes. */
   double[] valuesAt(double share) {
-    double[] shares = nodes.stream().mapToDouble(Node::share).toArray();
     int found = Arrays.binarySearch(shares, share);
     if (found >= 0) {
       return nodes.get(found).values();

@@ -20,6 +20,9 @@ final class SweptCause implements Hypothesis {
 
   private static final int POINTS_A_DEVIATION = 4;
 
+  /** Over the whole range, beyond eight a segment: what may be read beyond measure has no end. */
+  private static final int MOST_POINTS = 2000;
+
   /** How likely a reading is, as a share of what is likely, where there is nothing to read. */
   private static final double LOG_DENSITY_OF_NOTHING_TO_READ = StudentT.logDensity(8);
 
@@ -109,7 +112,7 @@ final class SweptCause implements Hypothesis {
     return points;
   }
 
-  /** Eight, and more where a reading moves far along a straight line. */
+  /** Eight, and more, up to a bound, where a reading moves far along a straight line. */
   private static int pointsBetween(List<Sweep> sweeps, double from, double to) {
     double apart = 0;
     for (Sweep sweep : sweeps) {
@@ -117,7 +120,8 @@ final class SweptCause implements Hypothesis {
       Sweep.Node high = new Sweep.Node(to, sweep.valuesAt(to));
       apart = Math.max(apart, sweep.apart(low, high));
     }
-    return (int) Math.max(POINTS_A_SEGMENT, Math.ceil(POINTS_A_DEVIATION * apart));
+    double wanted = Math.min(POINTS_A_DEVIATION * apart, MOST_POINTS * (to - from));
+    return (int) Math.max(POINTS_A_SEGMENT, Math.ceil(wanted));
   }
 
   /** The readings of all states. */

@@ -1,0 +1,75 @@
+package rillwright.cli.hardening;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Commands that ask about one and the same network end alike. */
+class OneAnswerTest {
+  /** Behind the check valve that points the wrong way nothing can be drawn. */
+  private static final String DRAWN =
+      """
+      points:
+        pond: {kind: basin, level: 0 m, area: 20 m2}
+        split: {kind: tee, elevation: 0 m}
+        tap: {kind: tee, elevation: 0 m, draw: %s}
+        fall: {kind: fall, crest: 1 m, width: 0.5 m, want: 1 L/s}
+      lines:
+        supply: {from: pond, to: split, pipe: {inside: 50 mm, roughness: 0.01 mm},
+          parts: [{pump: %s}, {run: 2 m}]}
+        up: {from: split, to: fall, pipe: {inside: 50 mm, roughness: 0.01 mm}, parts: [{run: 2 m}]}
+        aside: {from: tap, to: split, pipe: {inside: 50 mm, roughness: 0.01 mm},
+          parts: [{check valve: {k: 2}}, {run: 2 m}]}
+      pumps:
+        p: {points: [{flow: 0 L/s, head: 4 m}, {flow: 4 L/s, head: 0 m}]}
+      conditions:
+        tapped: {points: {tap: {draw: 1 L/s}}}
+        low: {points: {pond: {level: -10 cm}}}
+      """;
+
+  @TempDir private Path folder;
+
+  private MeasuredRun run(String command, String draw, String pump) {
+    String[] words = command.split(" ", -1);
+    String[] arguments = new String[words.length + 1];
+    arguments[0] = words[0];
+    arguments[1] = Scratch.file(folder, DRAWN.formatted(draw, pump));
+    System.arraycopy(words, 1, arguments, 2, words.length - 1);
+    return MeasuredRun.of(arguments);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"duty", "chart --to x.svg", "chart --format json", "pumps --from %s"})
+  void aDrawThatNoPumpCanMeetIsNoBalance(String command) {
+    String sheets = Path.of("../examples/twin-falls/pumps").toAbsolutePath().toString();
+    String words = command.formatted(sheets).replace("x.svg", folder + "/x.svg");
+    MeasuredRun run = run(words, "1 L/s", "to be chosen");
+    assertEquals(3, run.status(), run.err());
+    assertEquals("", run.out());
+    assertTrue(run.err().contains("tap"), run.err());
+  }
+
+  @Test
+  void aConditionEndsLikeItsChanges() {
+    MeasuredRun set = run("solve --set points.tap.draw=1L/s", "0 L/s", "p");
+    assertEquals(3, set.status());
+    MeasuredRun condition = run("solve --condition tapped", "0 L/s", "p");
+    assertEquals(3, condition.status());
+    assertTrue(condition.out().contains("no balance"), condition.out());
+    assertEquals(3, run("stream --condition tapped", "0 L/s", "p").status());
+  }
+
+  /** Beside a condition that has a balance, the one without is told in its place. */
+  @Test
+  void oneOfSeveralConditionsWithoutABalanceIsTold() {
+    MeasuredRun both = run("solve --conditions", "0 L/s", "p");
+    assertEquals(0, both.status(), both.err());
+    assertTrue(both.out().contains("no balance"), both.out());
+    assertEquals(1, run("solve --conditions --strict", "0 L/s", "p").status());
+  }
+}
