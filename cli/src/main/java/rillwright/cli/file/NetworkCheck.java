@@ -53,7 +53,7 @@ final class NetworkCheck {
   /** Notes lines that take no head whatever flows. */
   void headlessLines(Network network, WhereWritten places) {
     for (Line line : network.lines()) {
-      boolean planned = line.parts().stream().anyMatch(PlannedPump.class::isInstance);
+      boolean planned = line.has(PlannedPump.class);
       if (!planned && takesNoHead(network.lawOf(line))) {
         ledger.fault(
             places.ofLine(line.name()),

@@ -25,7 +25,7 @@ final class ChamberDetector implements Detector {
         for (LineState line : state.lines()) {
           double into = flowInto(point, line);
           inflow += Math.max(0, into);
-          skimmer |= into > 0 && line.line().parts().stream().anyMatch(Skimmer.class::isInstance);
+          skimmer |= into > 0 && line.line().has(Skimmer.class);
         }
         findings.add(starvedChamber(name, inflow, skimmer));
       }

@@ -30,16 +30,14 @@ final class ClosedLineDetector implements Detector {
       if (blocked.stream().anyMatch(ClosedLineDetector::isShutValve)) {
         findings.add(valveShut(name));
       }
-      boolean checkValve = line.parts().stream().anyMatch(CheckValve.class::isInstance);
+      boolean checkValve = line.has(CheckValve.class);
       blocked.stream()
           .filter(part -> !isShutValve(part) && !isDrySkimmer(state.network(), line, part))
           .forEach(part -> findings.add(clogged(name, part.kind())));
-      List<Finding> pumps = new ArrayList<>();
-      for (Part part : line.parts()) {
-        if (part instanceof Pump pump) {
-          pumps.add(stillPump(state, line, pump));
-        }
-      }
+      List<Finding> pumps =
+          line.placed(Pump.class).stream()
+              .map(pump -> stillPump(state, line, pump.part()))
+              .toList();
       boolean pushedShut = pumps.stream().map(Finding::code).allMatch(HELD_SHUT::equals);
       if (checkValve && blocked.isEmpty() && pushedShut) {
         findings.add(checkValveShut(name));

@@ -101,7 +101,7 @@ final class HighPointDetector implements Detector {
     OptionalDouble level = state.point(line.line().from()).drawnHeadM();
     Map<Integer, HighPoint> climbs = line.line().climbs();
     for (int i = 0; i < line.parts().size(); i++) {
-      boolean pumped = line.line().parts().stream().anyMatch(Pump.class::isInstance);
+      boolean pumped = line.line().has(Pump.class);
       if (line.line().parts().get(i) instanceof HighPoint point
           && pumped
           && !climbs.containsKey(i)

@@ -17,15 +17,14 @@ final class LayoutDetector implements Detector {
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
     boolean pumped = state.network().isPumped();
-    for (PointState point : state.points()) {
-      if (point.point() instanceof Fall fall) {
-        OptionalDouble water = waterBelow(state.network(), fall);
-        boolean comesBack = pumped || fall.returnsTo().isPresent();
-        if (comesBack && water.isPresent() && fall.crestM() <= water.getAsDouble()) {
-          findings.add(
-              crestNotAboveWater(fall.name().value(), water.getAsDouble() - fall.crestM()));
-        }
+    for (Fall fall : state.network().points(Fall.class)) {
+      OptionalDouble water = waterBelow(state.network(), fall);
+      boolean comesBack = pumped || fall.returnsTo().isPresent();
+      if (comesBack && water.isPresent() && fall.crestM() <= water.getAsDouble()) {
+        findings.add(crestNotAboveWater(fall.name().value(), water.getAsDouble() - fall.crestM()));
       }
+    }
+    for (PointState point : state.points()) {
       if (!pumped && point.isUnderWish()) {
         findings.add(noPump(point.point().name().value()));
       }
@@ -41,10 +40,7 @@ final class LayoutDetector implements Detector {
           ? OptionalDouble.of(named.levelM())
           : OptionalDouble.empty();
     }
-    return network.points().stream()
-        .filter(Basin.class::isInstance)
-        .mapToDouble(point -> ((Basin) point).levelM())
-        .min();
+    return network.points(Basin.class).stream().mapToDouble(Basin::levelM).min();
   }
 
   /**

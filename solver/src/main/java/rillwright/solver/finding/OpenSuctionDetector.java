@@ -16,7 +16,7 @@ final class OpenSuctionDetector implements Detector {
     List<Finding> findings = new ArrayList<>();
     for (LineState line : state.lines()) {
       PointName from = line.flowM3PerS() < 0 ? line.line().to() : line.line().from();
-      boolean skimmer = line.line().parts().stream().anyMatch(Skimmer.class::isInstance);
+      boolean skimmer = line.line().has(Skimmer.class);
       if (line.flowM3PerS() != 0 && !skimmer && state.network().point(from) instanceof Basin) {
         findings.add(
             openSuction(line.line().name().value(), from.value(), Math.abs(line.flowM3PerS())));

@@ -2,11 +2,9 @@ package rillwright.solver.finding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import rillwright.solver.law.pump.MoreOutThanIn;
-import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.SteadyState;
 
@@ -17,15 +15,10 @@ final class PumpPowerDetector implements Detector {
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
     Network network = state.network();
-    for (Line line : network.lines()) {
-      for (Part part : line.parts()) {
-        if (part instanceof Pump pump) {
-          Optional<MoreOutThanIn> worst =
-              MoreOutThanIn.find(pump.set().curve(), network.water().densityKgPerM3());
-          worst.ifPresent(
-              it -> findings.add(impossiblePower(line.name().value(), pump.model(), it)));
-        }
-      }
+    for (Placed<Pump> pump : network.placed(Pump.class)) {
+      MoreOutThanIn.find(pump.part().set().curve(), network.water().densityKgPerM3())
+          .map(worst -> impossiblePower(pump.line().name().value(), pump.part().model(), worst))
+          .ifPresent(findings::add);
     }
     return findings;
   }

@@ -3,9 +3,8 @@ package rillwright.solver.finding;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Pump;
-import rillwright.solver.steady.LineState;
-import rillwright.solver.steady.PartState;
 import rillwright.solver.steady.SteadyState;
 
 /** Pumps that run where their data sheet says nothing, or near shut-off. */
@@ -20,12 +19,9 @@ final class PumpRangeDetector implements Detector {
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
-    for (LineState line : state.lines()) {
-      for (PartState part : line.parts()) {
-        if (part.part() instanceof Pump pump) {
-          check(line.line().name().value(), pump.set(), part.flowM3PerS(), findings);
-        }
-      }
+    for (Placed<Pump> pump : state.network().placed(Pump.class)) {
+      double flow = state.part(pump).flowM3PerS();
+      check(pump.line().name().value(), pump.part().set(), flow, findings);
     }
     return findings;
   }

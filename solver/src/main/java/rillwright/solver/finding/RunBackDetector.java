@@ -27,8 +27,7 @@ final class RunBackDetector implements Detector {
     List<Finding> findings = new ArrayList<>();
     for (LineState lineState : state.lines()) {
       Line line = lineState.line();
-      boolean pump =
-          line.parts().stream().anyMatch(p -> p instanceof Pump || p instanceof PlannedPump);
+      boolean pump = line.has(Pump.class) || line.has(PlannedPump.class);
       OptionalDouble from = state.point(line.from()).headM();
       if (pump && !hasCheckValve(line) && from.isPresent()) {
         double highest = highestWaterBehind(state.network(), line);
@@ -41,7 +40,7 @@ final class RunBackDetector implements Detector {
   }
 
   private static boolean hasCheckValve(Line line) {
-    return line.parts().stream().anyMatch(CheckValve.class::isInstance);
+    return line.has(CheckValve.class);
   }
 
   /** The highest water or crest that no check valve keeps from the end of a pump's line. */

@@ -3,7 +3,6 @@ package rillwright.solver.finding;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.solver.network.Fall;
-import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
 /** Sheets over a crest too thin to hold together. */
@@ -17,12 +16,11 @@ final class SheetDetector implements Detector {
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
-    for (PointState point : state.points()) {
-      if (point.point() instanceof Fall fall && point.outflowM3PerS() > 0) {
-        double head = fall.weir().headAt(point.outflowM3PerS());
-        if (head < THINNEST_M) {
-          findings.add(thinSheet(fall.name().value(), head));
-        }
+    for (Fall fall : state.network().points(Fall.class)) {
+      double flow = state.point(fall.name()).outflowM3PerS();
+      double head = fall.weir().headAt(Math.max(0, flow));
+      if (flow > 0 && head < THINNEST_M) {
+        findings.add(thinSheet(fall.name().value(), head));
       }
     }
     return findings;

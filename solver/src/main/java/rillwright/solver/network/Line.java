@@ -48,9 +48,17 @@ public record Line(
 
   /** Water that its filters let go when nothing runs, m³. */
   public double filtersHoldM3() {
-    return parts.stream()
-        .mapToDouble(part -> part instanceof Filter filter ? filter.holdsM3() : 0)
-        .sum();
+    return placed(Filter.class).stream().mapToDouble(filter -> filter.part().holdsM3()).sum();
+  }
+
+  /** Whether a part of a kind stands in it. */
+  public boolean has(Class<? extends Part> kind) {
+    return parts.stream().anyMatch(kind::isInstance);
+  }
+
+  /** Its parts of a kind, in order. */
+  public <P extends Part> List<Placed<P>> placed(Class<P> kind) {
+    return Placed.in(this, kind);
   }
 
   /**

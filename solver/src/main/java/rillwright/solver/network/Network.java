@@ -64,7 +64,7 @@ public final class Network {
 
   private void requireWaterForSkimmer(Line line) {
     boolean fromBasin = point(line.from()) instanceof Basin;
-    if (!fromBasin && line.parts().stream().anyMatch(Skimmer.class::isInstance)) {
+    if (!fromBasin && line.has(Skimmer.class)) {
       throw new IllegalArgumentException(
           "line \""
               + line.name()
@@ -94,6 +94,16 @@ public final class Network {
     return List.copyOf(lines.values());
   }
 
+  /** The points of a kind, in the order of the file. */
+  public <P extends Point> List<P> points(Class<P> kind) {
+    return points.values().stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /** The parts of a kind where they stand, in the order of the file. */
+  public <P extends Part> List<Placed<P>> placed(Class<P> kind) {
+    return lines.values().stream().flatMap(line -> line.placed(kind).stream()).toList();
+  }
+
   /** Falls and outlets, in the order of the file. */
   public List<Point> waysOut() {
     return points.values().stream()
@@ -121,18 +131,15 @@ public final class Network {
 
   /** The skimmers that draw from a basin, in the order of the network. */
   public List<Skimmer> skimmersOf(PointName basin) {
-    return lines.values().stream()
-        .filter(line -> line.from().equals(basin))
-        .flatMap(line -> line.parts().stream())
-        .filter(Skimmer.class::isInstance)
-        .map(Skimmer.class::cast)
+    return placed(Skimmer.class).stream()
+        .filter(skimmer -> skimmer.line().from().equals(basin))
+        .map(Placed::part)
         .toList();
   }
 
   /** Whether any line has a pump that is chosen. */
   public boolean isPumped() {
-    return lines.values().stream()
-        .anyMatch(line -> line.parts().stream().anyMatch(Pump.class::isInstance));
+    return !placed(Pump.class).isEmpty();
   }
 
   /** What a line's parts find around them. */

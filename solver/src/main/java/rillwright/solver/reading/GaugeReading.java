@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.LineName;
+import rillwright.solver.network.Placed;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
 import rillwright.solver.steady.SteadyState;
@@ -37,15 +38,15 @@ public record GaugeReading(LineName line, int partIndex, Gauge gauge, OptionalDo
 
   private static List<GaugeReading> list(SteadyState state, Heads heads) {
     List<GaugeReading> readings = new ArrayList<>();
-    for (LineState line : state.lines()) {
-      for (int i = 0; i < line.parts().size(); i++) {
-        if (line.parts().get(i).part() instanceof Gauge gauge) {
-          OptionalDouble pressure =
-              pressurePa(
-                  gauge, heads.headBefore(line, i), line.flowM3PerS(), state.network().water());
-          readings.add(new GaugeReading(line.line().name(), i, gauge, pressure));
-        }
-      }
+    for (Placed<Gauge> gauge : state.network().placed(Gauge.class)) {
+      LineState line = state.line(gauge.line().name());
+      OptionalDouble pressure =
+          pressurePa(
+              gauge.part(),
+              heads.headBefore(line, gauge.index()),
+              line.flowM3PerS(),
+              state.network().water());
+      readings.add(new GaugeReading(line.line().name(), gauge.index(), gauge.part(), pressure));
     }
     return readings;
   }

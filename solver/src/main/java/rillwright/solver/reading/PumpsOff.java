@@ -65,7 +65,7 @@ public final class PumpsOff {
     Set<LineName> found = new LinkedHashSet<>();
     Deque<Line> waiting = new ArrayDeque<>();
     for (Line line : network.lines()) {
-      boolean pumped = line.parts().stream().anyMatch(Pump.class::isInstance);
+      boolean pumped = line.has(Pump.class);
       if (pumped && !isHeld(line)) {
         found.add(line.name());
         waiting.add(line);
@@ -84,6 +84,6 @@ public final class PumpsOff {
   }
 
   private static boolean isHeld(Line line) {
-    return line.parts().stream().anyMatch(CheckValve.class::isInstance);
+    return line.has(CheckValve.class);
   }
 }

@@ -7,6 +7,7 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.PumpPlace;
@@ -62,13 +63,7 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
   }
 
   private static int lastValve(Line line) {
-    List<Part> parts = line.parts();
-    for (int i = parts.size() - 1; i >= 0; i--) {
-      if (parts.get(i) instanceof Valve) {
-        return i;
-      }
-    }
-    return -1;
+    return line.placed(Valve.class).stream().mapToInt(Placed::index).max().orElse(-1);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
 
 /** The steady state of a network: what flows where at what head, the effort and the errors. */
@@ -56,6 +57,11 @@ public final class SteadyState {
   public LineState line(LineName name) {
     network.line(name);
     return lines.get(name);
+  }
+
+  /** What happens at a part of its network. */
+  public PartState part(Placed<?> place) {
+    return line(place.line().name()).parts().get(place.index());
   }
 
   /** Whether some chamber is drawn down to its intake. */

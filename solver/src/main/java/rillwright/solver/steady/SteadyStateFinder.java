@@ -11,7 +11,6 @@ import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.topology.UnmetDraw;
 
@@ -154,10 +153,7 @@ public final class SteadyStateFinder {
   /** The chambers that a balance says are starved, with the inflows that it has. */
   private Map<PointName, Starved> reconsider(Solved solved, Map<PointName, Starved> before) {
     Map<PointName, Starved> starved = new LinkedHashMap<>();
-    for (Point point : network.points()) {
-      if (!(point instanceof Chamber chamber)) {
-        continue;
-      }
+    for (Chamber chamber : network.points(Chamber.class)) {
       PointName name = chamber.name();
       double level = solved.headM(name).orElse(chamber.intakeM());
       boolean lacks =

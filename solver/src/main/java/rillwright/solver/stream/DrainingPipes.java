@@ -58,7 +58,7 @@ public record DrainingPipes(Line pumpLine, List<Piece> pieces) {
   public static List<DrainingPipes> listIn(Network network) {
     List<DrainingPipes> all = new ArrayList<>();
     for (Line line : network.lines()) {
-      if (line.parts().stream().anyMatch(Pump.class::isInstance) && !hasCheckValve(line)) {
+      if (line.has(Pump.class) && !hasCheckValve(line)) {
         List<Piece> pieces = new ArrayList<>();
         behind(network, line).forEach(each -> addPieces(pieces, network, each));
         all.add(new DrainingPipes(line, pieces));
@@ -68,7 +68,7 @@ public record DrainingPipes(Line pumpLine, List<Piece> pieces) {
   }
 
   private static boolean hasCheckValve(Line line) {
-    return line.parts().stream().anyMatch(CheckValve.class::isInstance);
+    return line.has(CheckValve.class);
   }
 
   /** The pump's line and those that no check valve and no open water keeps from it. */

@@ -15,8 +15,7 @@ public final class Homes {
   /** The homes of a plan. */
   public Homes(StreamPlan plan) {
     this.plan = plan;
-    this.basins =
-        plan.network().points().stream().filter(Basin.class::isInstance).map(Point::name).toList();
+    this.basins = plan.network().points(Basin.class).stream().map(Point::name).toList();
   }
 
   /** The stream that begins at a fall or outlet. */

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
-import rillwright.solver.network.Line;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Skimmer;
 
 /** Reckons what becomes of each basin's level, once it is known what runs. */
@@ -99,14 +99,10 @@ final class LevelBudgets {
   /** The level at which a skimmer of the basin passes just what runs through it. */
   private OptionalDouble starveLevelM(Basin basin) {
     OptionalDouble level = OptionalDouble.empty();
-    for (Line line : running.state().network().lines()) {
-      boolean skims =
-          line.from().equals(basin.name())
-              && !line.parts().isEmpty()
-              && line.parts().get(0) instanceof Skimmer;
-      if (skims) {
-        double flow = running.state().line(line.name()).flowM3PerS();
-        double needed = ((Skimmer) line.parts().get(0)).levelToPassM(flow);
+    for (Placed<Skimmer> skimmer : running.state().network().placed(Skimmer.class)) {
+      if (skimmer.line().from().equals(basin.name()) && skimmer.index() == 0) {
+        double flow = running.state().line(skimmer.line().name()).flowM3PerS();
+        double needed = skimmer.part().levelToPassM(flow);
         level = OptionalDouble.of(Math.max(needed, level.orElse(Double.NEGATIVE_INFINITY)));
       }
     }

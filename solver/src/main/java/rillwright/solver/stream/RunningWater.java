@@ -9,7 +9,6 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PointState;
@@ -56,9 +55,9 @@ public record RunningWater(
   private void reckon() {
     WaterSources sources = new WaterSources(state);
     streams.forEach(stream -> add(sources.of(stream.stream().from()), stream.transit()));
-    for (Point point : state.network().points()) {
-      Double box = plan.boxAreaM2().get(point.name());
-      if (box != null && point instanceof Fall fall) {
+    for (Fall fall : state.network().points(Fall.class)) {
+      Double box = plan.boxAreaM2().get(fall.name());
+      if (box != null) {
         double head = fall.weir().headAt(Math.max(0, state.point(fall.name()).outflowM3PerS()));
         add(sources.of(fall.name()), new Transit(0, 0, 0, box * head, 0, 0));
       }
@@ -100,10 +99,9 @@ public record RunningWater(
   double leftChambersM3(Basin atRest) {
     WaterSources sources = new WaterSources(state);
     double left = 0;
-    for (Point point : state.network().points()) {
-      OptionalDouble level = state.point(point.name()).headM();
-      if (point instanceof Chamber chamber
-          && chamber.areaM2().isPresent()
+    for (Chamber chamber : state.network().points(Chamber.class)) {
+      OptionalDouble level = state.point(chamber.name()).headM();
+      if (chamber.areaM2().isPresent()
           && level.isPresent()
           && sources.isFrom(atRest.name(), chamber.name())) {
         left += chamber.areaM2().getAsDouble() * (atRest.levelM() - level.getAsDouble());

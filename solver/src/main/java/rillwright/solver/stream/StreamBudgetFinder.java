@@ -30,9 +30,7 @@ public final class StreamBudgetFinder {
 
   private StreamBudgetFinder(StreamPlan plan) {
     this.plan = plan;
-    plan.network().points().stream()
-        .filter(Basin.class::isInstance)
-        .forEach(point -> basins.add((Basin) point));
+    plan.network().points(Basin.class).stream().forEach(point -> basins.add((Basin) point));
   }
 
   /**

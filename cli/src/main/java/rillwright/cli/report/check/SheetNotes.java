@@ -112,10 +112,7 @@ final class SheetNotes {
       return;
     }
     OptionalDouble water =
-        network.points().stream()
-            .filter(Basin.class::isInstance)
-            .mapToDouble(point -> ((Basin) point).levelM())
-            .max();
+        network.points(Basin.class).stream().mapToDouble(point -> ((Basin) point).levelM()).max();
     double most = water.orElse(Double.POSITIVE_INFINITY) - chamber.intakeM();
     notes.add(
         "line \""

@@ -20,9 +20,7 @@ final class Intakes {
   private final Map<PointName, Double> intakeM = new LinkedHashMap<>();
 
   Intakes(Network network) {
-    network.points().stream()
-        .filter(Chamber.class::isInstance)
-        .map(Chamber.class::cast)
+    network.points(Chamber.class).stream()
         .forEach(chamber -> intakeM.put(chamber.name(), chamber.intakeM()));
   }
 

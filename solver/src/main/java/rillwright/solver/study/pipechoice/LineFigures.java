@@ -1,9 +1,9 @@
 package rillwright.solver.study.pipechoice;
 
 import java.util.OptionalDouble;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Run;
 import rillwright.solver.steady.LineState;
-import rillwright.solver.steady.PartState;
 
 /**
  * What a pipe's size means for the water in it.
@@ -21,12 +21,11 @@ public record LineFigures(
     double length = 0;
     double loss = 0;
     double holdUp = 0;
-    for (PartState part : line.parts()) {
-      if (part.part() instanceof Run run) {
-        length += run.lengthM();
-        loss += Math.abs(part.headLossM().orElse(0));
-        holdUp += run.lengthM() * run.inside().areaM2();
-      }
+    for (Placed<Run> placed : line.line().placed(Run.class)) {
+      Run run = placed.part();
+      length += run.lengthM();
+      loss += Math.abs(line.parts().get(placed.index()).headLossM().orElse(0));
+      holdUp += run.lengthM() * run.inside().areaM2();
     }
     boolean flows = length > 0 && line.flowM3PerS() != 0;
     return new LineFigures(

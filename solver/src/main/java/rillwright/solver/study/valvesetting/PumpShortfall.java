@@ -86,6 +86,6 @@ final class PumpShortfall {
   }
 
   private static boolean hasPump(Line line) {
-    return line.parts().stream().anyMatch(Pump.class::isInstance);
+    return line.has(Pump.class);
   }
 }

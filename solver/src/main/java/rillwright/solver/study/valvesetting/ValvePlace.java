@@ -1,11 +1,12 @@
 package rillwright.solver.study.valvesetting;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Valve;
 
 /**
@@ -18,28 +19,23 @@ public record ValvePlace(LineName line, int partIndex) {
 
   /** The places of all valves that are marked adjustable, in the order of the network. */
   public static List<ValvePlace> listAdjustable(Network network) {
-    List<ValvePlace> places = new ArrayList<>();
-    for (Line line : network.lines()) {
-      for (int i = 0; i < line.parts().size(); i++) {
-        if (line.parts().get(i) instanceof Valve valve && valve.adjustable()) {
-          places.add(new ValvePlace(line.name(), i));
-        }
-      }
-    }
-    return places;
+    return network.placed(Valve.class).stream()
+        .filter(valve -> valve.part().adjustable())
+        .map(ValvePlace::of)
+        .toList();
   }
 
   /** The last adjustable valve of a line, else its last valve; empty if it has none. */
   public static Optional<ValvePlace> findIn(Line line) {
-    Optional<ValvePlace> last = Optional.empty();
-    boolean adjustable = false;
-    for (int i = 0; i < line.parts().size(); i++) {
-      if (line.parts().get(i) instanceof Valve valve && (valve.adjustable() || !adjustable)) {
-        last = Optional.of(new ValvePlace(line.name(), i));
-        adjustable |= valve.adjustable();
-      }
-    }
-    return last;
+    return line.placed(Valve.class).stream()
+        .max(
+            Comparator.comparing((Placed<Valve> valve) -> valve.part().adjustable())
+                .thenComparing(Placed::index))
+        .map(ValvePlace::of);
+  }
+
+  private static ValvePlace of(Placed<Valve> valve) {
+    return new ValvePlace(valve.line().name(), valve.index());
   }
 
   /** The valve there. */

@@ -40,7 +40,7 @@ record IdlePump() implements CauseKind {
         Places.ofParts(
             job.network(), part -> part instanceof Pump pump && pump.set().speed() == 0)) {
       Line line = job.network().line(place.line());
-      boolean held = line.parts().stream().anyMatch(CheckValve.class::isInstance);
+      boolean held = line.has(CheckValve.class);
       if (!held && line.mainBore().isPresent()) {
         var bore = line.mainBore().get();
         sites.add(

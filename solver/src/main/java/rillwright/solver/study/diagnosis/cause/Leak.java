@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Run;
 import rillwright.solver.network.Tee;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
@@ -41,14 +42,12 @@ final class Leak {
     @Override
     public List<Site> sitesIn(AsBuilt job) {
       List<Site> sites = new ArrayList<>();
-      for (var point : job.network().points()) {
-        if (point instanceof Tee) {
-          double pumpFlow = job.pumpFlowM3PerS(point.name());
-          sites.add(
-              new Site(
-                  CauseId.at(name(), point.name().value()),
-                  (size, altered) -> altered.drawAt(point.name(), size * pumpFlow)));
-        }
+      for (Tee tee : job.network().points(Tee.class)) {
+        double pumpFlow = job.pumpFlowM3PerS(tee.name());
+        sites.add(
+            new Site(
+                CauseId.at(name(), tee.name().value()),
+                (size, altered) -> altered.drawAt(tee.name(), size * pumpFlow)));
       }
       for (Line line : Places.withRun(job.network())) {
         double pumpFlow = job.pumpFlowM3PerS(line.name());
@@ -64,10 +63,10 @@ final class Leak {
     private static PartPlace longestRun(Line line) {
       int longest = -1;
       double length = 0;
-      for (int i = 0; i < line.parts().size(); i++) {
-        if (line.parts().get(i) instanceof Run run && run.lengthM() > length) {
-          longest = i;
-          length = run.lengthM();
+      for (Placed<Run> run : line.placed(Run.class)) {
+        if (run.part().lengthM() > length) {
+          longest = run.index();
+          length = run.part().lengthM();
         }
       }
       return new PartPlace(line.name(), longest);

@@ -32,13 +32,11 @@ final class Places {
   }
 
   static List<Line> withRun(Network network) {
-    return network.lines().stream()
-        .filter(line -> line.parts().stream().anyMatch(Run.class::isInstance))
-        .toList();
+    return network.lines().stream().filter(line -> line.has(Run.class)).toList();
   }
 
   static List<Fall> falls(Network network) {
-    return network.points().stream().filter(Fall.class::isInstance).map(Fall.class::cast).toList();
+    return network.points(Fall.class);
   }
 
   /** A running pump's place. */
@@ -77,7 +75,7 @@ final class Places {
     Set<LineName> fed = new LinkedHashSet<>();
     Deque<PointName> waiting = new ArrayDeque<>();
     for (Line line : network.lines()) {
-      if (line.parts().stream().anyMatch(Pump.class::isInstance)) {
+      if (line.has(Pump.class)) {
         waiting.add(line.to());
       }
     }

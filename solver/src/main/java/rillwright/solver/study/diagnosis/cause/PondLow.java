@@ -35,18 +35,16 @@ record PondLow() implements CauseKind {
   @Override
   public List<Site> sitesIn(AsBuilt job) {
     List<Site> sites = new ArrayList<>();
-    for (var point : job.network().points()) {
-      if (point instanceof Basin basin) {
-        OptionalDouble sill = lowestSillM(job.network(), basin);
-        if (sill.isPresent() && sill.getAsDouble() < basin.levelM()) {
-          double depth = basin.levelM() - sill.getAsDouble();
-          sites.add(
-              new Site(
-                  CauseId.at(name(), basin.name().value()),
-                  (size, altered) ->
-                      altered.changePoint(
-                          Basin.class, basin.name(), b -> b.withLevel(b.levelM() - size * depth))));
-        }
+    for (Basin basin : job.network().points(Basin.class)) {
+      OptionalDouble sill = lowestSillM(job.network(), basin);
+      if (sill.isPresent() && sill.getAsDouble() < basin.levelM()) {
+        double depth = basin.levelM() - sill.getAsDouble();
+        sites.add(
+            new Site(
+                CauseId.at(name(), basin.name().value()),
+                (size, altered) ->
+                    altered.changePoint(
+                        Basin.class, basin.name(), b -> b.withLevel(b.levelM() - size * depth))));
       }
     }
     return sites;

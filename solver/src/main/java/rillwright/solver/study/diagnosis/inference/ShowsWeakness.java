@@ -14,7 +14,7 @@ record ShowsWeakness(Network network) implements Teller<Boolean> {
 
   @Override
   public Boolean flow(Measurands.Flow flow) {
-    boolean noFalls = network.points().stream().noneMatch(Fall.class::isInstance);
+    boolean noFalls = network.points(Fall.class).isEmpty();
     return isRunning(flow.when()) && (noFalls || network.point(flow.point()) instanceof Fall);
   }
 

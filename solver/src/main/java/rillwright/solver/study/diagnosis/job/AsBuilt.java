@@ -42,7 +42,7 @@ public record AsBuilt(Network network, SteadyState state) {
   public double pumpFlowM3PerS(LineName line) {
     double sum = 0;
     for (Line joined : circuitOf(network.line(line))) {
-      boolean pumped = joined.parts().stream().anyMatch(Pump.class::isInstance);
+      boolean pumped = joined.has(Pump.class);
       sum += pumped ? state.line(joined.name()).flowM3PerS() : 0;
     }
     return sum > 0 ? sum : Math.abs(state.line(line).flowM3PerS());

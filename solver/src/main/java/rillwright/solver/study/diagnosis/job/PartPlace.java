@@ -6,6 +6,7 @@ import java.util.function.BiPredicate;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Placed;
 
 /**
  * The place of a part.
@@ -14,6 +15,11 @@ import rillwright.solver.network.Network;
  * @param index its place among the line's parts, from 0
  */
 public record PartPlace(LineName line, int index) {
+
+  /** Where a part stands. */
+  public static PartPlace of(Placed<?> placed) {
+    return new PartPlace(placed.line().name(), placed.index());
+  }
 
   /** The places at which something holds, in the order of the network. */
   public static List<PartPlace> list(Network network, BiPredicate<Line, Integer> holds) {

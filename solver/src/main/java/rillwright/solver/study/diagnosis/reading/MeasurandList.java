@@ -108,7 +108,7 @@ public final class MeasurandList {
       }
     }
     for (Line line : network.lines()) {
-      if (line.parts().stream().anyMatch(Pump.class::isInstance)) {
+      if (line.has(Pump.class)) {
         list.add(new Measurands.Power(line.name(), RUNNING));
       }
     }

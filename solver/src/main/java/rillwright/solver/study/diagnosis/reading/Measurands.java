@@ -5,6 +5,7 @@ import rillwright.solver.law.Gravity;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.LineName;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
@@ -189,8 +190,7 @@ public final class Measurands {
     @Override
     public Span anything(AsBuilt job, double asBuiltValue) {
       double intake =
-          job.network().points().stream()
-              .filter(Chamber.class::isInstance)
+          job.network().points(Chamber.class).stream()
               .mapToDouble(chamber -> ((Chamber) chamber).intakeM())
               .min()
               .orElse(asBuiltValue - 0.3);
@@ -199,8 +199,7 @@ public final class Measurands {
 
     @Override
     public double zero(AsBuilt job) {
-      return job.network().points().stream()
-          .filter(Basin.class::isInstance)
+      return job.network().points(Basin.class).stream()
           .map(Point::heldHeadM)
           .mapToDouble(OptionalDouble::getAsDouble)
           .max()
@@ -233,10 +232,8 @@ public final class Measurands {
     @Override
     public Span anything(AsBuilt job, double asBuiltValue) {
       double largest = asBuiltValue;
-      for (var part : job.network().line(line).parts()) {
-        if (part instanceof Pump pump) {
-          largest = Math.max(largest, pump.set().publishedLargestPowerW().orElse(0));
-        }
+      for (Placed<Pump> pump : job.network().line(line).placed(Pump.class)) {
+        largest = Math.max(largest, pump.part().set().publishedLargestPowerW().orElse(0));
       }
       return Span.between(0, ROOM * largest);
     }

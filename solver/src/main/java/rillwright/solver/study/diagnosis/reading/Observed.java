@@ -8,13 +8,12 @@ import java.util.OptionalDouble;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.LineName;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Tee;
 import rillwright.solver.reading.GaugeReading;
-import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.NoBalance;
-import rillwright.solver.steady.PartState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.diagnosis.job.Alteration;
@@ -104,13 +103,11 @@ public final class Observed {
     List<LineName> pieces = job.piecesOf(line);
     double sum = 0;
     boolean known = false;
-    for (LineState piece : state.lines()) {
-      for (PartState part : piece.parts()) {
-        if (part.part() instanceof Pump pump && pieces.contains(piece.line().name())) {
-          OptionalDouble power = pump.set().powerAt(part.flowM3PerS());
-          known |= power.isPresent();
-          sum += power.orElse(0);
-        }
+    for (Placed<Pump> pump : state.network().placed(Pump.class)) {
+      if (pieces.contains(pump.line().name())) {
+        OptionalDouble power = pump.part().set().powerAt(state.part(pump).flowM3PerS());
+        known |= power.isPresent();
+        sum += power.orElse(0);
       }
     }
     return known ? OptionalDouble.of(sum) : OptionalDouble.empty();

@@ -10,6 +10,7 @@ import rillwright.solver.network.Fall;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Tee;
@@ -34,11 +35,11 @@ public final class Possible implements Teller<Span> {
   }
 
   private List<Pump> pumps() {
-    return network.lines().stream().flatMap(line -> pumpsOf(line).stream()).toList();
+    return network.placed(Pump.class).stream().map(Placed::part).toList();
   }
 
   private static List<Pump> pumpsOf(Line line) {
-    return line.parts().stream().filter(Pump.class::isInstance).map(Pump.class::cast).toList();
+    return line.placed(Pump.class).stream().map(Placed::part).toList();
   }
 
   /** The highest level at which water can stand with the pumps off, m. */
@@ -119,10 +120,10 @@ public final class Possible implements Teller<Span> {
   @Override
   public Span gaugePressure(Measurands.GaugePressure pressure) {
     double elevationM =
-        network.lines().stream()
-            .flatMap(line -> line.parts().stream())
-            .filter(part -> part instanceof Gauge gauge && gauge.name().equals(pressure.gauge()))
-            .mapToDouble(part -> ((Gauge) part).elevationM())
+        network.placed(Gauge.class).stream()
+            .map(Placed::part)
+            .filter(gauge -> gauge.name().equals(pressure.gauge()))
+            .mapToDouble(Gauge::elevationM)
             .findFirst()
             .orElseThrow();
     return pressureAt(elevationM);

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
-import rillwright.solver.network.Network;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Valve;
 import rillwright.solver.reading.GaugeReading;
@@ -60,12 +60,7 @@ public sealed interface When {
 
     /** The index of a line's last valve, from 0; −1 without one. */
     public static int lastValve(Line line) {
-      for (int i = line.parts().size() - 1; i >= 0; i--) {
-        if (line.parts().get(i) instanceof Valve) {
-          return i;
-        }
-      }
-      return -1;
+      return line.placed(Valve.class).stream().mapToInt(Placed::index).max().orElse(-1);
     }
 
     @Override
@@ -104,8 +99,8 @@ public sealed interface When {
 
     @Override
     public void apply(Alteration job) {
-      Network network = job.asBuilt();
-      PartPlace.list(network, (line, index) -> line.parts().get(index) instanceof Pump)
+      job.asBuilt().placed(Pump.class).stream()
+          .map(PartPlace::of)
           .forEach(place -> job.changePart(place, Pump.class, pump -> pump.atSpeed(0)));
     }
 
