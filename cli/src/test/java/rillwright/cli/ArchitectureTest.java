@@ -52,17 +52,6 @@ class ArchitectureTest {
           .mayNotBeAccessedByAnyLayer();
 
   @ArchTest
-  static final ArchRule STUDIES_KNOW_NO_TERMINAL_AND_WRITE_NOTHING =
-      noClasses()
-          .that()
-          .resideInAPackage("rillwright.cli.study..")
-          .should()
-          .dependOnClassesThat()
-          .resideInAnyPackage(
-              "picocli..", "java.io..", "java.nio.file..", "rillwright.curves.chart")
-          .allowEmptyShould(true);
-
-  @ArchTest
   static final ArchRule JACKSON_STAYS_WHERE_FILES_ARE_READ_AND_JSON_IS_WRITTEN =
       noClasses()
           .that()
@@ -77,15 +66,6 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule NOTHING_IS_MAPPED_TO_OBJECTS =
       noClasses().should().dependOnClassesThat().resideInAPackage("tools.jackson.databind..");
-
-  @ArchTest
-  static final ArchRule PICOCLI_STAYS_WITH_THE_COMMANDS =
-      noClasses()
-          .that()
-          .resideOutsideOfPackages("rillwright.cli", "rillwright.cli.command..")
-          .should()
-          .dependOnClassesThat()
-          .resideInAPackage("picocli..");
 
   @ArchTest
   static final ArchRule OTHER_LIBRARIES_STAY_BELOW =

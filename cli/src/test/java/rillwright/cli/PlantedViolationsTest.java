@@ -41,17 +41,11 @@ class PlantedViolationsTest {
             "LAYERS_LOOK_DOWN_ONLY",
             List.of("rillwright.cli.file.Planted: rillwright.cli.command.ExitStatus")),
         arguments(
-            "STUDIES_KNOW_NO_TERMINAL_AND_WRITE_NOTHING",
-            List.of("rillwright.cli.study.Planted: java.nio.file.Path")),
-        arguments(
             "JACKSON_STAYS_WHERE_FILES_ARE_READ_AND_JSON_IS_WRITTEN",
             List.of("rillwright.cli.report.Planted: tools.jackson.core.JsonParser")),
         arguments(
             "NOTHING_IS_MAPPED_TO_OBJECTS",
             List.of("rillwright.cli.report.json.Planted: tools.jackson.databind.JsonNode")),
-        arguments(
-            "PICOCLI_STAYS_WITH_THE_COMMANDS",
-            List.of("rillwright.cli.report.Planted: picocli.CommandLine")),
         arguments(
             "OTHER_LIBRARIES_STAY_BELOW",
             List.of("rillwright.cli.report.picture.Planted: org.knowm.xchart.XYChart")),

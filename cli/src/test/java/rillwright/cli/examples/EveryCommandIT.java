@@ -28,11 +28,12 @@ import rillwright.cli.PackedJar.Ended;
  * what was left out of the jar is missed here.
  */
 class EveryCommandIT {
-  /** Commands with no example whose output is kept, and one that prints nothing but a picture. */
+  /** Commands and a form without an example whose output is kept, and a picture alone. */
   private static final List<String> OTHERS =
       List.of(
           "catalogue",
           "catalogue --format json",
+          "solve fish-pond/pond.yaml --format html",
           "chart fish-pond/pond.yaml --power --to PICTURE",
           "weak-trial weak-fall/fall.yaml --calls 2 --seed 1");
 
