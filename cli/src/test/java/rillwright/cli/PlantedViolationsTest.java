@@ -45,7 +45,7 @@ class PlantedViolationsTest {
             List.of("rillwright.cli.report.Planted: tools.jackson.core.JsonParser")),
         arguments(
             "NOTHING_IS_MAPPED_TO_OBJECTS",
-            List.of("rillwright.cli.report.json.Planted: tools.jackson.databind.JsonNode")),
+            List.of("rillwright.cli.json.Planted: tools.jackson.databind.JsonNode")),
         arguments(
             "OTHER_LIBRARIES_STAY_BELOW",
             List.of("rillwright.cli.report.picture.Planted: org.knowm.xchart.XYChart")),
