@@ -71,7 +71,8 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage(
               "org.knowm..",
-              "org.apache..",
+              "org.apache.batik..",
+              "org.apache.commons.statistics..",
               "org.ejml..",
               "org.hipparchus..",
               "org.jgrapht..",
