@@ -90,7 +90,7 @@ final class OrderlyRun {
     text.lines().forEach(line -> assertEquals(PlainText.harmless(line), line, what));
   }
 
-  private static boolean isPicture(Path path) {
+  static boolean isPicture(Path path) {
     String name = path.toString().toLowerCase(Locale.ROOT);
     return name.endsWith(".svg") || name.endsWith(".png");
   }
