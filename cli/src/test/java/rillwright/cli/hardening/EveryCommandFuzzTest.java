@@ -24,7 +24,7 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
  * {@code -Drillwright.seed=2} others.
  */
 class EveryCommandFuzzTest {
-  private static final int CASES = Integer.getInteger("rillwright.cases", 400);
+  private static final int CASES = Integer.getInteger("rillwright.cases", 80);
   private static final long SEED = Long.getLong("rillwright.seed", 1);
   private static final Path EXAMPLES = Path.of("..", "examples");
 
@@ -62,7 +62,7 @@ class EveryCommandFuzzTest {
         answers += run.status() == 0 ? 1 : 0;
       } catch (Error e) {
         String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-        wrong.add("seed " + SEED + ", case " + i + ": " + e + "\n" + text);
+        wrong.add("seed " + SEED + ", case " + i + ", " + command + ": " + e + "\n" + text);
       }
       removePictures(home);
     }
