@@ -93,7 +93,11 @@ class HostileNamesTest {
           boolean text = TEXTS.contains(name) && !isSection;
           renamed.put(
               isSection && names.contains(name) ? name + HOSTILE : name,
-              text ? value + HOSTILE : renamedValue(value, names, NAMING.contains(name)));
+              text
+                  ? value + HOSTILE
+                  : name.equals("kind")
+                      ? value
+                      : renamedValue(value, names, NAMING.contains(name)));
         });
     return renamed;
   }
