@@ -1,7 +1,9 @@
 package rillwright.cli.json;
 
 import java.io.StringWriter;
+import java.util.Locale;
 import java.util.function.Consumer;
+import rillwright.curves.wording.PlainText;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.PrettyPrinter;
@@ -17,6 +19,9 @@ import tools.jackson.core.util.Separators.Spacing;
  * is two spaces and a line ends with a line feed on every system.
  */
 public final class Json {
+  /** The first character that JSON itself leaves as it is and a terminal does not. */
+  private static final int DELETE = 0x7f;
+
   private final JsonGenerator generator;
 
   private Json(JsonGenerator generator) {
@@ -35,7 +40,25 @@ public final class Json {
     try (JsonGenerator generator = factory.createGenerator(new Indented(), text)) {
       written.accept(new Json(generator));
     }
-    return text.append('\n').toString();
+    return harmless(text.append('\n').toString());
+  }
+
+  /** The text with what could turn the direction of a line, or end it, written as JSON can. */
+  private static String harmless(String json) {
+    StringBuilder harmless = new StringBuilder(json.length());
+    json.codePoints()
+        .forEach(
+            code -> {
+              String character = Character.toString(code);
+              if (code < DELETE || PlainText.harmless(character).equals(character)) {
+                harmless.append(character);
+              } else {
+                character
+                    .chars()
+                    .forEach(it -> harmless.append(String.format(Locale.ROOT, "\\u%04x", it)));
+              }
+            });
+    return harmless.toString();
   }
 
   /** An object. */
