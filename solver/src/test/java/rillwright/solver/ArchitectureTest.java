@@ -3,6 +3,7 @@ package rillwright.solver;
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -12,7 +13,11 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.Set;
 import rillwright.solver.law.HeadLaw;
 
 /** Which way the packages of the solver may look. Rules for packages to come hold when they do. */
@@ -175,6 +180,27 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.hipparchus..");
+
+  /** Larger still, and to be split by meaning; nothing else may join them. */
+  private static final Set<String> LARGER =
+      Set.of("rillwright.solver.network", "rillwright.solver.finding", "rillwright.solver.stream");
+
+  @ArchTest
+  static final ArchRule noPackageHasMoreThanTwentyFiles =
+      classes().should(lieAmongAtMostTwentyFiles());
+
+  private static ArchCondition<JavaClass> lieAmongAtMostTwentyFiles() {
+    return new ArchCondition<>("lie in a package of at most twenty files") {
+      @Override
+      public void check(JavaClass type, ConditionEvents events) {
+        long files =
+            type.getPackage().getClasses().stream().filter(JavaClass::isTopLevelClass).count();
+        boolean few = files <= 20 || LARGER.contains(type.getPackageName());
+        String message = type.getName() + " lies among " + files + " files";
+        events.add(new SimpleConditionEvent(type, few, message));
+      }
+    };
+  }
 
   @ArchTest
   static final ArchRule namesSayWhatAClassIs =

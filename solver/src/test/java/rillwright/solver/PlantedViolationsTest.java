@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,6 +59,11 @@ class PlantedViolationsTest {
               Map.entry("graphsStayInPackagesNamedTopology", List.of(EVERYTHING)),
               Map.entry("statisticsStayInOnePackage", List.of(EVERYTHING)),
               Map.entry("integratorsStayInOnePackage", List.of(EVERYTHING)),
+              Map.entry(
+                  "noPackageHasMoreThanTwentyFiles",
+                  IntStream.rangeClosed(1, 21)
+                      .mapToObj(i -> "rillwright.solver.planted.crowd.Crowd" + i)
+                      .toList()),
               Map.entry("namesSayWhatAClassIs", List.of("rillwright.solver.planted.PondHelper"))));
 
   static Stream<String> rules() {

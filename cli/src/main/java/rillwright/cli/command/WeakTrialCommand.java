@@ -15,7 +15,7 @@ import rillwright.cli.file.ProjectReader;
 import rillwright.cli.report.text.weak.TrialText;
 import rillwright.cli.study.weak.CausesRequest;
 import rillwright.solver.progress.Progress;
-import rillwright.solver.study.diagnosis.cause.CauseTable;
+import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Diagnostician;
 import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
 import rillwright.solver.study.diagnosis.job.AsBuilt;

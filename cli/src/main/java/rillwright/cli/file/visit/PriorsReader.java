@@ -21,10 +21,10 @@ import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.CauseId;
-import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.cause.Sign;
 import rillwright.solver.study.diagnosis.cause.SignTable;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
+import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 
 /** Reads an edited table of causes and signs, in the structure in which it is printed. */
 public final class PriorsReader {

@@ -8,7 +8,7 @@ import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
 import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
-import rillwright.solver.study.diagnosis.cause.CauseTable;
+import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
 

@@ -3,8 +3,8 @@ package rillwright.cli.study.weak;
 import java.util.List;
 import rillwright.cli.study.Answer;
 import rillwright.cli.study.Job;
-import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.cause.SignTable;
+import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 
 /**

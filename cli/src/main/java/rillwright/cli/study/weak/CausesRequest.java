@@ -9,8 +9,8 @@ import rillwright.cli.study.Job;
 import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.solver.progress.Progress;
-import rillwright.solver.study.diagnosis.cause.CauseTable;
 import rillwright.solver.study.diagnosis.cause.SignTable;
+import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 
 /**

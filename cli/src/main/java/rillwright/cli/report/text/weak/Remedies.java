@@ -8,7 +8,7 @@ import rillwright.cli.report.weak.CauseWords;
 import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.WishWords;
 import rillwright.cli.study.weak.WeakAnswer;
-import rillwright.solver.study.diagnosis.cause.CauseTable;
+import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 
 /** What is usually done about each likely cause, and what to mind. */

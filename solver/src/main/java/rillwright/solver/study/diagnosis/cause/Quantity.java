@@ -12,27 +12,27 @@ public record Quantity(String words, String unit, double least, double greatest)
   private static final double MOST = 1e6;
 
   /** A ratio of whatever size. */
-  static Quantity ratio(String words) {
+  public static Quantity ratio(String words) {
     return new Quantity(words, "1", 0.001, MOST);
   }
 
   /** A ratio that is less than 1. */
-  static Quantity share(String words) {
+  public static Quantity share(String words) {
     return new Quantity(words, "1", 0, 0.999);
   }
 
   /** A ratio of what is left to what there was. */
-  static Quantity left(String words) {
+  public static Quantity left(String words) {
     return new Quantity(words, "1", 0.02, 1);
   }
 
   /** A length, m. */
-  static Quantity length(String words, double greatest) {
+  public static Quantity length(String words, double greatest) {
     return new Quantity(words, "m", 1e-4, greatest);
   }
 
   /** Nothing that has a size. */
-  static Quantity ofNoSize(String words) {
+  public static Quantity ofNoSize(String words) {
     return new Quantity(words, "1", 0, 1);
   }
 }

@@ -12,7 +12,7 @@ import java.util.function.ToDoubleFunction;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.progress.Steps;
 import rillwright.solver.study.diagnosis.cause.Cause;
-import rillwright.solver.study.diagnosis.cause.CauseTable;
+import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.NextReading.Expected;
 import rillwright.solver.study.diagnosis.inference.SweptCause.Unnoticed;
 import rillwright.solver.study.diagnosis.job.AsBuilt;

@@ -1,6 +1,6 @@
 package rillwright.solver.study.diagnosis.trial;
 
-import rillwright.solver.study.diagnosis.cause.CauseTable;
+import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Diagnostician;
 
 /**

@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.cause;
+package rillwright.solver.study.diagnosis.cause.kind;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import rillwright.solver.network.Run;
+import rillwright.solver.study.diagnosis.cause.Cause;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.cause.CauseKind;
+import rillwright.solver.study.diagnosis.cause.Quantity;
+import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 
 /**

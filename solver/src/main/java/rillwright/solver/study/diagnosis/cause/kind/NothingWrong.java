@@ -1,7 +1,12 @@
-package rillwright.solver.study.diagnosis.cause;
+package rillwright.solver.study.diagnosis.cause.kind;
 
 import java.util.List;
 import java.util.Optional;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.cause.CauseKind;
+import rillwright.solver.study.diagnosis.cause.Quantity;
+import rillwright.solver.study.diagnosis.cause.Site;
+import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 
 /** All is as it was built: it was sold too small. */

@@ -1,10 +1,15 @@
-package rillwright.solver.study.diagnosis.cause;
+package rillwright.solver.study.diagnosis.cause.kind;
 
 import java.util.List;
 import java.util.Optional;
 import rillwright.solver.law.weir.TiltedCrest;
 import rillwright.solver.law.weir.WiderCrest;
 import rillwright.solver.network.Fall;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.cause.CauseKind;
+import rillwright.solver.study.diagnosis.cause.Quantity;
+import rillwright.solver.study.diagnosis.cause.Site;
+import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 

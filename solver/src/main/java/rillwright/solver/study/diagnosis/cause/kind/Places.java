@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.cause;
+package rillwright.solver.study.diagnosis.cause.kind;
 
 import java.util.ArrayDeque;
 import java.util.Deque;

@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.cause;
+package rillwright.solver.study.diagnosis.cause.kind;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +13,11 @@ import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Valve;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.cause.CauseKind;
+import rillwright.solver.study.diagnosis.cause.Quantity;
+import rillwright.solver.study.diagnosis.cause.Site;
+import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 

@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.cause;
+package rillwright.solver.study.diagnosis.cause.kind;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,11 @@ import rillwright.solver.network.Friction;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Run;
+import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.cause.CauseKind;
+import rillwright.solver.study.diagnosis.cause.Quantity;
+import rillwright.solver.study.diagnosis.cause.Site;
+import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 
