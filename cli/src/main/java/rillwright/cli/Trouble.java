@@ -5,7 +5,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import rillwright.cli.command.ExitStatus;
-import rillwright.cli.command.NoAnswer;
+import rillwright.cli.command.argument.NoAnswer;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.curves.wording.PlainText;
 

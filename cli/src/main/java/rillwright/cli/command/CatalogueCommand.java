@@ -18,6 +18,9 @@ import rillwright.cli.catalogue.page.Selection;
 import rillwright.cli.catalogue.page.Suggestion;
 import rillwright.cli.catalogue.page.TablePage;
 import rillwright.cli.catalogue.page.TextPage;
+import rillwright.cli.command.argument.Destination;
+import rillwright.cli.command.argument.Format;
+import rillwright.cli.command.output.InputFiles;
 
 /** What pipe sizes, fittings, valves, lips and beds the program knows, with sources. */
 @Command(

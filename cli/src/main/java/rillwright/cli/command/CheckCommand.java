@@ -3,6 +3,8 @@ package rillwright.cli.command;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import rillwright.cli.command.argument.ProjectArguments;
+import rillwright.cli.command.argument.ReportArguments;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.CheckJson;
 import rillwright.cli.report.text.check.CheckText;

@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import rillwright.cli.command.argument.StandardOptions;
 
 /** The program as a whole: it has commands and does nothing by itself. */
 @Command(

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +8,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import rillwright.cli.command.output.InputFiles;
+import rillwright.cli.command.output.OutputFile;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.page.terminal.Ink;
@@ -15,7 +17,7 @@ import rillwright.cli.report.page.terminal.TerminalPage;
 import rillwright.curves.wording.PlainText;
 
 /** Where an answer goes: standard output or a file. */
-class Destination {
+public class Destination {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
@@ -30,7 +32,7 @@ class Destination {
   private StandardOptions standard;
 
   /** The file to write, if it is not standard output. */
-  final Optional<Path> to() {
+  public final Optional<Path> to() {
     return to;
   }
 
@@ -39,7 +41,7 @@ class Destination {
    *
    * @param inputs what must not be written over
    */
-  void check(InputFiles inputs) {
+  public void check(InputFiles inputs) {
     file().ifPresent(file -> file.check(inputs));
   }
 
@@ -48,13 +50,13 @@ class Destination {
   }
 
   /** Hands over a page, as HTML or as text. */
-  final void print(Page page, Format format) {
+  public final void print(Page page, Format format) {
     Ink ink = to.isPresent() ? Ink.PLAIN : Ink.ofTerminal();
     print(format == Format.HTML ? HtmlPage.of(page, command.name()) : TerminalPage.of(page, ink));
   }
 
   /** Hands over an answer. */
-  final void print(String answer) {
+  public final void print(String answer) {
     PrintWriter out = command.commandLine().getOut();
     file()
         .ifPresentOrElse(

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.need;
 
 import java.util.List;
 import rillwright.cli.file.Project;
@@ -7,11 +7,11 @@ import rillwright.curves.wording.PlainText;
 import rillwright.solver.pumping.PumpPlace;
 
 /** Refuses projects in which a pump is still to be chosen, where that is of no use. */
-final class ChosenPumps {
+public final class ChosenPumps {
   private ChosenPumps() {}
 
   /** Throws unless every pump is chosen, as it must be for anything to flow. */
-  static void require(Project project) {
+  public static void require(Project project) {
     require(
         project,
         ", so nothing flows yet; \"rillwright duty\" tells what flow and head it must make, then"
@@ -23,7 +23,7 @@ final class ChosenPumps {
    *
    * @param remedy what that means and what would be right, behind "its pump is still to be chosen"
    */
-  static void require(Project project, String remedy) {
+  public static void require(Project project, String remedy) {
     List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
     if (!planned.isEmpty()) {
       PumpPlace place = planned.get(0);
@@ -40,7 +40,7 @@ final class ChosenPumps {
    * Throws unless a project in a condition fits the choice of one pump: something is wished, the
    * pump stands where it is to be chosen, and all others are chosen.
    */
-  static void requireFor(Project project, PumpPlace place) {
+  public static void requireFor(Project project, PumpPlace place) {
     Wished.require(project);
     if (!PumpPlace.listPlanned(project.network()).contains(place)
         && !PumpPlace.listChosen(project.network()).contains(place)) {

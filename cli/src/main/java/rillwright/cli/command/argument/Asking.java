@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import rillwright.cli.file.Project;
 import rillwright.cli.report.NoBalanceWords;
@@ -8,7 +8,7 @@ import rillwright.solver.progress.Progress;
 import rillwright.solver.steady.NoBalance;
 
 /** Asks studies for commands. */
-final class Asking {
+public final class Asking {
   private Asking() {}
 
   /**
@@ -16,7 +16,7 @@ final class Asking {
    *
    * @throws NoAnswer if the project has no balanced state, said in its units
    */
-  static <A> A ask(Request<A> request, Project project, Progress progress) {
+  public static <A> A ask(Request<A> request, Project project, Progress progress) {
     try {
       return request.answer(project, progress);
     } catch (NoBalance none) {

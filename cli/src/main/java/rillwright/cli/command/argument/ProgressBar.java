@@ -1,10 +1,10 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.io.PrintWriter;
 import rillwright.solver.progress.Progress;
 
 /** A bar that grows on a terminal while work takes long, on one line that it takes away again. */
-final class ProgressBar implements Progress, AutoCloseable {
+public final class ProgressBar implements Progress, AutoCloseable {
   private static final int WIDTH = 40;
   private static final int PER_CENT = 100;
 
@@ -15,7 +15,7 @@ final class ProgressBar implements Progress, AutoCloseable {
   private final long beganNs = System.nanoTime();
   private int shown = -1;
 
-  ProgressBar(PrintWriter terminal) {
+  public ProgressBar(PrintWriter terminal) {
     this.terminal = terminal;
   }
 

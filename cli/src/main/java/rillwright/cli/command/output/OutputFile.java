@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.output;
 
 import java.io.IOException;
 import java.nio.file.FileSystemException;
@@ -16,13 +16,13 @@ import rillwright.cli.file.fault.Place;
  * @param path where
  * @param what it is: "picture"
  */
-record OutputFile(Path path, String what) {
+public record OutputFile(Path path, String what) {
   /**
    * Refuses the name of an input, of what is no file, and a folder that takes no new files.
    *
    * @param inputs what it must not be written over
    */
-  void check(InputFiles inputs) {
+  public void check(InputFiles inputs) {
     if (Files.exists(path) && !Files.isRegularFile(path)) {
       String is = Files.isDirectory(path) ? "a folder" : "no file to write over";
       throw wrong("this is " + is + "; a " + what + " needs a name of its own");
@@ -40,7 +40,7 @@ record OutputFile(Path path, String what) {
   }
 
   /** Refuses a name that nobody has asked for where a file of that name lies already. */
-  void refuseUnasked() {
+  public void refuseUnasked() {
     if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
       throw wrong(
           "this file is there already; name the picture with --to, the same name to replace it");
@@ -48,7 +48,7 @@ record OutputFile(Path path, String what) {
   }
 
   /** Writes it. */
-  void write(byte[] bytes) {
+  public void write(byte[] bytes) {
     withNewFile(
         (unfinished, target) -> {
           Files.write(unfinished, bytes);

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.need;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,7 +16,7 @@ import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.law.pump.MoreOutThanIn;
 
 /** Tells data sheets that can be right from those by which more comes out than goes in. */
-final class ImpossibleSheets {
+public final class ImpossibleSheets {
   private ImpossibleSheets() {}
 
   /**
@@ -24,7 +24,7 @@ final class ImpossibleSheets {
    *
    * @throws InvalidInput if none is left
    */
-  static SheetFolder without(SheetFolder folder, Project project) {
+  public static SheetFolder without(SheetFolder folder, Project project) {
     Map<String, DataSheet> possible = new LinkedHashMap<>();
     List<Fault> faults = new ArrayList<>(folder.faults());
     double density = project.network().water().densityKgPerM3();

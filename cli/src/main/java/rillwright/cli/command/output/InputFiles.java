@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.output;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,8 +16,8 @@ import rillwright.cli.file.pump.SheetFolder;
  *
  * @param files all of them
  */
-record InputFiles(List<InputFile> files) {
-  InputFiles {
+public record InputFiles(List<InputFile> files) {
+  public InputFiles {
     files = List.copyOf(files);
   }
 
@@ -27,10 +27,10 @@ record InputFiles(List<InputFile> files) {
    * @param path where
    * @param what it is: "the project file"
    */
-  record InputFile(Path path, String what) {}
+  public record InputFile(Path path, String what) {}
 
   /** The project file and the data sheets that the project names, in its conditions too. */
-  static InputFiles of(Path file, Project project) {
+  public static InputFiles of(Path file, Project project) {
     List<InputFile> files = new ArrayList<>(List.of(new InputFile(file, "the project file")));
     FolderSheets folder = new FolderSheets(file.resolveSibling(""));
     for (String path : NamedSheets.in(project.tree())) {
@@ -47,7 +47,7 @@ record InputFiles(List<InputFile> files) {
    *
    * @param what it is: "the file of readings"
    */
-  InputFiles and(Optional<Path> file, String what) {
+  public InputFiles and(Optional<Path> file, String what) {
     List<InputFile> more = new ArrayList<>(files);
     file.ifPresent(path -> more.add(new InputFile(path, what)));
     return new InputFiles(more);
@@ -58,7 +58,7 @@ record InputFiles(List<InputFile> files) {
    *
    * @throws rillwright.cli.file.fault.InvalidInput if it is none or has none
    */
-  InputFiles andSheetsOf(Path folder) {
+  public InputFiles andSheetsOf(Path folder) {
     List<InputFile> more = new ArrayList<>(files);
     for (Path sheet : SheetFolder.list(folder)) {
       more.add(new InputFile(sheet, "a data sheet of the folder " + folder));
@@ -67,7 +67,7 @@ record InputFiles(List<InputFile> files) {
   }
 
   /** What of these a path leads to, by whatever name or link; empty if to none of them. */
-  Optional<String> find(Path path) {
+  public Optional<String> find(Path path) {
     return files.stream().filter(file -> isSame(file.path(), path)).map(InputFile::what).findAny();
   }
 

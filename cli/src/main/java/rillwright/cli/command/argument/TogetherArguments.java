@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -6,7 +6,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** How many of one pump may stand together. */
-final class TogetherArguments {
+public final class TogetherArguments {
   private static final int MOST = 9;
 
   @Spec(Spec.Target.MIXEE)
@@ -19,7 +19,7 @@ final class TogetherArguments {
   private int upTo = 1;
 
   /** The number, 1 to 9. */
-  int upTo() {
+  public int upTo() {
     if (upTo < 1 || upTo > MOST) {
       throw new ParameterException(
           spec.commandLine(), "--upto is " + upTo + "; it must be 1 to " + MOST);

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +11,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.pumping.PumpPlace;
 
 /** Which pump a command is about. */
-final class PumpArguments {
+public final class PumpArguments {
   @Option(
       names = "--line",
       paramLabel = "NAME",
@@ -23,7 +23,7 @@ final class PumpArguments {
    *
    * @throws InvalidInput if there is none, or several and none is named
    */
-  PumpPlace placeIn(Project project) {
+  public PumpPlace placeIn(Project project) {
     return placeIn(project, line, "--line", List.of());
   }
 
@@ -33,7 +33,7 @@ final class PumpArguments {
    * @param option its name, for messages
    * @param about lines that the command is about: of several pumps the only one in them is meant
    */
-  static PumpPlace placeIn(
+  public static PumpPlace placeIn(
       Project project, Optional<String> line, String option, List<String> about) {
     List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
     List<PumpPlace> chosen = PumpPlace.listChosen(project.network());

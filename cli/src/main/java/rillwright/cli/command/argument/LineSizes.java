@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +28,7 @@ import rillwright.solver.study.pipechoice.PipeOption.Size;
  * The sizes that a line can have: catalogue sizes of its material where its pipe, or else its runs,
  * name one; inside diameters where its pipe is given by that.
  */
-final class LineSizes {
+public final class LineSizes {
   private final Project project;
   private final LineName line;
   private final Optional<Node> pipe;
@@ -38,7 +38,7 @@ final class LineSizes {
    *
    * @throws InvalidInput if no line has that name
    */
-  LineSizes(Project project, String name) {
+  public LineSizes(Project project, String name) {
     List<String> names =
         project.network().lines().stream().map(known -> known.name().value()).toList();
     if (!names.contains(name)) {
@@ -61,7 +61,7 @@ final class LineSizes {
    * @param written on the command line
    * @throws InvalidInput if the line cannot have it
    */
-  SizeOption read(String written, Place place) {
+  public SizeOption read(String written, Place place) {
     Optional<String> material = pipe.flatMap(node -> text(node, "material"));
     if (material.isPresent()) {
       return catalogued(material.get(), written, place, List.of("pipe"));

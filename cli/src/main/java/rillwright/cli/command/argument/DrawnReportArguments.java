@@ -1,14 +1,16 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
+import rillwright.cli.command.output.InputFiles;
+import rillwright.cli.command.output.PictureFile;
 import rillwright.cli.report.page.Page;
 import rillwright.curves.chart.content.Chart;
 
 /** In which form a command answers that can draw a picture too. */
-final class DrawnReportArguments extends ReportArguments {
+public final class DrawnReportArguments extends ReportArguments {
   @Option(
       names = "--chart",
       paramLabel = "PICTURE",
@@ -16,19 +18,19 @@ final class DrawnReportArguments extends ReportArguments {
   private Optional<Path> chart = Optional.empty();
 
   /** Whether a picture in a file of its own is asked for. */
-  boolean draws() {
+  public boolean draws() {
     return chart.isPresent();
   }
 
   @Override
-  void check(InputFiles inputs) {
+  public void check(InputFiles inputs) {
     super.check(inputs);
     chart.map(PictureFile::new).ifPresent(file -> file.check(inputs.and(to(), "the report")));
   }
 
   /** Draws the picture too, where it is asked for. */
   @Override
-  void print(
+  public void print(
       Supplier<String> json, Supplier<Page> page, Supplier<Optional<? extends Chart>> picture) {
     if (!draws()) {
       super.print(json, page, picture);

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +10,7 @@ import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.file.fault.InvalidInput;
 
 /** In which conditions a project is looked at. */
-final class ConditionArguments {
+public final class ConditionArguments {
   @Option(
       names = "--conditions",
       description =
@@ -27,12 +27,12 @@ final class ConditionArguments {
   private List<String> named = List.of();
 
   /** Whether it is to be looked at in conditions at all. */
-  boolean areAsked() {
+  public boolean areAsked() {
     return all || !named.isEmpty();
   }
 
   /** Their names as a request takes them, none for all; empty if none are asked for. */
-  Optional<List<String>> asked() {
+  public Optional<List<String>> asked() {
     return areAsked() ? Optional.of(named) : Optional.empty();
   }
 
@@ -41,7 +41,7 @@ final class ConditionArguments {
    *
    * @param fit refuses one that does not
    */
-  void requireFit(Project project, Consumer<Project> fit) {
+  public void requireFit(Project project, Consumer<Project> fit) {
     if (!areAsked()) {
       return;
     }
@@ -55,7 +55,7 @@ final class ConditionArguments {
   }
 
   /** The conditions asked for by name, which narrow all to these; empty for all. */
-  List<String> names() {
+  public List<String> names() {
     return named;
   }
 }

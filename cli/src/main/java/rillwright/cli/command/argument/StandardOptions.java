@@ -1,9 +1,9 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import picocli.CommandLine.Option;
 
 /** What every command takes. */
-final class StandardOptions {
+public final class StandardOptions {
   @Option(names = "--help", usageHelp = true, description = "Shows this and stops.")
   @SuppressWarnings("UnusedVariable") // set and read by picocli
   private boolean help;

@@ -1,11 +1,11 @@
-package rillwright.cli.command;
+package rillwright.cli.command.need;
 
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.solver.pumping.Wishes;
 
 /** The wishes of a project, for commands that size something for them. */
-final class Wished {
+public final class Wished {
   private Wished() {}
 
   /**
@@ -13,7 +13,7 @@ final class Wished {
    *
    * @throws InvalidInput saying how to write a wish
    */
-  static void require(Project project) {
+  public static void require(Project project) {
     require(project, "no pump can be sized");
   }
 
@@ -23,7 +23,7 @@ final class Wished {
    * @param consequence what cannot be done then
    * @throws InvalidInput saying how to write a wish
    */
-  static void require(Project project, String consequence) {
+  public static void require(Project project, String consequence) {
     if (Wishes.of(project.network()).isEmpty()) {
       throw new InvalidInput(
           project.places().whole(),

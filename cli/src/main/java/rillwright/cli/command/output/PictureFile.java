@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.output;
 
 import java.nio.file.Path;
 import java.util.Locale;
@@ -12,7 +12,7 @@ import rillwright.curves.chart.content.Chart;
  *
  * @param path where; its ending says PNG or SVG
  */
-record PictureFile(Path path) {
+public record PictureFile(Path path) {
   private static final String PNG = ".png";
   private static final String SVG = ".svg";
 
@@ -21,7 +21,7 @@ record PictureFile(Path path) {
    *
    * @param inputs what it must not be written over
    */
-  void check(InputFiles inputs) {
+  public void check(InputFiles inputs) {
     if (!hasEnding(PNG) && !hasEnding(SVG)) {
       throw new InvalidInput(Place.whole(path.toString()), "a picture's name ends in .png or .svg");
     }
@@ -29,7 +29,7 @@ record PictureFile(Path path) {
   }
 
   /** Refuses a name that nobody has asked for where a file of that name lies already. */
-  void refuseUnasked() {
+  public void refuseUnasked() {
     file().refuseUnasked();
   }
 
@@ -42,7 +42,7 @@ record PictureFile(Path path) {
   }
 
   /** Draws and writes. */
-  void write(Chart chart) {
+  public void write(Chart chart) {
     file().write(hasEnding(SVG) ? ChartWriter.svg(chart) : ChartWriter.png(chart));
   }
 }

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -6,6 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.ProjectConditions;
@@ -14,7 +15,7 @@ import rillwright.cli.study.Request;
 import rillwright.solver.progress.Progress;
 
 /** The project that a command is about. */
-final class ProjectArguments {
+public final class ProjectArguments {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
@@ -42,7 +43,7 @@ final class ProjectArguments {
    *
    * @throws rillwright.cli.file.fault.InvalidInput if the file, a change or a condition is wrong
    */
-  Project read() {
+  public Project read() {
     Project project = ProjectReader.read(file, changes, sheetFolders);
     if (project.tree().find("conditions").isPresent()) {
       ProjectConditions.of(project, List.of());
@@ -51,12 +52,12 @@ final class ProjectArguments {
   }
 
   /** The project file. */
-  Path file() {
+  public Path file() {
     return file;
   }
 
   /** What is read for it: the project file and the data sheets that it names. */
-  InputFiles inputs(Project read) {
+  public InputFiles inputs(Project read) {
     return InputFiles.of(file, read);
   }
 
@@ -65,7 +66,7 @@ final class ProjectArguments {
    *
    * @throws NoAnswer if the project has no balanced state
    */
-  <A> A ask(Request<A> request, Project read) {
+  public <A> A ask(Request<A> request, Project read) {
     try (ProgressBar bar = new ProgressBar(command.commandLine().getErr())) {
       return Asking.ask(request, read, Ink.isLiveTerminal() ? bar : Progress.UNSEEN);
     }

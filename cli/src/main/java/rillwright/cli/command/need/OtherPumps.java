@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.need;
 
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
@@ -6,7 +6,7 @@ import rillwright.curves.wording.PlainText;
 import rillwright.solver.pumping.PumpPlace;
 
 /** The pumps that a command is not about: they must be known. */
-final class OtherPumps {
+public final class OtherPumps {
   private OtherPumps() {}
 
   /**
@@ -14,7 +14,7 @@ final class OtherPumps {
    *
    * @throws InvalidInput pointing there
    */
-  static void requireChosen(Project project, PumpPlace meant) {
+  public static void requireChosen(Project project, PumpPlace meant) {
     for (PumpPlace place : PumpPlace.listPlanned(project.network())) {
       if (!place.equals(meant)) {
         throw new InvalidInput(

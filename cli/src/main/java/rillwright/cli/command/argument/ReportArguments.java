@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -7,7 +7,7 @@ import rillwright.cli.report.page.Page;
 import rillwright.curves.chart.content.Chart;
 
 /** In which form a command answers, and the answer's way to standard output or a file. */
-class ReportArguments extends Destination {
+public class ReportArguments extends Destination {
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
@@ -16,7 +16,7 @@ class ReportArguments extends Destination {
   private Format format = Format.TEXT;
 
   /** Hands over the answer in the form asked for. */
-  final void print(Supplier<String> json, Supplier<Page> page) {
+  public final void print(Supplier<String> json, Supplier<Page> page) {
     print(json, page, Optional::empty);
   }
 
@@ -27,7 +27,7 @@ class ReportArguments extends Destination {
    * @param page the answer for people
    * @param picture what a form that can show one shows beside it, if there is something to draw
    */
-  void print(
+  public void print(
       Supplier<String> json, Supplier<Page> page, Supplier<Optional<? extends Chart>> picture) {
     if (format == Format.JSON) {
       print(json.get());

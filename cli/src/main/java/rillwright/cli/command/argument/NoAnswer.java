@@ -1,10 +1,10 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 /** A project without a balanced state, so that there is no answer; its message is for people. */
 public final class NoAnswer extends RuntimeException {
   private static final long serialVersionUID = 1;
 
-  NoAnswer(String message) {
+  public NoAnswer(String message) {
     super(message);
   }
 }

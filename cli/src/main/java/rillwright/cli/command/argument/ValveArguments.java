@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,7 +14,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.study.valvesetting.ValvePlace;
 
 /** Which valves a command may set. */
-final class ValveArguments {
+public final class ValveArguments {
   @Option(
       names = "--valve",
       paramLabel = "LINE",
@@ -28,7 +28,7 @@ final class ValveArguments {
    *
    * @throws InvalidInput if there are none or a line is not known
    */
-  List<ValvePlace> placesIn(Project project) {
+  public List<ValvePlace> placesIn(Project project) {
     if (lines.isEmpty()) {
       List<ValvePlace> places = ValvePlace.listAdjustable(project.network());
       if (places.isEmpty()) {

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -46,28 +46,28 @@ public enum Format {
   }
 
   /** Of an answer. */
-  static final class OfAnswers extends Reader {
+  public static final class OfAnswers extends Reader {
     OfAnswers() {
       super(EnumSet.of(TEXT, HTML, JSON));
     }
   }
 
   /** Of a picture, told in words or points. */
-  static final class OfPictures extends Reader {
+  public static final class OfPictures extends Reader {
     OfPictures() {
       super(EnumSet.of(TEXT, JSON));
     }
   }
 
   /** Of what people alone read. */
-  static final class OfPages extends Reader {
+  public static final class OfPages extends Reader {
     OfPages() {
       super(EnumSet.of(TEXT, HTML));
     }
   }
 
   /** Of tables. */
-  static final class OfTables extends Reader {
+  public static final class OfTables extends Reader {
     OfTables() {
       super(EnumSet.allOf(Format.class));
     }

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -7,7 +7,7 @@ import picocli.CommandLine.Spec;
 import rillwright.cli.study.choice.PumpsRequest;
 
 /** Over how many years cost is counted. */
-final class CostArguments {
+public final class CostArguments {
   private static final double MOST_YEARS = 100;
 
   @Spec(Spec.Target.MIXEE)
@@ -20,7 +20,7 @@ final class CostArguments {
   private double years = PumpsRequest.USUAL_YEARS;
 
   /** The years, above 0. */
-  double years() {
+  public double years() {
     if (!(years > 0) || years > MOST_YEARS) {
       throw new ParameterException(
           spec.commandLine(), "--years is " + years + "; it must be above 0 and 100 at most");

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.argument;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -15,7 +15,7 @@ import rillwright.solver.network.Part;
 import rillwright.solver.network.Run;
 
 /** Which lines a command tries in which sizes. */
-final class SizeArguments {
+public final class SizeArguments {
   private static final int MOST_OPTIONS = 500;
 
   @Option(
@@ -40,7 +40,7 @@ final class SizeArguments {
   private boolean each;
 
   /** Names of the lines, as written. */
-  List<String> lines() {
+  public List<String> lines() {
     return lines;
   }
 
@@ -49,7 +49,7 @@ final class SizeArguments {
    *
    * @throws InvalidInput if a line or a size is not known
    */
-  List<SizeOption> in(Project project) {
+  public List<SizeOption> in(Project project) {
     List<List<SizeOption>> known = new ArrayList<>();
     for (String name : new LinkedHashSet<>(lines)) {
       requireRun(project, name);
