@@ -123,7 +123,8 @@ class CatalogueCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "xml | \"xml\" is no format; text, json or csv would do",
+        "xml | Invalid value for option '--format': unknown format \"xml\"; choose text, html, json"
+            + " or csv",
         "csv | csv holds one table; ask for one of pipes, fittings, ends, valves, check valves,"
             + " skimmers, lips, beds"
       })

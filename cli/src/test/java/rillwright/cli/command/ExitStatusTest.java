@@ -109,7 +109,7 @@ class ExitStatusTest {
         "pumps a.yaml | --from is missing; write \"rillwright pumps FILE --from FOLDER\"",
         "pumps a.yaml --from b --upto two | --upto: \"two\" is not a whole number",
         "pumps a.yaml --from b --years x | --years: \"x\" is not a number",
-        "solve a.yaml --format jsn | --format: \"jsn\" is no format; did you mean \"json\"?"
+        "solve a.yaml --format jsn | --format: unknown format \"jsn\"; choose text, html or json"
       })
   void wrongArgumentsAreToldInPlainWords(String words, String answer) {
     Run run = Run.of(words.split(" "));

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import rillwright.cli.wording.Choices;
+import rillwright.curves.wording.Listing;
 import rillwright.curves.wording.PlainText;
 
 /** In which form a command answers. */
@@ -41,7 +41,10 @@ public enum Format {
           .orElseThrow(
               () ->
                   new TypeConversionException(
-                      PlainText.quoted(written) + " is no format" + Choices.hint(written, words)));
+                      "unknown format "
+                          + PlainText.quoted(written)
+                          + "; choose "
+                          + Listing.either(words)));
     }
   }
 
