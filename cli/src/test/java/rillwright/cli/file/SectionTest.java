@@ -64,7 +64,7 @@ class SectionTest {
     SheetFacts facts = project.sheets().get("p").facts();
     assertEquals(Optional.of("submersible"), facts.kind());
     assertEquals(389, facts.price().orElseThrow().amount());
-    assertEquals(0.2032, facts.minSubmergenceM().orElseThrow(), 1e-12);
+    assertEquals(0.2032, facts.needs().minSubmergenceM().orElseThrow(), 1e-12);
     assertEquals(0.4, facts.variableSpeed().orElseThrow().least(), 1e-12);
     assertEquals(0.0127, facts.solidsM().orElseThrow(), 1e-12);
     assertEquals(31 * 0.3048, project.sheets().get("p").curve().headAt(0), 1e-9);

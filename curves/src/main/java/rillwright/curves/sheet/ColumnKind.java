@@ -11,7 +11,8 @@ import rillwright.curves.unit.Unit;
 enum ColumnKind {
   FLOW("flow", Unit.GALLON_PER_HOUR, 10, "10 m3/s", Dimension.FLOW, Dimension.FLOW),
   HEAD("head", Unit.FOOT, 1000, "1000 m", Dimension.LENGTH, Dimension.PRESSURE),
-  POWER("power", Unit.WATT, 1e6, "1000 kW", Dimension.POWER, Dimension.POWER);
+  POWER("power", Unit.WATT, 1e6, "1000 kW", Dimension.POWER, Dimension.POWER),
+  NPSH_REQUIRED("npshr", Unit.FOOT, 100, "100 m", Dimension.LENGTH, Dimension.LENGTH);
 
   private final String heading;
   private final Unit usualUnit;
@@ -56,7 +57,7 @@ enum ColumnKind {
   }
 
   boolean isNeeded() {
-    return this != POWER;
+    return this == FLOW || this == HEAD;
   }
 
   boolean isMeasuredIn(Unit unit) {

@@ -12,6 +12,7 @@ import rillwright.curves.sheet.fault.FaultList;
 import rillwright.curves.sheet.text.Cell;
 import rillwright.curves.wording.Nearest;
 import rillwright.curves.wording.PlainText;
+import rillwright.solver.law.pump.SuctionNeeds;
 
 /** Reads the facts in a sheet's comment lines. */
 final class FactReader {
@@ -63,7 +64,10 @@ final class FactReader {
         fact(FactValues.MAKER, cell -> Optional.of(cell.text())),
         fact(FactValues.PRICE, values::price),
         fact(FactValues.KIND, cell -> Optional.of(cell.text())),
-        length(FactValues.MIN_SUBMERGENCE),
+        new SuctionNeeds(
+            length(FactValues.MIN_SUBMERGENCE),
+            length(FactValues.NPSH_REQUIRED),
+            length(FactValues.SELF_PRIMING)),
         fact(FactValues.VARIABLE_SPEED, values::speedRange),
         length(FactValues.SOLIDS),
         remarks);

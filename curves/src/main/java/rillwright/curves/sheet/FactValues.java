@@ -19,10 +19,13 @@ final class FactValues {
   static final String PRICE = "price";
   static final String KIND = "kind";
   static final String MIN_SUBMERGENCE = "min submergence";
+  static final String NPSH_REQUIRED = "npsh required";
+  static final String SELF_PRIMING = "self priming";
   static final String VARIABLE_SPEED = "variable speed";
   static final String SOLIDS = "solids";
   static final List<String> KEYS =
-      List.of(MAKER, PRICE, KIND, MIN_SUBMERGENCE, VARIABLE_SPEED, SOLIDS);
+      List.of(
+          MAKER, PRICE, KIND, MIN_SUBMERGENCE, NPSH_REQUIRED, SELF_PRIMING, VARIABLE_SPEED, SOLIDS);
 
   private static final Pattern QUANTITY = Pattern.compile("(.*[\\d.,])\\s*(\\p{L}.*)");
   private static final Pattern FRACTION = Pattern.compile("(?:(\\d+)[\\s-]+)?(\\d+)/(\\d+)");

@@ -64,7 +64,7 @@ final class HeaderReader {
       }
     }
     for (ColumnKind kind : ColumnKind.values()) {
-      if (!columns.containsKey(kind)) {
+      if (!columns.containsKey(kind) && kind != ColumnKind.NPSH_REQUIRED) {
         tellMissing(kind, first, others);
       }
     }

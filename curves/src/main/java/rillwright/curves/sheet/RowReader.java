@@ -41,6 +41,7 @@ final class RowReader {
     OptionalDouble flow = valueOf(ColumnKind.FLOW, cells);
     OptionalDouble head = valueOf(ColumnKind.HEAD, cells);
     OptionalDouble power = valueOf(ColumnKind.POWER, cells);
+    OptionalDouble npsh = valueOf(ColumnKind.NPSH_REQUIRED, cells);
     if (flow.isEmpty() || head.isEmpty()) {
       return Optional.empty();
     }
@@ -53,7 +54,7 @@ final class RowReader {
                 written.get(ColumnKind.FLOW.heading()).text(),
                 written.get(ColumnKind.HEAD.heading()).text(),
                 power.isEmpty() ? "" : written.get(ColumnKind.POWER.heading()).text(),
-                new PumpPoint(flow.getAsDouble(), head.getAsDouble(), power)),
+                new PumpPoint(flow.getAsDouble(), head.getAsDouble(), power, npsh)),
             written));
   }
 

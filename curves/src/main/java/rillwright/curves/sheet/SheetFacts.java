@@ -3,6 +3,7 @@ package rillwright.curves.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.law.pump.SuctionNeeds;
 
 /**
  * What a data sheet says in its comments.
@@ -10,7 +11,7 @@ import java.util.OptionalDouble;
  * @param maker who makes the pump
  * @param price of one pump
  * @param kind such as submersible or external
- * @param minSubmergenceM least depth of water over its inlet, m
+ * @param needs what it asks of the water before it
  * @param variableSpeed speeds at which it may run
  * @param solidsM largest stone that passes through it, m
  * @param remarks all other comment lines, in their order
@@ -19,7 +20,7 @@ public record SheetFacts(
     Optional<String> maker,
     Optional<Price> price,
     Optional<String> kind,
-    OptionalDouble minSubmergenceM,
+    SuctionNeeds needs,
     Optional<SpeedRange> variableSpeed,
     OptionalDouble solidsM,
     List<String> remarks) {
@@ -33,7 +34,7 @@ public record SheetFacts(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        OptionalDouble.empty(),
+        SuctionNeeds.NONE,
         Optional.empty(),
         OptionalDouble.empty(),
         List.of());

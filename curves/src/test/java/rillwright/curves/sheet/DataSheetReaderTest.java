@@ -58,7 +58,12 @@ class DataSheetReaderTest {
         // columns in another order, capitals, blanks
         "Power [W] , FLOW [gph] ,Head[ft]\n420,0,31\n 455 ,\t1000, 29.5\n500,4000,12",
         // Windows line ends, blank lines, no line end at the end
-        "\r\n\r\nflow [gph],head [ft],power [W]\r\n0,31,420\r\n\r\n1000,29.5,455\r\n  \r\n4000,12,500",
+        "\r\n\r\n"
+            + "flow [gph],head [ft],power [W]\r\n"
+            + "0,31,420\r\n\r\n"
+            + "1000,29.5,455\r\n"
+            + "  \r\n"
+            + "4000,12,500",
         // old line ends
         "flow [gph],head [ft],power [W]\r0,31,420\r1000,29.5,455\r4000,12,500\r",
         // byte-order mark
@@ -103,7 +108,7 @@ class DataSheetReaderTest {
     assertEquals(Optional.of("Alder, Brook & Sons"), facts.maker());
     assertEquals(Optional.of(new Price(389.5, "USD")), facts.price());
     assertEquals(Optional.of("submersible"), facts.kind());
-    assertEquals(0.2032, facts.minSubmergenceM().getAsDouble(), 1e-12);
+    assertEquals(0.2032, facts.needs().minSubmergenceM().getAsDouble(), 1e-12);
     assertEquals(0.4, facts.variableSpeed().orElseThrow().least(), 1e-12);
     assertEquals(1, facts.variableSpeed().orElseThrow().greatest(), 1e-12);
     assertEquals(0.0381, facts.solidsM().getAsDouble(), 1e-12);

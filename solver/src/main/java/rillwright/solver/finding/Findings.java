@@ -17,6 +17,7 @@ public final class Findings {
           new TouchyPumpDetector(),
           new VelocityDetector(),
           new HighPointDetector(),
+          new SuctionDetector(),
           new RunBackDetector(),
           new OpenSuctionDetector(),
           new OverflowDetector());

@@ -2,7 +2,6 @@ package rillwright.solver.finding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.network.HighPoint;
@@ -36,7 +35,6 @@ final class HighPointDetector implements Detector {
           suction(state.network(), line, part, point, findings);
         }
       }
-      beforePump(state, line, findings);
     }
     return findings;
   }
@@ -95,31 +93,5 @@ final class HighPointDetector implements Detector {
           HighPointFindings.strongSuction(
               line.line().name().value(), point, suction, suction >= margin));
     }
-  }
-
-  private static void beforePump(SteadyState state, LineState line, List<Finding> findings) {
-    OptionalDouble level = state.point(line.line().from()).drawnHeadM();
-    Map<Integer, HighPoint> climbs = line.line().climbs();
-    for (int i = 0; i < line.parts().size(); i++) {
-      boolean pumped = line.line().has(Pump.class);
-      if (line.line().parts().get(i) instanceof HighPoint point
-          && pumped
-          && !climbs.containsKey(i)
-          && level.isPresent()
-          && point.elevationM() > level.getAsDouble()) {
-        findings.add(
-            beforePump(line.line().name().value(), point.elevationM() - level.getAsDouble()));
-      }
-    }
-  }
-
-  /** A high point between the water and the pump. */
-  private static Finding beforePump(String at, double aboveWaterM) {
-    return Finding.of(
-            Severity.ADVICE, "high-point-before-pump", at, "The suction of \"" + at + "\" climbs ")
-        .length("aboveWater", aboveWaterM)
-        .then(
-            " above the water that it draws from: the pump must be primed by hand or with a foot"
-                + " valve at every start. Set the pump below the water instead.");
   }
 }

@@ -3,6 +3,7 @@ package rillwright.solver.trial;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.law.pump.PumpCurve;
+import rillwright.solver.law.pump.SuctionNeeds;
 
 /**
  * A pump that can be had.
@@ -11,11 +12,11 @@ import rillwright.solver.law.pump.PumpCurve;
  * @param curve head and power of one at full speed
  * @param speeds at which it may run; empty if only at full speed
  * @param price of one, in the currency of all prices, where known
- * @param minSubmergenceM least depth of water over its inlet, m, where known
+ * @param needs what its data sheet asks of the water before it
  */
 public record PumpOffer(
     String model,
     PumpCurve curve,
     Optional<SpeedBand> speeds,
     OptionalDouble price,
-    OptionalDouble minSubmergenceM) {}
+    SuctionNeeds needs) {}

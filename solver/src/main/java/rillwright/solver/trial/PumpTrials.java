@@ -9,7 +9,9 @@ import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
+import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.Pump;
+import rillwright.solver.network.PumpInlet;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.pumping.WishedHead.Governed;
@@ -50,17 +52,24 @@ public final class PumpTrials {
    */
   public PumpTrial run(PumpSetup setup) {
     PumpSet set = setup.set(runsBack());
-    Pump pump = new Pump(setup.offer().model(), set);
+    Pump pump = new Pump(setup.offer().model(), set, inlet().withNeeds(setup.offer().needs()));
     SteadyState state =
         SteadyStateFinder.find(network.withPart(place.line(), place.partIndex(), pump));
     List<Finding> findings = new ArrayList<>(Findings.of(state));
-    LowSubmergence.find(setup.offer(), place.line(), state).ifPresent(findings::add);
     double flow = state.line(place.line()).flowM3PerS();
     RunningPoint operating = RunningPoint.of(set, flow, network.water().densityKgPerM3());
     Verdict verdict = judge.judge(set, flow, state);
     double inUse = verdict.throttled().orElse(operating).flowM3PerS();
     FarFromBest.find(place.line().value(), set, inUse).ifPresent(findings::add);
     return new PumpTrial(setup, set, state, operating, verdict, findings);
+  }
+
+  /** Where the place takes water in stays as it is. */
+  private PumpInlet inlet() {
+    Part part = network.line(place.line()).parts().get(place.partIndex());
+    return part instanceof Pump pump
+        ? pump.inlet()
+        : part instanceof PlannedPump planned ? planned.inlet() : PumpInlet.UNKNOWN;
   }
 
   /** What the place says about water that runs back stays there. */

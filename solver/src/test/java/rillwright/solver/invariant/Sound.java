@@ -29,6 +29,7 @@ import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.law.pump.SuctionNeeds;
 import rillwright.solver.law.skimmer.SkimmerLaw;
 import rillwright.solver.law.weir.BrinkRule;
 import rillwright.solver.law.weir.PowerWeir;
@@ -57,6 +58,7 @@ import rillwright.solver.network.Outlet;
 import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
+import rillwright.solver.network.PumpInlet;
 import rillwright.solver.network.Run;
 import rillwright.solver.network.Setting;
 import rillwright.solver.network.Skimmer;
@@ -154,6 +156,8 @@ final class Sound {
         new Outlet(POINT, 1, ONE, Optional.of(new Nozzle(BORE, 0.97)), ONE),
         new PlannedPump(),
         new Pump("P-180", PUMPS),
+        new SuctionNeeds(ONE, ONE, ONE),
+        new PumpInlet(ONE, Optional.of(BORE), SuctionNeeds.NONE),
         new Run(10, BORE, new Friction.Roughness(1e-5), "2 in"),
         new Setting(WATER, ONE),
         new Skimmer(0.3, ONE, -0.1, 0.36, 0.1),

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import rillwright.solver.law.minor.PowerLoss;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
+import rillwright.solver.law.pump.SuctionNeeds;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.EndLoss;
@@ -152,7 +153,7 @@ public final class PlainNetworks {
     PumpCurve curve =
         new PumpCurve(
             List.of(new PumpPoint(0, shutOffM, power), new PumpPoint(shutOffM / 600, 0, power)));
-    return new PumpOffer(model, curve, speeds, UNKNOWN, UNKNOWN);
+    return new PumpOffer(model, curve, speeds, UNKNOWN, SuctionNeeds.NONE);
   }
 
   /** The flow at which H₀ − 600 Q = 2 + cQ². */

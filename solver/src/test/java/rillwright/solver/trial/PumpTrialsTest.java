@@ -15,6 +15,7 @@ import rillwright.solver.finding.Finding;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.law.pump.PumpSet.Arrangement;
+import rillwright.solver.law.pump.SuctionNeeds;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
@@ -183,7 +184,8 @@ class PumpTrialsTest {
             plain.curve(),
             Optional.empty(),
             OptionalDouble.empty(),
-            OptionalDouble.of(neededM));
+            new SuctionNeeds(
+                OptionalDouble.of(neededM), OptionalDouble.empty(), OptionalDouble.empty()));
 
     PumpTrial trial = trial(PlainNetworks.withChamber(), offer);
 
@@ -225,7 +227,7 @@ class PumpTrialsTest {
     PumpOffer plain = PlainNetworks.offer("p", 3.2, 50);
     PumpOffer offer =
         new PumpOffer(
-            "p", plain.curve(), Optional.empty(), OptionalDouble.of(300), OptionalDouble.empty());
+            "p", plain.curve(), Optional.empty(), OptionalDouble.of(300), SuctionNeeds.NONE);
     RunningTerms terms = new RunningTerms(5000, OptionalDouble.of(0.2), 10);
 
     RatedTrial rated =

@@ -12,12 +12,15 @@ import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.curves.wording.PlainText;
+import rillwright.solver.law.Bore;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.law.pump.PumpSet.Arrangement;
+import rillwright.solver.law.pump.SuctionNeeds;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.Pump;
+import rillwright.solver.network.PumpInlet;
 
 /** Reads pumps. */
 final class PumpReader implements PartReader {
@@ -40,7 +43,7 @@ final class PumpReader implements PartReader {
 
   @Override
   public List<String> fields() {
-    return List.of("model", "speed", "count", "arranged", "runs back");
+    return List.of("model", "speed", "count", "arranged", "runs back", "elevation", "inlet");
   }
 
   @Override
@@ -61,12 +64,19 @@ final class PumpReader implements PartReader {
     if (model.isPresent() && !planned && !pumps.names().contains(model.get())) {
       unknown(fields, model.get());
     }
+    PumpInlet inlet =
+        new PumpInlet(
+            fields.find("elevation", Measure.LENGTH, Range.ANY),
+            fields.find("inlet", Measure.SMALL_LENGTH, Limits.BORE).stream()
+                .mapToObj(Bore::new)
+                .findFirst(),
+            sheet.map(known -> known.facts().needs()).orElse(SuctionNeeds.NONE));
     if (planned || sheet.isEmpty()) {
-      return new PlannedPump();
+      return new PlannedPump(inlet);
     }
     Arrangement arrangement = inSeries ? Arrangement.SERIES : Arrangement.PARALLEL;
     return new Pump(
-        model.get(), new PumpSet(sheet.get().curve(), speed, count, arrangement, runsBack));
+        model.get(), new PumpSet(sheet.get().curve(), speed, count, arrangement, runsBack), inlet);
   }
 
   private void unknown(Fields fields, String model) {

@@ -16,6 +16,7 @@ import rillwright.curves.sheet.SpeedRange;
 import rillwright.curves.sheet.WrittenPoint;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
+import rillwright.solver.law.pump.SuctionNeeds;
 
 /** Reads a data sheet that is written in the project file itself. */
 final class InlineSheet {
@@ -26,6 +27,8 @@ final class InlineSheet {
           "price",
           "kind",
           "min submergence",
+          "npsh required",
+          "self priming",
           "variable speed",
           "solids",
           "remarks");
@@ -45,7 +48,7 @@ final class InlineSheet {
 
   /** The sheet; empty, with the faults noted, if it is wrong. */
   Optional<DataSheet> read(String name, Fields fields) {
-    List<Fields> rows = fields.listRows("points", List.of("flow", "head", "power"));
+    List<Fields> rows = fields.listRows("points", List.of("flow", "head", "power", "npshr"));
     List<WrittenPoint> points = new ArrayList<>();
     for (Fields row : rows) {
       points.add(pointOf(row, points.size() + 1));
@@ -75,7 +78,8 @@ final class InlineSheet {
         new PumpPoint(
             row.require("flow", Measure.FLOW, Range.NOT_NEGATIVE, "1000 gph"),
             row.require("head", head, Range.NOT_NEGATIVE, "29.5 ft"),
-            row.find("power", Measure.POWER, Range.NOT_NEGATIVE)));
+            row.find("power", Measure.POWER, Range.NOT_NEGATIVE),
+            row.find("npshr", Measure.LENGTH, Range.NOT_NEGATIVE)));
   }
 
   private static String written(Fields row, String field) {
@@ -104,7 +108,10 @@ final class InlineSheet {
         fields.findText("maker"),
         fields.findPrice("price", List.of()),
         fields.findText("kind"),
-        fields.find("min submergence", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE),
+        new SuctionNeeds(
+            fields.find("min submergence", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE),
+            fields.find("npsh required", Measure.LENGTH, Range.NOT_NEGATIVE),
+            fields.find("self priming", Measure.LENGTH, Range.NOT_NEGATIVE)),
         speeds(fields),
         fields.find("solids", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE),
         fields.findText("remarks").stream().toList());

@@ -15,6 +15,7 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Pump;
+import rillwright.solver.pumping.PumpSuction;
 
 /** What is taken beyond the data sheets of pumps, and what they ask for. */
 final class SheetNotes {
@@ -38,6 +39,7 @@ final class SheetNotes {
       for (Part part : line.parts()) {
         if (part instanceof Pump pump) {
           found.submergence(line, pump);
+          found.elevation(line, line.parts().indexOf(part));
         }
       }
     }
@@ -103,10 +105,20 @@ final class SheetNotes {
             + "; is that row right? The hump is levelled");
   }
 
+  private void elevation(Line line, int place) {
+    if (PumpSuction.elevationM(project.network(), line, place).isEmpty()) {
+      notes.add(
+          "line \""
+              + line.name().value()
+              + "\": its pump says no \"elevation\" (of its inlet), so neither its NPSH nor the"
+              + " water over its inlet is checked");
+    }
+  }
+
   private void submergence(Line line, Pump pump) {
     DataSheet sheet = project.sheets().get(pump.model());
     OptionalDouble needed =
-        sheet == null ? OptionalDouble.empty() : sheet.facts().minSubmergenceM();
+        sheet == null ? OptionalDouble.empty() : sheet.facts().needs().minSubmergenceM();
     Network network = project.network();
     if (needed.isEmpty() || !(network.point(line.from()) instanceof Chamber chamber)) {
       return;

@@ -15,6 +15,7 @@ import rillwright.cli.json.Value;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Run;
+import rillwright.solver.pumping.PumpSuction;
 import rillwright.solver.reading.GaugeReading;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
@@ -58,7 +59,17 @@ record PartJson(
               "powerW",
               POWER,
               "Power of all of them; null if the data sheet has none.",
-              part -> part.as(Pump.class).set().powerAt(part.flow()));
+              part -> part.as(Pump.class).set().powerAt(part.flow()))
+          .numberOrNull(
+              "npshAvailableM",
+              METRES,
+              "Net positive suction head available; null where the inlet's elevation is not known.",
+              part -> part.suction().npshAvailableM())
+          .numberOrNull(
+              "npshRequiredM",
+              METRES.from(0),
+              "What the data sheet asks for at that flow; null if it does not say.",
+              part -> part.suction().npshRequiredM());
 
   private static final Shape<PartJson> RUN =
       of("runPart", "A run of pipe.", "run")
@@ -128,6 +139,10 @@ record PartJson(
 
   private <P> P as(Class<P> type) {
     return type.cast(part().part());
+  }
+
+  private PumpSuction suction() {
+    return PumpSuction.of(whole, line, line.parts().indexOf(part())).orElseThrow();
   }
 
   private double flow() {

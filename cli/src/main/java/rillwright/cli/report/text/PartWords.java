@@ -112,7 +112,11 @@ public final class PartWords {
     return (several ? count + " \u00d7 " : "")
         + pump.label()
         + (several ? " in " + arranged : "")
-        + (speed == FULL_SPEED ? "" : " at " + units.share(speed) + " speed");
+        + (speed == FULL_SPEED ? "" : " at " + units.share(speed) + " speed")
+        + (pump.inlet().elevationM().isPresent()
+            ? ", inlet" + at(pump.inlet().elevationM().getAsDouble(), units)
+            : "")
+        + pump.inlet().bore().map(bore -> ", its bore " + units.width(bore.diameterM())).orElse("");
   }
 
   private static String clogged(double clogged, ShownUnits units) {

@@ -53,7 +53,7 @@ record Offers(List<PumpOffer> pumps, Optional<String> currency, List<String> oth
               counts
                   ? OptionalDouble.of(facts.price().orElseThrow().amount())
                   : OptionalDouble.empty(),
-              facts.minSubmergenceM()));
+              facts.needs()));
     }
     return new Offers(pumps, currency, others);
   }

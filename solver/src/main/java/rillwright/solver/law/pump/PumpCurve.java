@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import rillwright.solver.invariant.Require;
 import rillwright.solver.law.curve.MonotoneCubic;
 import rillwright.solver.law.curve.MonotoneCubic.EndSlopes;
@@ -25,6 +26,7 @@ public final class PumpCurve {
   private final double publishedShutOffHeadM;
   private final MonotoneCubic head;
   private final Optional<MonotoneCubic> power;
+  private final Optional<MonotoneCubic> npshRequired;
 
   /**
    * The curve of a data sheet.
@@ -46,7 +48,8 @@ public final class PumpCurve {
     this.publishedShutOffHeadM = published.valueAt(0);
     this.levelled = level(heads);
     this.head = levelled ? curveThrough(heads) : published;
-    this.power = powerThrough(points);
+    this.power = through(PumpPoint::powerW);
+    this.npshRequired = through(PumpPoint::npshRequiredM);
   }
 
   private MonotoneCubic curveThrough(double[] heads) {
@@ -57,10 +60,10 @@ public final class PumpCurve {
     return curveThrough(knots);
   }
 
-  private static Optional<MonotoneCubic> powerThrough(List<PumpPoint> points) {
+  private Optional<MonotoneCubic> through(Function<PumpPoint, OptionalDouble> column) {
     List<Knot> knots = new ArrayList<>();
     for (PumpPoint point : points) {
-      point.powerW().ifPresent(watts -> knots.add(new Knot(point.flowM3PerS(), watts)));
+      column.apply(point).ifPresent(value -> knots.add(new Knot(point.flowM3PerS(), value)));
     }
     return knots.size() < 2 ? Optional.empty() : Optional.of(curveThrough(knots));
   }
@@ -106,6 +109,13 @@ public final class PumpCurve {
   /** Electrical power at a flow, W, 0 or more; empty if the sheet gives none. */
   public OptionalDouble powerAt(double flowM3PerS) {
     return power
+        .map(curve -> OptionalDouble.of(Math.max(0, curve.valueAt(flowM3PerS))))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** Net positive suction head required at a flow, m, 0 or more; empty if the sheet gives none. */
+  public OptionalDouble npshRequiredAt(double flowM3PerS) {
+    return npshRequired
         .map(curve -> OptionalDouble.of(Math.max(0, curve.valueAt(flowM3PerS))))
         .orElse(OptionalDouble.empty());
   }

@@ -50,7 +50,8 @@ public record PumpSet(
     return speed == 0;
   }
 
-  private double flowOfOne(double flowM3PerS) {
+  /** What one of them carries of a flow, m³/s. */
+  public double flowOfOne(double flowM3PerS) {
     return arrangement == Arrangement.PARALLEL ? flowM3PerS / count : flowM3PerS;
   }
 
@@ -113,6 +114,18 @@ public record PumpSet(
     return one.isPresent()
         ? OptionalDouble.of(count * speed * speed * speed * one.getAsDouble())
         : one;
+  }
+
+  /**
+   * Net positive suction head required at a flow, m, by the affinity laws; empty if the sheet gives
+   * no column of it.
+   */
+  public OptionalDouble npshRequiredAt(double flowM3PerS) {
+    if (stopped()) {
+      return OptionalDouble.empty();
+    }
+    OptionalDouble one = curve.npshRequiredAt(Math.max(0, flowOfOne(flowM3PerS)) / speed);
+    return one.isPresent() ? OptionalDouble.of(speed * speed * one.getAsDouble()) : one;
   }
 
   /** The largest power of the data sheet, W, of all together; empty if the sheet gives none. */

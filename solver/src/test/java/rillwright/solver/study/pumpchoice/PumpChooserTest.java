@@ -63,11 +63,7 @@ class PumpChooserTest {
 
   private static PumpOffer priced(PumpOffer offer, double price) {
     return new PumpOffer(
-        offer.model(),
-        offer.curve(),
-        offer.speeds(),
-        OptionalDouble.of(price),
-        offer.minSubmergenceM());
+        offer.model(), offer.curve(), offer.speeds(), OptionalDouble.of(price), offer.needs());
   }
 
   @Test

@@ -1,0 +1,104 @@
+package rillwright.solver.finding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.solver.pumping.PumpSuction;
+import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.SteadyState;
+
+/** Pumps whose water boils at the inlet, that lose their prime, or that draw air. */
+final class SuctionDetector implements Detector {
+  /** Least margin of NPSH, m; ours, no source. */
+  private static final double LEAST_MARGIN_M = 0.6;
+
+  /** Least margin of NPSH as a share of what is required; common practice. */
+  private static final double MARGIN_SHARE = 0.1;
+
+  /** NPSH that pumps without a published figure need at most; common practice, no source. */
+  private static final double USUALLY_ENOUGH_M = 4;
+
+  @Override
+  public List<Finding> findIn(SteadyState state) {
+    List<Finding> findings = new ArrayList<>();
+    for (LineState line : state.lines()) {
+      if (line.flowM3PerS() > 0) {
+        for (int i = 0; i < line.parts().size(); i++) {
+          PumpSuction.of(state, line, i)
+              .filter(pump -> !pump.isStarved())
+              .ifPresent(pump -> check(line, pump, findings));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static void check(LineState line, PumpSuction pump, List<Finding> findings) {
+    String name = line.line().name().value();
+    OptionalDouble has = pump.npshAvailableM();
+    OptionalDouble needs = pump.npshRequiredM();
+    if (has.isPresent() && needs.isPresent()) {
+      double required = needs.getAsDouble();
+      double margin = Math.max(LEAST_MARGIN_M, MARGIN_SHARE * required);
+      if (has.getAsDouble() < required + margin) {
+        findings.add(tooLittle(name, has.getAsDouble(), required, margin));
+      }
+    } else if (has.isPresent() && has.getAsDouble() < USUALLY_ENOUGH_M) {
+      findings.add(little(name, has.getAsDouble()));
+    }
+    pump.unprimedM().ifPresent(climb -> findings.add(notPrimed(name, climb)));
+    OptionalDouble depth = pump.depthM();
+    OptionalDouble needed = pump.depthNeededM();
+    if (depth.isPresent() && needed.isPresent() && depth.getAsDouble() < needed.getAsDouble()) {
+      findings.add(
+          lowSubmergence(
+              line.line().from().value(),
+              depth.getAsDouble(),
+              needed.getAsDouble(),
+              pump.isDepthOnSheet()));
+    }
+  }
+
+  private static Finding tooLittle(String at, double hasM, double requiredM, double marginM) {
+    return Finding.of(Severity.PROBLEM, "npsh-short", at, "The pump in \"" + at + "\" has ")
+        .head("npshAvailable", hasM)
+        .then(" of net positive suction head (NPSH); its sheet asks for ")
+        .head("npshRequired", requiredM)
+        .then(", and ")
+        .head("margin", marginM)
+        .then(
+            " more keep it safe. With less, water boils in it, and it gives less than this answer"
+                + " says. Set it lower or nearer to the water, or take a wider suction pipe.");
+  }
+
+  private static Finding little(String at, double hasM) {
+    return Finding.of(Severity.ADVICE, "npsh-low", at, "The pump in \"" + at + "\" has only ")
+        .head("npshAvailable", hasM)
+        .then(" of net positive suction head (NPSH); below ")
+        .head("usuallyEnough", USUALLY_ENOUGH_M)
+        .then(
+            " many pumps give less than their curve (common practice). Ask for its NPSH required.");
+  }
+
+  private static Finding notPrimed(String at, double climbM) {
+    return Finding.of(
+            Severity.PROBLEM, "not-primed", at, "The suction of the pump in \"" + at + "\" climbs ")
+        .length("aboveWater", climbM)
+        .then(
+            " above the water that feeds it, and nothing holds its prime: the flow given is that of"
+                + " a primed pump. Fit a foot valve or a check valve before it, take a pump that"
+                + " primes itself from there, or set it below the water.");
+  }
+
+  private static Finding lowSubmergence(String at, double depthM, double neededM, boolean bySheet) {
+    return Finding.of(
+            Severity.PROBLEM, "low-submergence", at, "In \"" + at + "\" the water stands ")
+        .depth("depth", depthM)
+        .then(
+            bySheet
+                ? " over the pump's inlet; its data sheet asks for "
+                : " over the pump's inlet; an inlet of that bore at that flow asks for ")
+        .depth("needed", neededM)
+        .then(". It may draw air. Set it deeper, widen the skimmer, or throttle it.");
+  }
+}
