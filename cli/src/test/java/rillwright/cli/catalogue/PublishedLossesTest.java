@@ -73,11 +73,11 @@ class PublishedLossesTest {
   @ParameterizedTest(name = "{0} by {1}")
   @CsvSource({
     "ball, 10, 0.29",
-    "ball, 20, 1.6",
-    "ball, 40, 17",
+    "ball, 20, 1.56",
+    "ball, 40, 17.3",
     "ball, 60, 206",
     "butterfly, 5, 0.24",
-    "butterfly, 20, 1.5",
+    "butterfly, 20, 1.54",
     "butterfly, 60, 118"
   })
   void valvesThatTurnHaveThePublishedLossByAngle(String type, double degrees, double published) {

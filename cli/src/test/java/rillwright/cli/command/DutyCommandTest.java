@@ -30,4 +30,12 @@ class DutyCommandTest {
     assertTrue(told.contains("others throttled"), told);
     assertTrue(told.contains("Keep the valves on its way wide open"), told);
   }
+
+  /** The fish pond has a filter and no skimmer. */
+  @Test
+  void onlyWhatTheFileHasIsAdvisedOn() {
+    String told = duty("fish-pond/pond.yaml");
+    assertFalse(told.contains("skimmer"), told);
+    assertTrue(told.contains("lines.LINE.filter.clogged"), told);
+  }
 }

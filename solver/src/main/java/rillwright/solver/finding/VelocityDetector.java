@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import rillwright.solver.network.Basin;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.PlannedPump;
@@ -52,7 +53,8 @@ final class VelocityDetector implements Detector {
     boolean pumped = state.lines().stream().anyMatch(line -> pumpIndex(line.line()) >= 0);
     Set<PointName> drawnFrom = new HashSet<>();
     for (LineState line : state.lines()) {
-      if (pumpIndex(line.line()) >= 0) {
+      boolean openWater = state.point(line.line().from()).point() instanceof Basin;
+      if (pumpIndex(line.line()) >= 0 && !openWater) {
         drawnFrom.add(line.line().from());
       }
     }

@@ -132,6 +132,26 @@ class DetectorsTest {
     assertEquals(1.524, figure(fast, "usualGreatestVelocity"), 0);
   }
 
+  /** Water that comes home fast into the open pond that a pump draws from is not before a pump. */
+  @Test
+  void gravityPipeIntoAnOpenPondIsNotSuction() {
+    Network home =
+        new NetworkBuilder()
+            .basin("pond", 0)
+            .basin("upper pond", 3)
+            .line(
+                "up",
+                "pond",
+                "upper pond",
+                LineParts.in(Pipe.of(0.08, 1.5e-6)).pump("P-180", QUIET.curve()).run(9))
+            .line("down", "upper pond", "pond", LineParts.in(Pipe.of(0.03, 1.5e-6)).run(12))
+            .build();
+    List<Finding> findings = of(home);
+    assertEquals("down", the("fast-discharge", findings).at());
+    assertTrue(line("down") / new Bore(0.03).areaM2() > 1.524);
+    assertEquals(0, findings.stream().filter(it -> it.code().equals("fast-suction")).count());
+  }
+
   @Test
   void pumpWithoutACheckValve() {
     Finding back = the("runs-back", QUIET.unchecked());

@@ -32,7 +32,7 @@ public enum CauseSizeWords {
       case LOSS -> "adds a loss of K " + units.amount(size);
       case HEAD_LEFT -> "gives " + units.share(size) + " of its head";
       case SPEED_LEFT -> "at " + units.share(size) + " of its speed";
-      case BORE_LEFT -> units.share(size) + " of the bore left";
+      case BORE_LEFT -> "has " + units.share(size) + " of its bore left";
       case HEAD_ADDED -> "holds the water " + units.depth(size) + " higher";
       case HIGHER -> units.head(size) + " higher";
       case LOST -> "takes " + units.flow(size * pumpFlowM3PerS);

@@ -11,19 +11,19 @@ import org.junit.jupiter.params.provider.EnumSource;
 class ValveTravelTest {
 
   /**
-   * Weisbach's experiments as handbooks tabulate them (from memory): plug cock and throttle valve
+   * A chemical engineers' handbook's table (seen as a reproduction): plug cock and butterfly valve
    * by the angle from open, gate valve by the share of its lift.
    */
   @ParameterizedTest(name = "{0} {1}° from open: K {2}")
   @CsvSource({
     "BALL, 5, 0.05",
     "BALL, 10, 0.29",
-    "BALL, 20, 1.6",
-    "BALL, 40, 17",
+    "BALL, 20, 1.56",
+    "BALL, 40, 17.3",
     "BALL, 60, 206",
     "BUTTERFLY, 5, 0.24",
     "BUTTERFLY, 10, 0.52",
-    "BUTTERFLY, 20, 1.5",
+    "BUTTERFLY, 20, 1.54",
     "BUTTERFLY, 40, 10.8",
     "BUTTERFLY, 60, 118"
   })
@@ -43,14 +43,14 @@ class ValveTravelTest {
   @Test
   void logarithmOfKIsStraightBetweenPrintedAngles() {
     assertEquals(
-        Math.sqrt(1.6 * 17), ValveTravel.BALL.lossCoefficientAt(1 - 30.0 / 90), 1e-12 * 5.2);
+        Math.sqrt(1.56 * 17.3), ValveTravel.BALL.lossCoefficientAt(1 - 30.0 / 90), 1e-12 * 5.2);
     assertEquals(Math.sqrt(0.9 * 4.5), ValveTravel.GATE.lossCoefficientAt(0.625), 1e-12);
   }
 
-  /** From 40° to 60° K of a ball valve grows 206/17 times, so from 60° to 80° it does again. */
+  /** From 40° to 60° K of a ball valve grows 206/17.3 times, so from 60° to 80° it does again. */
   @Test
   void lastSlopeGoesOnBeyondTheLastPrintedAngle() {
-    assertEquals(206 * 206 / 17.0, ValveTravel.BALL.lossCoefficientAt(1 - 80.0 / 90), 1e-8);
+    assertEquals(206 * 206 / 17.3, ValveTravel.BALL.lossCoefficientAt(1 - 80.0 / 90), 1e-8);
     assertEquals(24 * 24 / 4.5, ValveTravel.GATE.lossCoefficientAt(1e-13), 1e-6);
   }
 
@@ -85,13 +85,16 @@ class ValveTravelTest {
     }
     assertEquals(1, valve.openShareAt(valve.lossCoefficientAt(1)));
     double greatest = valve.greatestLossCoefficient();
-    assertEquals(greatest, valve.lossCoefficientAt(valve.openShareAt(greatest)), 1e-9 * greatest);
+    double found = valve.lossCoefficientAt(valve.openShareAt(greatest));
+    assertEquals(greatest, found, 2e-5 * greatest, "short of shut by a millionth of the travel");
   }
 
-  /** The ball valve's last slope, ln(206/17) over 20°, from 60° to 90°: K = 206 (206/17)^1.5. */
+  /**
+   * The ball valve's last slope, ln(206/17.3) over 20°, from 60° to 90°: K = 206 (206/17.3)^1.5.
+   */
   @Test
   void greatestLossOfABallValveIsWhereItsLastSlopeEnds() {
-    double byHand = 206 * Math.pow(206.0 / 17, 1.5);
+    double byHand = 206 * Math.pow(206 / 17.3, 1.5);
     assertEquals(byHand, ValveTravel.BALL.greatestLossCoefficient(), 1e-9 * byHand);
   }
 }

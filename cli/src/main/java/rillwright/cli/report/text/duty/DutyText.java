@@ -3,6 +3,7 @@ package rillwright.cli.report.text.duty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -15,8 +16,10 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRunning;
 import rillwright.curves.wording.PlainText;
+import rillwright.solver.network.Filter;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
+import rillwright.solver.network.Skimmer;
 import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.pumping.Wishes;
 import rillwright.solver.study.duty.Duty;
@@ -145,8 +148,11 @@ public final class DutyText {
                     "The wishes are out of reach of any pump here: it could draw or deliver no more"
                         + " than "
                         + units.flow(greatest)
-                        + ". Look at what the skimmer passes at this level of the pond, at the"
-                        + " intake's level, and at shut valves.")
+                        + ". Look at "
+                        + (answer.network().placed(Skimmer.class).isEmpty()
+                            ? ""
+                            : "what the skimmer passes at this level of the pond, at ")
+                        + "the intake's level, and at shut valves.")
             .orElse(
                 "The wishes are out of reach of any pump here: no water comes to one of the falls,"
                     + " however much is pumped. Look at shut valves and filters on its way."));
@@ -217,14 +223,28 @@ public final class DutyText {
             + ".");
   }
 
+  /** What of this file clogs: a skimmer, else a filter. */
+  private void clogging() {
+    Stream.of(Skimmer.class, Filter.class)
+        .flatMap(kind -> answer.network().placed(kind).stream())
+        .findFirst()
+        .map(placed -> placed.part().kind())
+        .ifPresent(
+            kind ->
+                page.paragraph(
+                    "Nets clog and pipes foul: try the file with a dirty "
+                        + kind
+                        + ", --set \"lines.LINE."
+                        + kind
+                        + ".clogged=40 %\", before deciding."));
+  }
+
   private void choice() {
     page.paragraph(
         "Look for a pump whose curve passes through "
             + (isOneFall() ? "this point" : "one of these points")
             + " or a little above it, in the middle of its range (40 to 85 % of its greatest flow,"
             + " common practice). The greatest flow on a pump's box is at no head at all.");
-    page.paragraph(
-        "Nets clog and pipes foul: try the file with a dirty skimmer, --set"
-            + " \"lines.LINE.skimmer.clogged=40 %\", before deciding.");
+    clogging();
   }
 }
