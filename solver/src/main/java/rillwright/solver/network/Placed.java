@@ -2,6 +2,7 @@ package rillwright.solver.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.solver.invariant.Require;
 
 /**
  * A part where it stands.
@@ -11,6 +12,10 @@ import java.util.List;
  * @param part itself
  */
 public record Placed<P extends Part>(Line line, int index, P part) {
+  public Placed {
+    Require.given("line", line);
+    Require.given("part", part);
+  }
 
   /** The parts of a kind in a line, in the order the water meets them. */
   static <P extends Part> List<Placed<P>> in(Line line, Class<P> kind) {

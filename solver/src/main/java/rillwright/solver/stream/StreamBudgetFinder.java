@@ -30,7 +30,7 @@ public final class StreamBudgetFinder {
 
   private StreamBudgetFinder(StreamPlan plan) {
     this.plan = plan;
-    plan.network().points(Basin.class).stream().forEach(point -> basins.add((Basin) point));
+    basins.addAll(plan.network().points(Basin.class));
   }
 
   /**

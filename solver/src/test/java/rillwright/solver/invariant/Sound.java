@@ -55,6 +55,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Loss;
 import rillwright.solver.network.Nozzle;
 import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
@@ -124,6 +125,16 @@ final class Sound {
         WATER);
   }
 
+  private static final Line LINE =
+      new Line(
+          new LineName("supply"),
+          POINT,
+          new PointName("fall"),
+          Optional.of(BORE),
+          List.of(new PlannedPump()),
+          END,
+          END);
+
   static List<Record> partsOfNetworks() {
     return List.of(
         POINT,
@@ -142,14 +153,8 @@ final class Sound {
         new Friction.DarcyFactor(0.02),
         new Gauge("G1", 0, Optional.of(BORE)),
         new HighPoint(1, Optional.of(BORE)),
-        new Line(
-            new LineName("supply"),
-            POINT,
-            new PointName("fall"),
-            Optional.of(BORE),
-            List.of(new PlannedPump()),
-            END,
-            END),
+        LINE,
+        new Placed<>(LINE, 0, new PlannedPump()),
         END,
         new Loss(LAW, Optional.of(BORE)),
         new Nozzle(BORE, 0.97),

@@ -191,7 +191,7 @@ public final class Measurands {
     public Span anything(AsBuilt job, double asBuiltValue) {
       double intake =
           job.network().points(Chamber.class).stream()
-              .mapToDouble(chamber -> ((Chamber) chamber).intakeM())
+              .mapToDouble(Chamber::intakeM)
               .min()
               .orElse(asBuiltValue - 0.3);
       return Span.between(Math.min(intake, asBuiltValue), Math.max(zero(job), asBuiltValue));
