@@ -35,11 +35,11 @@ class FindingsTest {
           lines.intake.filter.clogged=100 %     | under-wish upper, under-wish lower, clogged-shut intake, pump-runs-dry supply
           lines.intake.skimmer.sill=1 in        | dry-skimmer intake, under-wish upper, under-wish lower, pump-runs-dry supply
           lines.intake.skimmer.clogged=90 %     | starved-chamber chamber, under-wish upper, under-wish lower
-          lines.supply.pump=weak                | under-wish upper, under-wish lower, cannot-start to upper
+          lines.supply.pump=weak                | under-wish upper, under-wish lower, below-minimum-flow supply, cannot-start to upper
           lines.supply.pump=strong              | over-wish upper, over-wish lower, past-published-range supply
           lines.supply.pump=humped              | curve-levelled supply
           lines.supply.pump.speed=0 %           | under-wish upper, under-wish lower, pump-stopped supply
-          points.upper.crest=13.8 ft;points.lower.crest=13.8 ft;lines.to upper.high point=0 ft | under-wish upper, under-wish lower, thin-sheet upper, thin-sheet lower, near-shut-off supply, touchy upper, touchy lower
+          points.upper.crest=13.8 ft;points.lower.crest=13.8 ft;lines.to upper.high point=0 ft | under-wish upper, under-wish lower, thin-sheet upper, thin-sheet lower, below-minimum-flow supply, touchy upper, touchy lower
           points.upper.crest=20 ft;points.lower.crest=20 ft | under-wish upper, under-wish lower, check-valve-shut supply, pump-held-shut supply
           points.upper.crest=-1 ft;points.upper.want=9000 gph;lines.to upper.run.length=200 ft;lines.to upper.high point=-3 ft | crest-not-above-water upper, under-wish upper, under-wish lower
           points.upper.want=1000 gph            | over-wish upper

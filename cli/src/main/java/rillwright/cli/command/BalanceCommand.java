@@ -51,7 +51,10 @@ public final class BalanceCommand implements Callable<Integer> {
 
   @Option(
       names = "--strict",
-      description = "Ends with exit status 1 if the falls cannot all get their wish.")
+      description = {
+        "Ends with exit status 1 if the falls cannot all get their wish or a chamber is drawn down",
+        "to its pump's intake."
+      })
   private boolean strict;
 
   @Mixin private DrawnReportArguments report;
@@ -69,6 +72,6 @@ public final class BalanceCommand implements Callable<Integer> {
         () -> BalanceJson.of(answer),
         () -> BalanceText.of(answer),
         () -> Optional.of(SharePicture.of(answer, ValveSweeps.of(answer))));
-    return strict && answer.missesAWish() ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
+    return strict && answer.fallsShort() ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
   }
 }

@@ -5,7 +5,10 @@ public final class ExitStatus {
   /** Done. */
   public static final int DONE = 0;
 
-  /** Done, but a fall or outlet gets less than its wish; with {@code --strict} only. */
+  /**
+   * Done, but a fall or outlet gets less than its wish or a chamber starves; with {@code --strict}
+   * only.
+   */
   public static final int WISH_MISSED = 1;
 
   /** The input is wrong: the file, an option, a name. */

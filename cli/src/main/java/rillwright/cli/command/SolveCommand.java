@@ -41,7 +41,10 @@ public final class SolveCommand implements Callable<Integer> {
 
   @Option(
       names = "--strict",
-      description = "Ends with exit status 1 if a fall or outlet gets less than its wish.")
+      description = {
+        "Ends with exit status 1 if a fall or outlet gets less than its wish or a chamber is drawn",
+        "down to its pump's intake."
+      })
   private boolean strict;
 
   @Mixin private ConditionArguments conditions;
@@ -59,7 +62,7 @@ public final class SolveCommand implements Callable<Integer> {
   private int asWritten(Project read) {
     Solved solved = project.ask(new SolveRequest(), read);
     report.print(() -> SolveJson.of(solved), () -> SolveText.of(solved));
-    return status(solved.missesAWish());
+    return status(solved.fallsShort());
   }
 
   private int inConditions(Project read) {
@@ -71,10 +74,10 @@ public final class SolveCommand implements Callable<Integer> {
     report.print(() -> ConditionsJson.of(answer), () -> ConditionsText.of(answer));
     return answer.solved().lacksEveryBalance()
         ? ExitStatus.NO_BALANCE
-        : status(answer.missesAWish());
+        : status(answer.fallsShort());
   }
 
-  private int status(boolean missesAWish) {
-    return strict && missesAWish ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
+  private int status(boolean fallsShort) {
+    return strict && fallsShort ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +50,25 @@ class ExitStatusTest {
     assertTrue(strict.out().contains("9,000 gph"), "it is told all the same");
     assertEquals(
         0, Run.of("solve", PROJECT, "--set", "points.stone lip.want=500 gph", "--strict").status());
+  }
+
+  @Test
+  void isOneForAStarvedChamberOnlyWhenStrict() {
+    String[] asked = {
+      "solve",
+      Run.resource("findings.yaml").toString(),
+      "--set",
+      "points.upper.want=10 gph",
+      "--set",
+      "points.lower.want=10 gph",
+      "--set",
+      "lines.intake.skimmer.clogged=90 %",
+      "--strict"
+    };
+    Run strict = Run.of(asked);
+    assertTrue(strict.out().contains("intake and gulps air"), strict.out());
+    assertEquals(1, strict.status());
+    assertEquals(0, Run.of(Arrays.copyOf(asked, asked.length - 1)).status());
   }
 
   @Test

@@ -16,6 +16,7 @@ public final class Findings {
           new PumpRangeDetector(),
           new TouchyPumpDetector(),
           new VelocityDetector(),
+          new SlowLineDetector(),
           new HighPointDetector(),
           new SuctionDetector(),
           new RunBackDetector(),

@@ -2,6 +2,8 @@ package rillwright.solver.finding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.solver.law.pump.BestEfficiency;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Pump;
@@ -14,7 +16,7 @@ final class PumpRangeDetector implements Detector {
    * Share of the published range below which a pump counts as near shut-off; common practice, no
    * source.
    */
-  static final double NEAR_SHUT_OFF_SHARE = 0.10;
+  private static final double NEAR_SHUT_OFF_SHARE = 0.10;
 
   @Override
   public List<Finding> findIn(SteadyState state) {
@@ -31,8 +33,11 @@ final class PumpRangeDetector implements Detector {
     if (set.speed() == 0) {
       return;
     }
+    OptionalDouble ofBest = BestEfficiency.shareOf(flow, set);
     if (flow > range) {
       findings.add(pastPublishedRange(at, flow, range));
+    } else if (flow > 0 && BestEfficiency.isBelowMinimum(ofBest)) {
+      findings.add(belowMinimumFlow(at, flow, ofBest.getAsDouble()));
     } else if (flow > 0 && flow < NEAR_SHUT_OFF_SHARE * range) {
       findings.add(nearShutOff(at, flow, flow / range));
     }
@@ -51,6 +56,20 @@ final class PumpRangeDetector implements Detector {
         .then(
             " where its published curve ends: what it does there is a guess, and it may be noisy"
                 + " and wear. Throttle it, or take a pump made for more flow at less head.");
+  }
+
+  /** A pump below the least flow that it should run at for long. */
+  private static Finding belowMinimumFlow(String at, double flowM3PerS, double shareOfBest) {
+    return Finding.of(
+            Severity.ADVICE, "below-minimum-flow", at, "The pump in \"" + at + "\" makes only ")
+        .flow("flow", flowM3PerS)
+        .then(", ")
+        .share("shareOfBestEfficiencyFlow", shareOfBest)
+        .then(" of the flow of its best efficiency; below ")
+        .share("usualLeastShare", BestEfficiency.MINIMUM_FLOW_SHARE)
+        .then(
+            " it heats the water and wears (common practice; its maker may ask for more). Take a"
+                + " smaller pump, or one with more head.");
   }
 
   /** A pump near shut-off. */

@@ -74,6 +74,11 @@ public final class SteadyState {
     return points.values().stream().anyMatch(PointState::isUnderWish);
   }
 
+  /** Whether it does not do what it should: a wish is missed or a chamber starves. */
+  public boolean fallsShort() {
+    return missesAWish() || starves();
+  }
+
   /** Number of Newton steps. */
   public int iterations() {
     return iterations;

@@ -4,11 +4,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Severity;
+import rillwright.solver.law.pump.BestEfficiency;
 import rillwright.solver.law.pump.PumpSet;
 
 /**
  * A pump that runs far from the flow of its best efficiency: below or above the share of it that
- * counts as a good place. Common practice, no source.
+ * counts as a good place. Below the least flow of a pump that is the finding. Common practice, no
+ * source.
  */
 final class FarFromBest {
   private static final double LEAST_SHARE = 0.7;
@@ -25,7 +27,7 @@ final class FarFromBest {
    */
   static Optional<Finding> find(String line, PumpSet set, double flowM3PerS) {
     OptionalDouble share = BestEfficiency.shareOf(flowM3PerS, set);
-    if (share.isEmpty() || flowM3PerS <= 0) {
+    if (share.isEmpty() || flowM3PerS <= 0 || BestEfficiency.isBelowMinimum(share)) {
       return Optional.empty();
     }
     double told = Math.rint(PERCENT * share.getAsDouble()) / PERCENT;

@@ -3,6 +3,7 @@ package rillwright.solver.trial;
 import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.law.pump.BestEfficiency;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.steady.SteadyState;
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.law.pump.BestEfficiency;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.law.pump.PumpSet;
@@ -24,6 +25,8 @@ class FarFromBestTest {
 
   @ParameterizedTest(name = "{0} m3/s of a best flow of 0.005 m3/s: {1}")
   @CsvSource({
+    "0.0012, nothing", // below the least flow: that is told instead
+    "0.0013, far-from-best-efficiency",
     "0.0034, far-from-best-efficiency",
     "0.0035, nothing",
     "0.005, nothing",

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.Gravity;
+import rillwright.solver.law.pump.BestEfficiency;
 import rillwright.solver.law.pump.PumpSet.Arrangement;
 import rillwright.solver.law.pump.SuctionNeeds;
 import rillwright.solver.network.Line;

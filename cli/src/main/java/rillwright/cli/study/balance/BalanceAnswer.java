@@ -18,4 +18,9 @@ public record BalanceAnswer(Job job, ValveSettings settings, RunningFigures take
   public boolean missesAWish() {
     return settings.state().missesAWish();
   }
+
+  /** Whether it does not do what it should: a wish is missed or a chamber starves. */
+  public boolean fallsShort() {
+    return settings.state().fallsShort();
+  }
 }

@@ -76,6 +76,12 @@ public record SolvedConditions(Cases<Solved> solved, Network network) {
         .sum();
   }
 
+  /** Whether a wish is missed or a chamber starves in any of the conditions. */
+  public boolean fallsShort() {
+    return missesAWish()
+        || cases().stream().flatMap(one -> one.answer().stream()).anyMatch(Solved::fallsShort);
+  }
+
   /** Whether a fall gets less than its wish in any of the conditions. */
   public boolean missesAWish() {
     return wished().stream()

@@ -28,4 +28,9 @@ public record Solved(Job job, SteadyState state, List<Finding> findings) impleme
   public boolean missesAWish() {
     return state.missesAWish();
   }
+
+  /** Whether it does not do what it should: a wish is missed or a chamber starves. */
+  public boolean fallsShort() {
+    return state.fallsShort();
+  }
 }

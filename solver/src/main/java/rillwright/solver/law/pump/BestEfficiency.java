@@ -1,8 +1,6 @@
-package rillwright.solver.trial;
+package rillwright.solver.law.pump;
 
 import java.util.OptionalDouble;
-import rillwright.solver.law.pump.PumpCurve;
-import rillwright.solver.law.pump.PumpSet;
 
 /**
  * The flow at which a pump makes the most flow and head of a watt, of the flows on its data sheet:
@@ -10,6 +8,9 @@ import rillwright.solver.law.pump.PumpSet;
  * section.
  */
 public final class BestEfficiency {
+  /** Least share of it that a pump should run at for long; common practice, no source. */
+  public static final double MINIMUM_FLOW_SHARE = 0.25;
+
   private static final int STEPS = 100;
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
   private static final double RELATIVE_ACCURACY = 1e-7;
@@ -36,7 +37,7 @@ public final class BestEfficiency {
   }
 
   /** A flow of a set, m³/s, as a share of its best-efficiency flow; empty without power. */
-  static OptionalDouble shareOf(double flowM3PerS, PumpSet set) {
+  public static OptionalDouble shareOf(double flowM3PerS, PumpSet set) {
     OptionalDouble best = flowM3PerS(set.curve());
     return best.isPresent()
         ? OptionalDouble.of(
@@ -45,6 +46,11 @@ public final class BestEfficiency {
                 * set.curve().lastFlowM3PerS()
                 / best.getAsDouble())
         : best;
+  }
+
+  /** Whether a share of it is below the least; not so where it is not known. */
+  public static boolean isBelowMinimum(OptionalDouble share) {
+    return share.isPresent() && share.getAsDouble() < MINIMUM_FLOW_SHARE;
   }
 
   private static double gain(PumpCurve curve, double flow) {
