@@ -12,6 +12,7 @@ public final class FindingHints {
           "area-not-known", "Write for example \"area: 200 ft2\".",
           "basin-not-in-balance", "Say it with a fall's \"returns to\" or a stream's \"to\".",
           "cannot-start", "If somebody will, write \"primed: yes\" at the high point.",
+          "ends-exchanged", "Swap \"from\" and \"to\" of that line.",
           "no-evaporation", "For example \"water: {temperature: 75 F}\".",
           "stream-dry", "\"rillwright solve\" tells why.");
 

@@ -3,15 +3,12 @@ package rillwright.solver.finding;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.solver.network.Chamber;
-import rillwright.solver.network.Line;
-import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
-/** Chambers that the pump draws down to its intake, or whose skimmer lies dry. */
+/** Chambers that the pump draws down to its intake. */
 final class ChamberDetector implements Detector {
 
   @Override
@@ -30,9 +27,6 @@ final class ChamberDetector implements Detector {
         findings.add(starvedChamber(name, inflow, skimmer));
       }
     }
-    for (Line line : state.network().lines()) {
-      line.parts().forEach(part -> checkSkimmer(state.network(), line, part, findings));
-    }
     return findings;
   }
 
@@ -41,20 +35,6 @@ final class ChamberDetector implements Detector {
       return line.flowM3PerS();
     }
     return line.line().from().equals(point.point().name()) ? -line.flowM3PerS() : 0;
-  }
-
-  private static void checkSkimmer(Network network, Line line, Part part, List<Finding> findings) {
-    if (!(part instanceof Skimmer skimmer)) {
-      return;
-    }
-    double level = network.settingOf(line).levelBeforeM().orElseThrow();
-    if (level <= skimmer.sillM()) {
-      findings.add(drySkimmer(line.name().value(), line.from().value(), skimmer.sillM() - level));
-    }
-    double top = skimmer.mouthTopM().orElse(Double.POSITIVE_INFINITY);
-    if (level > top) {
-      findings.add(drownedSkimmer(line.name().value(), line.from().value(), level - top));
-    }
   }
 
   /** Whether a point is a chamber that runs over. */
@@ -80,26 +60,5 @@ final class ChamberDetector implements Detector {
                     + " smaller pump."
                 : "Clean its way, take a larger pipe there, or a smaller pump.")
         .then(" Switch off and unplug before reaching in.");
-  }
-
-  /** A skimmer whose sill stands out of the water. */
-  private static Finding drySkimmer(String at, String basin, double sillAboveLevelM) {
-    return Finding.of(Severity.PROBLEM, "dry-skimmer", at, "\"" + basin + "\" stands ")
-        .depth("belowSill", sillAboveLevelM)
-        .then(
-            " below the sill of the skimmer in \""
-                + at
-                + "\": nothing comes in. Top it up or set the skimmer lower.");
-  }
-
-  /** A skimmer whose mouth is under water altogether. */
-  private static Finding drownedSkimmer(String at, String basin, double aboveMouthM) {
-    return Finding.of(Severity.ADVICE, "drowned-skimmer", at, "\"" + basin + "\" stands ")
-        .depth("aboveMouthTop", aboveMouthM)
-        .then(
-            " above the top of the mouth of the skimmer in \""
-                + at
-                + "\": it no longer draws from the surface. Common practice is a level 1 in (25 mm)"
-                + " below the top.");
   }
 }

@@ -1,14 +1,19 @@
 package rillwright.solver.finding;
 
 import java.util.List;
+import java.util.stream.Stream;
+import rillwright.solver.network.Network;
 import rillwright.solver.steady.SteadyState;
 
-/** All that the crew should know about a steady state, the gravest first. */
+/** All that the crew should know about a network or its steady state, the gravest first. */
 public final class Findings {
+  private static final List<NetworkDetector> OF_NETWORKS =
+      List.of(
+          new SkimmerDetector(), new LayoutDetector(), new ShortRunDetector(), new ReachDetector());
+
   private static final List<Detector> DETECTORS =
       List.of(
           new ChamberDetector(),
-          new LayoutDetector(),
           new WishDetector(),
           new SheetDetector(),
           new ClosedLineDetector(),
@@ -25,11 +30,20 @@ public final class Findings {
 
   private Findings() {}
 
-  /** The findings of a steady state. */
+  /** The findings of a network before anything flows: what it says that can hardly be. */
+  public static List<Finding> of(Network network) {
+    return OF_NETWORKS.stream().flatMap(detector -> detector.findIn(network).stream()).toList();
+  }
+
+  /**
+   * The findings of a steady state and of its network. That a pump's shut-off head does not reach
+   * is told by what flows then.
+   */
   public static List<Finding> of(SteadyState state) {
-    return DETECTORS.stream()
-        .map(detector -> detector.findIn(state))
-        .flatMap(List::stream)
+    return Stream.concat(
+            of(state.network()).stream()
+                .filter(it -> !it.code().equals(ReachDetector.BEYOND_SHUT_OFF)),
+            DETECTORS.stream().flatMap(detector -> detector.findIn(state).stream()))
         .toList();
   }
 }

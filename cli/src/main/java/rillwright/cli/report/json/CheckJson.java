@@ -6,7 +6,7 @@ import static rillwright.cli.json.Quantity.METRES;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import rillwright.cli.file.Project;
+import java.util.stream.Stream;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
@@ -111,8 +111,8 @@ public final class CheckJson {
           .list(
               "findings",
               FoundJson.SHAPE,
-              "What must be decided before anything flows.",
-              it -> FoundJson.list(findings(it.project()), Shown.of(it)))
+              "What can hardly be, and what must be decided before anything flows.",
+              it -> FoundJson.list(findings(it), Shown.of(it)))
           .list("changed", Value.WORDS, Meaning.CHANGED, Checked::changes);
 
   private CheckJson() {}
@@ -126,15 +126,17 @@ public final class CheckJson {
     return all.stream().map(one -> new Read<>(one, units)).toList();
   }
 
-  private static List<Finding> findings(Project project) {
-    return PumpPlace.listPlanned(project.network()).stream()
-        .map(
-            place ->
-                Finding.of(
-                    Severity.NOTE,
-                    "pump-to-be-chosen",
-                    place.line().value(),
-                    "Its pump is still to be chosen; \"rillwright duty\" tells what it must make."))
-        .toList();
+  private static List<Finding> findings(Checked checked) {
+    Stream<Finding> planned =
+        PumpPlace.listPlanned(checked.project().network()).stream()
+            .map(
+                place ->
+                    Finding.of(
+                        Severity.NOTE,
+                        "pump-to-be-chosen",
+                        place.line().value(),
+                        "Its pump is still to be chosen; \"rillwright duty\" tells what it must"
+                            + " make."));
+    return Stream.concat(checked.findings().stream(), planned).toList();
   }
 }

@@ -14,6 +14,7 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.check.Checked;
 import rillwright.curves.sheet.DataSheet;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.network.Line;
@@ -34,6 +35,11 @@ public final class CheckText {
     page.table(lines(project.network(), units));
     TableBuilder pumps = pumps(project.sheets(), units);
     page.tableOfAny(pumps);
+    List<Finding> findings = checked.findings();
+    if (!findings.isEmpty()) {
+      page.heading("WHAT TO KNOW");
+      findings.forEach(finding -> page.marked("! ", finding.message(units)));
+    }
     List<String> notes = CheckNotes.of(checked);
     if (!notes.isEmpty()) {
       page.heading("NOTES");
