@@ -1,0 +1,103 @@
+package rillwright.cli.hardening;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * What must be one and the same answer, on random projects; {@code -Drillwright.projects=1000}
+ * tries that many.
+ */
+class IdentitiesTest {
+  private static final int PROJECTS = Integer.getInteger("rillwright.projects", 12);
+
+  /** What a balance is exact to, m³/s and a share of the largest flow. */
+  private static final double EXACT = 1e-8;
+
+  @TempDir private Path folder;
+
+  private MeasuredRun solve(Map<String, Object> tree, String... more) {
+    List<String> words = new ArrayList<>(List.of("solve"));
+    words.add(Scratch.file(folder, ProjectTree.yaml(tree)));
+    words.addAll(List.of("--format", "json"));
+    words.addAll(List.of(more));
+    return MeasuredRun.of(words.toArray(String[]::new));
+  }
+
+  @Test
+  void yamlIsJsonAndASecondRunTellsTheSame() {
+    for (long seed = 0; seed < PROJECTS; seed++) {
+      Map<String, Object> tree = RandomProject.of(seed);
+      MeasuredRun first = solve(tree);
+      MeasuredRun second = solve(tree);
+      String json = Scratch.file(folder, "pond.json", ProjectTree.json(tree));
+      MeasuredRun fromJson = MeasuredRun.of("solve", json, "--format", "json");
+      assertEquals(first.out(), second.out(), "seed " + seed);
+      assertEquals(first.out(), fromJson.out(), "seed " + seed);
+      assertEquals(first.status(), fromJson.status(), "seed " + seed);
+    }
+  }
+
+  @Test
+  void aSettingIsAnEdit() {
+    for (long seed = 0; seed < PROJECTS; seed++) {
+      MeasuredRun set = solve(RandomProject.of(seed), "--set", "points.pond.level=-8 cm");
+      Map<String, Object> edited = RandomProject.of(seed);
+      map(map(edited.get("points")).get("pond")).put("level", "-8 cm");
+      MeasuredRun written = solve(edited);
+      assertEquals(written.status(), set.status(), "seed " + seed);
+      if (written.status() == 0) {
+        assertEquals(written.json().get("points"), set.json().get("points"), "seed " + seed);
+        assertEquals(written.json().get("lines"), set.json().get("lines"), "seed " + seed);
+      }
+    }
+  }
+
+  @Test
+  void theOrderOfLinesAndPointsChangesNoFlow() {
+    for (long seed = 0; seed < PROJECTS; seed++) {
+      MeasuredRun written = solve(RandomProject.of(seed));
+      Map<String, Object> tree = RandomProject.of(seed);
+      for (String section : List.of("points", "lines")) {
+        List<String> names = new ArrayList<>(map(tree.get(section)).keySet());
+        Collections.reverse(names);
+        Map<String, Object> turned = new LinkedHashMap<>();
+        names.forEach(name -> turned.put(name, map(tree.get(section)).get(name)));
+        tree.put(section, turned);
+      }
+      MeasuredRun reordered = solve(tree);
+      assertEquals(written.status(), reordered.status(), "seed " + seed);
+      if (written.status() == 0) {
+        assertSameFlows(written.json().get("lines"), reordered.json().get("lines"), seed);
+      }
+    }
+  }
+
+  private static void assertSameFlows(JsonNode lines, JsonNode others, long seed) {
+    double largest = 1e-6;
+    for (String name : lines.propertyNames()) {
+      largest = Math.max(largest, Math.abs(flow(lines, name)));
+    }
+    for (String name : lines.propertyNames()) {
+      assertEquals(
+          flow(lines, name), flow(others, name), EXACT * largest, "seed " + seed + ", " + name);
+    }
+  }
+
+  private static double flow(JsonNode lines, String name) {
+    return lines.get(name).get("flowM3PerS").asDouble();
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> map(Object section) {
+    return (Map<String, Object>) section;
+  }
+}
