@@ -37,6 +37,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
+import rillwright.solver.stream.FallBox;
 import rillwright.solver.stream.Stream;
 import rillwright.solver.stream.StreamPlan;
 import rillwright.solver.stream.WaterLoss;
@@ -145,7 +146,7 @@ public final class ProjectMapping {
     outlines(root, points, lines);
     List<Stream> streams = new StreamsReader(points, catalogue, ledger).read(root);
     Optional<WaterLoss> loss = EvaporationReader.read(root, water);
-    Map<PointName, Double> boxes = BoxesReader.read(root, ledger);
+    Map<PointName, FallBox> boxes = BoxesReader.read(root, ledger);
     WhereWritten places = places(tree, file, lines);
     requireContents(root, points, lines, ledger, places);
     final double elevation = site.elevationM();

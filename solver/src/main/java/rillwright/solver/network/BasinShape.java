@@ -73,6 +73,12 @@ public record BasinShape(List<Row> rows) {
     return rows.get(0).areaM2();
   }
 
+  /** The same shape with its areas multiplied: full of stone, it holds what the voids leave. */
+  public BasinShape times(double share) {
+    return new BasinShape(
+        rows.stream().map(row -> new Row(row.levelM(), share * row.areaM2())).toList());
+  }
+
   /** Level of the floor, m; negative infinity where it is not known. */
   public double floorM() {
     return rows.size() == 1 ? Double.NEGATIVE_INFINITY : rows.get(0).levelM();

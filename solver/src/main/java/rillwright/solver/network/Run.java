@@ -37,6 +37,11 @@ public record Run(double lengthM, Bore inside, Friction friction, String label) 
     return friction.law(lengthM, inside, setting.water());
   }
 
+  /** Water in it when full, m³. */
+  public double volumeM3() {
+    return inside.areaM2() * lengthM;
+  }
+
   /** Reynolds number VD/ν at a flow, dimensionless. */
   public double reynoldsAt(double flowM3PerS, Water water) {
     return Math.abs(inside.velocityAt(flowM3PerS))

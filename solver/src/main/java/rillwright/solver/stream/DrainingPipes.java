@@ -97,7 +97,7 @@ public record DrainingPipes(Line pumpLine, List<Piece> pieces) {
     double volume = 0;
     for (Part part : line.parts()) {
       if (part instanceof Run run) {
-        volume += run.inside().areaM2() * run.lengthM();
+        volume += run.volumeM3();
       }
       OptionalDouble known = elevation(part);
       if (known.isPresent()) {

@@ -21,4 +21,9 @@ public record Gravel(double depthM, double voids, double drains) {
   public double drainableM() {
     return depthM * voids * drains;
   }
+
+  /** Water in it that stays, m³ for each m² of bed. */
+  public double undrainedM() {
+    return depthM * voids * (1 - drains);
+  }
 }

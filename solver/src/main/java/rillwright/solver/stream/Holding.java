@@ -8,7 +8,7 @@ public enum Holding {
   RUNS_DRY,
   /** More comes home than is drawn, or less: its level does not come to rest. */
   NOT_IN_BALANCE,
-  /** The skimmer passes no more than what runs: every fall of the level takes from the flow. */
+  /** No room is left above the level at which the skimmer, or the water over a pump, gives out. */
   AT_ITS_LIMIT,
   /** It starves within days by evaporation and splash. */
   NEEDS_TOPPING_UP,

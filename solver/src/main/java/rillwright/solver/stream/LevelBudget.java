@@ -1,5 +1,6 @@
 package rillwright.solver.stream;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.network.Basin;
 
@@ -9,9 +10,9 @@ import rillwright.solver.network.Basin;
  * @param basin at rest
  * @param runningLevelM level after the start, nothing topped up, m; empty if its area is not known
  * @param stoppedLevelM level after a stop when it was topped up while running, nothing run over, m
- * @param firstFillM3 water for the first start besides the basin's own: in transit, and pools below
- *     their crests
- * @param starveLevelM level at which its skimmers cannot pass what runs, m; empty without one
+ * @param firstFill water for the first start besides the basin's own
+ * @param starve level at which its skimmers cannot pass what runs, or a pump draws air; empty if
+ *     nothing tells it
  * @param daysToStarve days until evaporation and splash have brought it there; empty if that is not
  *     known
  * @param lossMPerDay by how much its level falls in a day by evaporation and splash, m
@@ -23,8 +24,8 @@ public record LevelBudget(
     Basin basin,
     OptionalDouble runningLevelM,
     OptionalDouble stoppedLevelM,
-    double firstFillM3,
-    OptionalDouble starveLevelM,
+    FirstFill firstFill,
+    Optional<StarveLevel> starve,
     OptionalDouble daysToStarve,
     OptionalDouble lossMPerDay,
     OptionalDouble overflowM,
@@ -36,6 +37,16 @@ public record LevelBudget(
   /** Whether it starves so soon by evaporation and splash that it must be topped up. */
   public boolean needsToppingUp() {
     return daysToStarve.orElse(Double.POSITIVE_INFINITY) < FEW_DAYS;
+  }
+
+  /** Level at which it no longer feeds its pump, m; empty if nothing tells it. */
+  public OptionalDouble starveLevelM() {
+    return starve.stream().mapToDouble(StarveLevel::levelM).findFirst();
+  }
+
+  /** All water for the first start besides the basin's own, m³. */
+  public double firstFillM3() {
+    return firstFill.totalM3();
   }
 
   /** Level at rest, m. */

@@ -87,7 +87,18 @@ final class LevelFindings {
     double room = budget.runningLevelM().getAsDouble() - budget.starveLevelM().getAsDouble();
     double days = budget.daysToStarve().orElse(Double.POSITIVE_INFINITY);
     Holding holding = Holding.of(running, budget);
-    if (holding == Holding.AT_ITS_LIMIT) {
+    boolean air = budget.starve().get().drawsAir();
+    if (holding == Holding.AT_ITS_LIMIT && air) {
+      findings.add(
+          at(
+                  Severity.PROBLEM,
+                  "draws-air-running",
+                  "While the pump runs, the water of \"" + name + "\" stands ")
+              .depth("belowStarveLevel", Math.max(0, -room))
+              .then(
+                  " below the level at which the pump begins to draw air. Fill it higher, make it"
+                      + " larger, set the intake deeper, or keep less water in the stream."));
+    } else if (holding == Holding.AT_ITS_LIMIT) {
       findings.add(
           at(
               Severity.PROBLEM,
@@ -104,11 +115,16 @@ final class LevelFindings {
                   "starves-without-topping-up",
                   "While the pump runs \"" + name + "\" stands only ")
               .depth("aboveStarveLevel", Math.max(0, room))
-              .then(" above the level at which its skimmer starves, ")
+              .then(
+                  air
+                      ? " above the level at which the pump draws air, "
+                      : " above the level at which its skimmer starves, ")
               .figure("daysToStarve", days, Unit.DAY, wording -> days(days))
               .then(
-                  " of evaporation and splash. Top up through an air gap, or give it room: a lower"
-                      + " sill, a wider mouth, a wider pond."));
+                  " of evaporation and splash. Top up through an air gap, or give it room: "
+                      + (air
+                          ? "a deeper intake, a larger reservoir."
+                          : "a lower sill, a wider mouth, a wider pond.")));
     }
   }
 

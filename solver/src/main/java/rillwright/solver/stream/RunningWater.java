@@ -56,10 +56,10 @@ public record RunningWater(
     WaterSources sources = new WaterSources(state);
     streams.forEach(stream -> add(sources.of(stream.stream().from()), stream.transit()));
     for (Fall fall : state.network().points(Fall.class)) {
-      Double box = plan.boxAreaM2().get(fall.name());
+      FallBox box = plan.boxes().get(fall.name());
       if (box != null) {
         double head = fall.weir().headAt(Math.max(0, state.point(fall.name()).outflowM3PerS()));
-        add(sources.of(fall.name()), new Transit(0, 0, 0, box * head, 0, 0));
+        add(sources.of(fall.name()), new Transit(0, 0, 0, box.areaM2() * head, 0, 0));
       }
     }
     for (LineState line : state.lines()) {
@@ -143,8 +143,8 @@ public record RunningWater(
     for (StreamState stream : streams) {
       area += sources.isFrom(basin, stream.stream().from()) ? stream.wetAreaM2() : 0;
     }
-    for (Map.Entry<PointName, Double> box : plan.boxAreaM2().entrySet()) {
-      area += sources.isFrom(basin, box.getKey()) ? box.getValue() : 0;
+    for (Map.Entry<PointName, FallBox> box : plan.boxes().entrySet()) {
+      area += sources.isFrom(basin, box.getKey()) ? box.getValue().areaM2() : 0;
     }
     return area;
   }

@@ -91,9 +91,9 @@ final class StreamFindings {
                     + " what comes in. "
                     + (fullToo
                         ? "Topping up does not help; the intake is too small for this pump."
-                        : "Topped up to its level at rest it would hold; a lower sill, a wider"
-                            + " pond, a level kept by an automatic fill or less water in the"
-                            + " stream would help.")));
+                        : "Topped up to its level at rest it would hold; a lower sill or intake,"
+                            + " a larger pond, a level kept by an automatic fill or less water in"
+                            + " the stream would help.")));
       }
     }
   }

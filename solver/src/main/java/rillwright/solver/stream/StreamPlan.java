@@ -13,17 +13,17 @@ import rillwright.solver.network.PointName;
  *
  * @param network basins at their level at rest
  * @param streams from falls to basins
- * @param boxAreaM2 water surface of the boxes behind falls, m², where known
+ * @param boxes behind falls, where known
  * @param loss what evaporates, where known
  */
 public record StreamPlan(
     Network network,
     List<Stream> streams,
-    Map<PointName, Double> boxAreaM2,
+    Map<PointName, FallBox> boxes,
     Optional<WaterLoss> loss) {
   public StreamPlan {
     streams = List.copyOf(streams);
-    boxAreaM2 = Map.copyOf(boxAreaM2);
+    boxes = Map.copyOf(boxes);
   }
 
   /**

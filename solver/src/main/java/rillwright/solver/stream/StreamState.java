@@ -39,6 +39,17 @@ public record StreamState(Stream stream, double flowM3PerS, List<ItemState> item
     return items.stream().mapToDouble(ItemState::standingM3).sum();
   }
 
+  /** Water in the gravel under it that stays there when the pump stops, m³. */
+  public double undrainedM3() {
+    double sum = 0;
+    for (ItemState item : items) {
+      if (item.item() instanceof Reach reach && item.flowM3PerS() > 0) {
+        sum += reach.gravelAreaM2(item.depthM()) * reach.gravel().undrainedM();
+      }
+    }
+    return sum;
+  }
+
   /** Its wet surface, m². */
   public double wetAreaM2() {
     return items.stream().mapToDouble(ItemState::wetAreaM2).sum();

@@ -212,7 +212,15 @@ class SameNetworkTest {
   private static Point renamed(Point point) {
     PointName name = other(point.name());
     if (point instanceof Basin b) {
-      return new Basin(name, b.levelM(), b.shape(), b.overflowM(), b.gradeM(), b.linerEdgeM());
+      return new Basin(
+          name,
+          b.levelM(),
+          b.shape(),
+          b.overflowM(),
+          b.gradeM(),
+          b.linerEdgeM(),
+          b.leastLevelM(),
+          b.evaporatesM2());
     } else if (point instanceof Chamber c) {
       return new Chamber(name, c.floorM(), c.intakeM(), c.topM(), c.areaM2());
     } else if (point instanceof Tee t) {

@@ -50,7 +50,7 @@ public final class Slope {
   private OptionalDouble chamberAreaM2 = OptionalDouble.of(0.3);
   private boolean checkValve = true;
   private double sillM = -0.12;
-  private Map<PointName, Double> boxes = Map.of();
+  private Map<PointName, FallBox> boxes = Map.of();
   private Optional<WaterLoss> loss = Optional.empty();
   private List<StreamItem> items = List.of(reach(12, 0.5), pool(1.5), new Step(1.5, 0.5));
   private OptionalDouble overflowM = OptionalDouble.of(0.01);
@@ -81,7 +81,7 @@ public final class Slope {
   }
 
   public Slope box(double areaM2) {
-    boxes = Map.of(FALL, areaM2);
+    boxes = Map.of(FALL, new FallBox(areaM2, 0));
     return this;
   }
 

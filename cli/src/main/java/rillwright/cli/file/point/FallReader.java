@@ -40,7 +40,7 @@ final class FallReader implements PointReader {
 
   @Override
   public List<String> fields() {
-    return List.of("crest", "width", "lip", "weir", "want", "returns to", "box area");
+    return List.of("crest", "width", "lip", "weir", "want", "returns to", "box area", "box depth");
   }
 
   @Override

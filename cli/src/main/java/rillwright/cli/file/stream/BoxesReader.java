@@ -12,22 +12,30 @@ import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
+import rillwright.solver.stream.FallBox;
 
 /** Reads how large the boxes behind falls are. */
 public final class BoxesReader {
+  private static final String DEPTH = "box depth";
+
   private BoxesReader() {}
 
-  /** Water surface of the box of each fall that says it, m². */
-  public static Map<PointName, Double> read(Fields root, Ledger ledger) {
-    Map<PointName, Double> areas = new LinkedHashMap<>();
+  /** The box of each fall that says its water surface. */
+  public static Map<PointName, FallBox> read(Fields root, Ledger ledger) {
+    Map<PointName, FallBox> boxes = new LinkedHashMap<>();
     for (Entry entry : root.findMap("points").map(MapNode::entries).orElse(List.of())) {
-      if (entry.value() instanceof MapNode map && map.find("box area").isPresent()) {
+      if (entry.value() instanceof MapNode map
+          && (map.find("box area").isPresent() || map.find(DEPTH).isPresent())) {
         String what = "point " + PlainText.quoted(entry.key());
-        OptionalDouble area =
-            Fields.of(map, what, ledger, map.keys()).find("box area", Measure.AREA, Range.POSITIVE);
-        area.ifPresent(a -> areas.put(new PointName(entry.key()), a));
+        Fields fall = Fields.of(map, what, ledger, map.keys());
+        OptionalDouble area = fall.find("box area", Measure.AREA, Range.POSITIVE);
+        double depth = fall.findOr(DEPTH, Measure.SMALL_LENGTH, Range.NOT_NEGATIVE, 0);
+        if (area.isEmpty() && fall.areSound()) {
+          fall.fault(DEPTH, "what a box holds needs its \"box area\" too");
+        }
+        area.ifPresent(a -> boxes.put(new PointName(entry.key()), new FallBox(a, depth)));
       }
     }
-    return areas;
+    return boxes;
   }
 }

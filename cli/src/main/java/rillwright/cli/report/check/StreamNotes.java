@@ -16,6 +16,7 @@ import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.channel.BedLaw;
 import rillwright.solver.law.channel.Manning;
 import rillwright.solver.law.channel.StoneBed;
+import rillwright.solver.network.Basin;
 import rillwright.solver.stream.Gravel;
 import rillwright.solver.stream.Pool;
 import rillwright.solver.stream.Reach;
@@ -39,6 +40,7 @@ final class StreamNotes {
     StreamNotes found = new StreamNotes(project, units);
     project.streams().streams().forEach(found::stream);
     project.streams().loss().ifPresent(found::loss);
+    project.network().points(Basin.class).forEach(point -> found.stone((Basin) point));
     return found.notes;
   }
 
@@ -127,6 +129,26 @@ final class StreamNotes {
                     + " a day by the weather, with the water as warm as \"water\" says"
                 : "")
             + (splash ? "" : "; nothing is taken for splash, give \"splash\""));
+  }
+
+  /** How much of a basin full of stone is water, and from what of it water evaporates. */
+  private void stone(Basin basin) {
+    Optional<MapNode> written =
+        project.tree().findMap("points").flatMap(points -> points.findMap(basin.name().value()));
+    boolean open = basin.evaporatesM2().isEmpty() && project.streams().loss().isPresent();
+    written
+        .flatMap(fields -> fields.find("voids"))
+        .ifPresent(
+            voids ->
+                notes.add(
+                    PlainText.quoted(basin.name().value())
+                        + ": "
+                        + ((Scalar) voids.value()).text()
+                        + " of its volume is water, at every level"
+                        + (open
+                            ? ", and as much of its area evaporates; give \"evaporates\", 0 where"
+                                  + " it is covered"
+                            : "")));
   }
 
   /** What the file says about an item of a stream. */

@@ -7,6 +7,10 @@ import static rillwright.cli.json.Quantity.SECONDS;
 import static rillwright.cli.json.Quantity.SPEED;
 import static rillwright.cli.json.Quantity.VOLUME;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
@@ -15,6 +19,7 @@ import rillwright.cli.json.Value;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.solver.network.PointName;
+import rillwright.solver.stream.FirstFill;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.LevelBudget;
 import rillwright.solver.stream.StreamState;
@@ -83,6 +88,21 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
           .number("filters", VOLUME, "In filters that drain.", Transit::filtersM3)
           .number("pipes", VOLUME, "In pipes that drain.", Transit::pipesM3);
 
+  private static final Shape<Map.Entry<FirstFill.Item, Double>> FILLED =
+      Shape.<Map.Entry<FirstFill.Item, Double>>of()
+          .member(
+              "item",
+              Value.oneOf(Arrays.stream(FirstFill.Item.values()).map(StreamJson::word).toList()),
+              "Water in transit; pools below their crests; water in gravel that does not drain;"
+                  + " pipes that stay full; boxes below their crests; chambers from the basin's"
+                  + " level at rest to theirs.",
+              entry -> word(entry.getKey()))
+          .number(
+              "volumeM3",
+              Quantity.of("m3"),
+              "Negative where a chamber falls.",
+              Map.Entry::getValue);
+
   private static final Shape<LevelBudget> BASIN =
       Shape.<LevelBudget>of()
           .number(
@@ -103,16 +123,22 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
           .number(
               "firstFillM3",
               VOLUME,
-              "Water in transit and in pools below their crests.",
+              "Water that the first day takes besides what fills it to its level: the sum of"
+                  + " firstFill.",
               LevelBudget::firstFillM3)
+          .list(
+              "firstFill",
+              FILLED,
+              "What is in that, item by item.",
+              budget -> List.copyOf(budget.firstFill().volumeM3().entrySet()))
           .numberOrNull(
               "daysToStarve",
               NUMBER.from(0),
-              "Days of evaporation and splash until the skimmer cannot pass what runs; null if that"
-                  + " is not known.",
+              "Days of evaporation and splash until the skimmer cannot pass what runs, or the pump"
+                  + " draws air; null if that is not known.",
               LevelBudget::daysToStarve)
           .numberOrNull(
-              "starveLevelM", METRES, "Level at which it cannot.", LevelBudget::starveLevelM)
+              "starveLevelM", METRES, "Level at which that is so.", LevelBudget::starveLevelM)
           .numberOrNull(
               "lossMPerDay",
               DEPTH,
@@ -209,6 +235,10 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
   /** The JSON text. */
   public static String of(StreamAnswer answer) {
     return Json.text(SHAPE, new StreamJson(answer, true));
+  }
+
+  private static String word(FirstFill.Item item) {
+    return item.name().toLowerCase(Locale.ROOT);
   }
 
   private <T> Optional<T> ifWhole(T value) {

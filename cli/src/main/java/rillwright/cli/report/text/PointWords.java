@@ -42,6 +42,7 @@ public final class PointWords {
     level(words, "overflow at ", basin.overflowM(), units);
     level(words, "ground at ", basin.gradeM(), units);
     level(words, "liner edge at ", basin.linerEdgeM(), units);
+    level(words, "least level ", basin.leastLevelM(), units);
     double volume = basin.shape().map(shape -> shape.volumeM3(basin.levelM())).orElse(0.0);
     if (volume > 0) {
       words.add("holds " + units.volume(volume));

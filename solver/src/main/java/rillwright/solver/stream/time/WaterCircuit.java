@@ -98,8 +98,8 @@ final class WaterCircuit {
       int store = add(tank, atRestM(chamber));
       held.put(chamber.name(), store);
       chamber.topM().ifPresent(top -> brims.add(store, top));
-    } else if (point instanceof Fall fall && water.plan().boxAreaM2().containsKey(fall.name())) {
-      Tank tank = Tank.upright(water.plan().boxAreaM2().get(fall.name()), fall.crestM());
+    } else if (point instanceof Fall fall && water.plan().boxes().containsKey(fall.name())) {
+      Tank tank = Tank.upright(water.plan().boxes().get(fall.name()).areaM2(), fall.crestM());
       held.put(fall.name(), add(tank, fall.crestM()));
     }
   }

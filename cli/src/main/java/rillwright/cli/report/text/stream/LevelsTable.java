@@ -7,9 +7,12 @@ import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.wording.Listing;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Skimmer;
+import rillwright.solver.stream.FirstFill;
 import rillwright.solver.stream.LevelBudget;
+import rillwright.solver.stream.StarveLevel;
 import rillwright.solver.stream.StreamBudget;
 
 /** What becomes of the levels of basins. */
@@ -50,8 +53,31 @@ final class LevelsTable {
               + units.volume(basin.firstFillM3())
               + " besides what fills \""
               + basin.basin().name().value()
-              + "\" to its level: pools up to their crests and water in transit.");
+              + "\" to its level: "
+              + Listing.of(filled(basin.firstFill()))
+              + ".");
     }
+  }
+
+  private List<String> filled(FirstFill fill) {
+    List<String> words = new ArrayList<>();
+    fill.volumeM3().forEach((item, volume) -> words.add(filled(item, volume)));
+    return words;
+  }
+
+  private String filled(FirstFill.Item item, double volumeM3) {
+    String volume = units.volume(Math.abs(volumeM3)) + " ";
+    return switch (item) {
+      case TRANSIT -> volume + "in transit";
+      case POOLS -> volume + "in pools below their crests";
+      case GRAVEL -> volume + "in gravel that does not drain";
+      case PIPES -> volume + "in pipes that stay full";
+      case BOXES -> volume + "in boxes below their crests";
+      case CHAMBERS ->
+          volumeM3 < 0
+              ? "less " + volume + "by which chambers fall"
+              : volume + "by which chambers rise";
+    };
   }
 
   private record Mark(String name, OptionalDouble levelM, String words) {}
@@ -104,7 +130,10 @@ final class LevelsTable {
                 ? ": in " + units.days(basin.daysToStarve().getAsDouble())
                 : ": at once"
             : "";
-    return "the skimmer passes no more than what runs" + when;
+    return (basin.starve().filter(StarveLevel::drawsAir).isPresent()
+            ? "the pump draws air"
+            : "the skimmer passes no more than what runs")
+        + when;
   }
 
   private String stopped(LevelBudget basin) {

@@ -195,7 +195,7 @@ public final class StreamConditionsText {
               + PlainText.quoted(least.get())
               + ": running it stands "
               + units.depth(room)
-              + " above the level at which its skimmer starves.");
+              + " above the level at which it starves.");
     }
   }
 }
