@@ -147,7 +147,7 @@ final class StreamNotes {
                         + " of its volume is water, at every level"
                         + (open
                             ? ", and as much of its area evaporates; give \"evaporates\", 0 where"
-                                  + " it is covered"
+                                + " it is covered"
                             : "")));
   }
 
