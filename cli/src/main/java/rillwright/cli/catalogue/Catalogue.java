@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import rillwright.solver.law.Bore;
@@ -22,9 +23,9 @@ public final class Catalogue {
       new Lazy<>(() -> CatalogueTable.read("materials.csv", Material::of));
   private final Lazy<List<PipeSize>> pipes = new Lazy<>(this::readPipes);
   private final Lazy<List<FittingLoss>> fittings =
-      new Lazy<>(() -> CatalogueTable.read("fittings.csv", FittingLoss::of));
+      new Lazy<>(() -> readLosses("fittings.csv", FittingLoss::of));
   private final Lazy<List<CheckValveRow>> checkValves =
-      new Lazy<>(() -> CatalogueTable.read("check-valves.csv", CheckValveRow::of));
+      new Lazy<>(() -> readLosses("check-valves.csv", CheckValveRow::of));
   private final Lazy<List<Lip>> lips = new Lazy<>(() -> CatalogueTable.read("lips.csv", Lip::of));
   private final Lazy<List<Bed>> beds = new Lazy<>(() -> CatalogueTable.read("beds.csv", Bed::of));
   private final Lazy<List<PipeEnd>> ends =
@@ -172,6 +173,14 @@ public final class Catalogue {
     Map<String, Material> byName =
         listMaterials().stream().collect(Collectors.toMap(Material::name, Function.identity()));
     return CatalogueTable.read("pipes.csv", row -> pipe(row, byName.get(row.text("material"))));
+  }
+
+  private static <T> List<T> readLosses(
+      String file, BiFunction<TableRow, RoughFriction.SizedLoss, T> maker) {
+    List<RoughFriction> sizes = CatalogueTable.read("rough-friction.csv", RoughFriction::of);
+    return CatalogueTable.read(file, row -> RoughFriction.expand(row, sizes, maker)).stream()
+        .flatMap(Function.identity())
+        .toList();
   }
 
   private static PipeSize pipe(TableRow row, Material material) {

@@ -30,12 +30,19 @@ public record CheckValveRow(
     String source)
     implements Sized {
 
-  static CheckValveRow of(TableRow row) {
+  private static final String SWING = "swing";
+
+  /** Whether it is a swing check valve, whose disc the water must hold open. */
+  public boolean swings() {
+    return type.equals(SWING);
+  }
+
+  static CheckValveRow of(TableRow row, RoughFriction.SizedLoss loss) {
     return new CheckValveRow(
         row.text("type"),
-        row.text("size"),
-        row.lengthIfAnyM("bore").map(Bore::new),
-        row.number("k"),
+        loss.size(),
+        loss.bore(),
+        loss.lossCoefficient(),
         row.number("least"),
         row.number("greatest"),
         row.lengthM("cracking"),

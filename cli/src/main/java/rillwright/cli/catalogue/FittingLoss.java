@@ -24,12 +24,12 @@ public record FittingLoss(
     String source)
     implements Sized {
 
-  static FittingLoss of(TableRow row) {
+  static FittingLoss of(TableRow row, RoughFriction.SizedLoss loss) {
     return new FittingLoss(
         row.text("type"),
-        row.text("size"),
-        row.lengthIfAnyM("bore").map(Bore::new),
-        row.number("k"),
+        loss.size(),
+        loss.bore(),
+        loss.lossCoefficient(),
         row.number("least"),
         row.number("greatest"),
         row.source());

@@ -3,6 +3,7 @@ package rillwright.cli.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
@@ -22,7 +23,7 @@ record AffectedLine(Entry entry, Optional<List<Integer>> places) {
   private static final String PARTS = "parts";
 
   /** Fields that change a bore. */
-  private static final String BORE = "inside";
+  private static final Set<String> BORE = Set.of("inside", "deposit");
 
   private static final String PIPE = "run";
 
@@ -77,7 +78,7 @@ record AffectedLine(Entry entry, Optional<List<Integer>> places) {
         && map.entries().stream()
             .anyMatch(
                 field ->
-                    field.key().equals(BORE)
+                    BORE.contains(field.key())
                         ? holds(field.value(), isDrawn)
                         : holdsBore(field.value(), isDrawn));
   }

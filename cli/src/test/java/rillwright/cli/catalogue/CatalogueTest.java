@@ -104,13 +104,13 @@ class CatalogueTest {
   }
 
   @Test
-  void lossesBySizeFallAsTheSizeGrows() {
+  void lossesBySizeNeverGrowWithTheSize() {
     for (String type : catalogue.fittingTypes()) {
       List<FittingLoss> rows =
           catalogue.listFittings().stream().filter(row -> row.type().equals(type)).toList();
       for (int i = 1; i < rows.size(); i++) {
         assertTrue(rows.get(i).bore().get().diameterM() > rows.get(i - 1).bore().get().diameterM());
-        assertTrue(rows.get(i).lossCoefficient() < rows.get(i - 1).lossCoefficient(), type);
+        assertTrue(rows.get(i).lossCoefficient() <= rows.get(i - 1).lossCoefficient(), type);
       }
     }
   }
@@ -162,12 +162,12 @@ class CatalogueTest {
   }
 
   @Test
-  void plainElbowIsTheSameInEverySize() {
+  void plainCouplingIsTheSameInEverySize() {
     double small =
-        catalogue.findFitting("elbow 90", new Bore(0.015)).orElseThrow().lossCoefficient();
+        catalogue.findFitting("coupling", new Bore(0.015)).orElseThrow().lossCoefficient();
     double large =
-        catalogue.findFitting("elbow 90", new Bore(0.15)).orElseThrow().lossCoefficient();
-    assertEquals(0.9, small);
+        catalogue.findFitting("coupling", new Bore(0.15)).orElseThrow().lossCoefficient();
+    assertEquals(0.05, small);
     assertEquals(small, large);
   }
 

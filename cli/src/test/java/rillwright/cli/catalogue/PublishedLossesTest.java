@@ -40,10 +40,10 @@ class PublishedLossesTest {
   }
 
   /**
-   * Crane, Technical Paper 410: K = n fT with n = 75 (foot valve, hinged disc) and 420 (poppet
-   * disc); fT of editions before 2009 (from memory).
+   * Crane, Technical Paper 410 (1976), pages A-26 to A-30: K = n fT (seen as reprints in Ludwig,
+   * Applied Process Design, vol. 1, Table 2-2; the edition of 2009 has fT 1 to 6 % lower).
    */
-  @ParameterizedTest(name = "{0} in")
+  @ParameterizedTest(name = "{0} in: fT {1}")
   @CsvSource({
     "1/2, 0.027",
     "3/4, 0.025",
@@ -53,20 +53,30 @@ class PublishedLossesTest {
     "2, 0.019",
     "2-1/2, 0.018",
     "3, 0.018",
-    "4, 0.017"
+    "4, 0.017",
+    "6, 0.015"
   })
-  void footValvesHaveThePublishedMultiplesOfFullyRoughFriction(String size, double factor) {
+  void partsHaveThePublishedMultiplesOfFullyRoughFriction(String size, double factor) {
     Bore bore = scheduleFortyBore(size);
-    assertEquals(75 * factor, checkValve("foot valve hinged", bore).lossCoefficient(), 0.0051);
-    assertEquals(420 * factor, checkValve("foot valve poppet", bore).lossCoefficient(), 0.0051);
+    assertEquals(30 * factor, fitting("elbow 90", bore), 1e-9);
+    assertEquals(16 * factor, fitting("elbow 45", bore), 1e-9);
+    assertEquals(20 * factor, fitting("tee run", bore), 1e-9);
+    assertEquals(60 * factor, fitting("tee branch", bore), 1e-9);
+    assertEquals(100 * factor, checkValve("swing", bore).lossCoefficient(), 1e-9);
+    assertEquals(75 * factor, checkValve("foot valve hinged", bore).lossCoefficient(), 1e-9);
+    assertEquals(420 * factor, checkValve("foot valve poppet", bore).lossCoefficient(), 1e-9);
   }
 
-  /** A swing check valve opens at once; its K is a handbook's 2.0. */
+  /** Metric sizes by the nearest bore: 63 mm PN 10, 57 mm inside, lies nearer to 2 in. */
+  @Test
+  void metricSizeTakesTheFactorOfTheNearestBore() {
+    Bore bore = new Bore(catalogue.findPipe("PVC-U PN 10", "63 mm").orElseThrow().insideM());
+    assertEquals(1.9, checkValve("swing", bore).lossCoefficient(), 1e-9);
+  }
+
   @Test
   void swingCheckValveOpensAtOnce() {
-    CheckValveRow swing = checkValve("swing", new Bore(0.052));
-    assertEquals(0, swing.crackingHeadM());
-    assertEquals(2.0, swing.lossCoefficient());
+    assertEquals(0, checkValve("swing", new Bore(0.052)).crackingHeadM());
   }
 
   /** A handbook's table of loss coefficients (seen as a reproduction). */
@@ -170,6 +180,10 @@ class PublishedLossesTest {
     }
     assertEquals(reducers / steps, reducer.lossCoefficient(), 0.02);
     assertEquals(enlargements / steps, enlargement.lossCoefficient(), 0.02);
+  }
+
+  private double fitting(String type, Bore bore) {
+    return catalogue.findFitting(type, bore).orElseThrow().lossCoefficient();
   }
 
   private CheckValveRow checkValve(String type, Bore bore) {

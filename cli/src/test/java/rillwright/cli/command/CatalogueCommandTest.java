@@ -162,7 +162,7 @@ class CatalogueCommandTest {
     List<String> lines = out.toString().lines().toList();
     assertEquals("type,size,lossCoefficient,least,greatest,source", lines.get(0));
     assertEquals(1 + Catalogue.standard().listFittings().size(), lines.size());
-    assertTrue(lines.get(1).startsWith("elbow 90,any,0.9,0.75,1.5,"), lines.get(1));
+    assertTrue(lines.get(1).startsWith("elbow 90,1/2 in,0.81,0.42,1.5,"), lines.get(1));
   }
 
   @Test

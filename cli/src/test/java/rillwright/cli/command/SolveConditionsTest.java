@@ -130,6 +130,9 @@ class SolveConditionsTest {
     assertEquals(
         List.of("as written", "autumn", "five years fouled", "cold water", "low pond"),
         names(answer));
+    String fouled = answer.get("conditions").get(2).get("changes").toString();
+    assertTrue(fouled.contains(".pipe.deposit\",\"value\":\"3 mm\""), fouled);
+    assertTrue(fouled.contains(".run.roughness\",\"value\":\"1 mm\""), fouled);
     String low = answer.get("conditions").get(4).get("changes").toString();
     for (String lowered : List.of("points.pond.level", "points.return 1.level")) {
       assertTrue(low.contains("{\"quantity\":\"" + lowered + "\",\"value\":\"-50 mm\"}"), low);
@@ -170,12 +173,18 @@ class SolveConditionsTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "conditions: {low: {points: {tonk: {level: 0 m}}}} | 7:29: condition \"low\": there is no \"tonk\"",
-        "conditions: {low: {lines: {pipe: {los: {head: 1 m}}}}} | 7:35: condition \"low\": line \"pipe\" has no \"los\"",
-        "conditions: {low: {points: {tank: {level: {x: 0 m}}}}} | 7:44: condition \"low\": \"level\" is",
-        "conditions: {low: {points: {tank: {levle: 0 m}}}} | 7:36: condition \"low\": point \"tank\": there is no field \"levle\"",
-        "conditions: {low: {points: {tank: {level: 3 gph}}}} | 7:43: condition \"low\": point \"tank\": level",
-        "conditions: {as written: {points: {tank: {level: 3 m}}}} | 7:14: condition \"as written\": so the file without changes is called",
+        "conditions: {low: {points: {tonk: {level: 0 m}}}} | 7:29: condition \"low\": there is no"
+            + " \"tonk\"",
+        "conditions: {low: {lines: {pipe: {los: {head: 1 m}}}}} | 7:35: condition \"low\": line"
+            + " \"pipe\" has no \"los\"",
+        "conditions: {low: {points: {tank: {level: {x: 0 m}}}}} | 7:44: condition \"low\":"
+            + " \"level\" is",
+        "conditions: {low: {points: {tank: {levle: 0 m}}}} | 7:36: condition \"low\": point"
+            + " \"tank\": there is no field \"levle\"",
+        "conditions: {low: {points: {tank: {level: 3 gph}}}} | 7:43: condition \"low\": point"
+            + " \"tank\": level",
+        "conditions: {as written: {points: {tank: {level: 3 m}}}} | 7:14: condition \"as written\":"
+            + " so the file without changes is called",
         "conditions: {low: 3 m} | 7:19: condition \"low\": changes belong here",
         "conditions: [low] | 7:13: conditions: names with their changes belong here"
       })

@@ -51,13 +51,24 @@ class PartMappingTest {
     assertEquals(part("run: 38 ft"), part("run: {length: 38 ft}"));
   }
 
+  /** Slime takes from the bore of the pipe, whoever says its size. */
+  @Test
+  void depositTakesFromTheBore() {
+    assertEquals(
+        0.047, ((Run) part("run: {length: 1 m, deposit: 3 mm}")).inside().diameterM(), 1e-12);
+    assertEquals(
+        0.036,
+        ((Run) part("run: {length: 1 m, inside: 40 mm, deposit: 4 mm}")).inside().diameterM(),
+        1e-12);
+  }
+
   @Test
   void fittingsByKOrType() {
     assertEquals(new Fitting("fitting", 3, 0.4, PIPE), part("fitting: {k: 0.4, count: 3}"));
     assertEquals(new Fitting("fitting", 1, 0.4, PIPE), part("fitting: {k: 0.4}"));
     // The catalogue's own row: elbow 90, any size, K 0.9.
     assertEquals(
-        new Fitting("elbow 90", 3, 0.9, PIPE), part("fitting: {type: elbow 90, count: 3}"));
+        new Fitting("elbow 90", 3, 0.57, PIPE), part("fitting: {type: elbow 90, count: 3}"));
     assertEquals(new Fitting("elbow 90", 1, 1.1, PIPE), part("fitting: {type: elbow 90, k: 1.1}"));
   }
 
@@ -80,11 +91,12 @@ class PartMappingTest {
         new CheckValve("check valve", 0.15, 2, PIPE),
         part("check valve: {k: 2, cracking head: 15 cm}"));
     assertEquals(new CheckValve("check valve", 0, 2, PIPE), part("check valve: {k: 2}"));
-    // The catalogue's own row: swing, K 2, cracking head 0.
+    // The catalogue's own row: swing, K 100 fT, cracking head 0.
     assertEquals(
-        new CheckValve("swing check valve", 0, 2, PIPE), part("check valve: {type: swing}"));
+        new CheckValve("swing check valve", 0, 1.9, PIPE, true),
+        part("check valve: {type: swing}"));
     assertEquals(
-        new CheckValve("swing check valve", 0.1, 3, PIPE),
+        new CheckValve("swing check valve", 0.1, 3, PIPE, true),
         part("check valve: {type: swing, k: 3, cracking head: 10 cm}"));
   }
 

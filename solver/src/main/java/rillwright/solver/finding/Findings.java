@@ -22,6 +22,7 @@ public final class Findings {
           new TouchyPumpDetector(),
           new VelocityDetector(),
           new SlowLineDetector(),
+          new FlutterDetector(),
           new HighPointDetector(),
           new SuctionDetector(),
           new RunBackDetector(),

@@ -1,6 +1,7 @@
 package rillwright.solver.finding;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rillwright.solver.finding.SmallGarden.QUIET;
 import static rillwright.solver.finding.SmallGarden.curve;
@@ -17,6 +18,7 @@ import rillwright.solver.law.minor.PowerLoss;
 import rillwright.solver.law.weir.BrinkRule;
 import rillwright.solver.law.weir.PowerWeir;
 import rillwright.solver.network.Basin;
+import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Filter;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -150,6 +152,23 @@ class DetectorsTest {
     assertEquals("down", the("fast-discharge", findings).at());
     assertTrue(line("down") / new Bore(0.03).areaM2() > 1.524);
     assertEquals(0, findings.stream().filter(it -> it.code().equals("fast-suction")).count());
+  }
+
+  /** 35 √(1/62.3) ft/s is 4.43 ft/s, 1.35 m/s (Crane, Technical Paper 410). */
+  @Test
+  void swingCheckValveInTooSlowWater() {
+    Bore bore = new Bore(0.08);
+    CheckValve swing = new CheckValve("swing check valve", 0, 1.8, bore, true);
+    Finding flutters = the("check-valve-flutters", QUIET.with(swing));
+    double held = figure(flutters, "heldOpenVelocity");
+    assertEquals(1.35, held, 0.005);
+    assertEquals(bore.velocityAt(line("supply")), figure(flutters, "velocity"), 1e-12);
+    double smaller = figure(flutters, "heldOpenBore");
+    assertEquals(held, new Bore(smaller).velocityAt(line("supply")), 1e-12);
+    CheckValve narrow = new CheckValve("swing check valve", 0, 1.8, new Bore(0.04), true);
+    assertFalse(codes(of(QUIET.with(narrow).network())).contains("check-valve-flutters"));
+    CheckValve spring = new CheckValve("spring check valve", 0, 1.8, bore);
+    assertFalse(codes(of(QUIET.with(spring).network())).contains("check-valve-flutters"));
   }
 
   @Test

@@ -33,8 +33,14 @@ final class OfferedConditions {
   /** What leaves clog before somebody comes, a share. */
   private static final double AUTUMN_CLOGGED = 0.4;
 
-  /** Wall of a pipe with a film of slime or lime, m. */
-  private static final double FOULED_ROUGHNESS_M = 0.2e-3;
+  /** Wall of a pipe with five years of slime or lime, m. */
+  private static final double FOULED_ROUGHNESS_M = 1e-3;
+
+  /** What five years of it take from the bore, the middle of 2 to 4 mm. */
+  private static final double FOULED_BORE_M = 3e-3;
+
+  private static final String FOULED_ROUGHNESS = "1 mm";
+  private static final String FOULED_BORE = "3 mm";
 
   /** No friction law covers walls rougher than this share of the bore. */
   private static final double ROUGHEST = 0.05;
@@ -72,11 +78,11 @@ final class OfferedConditions {
   /** All that clogs at a share: at 0 what is more, above 0 what is less. */
   private List<Change> clogged(double share) {
     return parts(
-        part -> {
+        (line, part) -> {
           double now = cloggedShare(part);
           boolean changes = share == 0 ? now > 0 : now >= 0 && now < share;
           String value = String.format(Locale.ROOT, "%.0f %%", 100 * share);
-          return changes ? Optional.of(new Field("clogged", value)) : Optional.empty();
+          return only(changes, new Field("clogged", value));
         });
   }
 
@@ -88,15 +94,41 @@ final class OfferedConditions {
     return part instanceof Filter filter ? filter.clogged() : -1;
   }
 
+  /** Rougher walls, and less bore: of a line's pipe, of runs where it has none. */
   private List<Change> fouled() {
-    return parts(
-        part ->
-            part instanceof Run run
-                    && run.friction() instanceof Friction.Roughness wall
-                    && wall.roughnessM() < FOULED_ROUGHNESS_M
-                    && FOULED_ROUGHNESS_M < ROUGHEST * run.inside().diameterM()
-                ? Optional.of(new Field("roughness", "0.2 mm"))
-                : Optional.empty());
+    List<Change> changes =
+        new ArrayList<>(
+            parts((line, part) -> only(isToFoul(part), new Field("roughness", FOULED_ROUGHNESS))));
+    for (Line line : project.network().lines()) {
+      if (hasPipe(line) && line.parts().stream().anyMatch(OfferedConditions::isToFoul)) {
+        changes.add(change(List.of("lines", line.name().value(), "pipe", "deposit"), FOULED_BORE));
+      }
+    }
+    changes.addAll(
+        parts(
+            (line, part) ->
+                only(isToFoul(part) && !hasPipe(line), new Field("deposit", FOULED_BORE))));
+    return changes;
+  }
+
+  private boolean hasPipe(Line line) {
+    return project
+        .tree()
+        .findMap("lines")
+        .flatMap(lines -> lines.findMap(line.name().value()))
+        .flatMap(fields -> fields.findMap("pipe"))
+        .isPresent();
+  }
+
+  private static boolean isToFoul(Part part) {
+    return part instanceof Run run
+        && run.friction() instanceof Friction.Roughness wall
+        && wall.roughnessM() < FOULED_ROUGHNESS_M
+        && FOULED_ROUGHNESS_M < ROUGHEST * (run.inside().diameterM() - FOULED_BORE_M);
+  }
+
+  private static Optional<Field> only(boolean isSo, Field field) {
+    return isSo ? Optional.of(field) : Optional.empty();
   }
 
   private List<Change> cold() {
@@ -148,7 +180,7 @@ final class OfferedConditions {
   private record Field(String name, String value) {}
 
   private interface Alteration {
-    Optional<Field> of(Part part);
+    Optional<Field> of(Line line, Part part);
   }
 
   /** The changes to parts of all lines, each addressed by its line and kind. */
@@ -160,7 +192,7 @@ final class OfferedConditions {
         int count = counts.merge(part.kind(), 1, Integer::sum);
         String step = part.kind() + (count > 1 ? " " + count : "");
         alteration
-            .of(part)
+            .of(line, part)
             .map(
                 field ->
                     change(

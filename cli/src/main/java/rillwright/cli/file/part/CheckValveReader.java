@@ -66,6 +66,7 @@ final class CheckValveReader implements PartReader {
         type.map(name -> name + " " + kind()).orElse(kind()),
         crackingHead,
         k.orElse(known.map(CheckValveRow::lossCoefficient).orElse(0.0)),
-        bore);
+        bore,
+        known.map(CheckValveRow::swings).orElse(false));
   }
 }

@@ -21,7 +21,7 @@ public final class PipeReader {
 
   /** Fields that say a bore or a wall. */
   public static final List<String> FIELDS =
-      List.of("material", "size", "inside", "roughness", "hazen c", "factor");
+      List.of("material", "size", "inside", "roughness", "hazen c", "factor", "deposit");
 
   private static final Range ROUGHNESS = Range.between(0, 1, "must be 0 to 1 m");
   private static final Range HAZEN_C = Range.between(1, 1000, "must be 1 to 1000");
@@ -51,7 +51,18 @@ public final class PipeReader {
         explicitFriction(fields)
             .or(() -> material.flatMap(this::catalogueFriction))
             .or(() -> misspelt ? Optional.of(STAND_IN) : Optional.empty());
-    return new PipeSpec(bored.bore(), friction, material, bored.label());
+    OptionalDouble deposit = fields.find("deposit", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE);
+    PipeSpec pipe = new PipeSpec(bored.clean(), friction, material, bored.label(), deposit);
+    requireOpen(fields, pipe);
+    return pipe;
+  }
+
+  /** Notes a fault where the deposit leaves no bore. */
+  static void requireOpen(Fields fields, PipeSpec pipe) {
+    if (pipe.isBlocked()) {
+      fields.fault(
+          "deposit", "the deposit leaves no bore; it is what is missing of the inside diameter");
+    }
   }
 
   /** The bore that fields say; empty if they say none. */
@@ -111,7 +122,11 @@ public final class PipeReader {
 
   private static PipeSpec ofBore(double diameterM, String label) {
     return new PipeSpec(
-        Optional.of(new Bore(diameterM)), Optional.empty(), Optional.empty(), Optional.of(label));
+        Optional.of(new Bore(diameterM)),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(label),
+        OptionalDouble.empty());
   }
 
   private Optional<Friction> catalogueFriction(String material) {

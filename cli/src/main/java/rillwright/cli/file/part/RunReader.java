@@ -46,8 +46,12 @@ final class RunReader implements PartReader {
     if (own.material().isPresent() && own.bore().isEmpty()) {
       fields.fault("material", "give the size too, or the inside diameter");
     }
-    Optional<Bore> bore = own.bore().or(around.pipe()::bore);
-    Optional<Friction> friction = own.friction().or(around.pipe()::friction);
+    PipeSpec whole = own.or(around.pipe());
+    if (!own.isBlocked() && !around.pipe().isBlocked()) {
+      PipeReader.requireOpen(fields, whole);
+    }
+    Optional<Bore> bore = whole.bore();
+    Optional<Friction> friction = whole.friction();
     if (fields.areSound() && bore.isEmpty()) {
       fields.fault(
           "its bore is not known; give the line a pipe, or the run a material and size or an"
@@ -63,8 +67,7 @@ final class RunReader implements PartReader {
       fields.fault(
           "the roughness is more than 5 % of the inside diameter, which no friction law covers");
     }
-    String label = own.label().or(around.pipe()::label).orElse("");
-    return new Run(length, inside, wall, label);
+    return new Run(length, inside, wall, whole.label().orElse(""));
   }
 
   private static boolean isTooRough(Friction wall, Bore inside) {
