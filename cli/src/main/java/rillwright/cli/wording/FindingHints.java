@@ -14,7 +14,8 @@ public final class FindingHints {
           "cannot-start", "If somebody will, write \"primed: yes\" at the high point.",
           "ends-exchanged", "Swap \"from\" and \"to\" of that line.",
           "no-evaporation", "For example \"water: {temperature: 75 F}\".",
-          "stream-dry", "\"rillwright solve\" tells why.");
+          "stream-dry", "\"rillwright solve\" tells why.",
+          "water-temperature-assumed", "Write for example \"water: {temperature: 80 F}\".");
 
   private FindingHints() {}
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -128,6 +129,18 @@ class StreamCommandTest {
     Run run = Run.of("stream", changed("rate: 6 mm/day", "air: 30 C, humidity: 40 %, wind: 5 mph"));
     assertEquals(0, run.status(), run.err());
     assertTrue(run.out().contains("a day by evaporation"), run.out());
+    assertFalse(run.out().contains("how warm the water is"), run.out());
+  }
+
+  @Test
+  void waterOfUnknownTemperatureInHotAirIsAWarning() throws IOException {
+    Path file = Path.of(changed("rate: 6 mm/day", "air: 35 C, humidity: 30 %, wind: 5 mph"));
+    Files.writeString(file, Files.readString(file).replace("water: {temperature: 20 C}\n", ""));
+    for (String command : List.of("check", "stream")) {
+      Run run = Run.of(command, file.toString(), "--format", "json");
+      assertEquals(0, run.status(), run.err());
+      assertTrue(run.out().contains("water-temperature-assumed"), run.out());
+    }
   }
 
   @Test

@@ -9,7 +9,11 @@ import rillwright.solver.steady.SteadyState;
 public final class Findings {
   private static final List<NetworkDetector> OF_NETWORKS =
       List.of(
-          new SkimmerDetector(), new LayoutDetector(), new ShortRunDetector(), new ReachDetector());
+          new SkimmerDetector(),
+          new LayoutDetector(),
+          new ShortRunDetector(),
+          new ReachDetector(),
+          new TargetDetector());
 
   private static final List<Detector> DETECTORS =
       List.of(

@@ -127,6 +127,7 @@ final class StreamFindings {
 
   /** Air too damp, or water too cold, for anything to evaporate by the weather that is given. */
   private void evaporation() {
+    running.plan().loss().flatMap(WaterLoss::coldWaterAssumed).ifPresent(findings::add);
     boolean none =
         running.plan().loss().stream()
             .anyMatch(loss -> loss.byWeather() && loss.evaporationMPerS() == 0);

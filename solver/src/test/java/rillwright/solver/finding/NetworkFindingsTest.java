@@ -129,6 +129,24 @@ class NetworkFindingsTest {
     assertEquals(0.1, figure(the("dry-skimmer", QUIET.level(-0.25).network()), "belowSill"), 1e-12);
   }
 
+  /**
+   * Q = 1.6 b h^1.5: 20 mm over 0.75 m are 3.394 L/s. Read in another unit it is 60 or 1,000 times
+   * as much or as little; a few times as much is somebody's matter.
+   */
+  @ParameterizedTest(name = "{0} times")
+  @CsvSource({"60, 60", "0.016666667, 60", "1000, 1000", "0.001, 1000", "3, 0", "0.3, 0"})
+  void targetThatIsPlausibleInAnotherUnit(double times, double factor) {
+    double usual = 1.6 * 0.75 * Math.pow(0.02, 1.5);
+    Network network = QUIET.wish(times * usual).network();
+    if (factor == 0) {
+      assertEquals(List.of(), codes(network));
+    } else {
+      Finding doubtful = the("doubtful-target", network);
+      assertEquals(factor, figure(doubtful, "factor"), 0);
+      assertEquals(0.02 * Math.pow(times, 2.0 / 3), figure(doubtful, "crestHead"), 1e-6);
+    }
+  }
+
   @Test
   void lineDrawnFromTheFallToTheChamber() {
     Network network =

@@ -2,6 +2,7 @@ package rillwright.cli.file.stream;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
@@ -11,6 +12,7 @@ import rillwright.curves.unit.Unit;
 import rillwright.solver.stream.OpenWaterEvaporation;
 import rillwright.solver.stream.WaterLoss;
 import rillwright.solver.water.Water;
+import rillwright.solver.water.WaterProperties;
 
 /** Reads the section {@code evaporation}. */
 public final class EvaporationReader {
@@ -28,10 +30,10 @@ public final class EvaporationReader {
       return Optional.of(new WaterLoss(rate, false, 0));
     }
     return root.findFields("evaporation", List.of("rate", "splash", "air", "humidity", "wind"))
-        .map(fields -> loss(fields, water));
+        .map(fields -> loss(fields, water, root.has("water")));
   }
 
-  private static WaterLoss loss(Fields fields, Water water) {
+  private static WaterLoss loss(Fields fields, Water water, boolean waterIsGiven) {
     boolean byWeather = fields.has("air") || fields.has("humidity") || fields.has("wind");
     if (byWeather == fields.has("rate") && fields.areSound()) {
       fields.fault(
@@ -45,10 +47,15 @@ public final class EvaporationReader {
     double air = fields.require("air", Measure.TEMPERATURE, AIR, "80 F");
     double humidity = fields.require("humidity", Measure.SHARE, Range.SHARE, "50 %");
     double wind = fields.require("wind", Measure.SPEED, Range.NOT_NEGATIVE, "5 mph");
-    return new WaterLoss(
-        OpenWaterEvaporation.rateMPerS(
-            OpenWaterEvaporation.SMALL_WATER, water.vapourPressurePa(), air, humidity, wind),
-        true,
-        splash);
+    OptionalDouble warm =
+        waterIsGiven
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(rate(WaterProperties.vapourPressurePa(air), air, humidity, wind));
+    return new WaterLoss(rate(water.vapourPressurePa(), air, humidity, wind), true, warm, splash);
+  }
+
+  private static double rate(double atWaterPa, double airC, double humidity, double windMPerS) {
+    return OpenWaterEvaporation.rateMPerS(
+        OpenWaterEvaporation.SMALL_WATER, atWaterPa, airC, humidity, windMPerS);
   }
 }
