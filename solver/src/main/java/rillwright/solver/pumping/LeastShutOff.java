@@ -1,22 +1,28 @@
 package rillwright.solver.pumping;
 
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.PriorityQueue;
+import java.util.Queue;
+import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 
 /**
  * The head at no flow that a pump must exceed so that its water comes over the high points on its
- * way to the wishes.
+ * way to every wish, where there are several ways by the one that asks for the least.
  *
  * @param line with the high point that asks for the most
  * @param headM from the water that the pump draws from, m
@@ -45,8 +51,8 @@ public record LeastShutOff(LineName line, double headM) {
         greatest = greater(greatest, line, climbs.get(i), lost);
       }
     }
-    Ways ways = new Ways(network, new HashSet<>(Set.of(line.name())));
-    ways.follow(line.to(), lost, greatest);
+    Ways ways = new Ways(network, line.name());
+    ways.follow(new Reached(line.to(), lost, greatest));
     return ways.greatest;
   }
 
@@ -62,48 +68,82 @@ public record LeastShutOff(LineName line, double headM) {
     return line.climbs().values().stream().anyMatch(point -> point.air() == HighPoint.Air.PRIMED);
   }
 
-  /** The ways on from the pump's line, through closed points and lines without pumps. */
+  /**
+   * A point that water comes to.
+   *
+   * @param lostM what check valves on the way take, m
+   * @param asked what high points on the way ask for
+   */
+  private record Reached(PointName point, double lostM, Optional<LeastShutOff> asked) {
+    private double askedM() {
+      return asked.map(LeastShutOff::headM).orElse(Double.NEGATIVE_INFINITY);
+    }
+  }
+
+  /**
+   * The ways on from the pump's line, through closed points and lines without pumps: to each point
+   * by the one that asks for the least, and on from there once more only where less is lost.
+   *
+   * <p>Source: Dijkstra, E. W. (1959), "A note on two problems in connexion with graphs",
+   * Numerische Mathematik 1, 269–271 (from memory).
+   */
   private static final class Ways {
     private final Network network;
-    private final Set<LineName> passed;
+    private final LineName pumpLine;
+    private final Map<PointName, List<Line>> linesAt = new HashMap<>();
+    private final Map<PointName, Double> leastLostM = new HashMap<>();
+    private final Queue<Reached> waiting =
+        new PriorityQueue<>(
+            Comparator.comparingDouble(Reached::askedM).thenComparingDouble(Reached::lostM));
     private Optional<LeastShutOff> greatest = Optional.empty();
 
-    Ways(Network network, Set<LineName> passed) {
+    Ways(Network network, LineName pumpLine) {
       this.network = network;
-      this.passed = passed;
+      this.pumpLine = pumpLine;
+      for (Line line : network.lines()) {
+        if (!line.has(Pump.class)) {
+          linesAt.computeIfAbsent(line.from(), point -> new ArrayList<>()).add(line);
+          linesAt.computeIfAbsent(line.to(), point -> new ArrayList<>()).add(line);
+        }
+      }
     }
 
-    /**
-     * Follows the water from a point.
-     *
-     * @param soFar what the way to it asks for
-     */
-    void follow(PointName name, double lost, Optional<LeastShutOff> soFar) {
-      Point point = network.point(name);
-      if (point.wantM3PerS().orElse(0) > 0 && soFar.isPresent()) {
-        boolean more = greatest.isEmpty() || soFar.get().headM() > greatest.get().headM();
-        greatest = more ? soFar : greatest;
-      }
-      if (point.heldHeadM().isPresent() || point.spill().isPresent()) {
-        return;
-      }
-      for (Line line : network.lines()) {
-        boolean forward = line.from().equals(name) && network.lawOf(line).greatestFlow() > 0;
-        boolean backward = line.to().equals(name) && network.lawOf(line).leastFlow() < 0;
-        boolean pumped = line.parts().stream().anyMatch(Pump.class::isInstance);
-        if ((forward || backward) && !pumped && passed.add(line.name())) {
-          double before = lost;
-          Optional<LeastShutOff> asked = soFar;
-          for (int i = 0; i < line.parts().size(); i++) {
-            if (line.parts().get(i) instanceof CheckValve valve) {
-              before += valve.crackingHeadM();
-            } else if (line.parts().get(i) instanceof HighPoint climb && !isPrimed(line)) {
-              asked = greater(asked, line, climb, before);
-            }
+    void follow(Reached first) {
+      waiting.add(first);
+      while (!waiting.isEmpty()) {
+        Reached next = waiting.remove();
+        Double before = leastLostM.get(next.point);
+        if (before == null || next.lostM < before) {
+          leastLostM.put(next.point, next.lostM);
+          Point point = network.point(next.point);
+          if (before == null && point.wantM3PerS().orElse(0) > 0 && next.asked.isPresent()) {
+            greatest =
+                greatest.isEmpty() || next.askedM() > greatest.get().headM()
+                    ? next.asked
+                    : greatest;
           }
-          follow(forward ? line.to() : line.from(), before, asked);
-          passed.remove(line.name());
+          if (point.heldHeadM().isEmpty() && point.spill().isEmpty()) {
+            linesAt.getOrDefault(next.point, List.of()).forEach(line -> pass(next, line));
+          }
         }
+      }
+    }
+
+    private void pass(Reached before, Line line) {
+      HeadLaw law = network.lawOf(line);
+      boolean forward = line.from().equals(before.point) && law.greatestFlow() > 0;
+      boolean backward = line.to().equals(before.point) && law.leastFlow() < 0;
+      if ((forward || backward) && !line.name().equals(pumpLine)) {
+        double lost = before.lostM;
+        Optional<LeastShutOff> asked = before.asked;
+        for (Part part : line.parts()) {
+          if (part instanceof CheckValve valve) {
+            lost += valve.crackingHeadM();
+          } else if (part instanceof HighPoint climb && !isPrimed(line)) {
+            asked = greater(asked, line, climb, lost);
+          }
+        }
+        waiting.add(new Reached(forward ? line.to() : line.from(), lost, asked));
       }
     }
   }

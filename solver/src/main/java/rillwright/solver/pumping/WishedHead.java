@@ -1,12 +1,18 @@
 package rillwright.solver.pumping;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
+import rillwright.solver.network.Spill;
+import rillwright.solver.steady.SteadyState;
 
 /**
  * The flow and head that wishes ask of the pump at a place, with the valves as they stand and with
@@ -30,6 +36,9 @@ public final class WishedHead {
    * share.
    */
   private static final double MOST_TIMES_WISHES = 1000;
+
+  /** Lacking less is having enough, m: below any measurement. */
+  private static final double ENOUGH_M = 1e-9;
 
   private final Network network;
   private final PumpPlace place;
@@ -69,10 +78,18 @@ public final class WishedHead {
   /**
    * Every fall at its wish: the flow of all at the head of the fall that asks for the most; empty
    * if that cannot be drawn or one of them cannot be reached.
+   *
+   * <p>With all others at their wishes, heads rise with the pump's flow; so a fall before whose way
+   * out stands enough head while another gets just its wish asks for less than that other. Only the
+   * one that lacks the most head is tried next, and hardly ever more than three of all.
    */
   public Optional<Governed> throttled() {
+    Set<PointName> left = new LinkedHashSet<>(wishes.falls());
+    Optional<PointName> next = left.stream().findFirst();
     Optional<Governed> highest = Optional.empty();
-    for (PointName candidate : wishes.falls()) {
+    while (next.isPresent()) {
+      PointName candidate = next.get();
+      left.remove(candidate);
       Optional<HeadNeeded> needed = throttledFor(candidate);
       if (needed.isEmpty()) {
         return Optional.empty();
@@ -80,8 +97,21 @@ public final class WishedHead {
       if (highest.isEmpty() || needed.get().headM() > highest.get().needed().headM()) {
         highest = Optional.of(new Governed(candidate, needed.get()));
       }
+      SteadyState state = needed.get().state();
+      next =
+          left.stream()
+              .filter(fall -> lackM(fall, state) > ENOUGH_M)
+              .max(Comparator.comparingDouble(fall -> lackM(fall, state)));
     }
     return highest;
+  }
+
+  /** The head that a fall lacks for its wish where it is held to it, m; below 0 if it has more. */
+  private double lackM(PointName fall, SteadyState state) {
+    OptionalDouble stands = state.point(fall).headM();
+    Spill out = network.point(fall).spill().orElseThrow();
+    double asks = out.levelM() + out.law().headLossAt(wishes.at(fall));
+    return stands.isPresent() ? asks - stands.getAsDouble() : Double.POSITIVE_INFINITY;
   }
 
   /** All other falls throttled to their wishes, this one with its way wide open. */

@@ -4,16 +4,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.solver.building.LineParts;
 import rillwright.solver.building.NetworkBuilder;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.minor.PowerLoss;
 import rillwright.solver.law.weir.BrinkRule;
 import rillwright.solver.law.weir.PowerWeir;
+import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.pumping.PumpPlace;
 
 /** Two falls behind one pump whose losses are k Q², so that the duty can be worked out by hand. */
@@ -76,5 +83,71 @@ class DutyFinderTest {
   void fallThatNeedsTheMoreHeadGoverns() {
     assertEquals(Optional.of(new PointName("low")), duty(3).governing());
     assertTrue(duty(3).greatestFlowM3PerS().isEmpty());
+  }
+
+  /**
+   * A loss that counts how often it is asked for its head: once for each head that is looked for.
+   */
+  private static final class Counted implements HeadLaw {
+    private final HeadLaw law = new PowerLoss(K_COMMON, 1, 2);
+    private int asked;
+
+    @Override
+    public double headLossAt(double flowM3PerS) {
+      asked++;
+      return law.headLossAt(flowM3PerS);
+    }
+
+    @Override
+    public double slopeAt(double flowM3PerS) {
+      return law.slopeAt(flowM3PerS);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {10, 40, 160})
+  void manyFallsAskForNoMoreHeadsThanFew(int falls) {
+    Counted common = new Counted();
+    SplittableRandom random = new SplittableRandom(falls);
+    NetworkBuilder builder = new NetworkBuilder().basin("pond", 0).tee("split", 0);
+    LineParts supply = LineParts.of(new Loss(common, Optional.empty())).part(new PlannedPump());
+    builder.line("supply", "pond", "split", supply);
+    double highest = 0;
+    String governing = "";
+    for (int i = 0; i < falls; i++) {
+      double crest = 0.5 + random.nextDouble();
+      double target = LOW_M3_PER_S * (0.5 + random.nextDouble());
+      builder.fall("fall " + i, crest, WEIR, target);
+      builder.line("to " + i, "split", "fall " + i, loss(K_WAY));
+      governing = splitM(crest, target) > highest ? "fall " + i : governing;
+      highest = Math.max(highest, splitM(crest, target));
+    }
+    Network network = builder.build();
+    common.asked = 0;
+    Duty duty = DutyFinder.find(network, PumpPlace.listPlanned(network).get(0));
+    assertEquals(Optional.of(new PointName(governing)), duty.governing());
+    double sum = duty.throttled().orElseThrow().flowM3PerS();
+    double head = duty.throttled().orElseThrow().headM();
+    assertEquals(highest + K_COMMON * sum * sum, head, 1e-6);
+    assertTrue(common.asked < 40, common.asked + " heads");
+  }
+
+  /** Tees side by side: 20 loops one after the other have a million ways through. */
+  @Test
+  void theWayOverHighPointsIsTheOneThatAsksForTheLeast() {
+    NetworkBuilder builder = new NetworkBuilder().basin("pond", 0).tee("tee 0", 0);
+    builder.line("supply", "pond", "tee 0", loss(K_COMMON).part(new PlannedPump()));
+    for (int i = 0; i < 20; i++) {
+      builder.tee("tee " + (i + 1), 0);
+      for (double high : new double[] {1, 1.5}) {
+        LineParts over = loss(K_WAY).part(new HighPoint(high, Optional.of(new Bore(0.05))));
+        builder.line("over " + high + " " + i, "tee " + i, "tee " + (i + 1), over);
+      }
+    }
+    builder.fall("high", 0.5, WEIR, HIGH_M3_PER_S);
+    builder.line("to high", "tee 20", "high", loss(K_WAY));
+    Network network = builder.build();
+    PumpPlace place = PumpPlace.listPlanned(network).get(0);
+    assertEquals(1, LeastShutOff.at(network, place).orElseThrow().headM(), 1e-12);
   }
 }
