@@ -19,6 +19,9 @@ import rillwright.solver.steady.SteadyState;
 final class ShareSearch {
   private static final double TOLERANCE = 1e-13;
 
+  /** A share that nobody tells from another. */
+  private static final double EXACT = 1e-11;
+
   private final Throttling throttling;
   private final Wishes wishes;
   private final List<Throttle> throttles;
@@ -48,9 +51,21 @@ final class ShareSearch {
       if (least < best && surplus(candidate, best) < 0) {
         best = FallingRoot.find(share -> surplus(candidate, share), least, best, TOLERANCE);
         governing = candidate;
+        if (allGetIt(candidate, best)) {
+          break; // no fall allows less than all get
+        }
       }
     }
     return new Largest(best, governing);
+  }
+
+  private boolean allGetIt(PointName governing, double share) {
+    try {
+      SteadyState state = throttling.at(share, without(governing)).state();
+      return wishes.shareAt(wishes.worstIn(state), state) >= (1 - EXACT) * share;
+    } catch (NoBalance drawsGoShort) {
+      return false;
+    }
   }
 
   /** The throttles but for that of a fall, which stays wide open. */
