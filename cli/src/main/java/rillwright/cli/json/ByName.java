@@ -17,7 +17,7 @@ record ByName<T>(Value<String> names, Value<T> kind) implements Value<Map<String
   @Override
   public void describe(Json schema, Definitions definitions, boolean orNull) {
     Plain.type(schema, "object", orNull);
-    if (names != WORDS) {
+    if (names != Plain.WORDS) {
       schema.name("propertyNames").object(() -> names.describe(schema, definitions, false));
     }
     schema.name("additionalProperties").object(() -> kind.describe(schema, definitions, false));

@@ -12,6 +12,8 @@ import java.util.function.Consumer;
  */
 record Plain<T>(String type, Consumer<Json> facets, BiConsumer<Json, T> written)
     implements Value<T> {
+  static final Value<String> WORDS = new Plain<>("string", json -> {}, Json::words);
+
   @Override
   public void write(Json json, T value) {
     written.accept(json, value);

@@ -85,12 +85,12 @@ public final class Shape<A> implements Value<A> {
 
   /** A member of words. */
   public Shape<A> words(String member, String means, Function<A, String> of) {
-    return member(member, WORDS, means, of);
+    return member(member, Value.words(), means, of);
   }
 
   /** A member that is true or false. */
   public Shape<A> truth(String member, String means, Predicate<A> of) {
-    return member(member, TRUTH, means, of::test);
+    return member(member, Value.truth(), means, of::test);
   }
 
   /** A member that is a whole number of at least 0. */

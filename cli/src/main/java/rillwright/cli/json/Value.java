@@ -14,17 +14,24 @@ import java.util.function.Function;
  */
 public interface Value<T> {
   /** Words. */
-  Value<String> WORDS = new Plain<>("string", json -> {}, Json::words);
+  static Value<String> words() {
+    return Plain.WORDS;
+  }
 
   /** Words, at least a letter. */
-  Value<String> SOME_WORDS =
-      new Plain<>("string", json -> json.name("minLength").whole(1), Json::words);
+  static Value<String> someWords() {
+    return new Plain<>("string", json -> json.name("minLength").whole(1), Json::words);
+  }
 
   /** True or false. */
-  Value<Boolean> TRUTH = new Plain<>("boolean", json -> {}, Json::truth);
+  static Value<Boolean> truth() {
+    return new Plain<>("boolean", json -> {}, Json::truth);
+  }
 
   /** A whole number. */
-  Value<Long> WHOLE = new Plain<>("integer", json -> {}, Json::whole);
+  static Value<Long> whole() {
+    return new Plain<>("integer", json -> {}, Json::whole);
+  }
 
   /** Writes one. */
   void write(Json json, T value);
@@ -88,7 +95,7 @@ public interface Value<T> {
 
   /** An object whose members are alike, each under its own name. */
   static <T> Value<Map<String, ? extends T>> byName(Value<T> members) {
-    return new ByName<>(WORDS, members);
+    return new ByName<>(words(), members);
   }
 
   /** The same with the names that there may be. */

@@ -59,7 +59,7 @@ final class OrderlyRun {
     String what = String.join(" ", arguments) + " ended with " + status + "\n" + run.err();
     assertTrue(ORDERLY.contains(status), what);
     assertTrue(status != 1 || List.of(arguments).contains("--strict"), what);
-    boolean isAnswer = status < 2 || status == 3 && !run.out().isEmpty(); // in conditions
+    boolean isAnswer = status < 2 || (status == 3 && !run.out().isEmpty()); // in conditions
     assertEquals(isAnswer, run.err().isEmpty(), what);
     assertEquals(isAnswer, !run.out().isEmpty(), what + run.out());
     INSIDES.forEach(word -> assertFalse(run.err().contains(word), what));

@@ -15,6 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.curves.sheet.fault.SheetFaults;
 import rillwright.solver.law.pump.PumpPoint;
 
+@SuppressWarnings(
+    "StringConcatToTextBlock") // their line ends differ, which a text block would hide
 class DataSheetReaderTest {
   /** US gallon an hour, m³/s: 231 in³ of 25.4 mm (NIST SP 811, 2008, B.8, from memory). */
   private static final double GPH = 231 * 0.0254 * 0.0254 * 0.0254 / 3600;

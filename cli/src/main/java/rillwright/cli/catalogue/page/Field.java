@@ -24,13 +24,13 @@ sealed interface Field<T> {
 
   /** A field of words. */
   static <T> Field<T> words(String key, String meaning, Function<T, String> value) {
-    return new Words<>(key, Value.SOME_WORDS, meaning, value);
+    return new Words<>(key, Value.someWords(), meaning, value);
   }
 
   /** A field of a number. */
   static <T> Field<T> number(
       String key, Quantity quantity, String meaning, ToDoubleFunction<T> value) {
-    return new Number<>(key, quantity, meaning, value);
+    return new Measured<>(key, quantity, meaning, value);
   }
 
   /** Words. */
@@ -51,7 +51,7 @@ sealed interface Field<T> {
   }
 
   /** A number. */
-  record Number<T>(String key, Quantity quantity, String meaning, ToDoubleFunction<T> value)
+  record Measured<T>(String key, Quantity quantity, String meaning, ToDoubleFunction<T> value)
       implements Field<T> {
     @Override
     public Shape<T> addTo(Shape<T> row) {

@@ -123,8 +123,7 @@ final class SheetNotes {
     if (needed.isEmpty() || !(network.point(line.from()) instanceof Chamber chamber)) {
       return;
     }
-    OptionalDouble water =
-        network.points(Basin.class).stream().mapToDouble(point -> ((Basin) point).levelM()).max();
+    OptionalDouble water = network.points(Basin.class).stream().mapToDouble(Basin::levelM).max();
     double most = water.orElse(Double.POSITIVE_INFINITY) - chamber.intakeM();
     notes.add(
         "line \""

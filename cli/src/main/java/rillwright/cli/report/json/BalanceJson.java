@@ -77,7 +77,7 @@ public final class BalanceJson {
               "balance",
               "How to set the valves so that every fall gets the same multiple of its wish.")
           .words("title", Meaning.TITLE, BalanceAnswer::title)
-          .list("changed", Value.WORDS, Meaning.CHANGED, BalanceAnswer::changes)
+          .list("changed", Value.words(), Meaning.CHANGED, BalanceAnswer::changes)
           .number(
               "share",
               SHARE.from(0),
@@ -103,7 +103,7 @@ public final class BalanceJson {
                       .toList())
           .list(
               "order",
-              Value.WORDS,
+              Value.words(),
               "Lines of the valves, first to set first.",
               it -> it.settings().order().stream().map(LineName::value).toList())
           .numberOrNull(

@@ -36,7 +36,7 @@ public final class CasesJson {
       Shape.<Optional<JudgingConditions>>of()
           .ifAny(
               "offered",
-              Value.TRUTH,
+              Value.truth(),
               Meaning.OFFERED + " Only with conditions.",
               judging -> judging.map(JudgingConditions::offered))
           .ifAny(
@@ -73,7 +73,7 @@ public final class CasesJson {
     return Shape.<Cases<A>>answer(
             study + "Conditions", "What \"" + study + "\" says of a project in conditions.")
         .words("title", Meaning.TITLE, Cases::title)
-        .list("changed", Value.WORDS, Meaning.CHANGED, Cases::changes)
+        .list("changed", Value.words(), Meaning.CHANGED, Cases::changes)
         .member(
             "study",
             Value.oneOf(study),
@@ -89,7 +89,7 @@ public final class CasesJson {
         .including(CONDITION, it -> it.one.named())
         .orNull(
             "noBalance",
-            Value.WORDS,
+            Value.words(),
             "Why there is no balance; null if there is one.",
             it -> it.one.noBalance().map(why -> NoBalanceWords.of(why, Shown.of(it.all))))
         .orNull(study, told, "What is so then; null without a balance.", it -> it.one.answer());

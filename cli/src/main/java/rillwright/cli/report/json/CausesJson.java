@@ -22,7 +22,7 @@ public final class CausesJson {
   private static final Shape<Cause> CAUSE =
       Shape.<Cause>of()
           .including(WeakJson.CAUSE, Cause::id)
-          .member("quantity", Value.SOME_WORDS, "What it changes.", it -> it.quantity().words())
+          .member("quantity", Value.someWords(), "What it changes.", it -> it.quantity().words())
           .numberOrNull("from", NUMBER, "Least size.", it -> size(it, SizeRange::from))
           .numberOrNull("to", NUMBER, "Greatest size.", it -> size(it, SizeRange::to))
           .truth(
@@ -40,7 +40,7 @@ public final class CausesJson {
               "The causes of a job before any reading; --priors reads it back, edited.")
           .ifAny(
               "changed",
-              Value.list(Value.WORDS),
+              Value.list(Value.words()),
               Meaning.CHANGED,
               it -> Optional.of(it.changes()).filter(changes -> !changes.isEmpty()))
           .member("causes", Value.someOf(CAUSE), "At each place.", it -> it.causes().causes())

@@ -59,7 +59,7 @@ public final class ChartJson {
               MEETING,
               "Where the two meet; null if the pump is still to be chosen.",
               ChartJson::meeting)
-          .list("changed", Value.WORDS, Meaning.CHANGED, Curves::changes);
+          .list("changed", Value.words(), Meaning.CHANGED, Curves::changes);
 
   private ChartJson() {}
 

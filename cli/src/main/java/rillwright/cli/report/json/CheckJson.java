@@ -105,7 +105,7 @@ public final class CheckJson {
               Function.identity())
           .list(
               "notes",
-              Value.SOME_WORDS,
+              Value.someWords(),
               "What the reader should know, and what was taken where the file is silent.",
               CheckNotes::of)
           .list(
@@ -113,7 +113,7 @@ public final class CheckJson {
               FoundJson.SHAPE,
               "What can hardly be, and what must be decided before anything flows.",
               it -> FoundJson.list(findings(it), Shown.of(it)))
-          .list("changed", Value.WORDS, Meaning.CHANGED, Checked::changes);
+          .list("changed", Value.words(), Meaning.CHANGED, Checked::changes);
 
   private CheckJson() {}
 

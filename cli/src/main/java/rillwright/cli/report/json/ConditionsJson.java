@@ -42,7 +42,7 @@ public final class ConditionsJson {
           .words("title", Meaning.TITLE, it -> it.solved().title())
           .ifAny(
               "changed",
-              Value.list(Value.WORDS),
+              Value.list(Value.words()),
               Meaning.CHANGED,
               it -> Optional.of(it.solved().changes()).filter(changes -> !changes.isEmpty()))
           .truth("offered", Meaning.OFFERED, it -> it.solved().offered())

@@ -78,7 +78,7 @@ public record DutyJson(DutyAnswer answer, boolean whole) {
               it -> it.costPerYear(it.poorWireToWater()))
           .orNull(
               "currency",
-              Value.WORDS,
+              Value.words(),
               "Of these costs.",
               it -> it.running().price().map(Price::currency))
           .each(
@@ -108,7 +108,7 @@ public record DutyJson(DutyAnswer answer, boolean whole) {
               it -> it.duty().throttled())
           .orNull(
               "governing",
-              Value.WORDS,
+              Value.words(),
               "The fall that decides the head.",
               it -> it.duty().governing().map(PointName::value))
           .orNull(
@@ -129,7 +129,7 @@ public record DutyJson(DutyAnswer answer, boolean whole) {
               it -> it.ifWhole(DutyRunning.of(it.answer)))
           .ifAny(
               "changed",
-              Value.list(Value.WORDS),
+              Value.list(Value.words()),
               Meaning.CHANGED,
               it -> it.ifWhole(it.answer.changes()));
 

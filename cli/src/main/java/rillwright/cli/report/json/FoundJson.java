@@ -38,7 +38,7 @@ record FoundJson(Finding finding, ShownUnits units) {
           .words("at", "The point or line that it is about.", found -> found.finding.at())
           .member(
               "message",
-              Value.SOME_WORDS,
+              Value.someWords(),
               "What is so and what to do about it.",
               found -> found.finding.message(found.units))
           .member(

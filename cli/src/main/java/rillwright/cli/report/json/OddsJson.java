@@ -50,7 +50,7 @@ public final class OddsJson {
       Shape.<RankedDriver>of()
           .member(
               "quantity",
-              Value.SOME_WORDS,
+              Value.someWords(),
               "Which one, as --set addresses it: lines.intake.skimmer.clogged.",
               driver -> driver.unknown().address())
           .words(
@@ -88,7 +88,7 @@ public final class OddsJson {
           .words("title", Meaning.TITLE, OddsAnswer::title)
           .ifAny(
               "changed",
-              Value.list(Value.WORDS),
+              Value.list(Value.words()),
               Meaning.CHANGED,
               answer -> Optional.of(answer.changes()).filter(changes -> !changes.isEmpty()))
           .member(
@@ -98,7 +98,7 @@ public final class OddsJson {
               answer -> (long) answer.odds().plan().samples())
           .member(
               "seed",
-              Value.WHOLE,
+              Value.whole(),
               "The number that they were drawn from.",
               answer -> answer.odds().plan().seed())
           .each(

@@ -63,7 +63,7 @@ public record PipesJson(
       SizedPipe pipe, double moreFlowM3PerS, OptionalDouble moreCostOverYears, Pays pays) {}
 
   private static final Value<SizedPipe> SIZES =
-      Value.<String>byName(Value.WORDS).of(PipesJson::sizes);
+      Value.<String>byName(Value.words()).of(PipesJson::sizes);
 
   private static final Shape<LineFigures> LINE =
       Shape.<LineFigures>of()
@@ -124,14 +124,14 @@ public record PipesJson(
   static final Shape<PipesJson> SHAPE =
       Shape.<PipesJson>answer("pipes", "Sizes of pipe tried in the project, the best first.")
           .words("title", Meaning.TITLE, PipesJson::title)
-          .list("changed", Value.WORDS, Meaning.CHANGED, PipesJson::changes)
+          .list("changed", Value.words(), Meaning.CHANGED, PipesJson::changes)
           .orNull(
               "duty",
               DutyJson.SHAPE,
               "With the pipes as the file has them; null where nothing is pumped.",
               it -> it.duty.map(DutyJson::within))
           .number("years", NUMBER.above(0), Meaning.YEARS, PipesJson::years)
-          .orNull("currency", Value.WORDS, Meaning.CURRENCY, PipesJson::currency)
+          .orNull("currency", Value.words(), Meaning.CURRENCY, PipesJson::currency)
           .member(
               "choices",
               Value.someOf(CHOICE),
@@ -155,12 +155,12 @@ public record PipesJson(
               PipesJson::next)
           .list(
               "faults",
-              Value.WORDS,
+              Value.words(),
               Meaning.FAULTS,
               it -> it.faults.stream().map(Fault::toString).toList())
           .list(
               "notBalanced",
-              Value.WORDS,
+              Value.words(),
               "Models with which the network has no balance with some size.",
               PipesJson::leftOut)
           .including(CasesJson.JUDGING, PipesJson::conditions)

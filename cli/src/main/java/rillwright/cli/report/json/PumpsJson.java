@@ -16,10 +16,10 @@ public final class PumpsJson {
   static final Shape<PumpsAnswer> SHAPE =
       Shape.<PumpsAnswer>answer("pumps", "Pumps of a list tried in the project, the best first.")
           .words("title", Meaning.TITLE, PumpsAnswer::title)
-          .list("changed", Value.WORDS, Meaning.CHANGED, PumpsAnswer::changes)
+          .list("changed", Value.words(), Meaning.CHANGED, PumpsAnswer::changes)
           .member("duty", DutyJson.SHAPE, "What is asked.", it -> DutyJson.within(it.duty()))
           .number("years", NUMBER.above(0), Meaning.YEARS, it -> it.terms().years())
-          .orNull("currency", Value.WORDS, Meaning.CURRENCY, PumpsAnswer::currency)
+          .orNull("currency", Value.words(), Meaning.CURRENCY, PumpsAnswer::currency)
           .list(
               "candidates",
               TriedJson.SHAPE,
@@ -37,12 +37,12 @@ public final class PumpsJson {
                       .toList())
           .list(
               "faults",
-              Value.WORDS,
+              Value.words(),
               Meaning.FAULTS,
               it -> it.faults().stream().map(Fault::toString).toList())
           .list(
               "notBalanced",
-              Value.WORDS,
+              Value.words(),
               "Models with which the network has no balance.",
               it -> it.choice().leftOut())
           .including(CasesJson.JUDGING, PumpsAnswer::conditions)

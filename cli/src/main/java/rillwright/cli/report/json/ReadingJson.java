@@ -129,7 +129,7 @@ record ReadingJson(
             it -> Optional.of(it.what.when().name()).filter(when -> !when.equals("running")))
         .ifAny(
             "valve",
-            Value.WORDS,
+            Value.words(),
             "The line whose valve is shut for it.",
             it -> it.what.when().shutIn().map(LineName::value));
   }

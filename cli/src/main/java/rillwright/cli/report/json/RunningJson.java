@@ -51,7 +51,7 @@ final class RunningJson {
               RunningFigures::costPerYear)
           .orNull(
               "currency",
-              Value.WORDS,
+              Value.words(),
               "Of that cost.",
               figures -> figures.running().price().map(Price::currency))
           .each(

@@ -90,7 +90,7 @@ public record SolveJson(Solved solved, boolean whole) {
               FoundJson.SHAPE,
               Meaning.FINDINGS,
               it -> FoundJson.list(it.solved.findings(), Shown.of(it.solved)))
-          .ifAny("changed", Value.list(Value.WORDS), Meaning.CHANGED, SolveJson::changes);
+          .ifAny("changed", Value.list(Value.words()), Meaning.CHANGED, SolveJson::changes);
 
   /** The JSON text. */
   public static String of(Solved solved) {

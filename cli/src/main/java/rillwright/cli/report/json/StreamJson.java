@@ -201,7 +201,7 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
       Shape.<StreamJson>answer(
               "stream", "Depth and speed in each reach, water in transit, levels of basins.")
           .words("title", Meaning.TITLE, it -> it.answer.title())
-          .list("changed", Value.WORDS, Meaning.CHANGED, it -> it.answer.changes())
+          .list("changed", Value.words(), Meaning.CHANGED, it -> it.answer.changes())
           .each(
               "streams",
               STREAM,

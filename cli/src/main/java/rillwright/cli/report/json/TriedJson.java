@@ -90,14 +90,14 @@ record TriedJson(
               it -> it.state.map(TriedJson::falls).orElse(List.of()),
               fall -> fall.point().name().value(),
               PointState::outflowM3PerS)
-          .member("verdict", Value.SOME_WORDS, "In words.", InCondition::verdict)
+          .member("verdict", Value.someWords(), "In words.", InCondition::verdict)
           .member("verdictCode", CODE, CODE_MEANING, InCondition::code);
 
   static final Shape<TriedJson> SHAPE =
       Shape.<TriedJson>of()
           .orNull(
               "model",
-              Value.WORDS,
+              Value.words(),
               "The data sheet's name without .csv; null where nothing is pumped.",
               it -> it.trial(trial -> trial.setup().offer().model()))
           .orNull(
@@ -173,14 +173,14 @@ record TriedJson(
               TriedJson::costOverYears)
           .member(
               "verdict",
-              Value.SOME_WORDS,
+              Value.someWords(),
               "In words; with conditions, in the worst of them.",
               TriedJson::verdict)
           .member("verdictCode", CODE, CODE_MEANING, TriedJson::verdictCode)
           .list("findings", FoundJson.SHAPE, Meaning.FINDINGS, TriedJson::findings)
           .ifAny(
               "worstCondition",
-              Value.WORDS,
+              Value.words(),
               "The condition that gives does and verdict; only with conditions.",
               TriedJson::worst)
           .ifAny(

@@ -20,7 +20,7 @@ public final class WeakJson {
   static final Shape<CauseId> CAUSE =
       Shape.<CauseId>named("causeAtItsPlace", "A cause and where it sits.")
           .member("cause", CAUSE_NAME, "Which.", CauseId::cause)
-          .orNull("at", Value.WORDS, "The line or point at which it sits.", CauseId::at)
+          .orNull("at", Value.words(), "The line or point at which it sits.", CauseId::at)
           .orNull(
               "part",
               Value.wholeFrom(1),
@@ -59,7 +59,7 @@ public final class WeakJson {
   static final Shape<WeakAnswer> SHAPE =
       Shape.<WeakAnswer>answer("weak", "Which causes explain the readings, most likely first.")
           .words("title", Meaning.TITLE, WeakAnswer::title)
-          .list("changed", Value.WORDS, Meaning.CHANGED, WeakAnswer::changes)
+          .list("changed", Value.words(), Meaning.CHANGED, WeakAnswer::changes)
           .list(
               "readings",
               ReadingJson.TAKEN,
