@@ -194,7 +194,10 @@ class ArchitectureTest {
       @Override
       public void check(JavaClass type, ConditionEvents events) {
         long files =
-            type.getPackage().getClasses().stream().filter(JavaClass::isTopLevelClass).count();
+            type.getPackage().getClasses().stream()
+                .filter(JavaClass::isTopLevelClass)
+                .filter(one -> !one.getSimpleName().equals("package-info"))
+                .count();
         boolean few = files <= 20 || LARGER.contains(type.getPackageName());
         String message = type.getName() + " lies among " + files + " files";
         events.add(new SimpleConditionEvent(type, few, message));

@@ -69,7 +69,7 @@ class PartsTest {
     Valve half =
         new Valve("ball valve", new Valve.Opening(ValveTravel.BALL, 1 - 20.0 / 90), BORE, true);
     assertFalse(half.isShut());
-    assertEquals(1.6 * BORE.velocityHeadAt(FLOW), half.law(ELSEWHERE).headLossAt(FLOW), 1e-12);
+    assertEquals(1.56 * BORE.velocityHeadAt(FLOW), half.law(ELSEWHERE).headLossAt(FLOW), 1e-12);
   }
 
   @Test

@@ -40,7 +40,7 @@ final class StreamNotes {
     StreamNotes found = new StreamNotes(project, units);
     project.streams().streams().forEach(found::stream);
     project.streams().loss().ifPresent(found::loss);
-    project.network().points(Basin.class).forEach(point -> found.stone((Basin) point));
+    project.network().points(Basin.class).forEach(found::stone);
     return found.notes;
   }
 
