@@ -29,6 +29,7 @@ public final class Findings {
           new FlutterDetector(),
           new HighPointDetector(),
           new SuctionDetector(),
+          new ScreenDetector(),
           new RunBackDetector(),
           new OpenSuctionDetector(),
           new OverflowDetector());

@@ -12,11 +12,18 @@ import rillwright.solver.law.minor.VelocityHeadLoss;
  *
  * @param loss its K, by direction
  * @param bore on whose velocity head it is taken; without one it costs nothing
+ * @param screen through which water enters the line there, where the file says it
  */
-public record LineEnd(EndLoss loss, Optional<Bore> bore) {
+public record LineEnd(EndLoss loss, Optional<Bore> bore, Optional<Screen> screen) {
   public LineEnd {
     Require.given("loss of an end", loss);
     Require.given("bore of an end", bore);
+    Require.given("screen of an end", screen);
+  }
+
+  /** An end without a screen. */
+  public LineEnd(EndLoss loss, Optional<Bore> bore) {
+    this(loss, bore, Optional.empty());
   }
 
   /** The law of the end at which positive flow enters the line. */
@@ -36,6 +43,6 @@ public record LineEnd(EndLoss loss, Optional<Bore> bore) {
 
   /** The same end with its bore multiplied. */
   public LineEnd narrowed(double factor) {
-    return new LineEnd(loss, bore.map(b -> b.times(factor)));
+    return new LineEnd(loss, bore.map(b -> b.times(factor)), screen);
   }
 }

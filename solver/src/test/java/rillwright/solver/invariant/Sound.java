@@ -62,6 +62,7 @@ import rillwright.solver.network.Pump;
 import rillwright.solver.network.PumpInlet;
 import rillwright.solver.network.Run;
 import rillwright.solver.network.Setting;
+import rillwright.solver.network.Screen;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Spill;
 import rillwright.solver.network.Tee;
@@ -81,7 +82,7 @@ final class Sound {
       new PumpCurve(List.of(new PumpPoint(0, 5, ONE), new PumpPoint(0.002, 0, ONE)));
   static final PumpSet PUMPS =
       new PumpSet(CURVE, 1, 2, PumpSet.Arrangement.PARALLEL, Optional.of(loss()));
-  static final LineEnd END = new LineEnd(new EndLoss(0.5, 1), Optional.of(BORE));
+  static final LineEnd END = new LineEnd(new EndLoss(0.5, 1), Optional.of(BORE), Optional.of(new Screen(0.1, 0.5)));
   static final BasinShape SHAPE =
       new BasinShape(List.of(new BasinShape.Row(-1, 2), new BasinShape.Row(0, 3)));
 
@@ -145,6 +146,7 @@ final class Sound {
         new Chamber(POINT, -1, -0.5, ONE, ONE),
         new CheckValve("swing", 0.1, 2, BORE),
         new EndLoss(0.5, 1),
+        new Screen(0.1, 0.5),
         new Fall(POINT, 1, WEIR, 0.15, ONE, Optional.of(POINT)),
         new Filter(LAW, 0.2, ONE, 0.1),
         new Fitting("elbow 90", 3, 0.9, BORE),
@@ -162,7 +164,7 @@ final class Sound {
         new PlannedPump(),
         new Pump("P-180", PUMPS),
         new SuctionNeeds(ONE, ONE, ONE),
-        new PumpInlet(ONE, Optional.of(BORE), SuctionNeeds.NONE),
+        new PumpInlet(ONE, Optional.of(BORE), SuctionNeeds.NONE, Optional.of(new Screen(0.1, 0.5))),
         new Run(10, BORE, new Friction.Roughness(1e-5), "2 in"),
         new Setting(WATER, ONE),
         new Skimmer(0.3, ONE, -0.1, 0.36, 0.1),

@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Limits;
+import rillwright.cli.file.part.ScreenReader;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.EndLoss;
 import rillwright.solver.network.LineEnd;
 import rillwright.solver.network.Point;
+import rillwright.solver.network.Screen;
 
 /** Reads what the ends of a line cost. */
 final class EndReader {
@@ -28,11 +30,18 @@ final class EndReader {
    */
   static LineEnd read(
       Fields line, String field, Optional<Point> point, Optional<Bore> bore, EndLoss usual) {
-    Optional<Fields> given = line.findFields(field, List.of("k", "inside"));
+    boolean into = field.equals(ENTRANCE);
+    Optional<Fields> given =
+        line.findFields(
+            field, into ? List.of("k", "inside", ScreenReader.SCREEN) : List.of("k", "inside"));
     if (given.isEmpty()) {
       return new LineEnd(usual, bore);
     }
     Fields end = given.get();
+    Optional<Screen> screen = into ? ScreenReader.find(end) : Optional.empty();
+    if (end.has(ScreenReader.SCREEN) && !end.has("k") && !end.has("inside")) {
+      return new LineEnd(usual, bore, screen);
+    }
     double k = end.require("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT, "0.5");
     Optional<Bore> own =
         end.find("inside", Measure.SMALL_LENGTH, Limits.BORE).stream()
@@ -52,6 +61,6 @@ final class EndReader {
               line.nameOf(field)
                   + " costs nothing, because no pipe is known there; give its inside diameter");
     }
-    return new LineEnd(EndLoss.bothWays(k), known);
+    return new LineEnd(EndLoss.bothWays(k), known, screen);
   }
 }

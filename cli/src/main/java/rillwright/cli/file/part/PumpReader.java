@@ -43,7 +43,7 @@ final class PumpReader implements PartReader {
 
   @Override
   public List<String> fields() {
-    return List.of("model", "speed", "count", "arranged", "runs back", "elevation", "inlet");
+    return List.of("model", "speed", "count", "arranged", "runs back", "elevation", "inlet", "screen");
   }
 
   @Override
@@ -70,7 +70,8 @@ final class PumpReader implements PartReader {
             fields.find("inlet", Measure.SMALL_LENGTH, Limits.BORE).stream()
                 .mapToObj(Bore::new)
                 .findFirst(),
-            sheet.map(known -> known.facts().needs()).orElse(SuctionNeeds.NONE));
+            sheet.map(known -> known.facts().needs()).orElse(SuctionNeeds.NONE),
+            ScreenReader.find(fields));
     if (planned || sheet.isEmpty()) {
       return new PlannedPump(inlet);
     }
