@@ -51,9 +51,7 @@ final class ScreenDetector implements Detector {
         .ifPresent(screen -> findings.add(tooFast(at, screen.throughMPerS(flowM3PerS))));
     given
         .filter(screen -> screen.approachMPerS(flowM3PerS) > APPROACH_M_PER_S)
-        .ifPresent(
-            screen ->
-                findings.add(fast(at, screen.approachMPerS(flowM3PerS))));
+        .ifPresent(screen -> findings.add(fast(at, screen.approachMPerS(flowM3PerS))));
   }
 
   private static Finding tooFast(String at, double speed) {

@@ -61,8 +61,8 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.PumpInlet;
 import rillwright.solver.network.Run;
-import rillwright.solver.network.Setting;
 import rillwright.solver.network.Screen;
+import rillwright.solver.network.Setting;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Spill;
 import rillwright.solver.network.Tee;
@@ -82,7 +82,8 @@ final class Sound {
       new PumpCurve(List.of(new PumpPoint(0, 5, ONE), new PumpPoint(0.002, 0, ONE)));
   static final PumpSet PUMPS =
       new PumpSet(CURVE, 1, 2, PumpSet.Arrangement.PARALLEL, Optional.of(loss()));
-  static final LineEnd END = new LineEnd(new EndLoss(0.5, 1), Optional.of(BORE), Optional.of(new Screen(0.1, 0.5)));
+  static final LineEnd END =
+      new LineEnd(new EndLoss(0.5, 1), Optional.of(BORE), Optional.of(new Screen(0.1, 0.5)));
   static final BasinShape SHAPE =
       new BasinShape(List.of(new BasinShape.Row(-1, 2), new BasinShape.Row(0, 3)));
 

@@ -43,7 +43,8 @@ final class PumpReader implements PartReader {
 
   @Override
   public List<String> fields() {
-    return List.of("model", "speed", "count", "arranged", "runs back", "elevation", "inlet", "screen");
+    return List.of(
+        "model", "speed", "count", "arranged", "runs back", "elevation", "inlet", "screen");
   }
 
   @Override
