@@ -181,9 +181,15 @@ public final class Fields {
 
   /** The middle of a field's quantity, in base units; empty if the field is not there. */
   public OptionalDouble find(String field, Measure measure, Range range) {
-    return findQuantity(field, measure, range)
-        .map(quantity -> OptionalDouble.of(quantity.middle()))
-        .orElse(OptionalDouble.empty());
+    return findQuantity(field, measure, range).stream().mapToDouble(Quantity::middle).findFirst();
+  }
+
+  /** As without the last, where "catalogue" stands for what is catalogued, if anything is. */
+  public OptionalDouble find(
+      String field, Measure measure, Range range, Optional<Quantity> catalogued) {
+    return findNode(field).filter(Value::isCatalogue).isEmpty()
+        ? find(field, measure, range)
+        : OptionalDouble.of(valueOf(field, (Scalar) findNode(field).get()).of(catalogued, range));
   }
 
   /** The middle of a field's quantity, in base units, or what is usual without the field. */
@@ -251,11 +257,7 @@ public final class Fields {
         .orElse(usual);
   }
 
-  /**
-   * The price of a field; empty if the field is not there or wrong.
-   *
-   * @param units what it may be for; none for the price of a piece
-   */
+  /** The price of a field, for a unit or, if none, a piece; empty if it is not there or wrong. */
   public Optional<Price> findPrice(String field, List<String> units) {
     return findScalar(field, "a price").flatMap(scalar -> valueOf(field, scalar).price(units));
   }

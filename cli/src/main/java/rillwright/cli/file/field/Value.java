@@ -8,6 +8,7 @@ import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.Quantity;
 import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.curves.sheet.Price;
 import rillwright.curves.wording.PlainText;
@@ -39,6 +40,26 @@ record Value(String name, Scalar scalar, Ledger ledger) {
       fault(e.getMessage());
       return Quantity.exactly(range.standIn());
     }
+  }
+
+  /** Whether a node asks for what the catalogue knows. */
+  static boolean isCatalogue(Node node) {
+    return node instanceof Scalar scalar && scalar.text().strip().equalsIgnoreCase("catalogue");
+  }
+
+  /** The middle of what the catalogue knows; a stand-in if it knows nothing. */
+  double of(Optional<Quantity> catalogued, Range range) {
+    OptionalDouble drawn = ledger.drawnFor(scalar);
+    if (drawn.isPresent()) {
+      return drawn.getAsDouble();
+    }
+    if (catalogued.isEmpty()) {
+      fault("\"catalogue\" needs a type or material beside it that is in the catalogue");
+    }
+    catalogued
+        .filter(quantity -> !quantity.isExact())
+        .ifPresent(known -> ledger.remember(new Uncertain(name, scalar, known, range)));
+    return catalogued.map(Quantity::middle).orElse(range.standIn());
   }
 
   /** Whether it says yes. */

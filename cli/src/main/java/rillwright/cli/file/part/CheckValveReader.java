@@ -9,6 +9,7 @@ import rillwright.cli.catalogue.CheckValveRow;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Limits;
 import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.Quantity;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
@@ -43,9 +44,10 @@ final class CheckValveReader implements PartReader {
   @Override
   public Part read(Fields fields, Surroundings around) {
     Bore bore = bores.require(fields, around);
-    OptionalDouble k = fields.find("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT);
     Optional<String> type = fields.findText("type");
     Optional<CheckValveRow> known = type.flatMap(name -> catalogue.findCheckValve(name, bore));
+    OptionalDouble k =
+        fields.find("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT, known.map(CheckValveReader::k));
     if (type.isPresent() && known.isEmpty() && k.isEmpty()) {
       fields.fault(
           "type",
@@ -57,16 +59,27 @@ final class CheckValveReader implements PartReader {
       fields.fault("give its type, for example \"type: swing\", or its k");
     }
     double crackingHead =
-        fields.findOr(
-            "cracking head",
-            head,
-            Range.NOT_NEGATIVE,
-            known.map(CheckValveRow::crackingHeadM).orElse(0.0));
+        fields
+            .find(
+                "cracking head",
+                head,
+                Range.NOT_NEGATIVE,
+                known.map(CheckValveReader::crackingHead))
+            .orElse(known.map(CheckValveRow::crackingHeadM).orElse(0.0));
     return new CheckValve(
         type.map(name -> name + " " + kind()).orElse(kind()),
         crackingHead,
         k.orElse(known.map(CheckValveRow::lossCoefficient).orElse(0.0)),
         bore,
         known.map(CheckValveRow::swings).orElse(false));
+  }
+
+  private static Quantity k(CheckValveRow known) {
+    return Quantity.between(known.least(), known.lossCoefficient(), known.greatest());
+  }
+
+  private static Quantity crackingHead(CheckValveRow known) {
+    return Quantity.between(
+        known.leastCrackingHeadM(), known.crackingHeadM(), known.greatestCrackingHeadM());
   }
 }

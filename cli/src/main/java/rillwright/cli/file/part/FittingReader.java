@@ -9,6 +9,7 @@ import rillwright.cli.catalogue.FittingLoss;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Limits;
 import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.Quantity;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.Bore;
@@ -41,9 +42,10 @@ final class FittingReader implements PartReader {
   public Part read(Fields fields, Surroundings around) {
     Bore bore = bores.require(fields, around);
     int count = fields.count("count");
-    OptionalDouble k = fields.find("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT);
     Optional<String> type = fields.findText("type");
     Optional<FittingLoss> known = type.flatMap(name -> catalogue.findFitting(name, bore));
+    OptionalDouble k =
+        fields.find("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT, known.map(FittingReader::k));
     if (type.isPresent() && known.isEmpty() && k.isEmpty()) {
       fields.fault(
           "type",
@@ -56,5 +58,9 @@ final class FittingReader implements PartReader {
     }
     double lossCoefficient = k.orElse(known.map(FittingLoss::lossCoefficient).orElse(0.0));
     return new Fitting(type.orElse(kind()), count, lossCoefficient, bore);
+  }
+
+  private static Quantity k(FittingLoss known) {
+    return Quantity.between(known.least(), known.lossCoefficient(), known.greatest());
   }
 }

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.catalogue.Material;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Limits;
 import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.Quantity;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
@@ -48,7 +50,7 @@ public final class PipeReader {
     PipeSpec bored = bored(fields, material.or(() -> materialAround));
     boolean misspelt = fields.has("material") && material.isEmpty();
     Optional<Friction> friction =
-        explicitFriction(fields)
+        explicitFriction(fields, material.or(() -> materialAround))
             .or(() -> material.flatMap(this::catalogueFriction))
             .or(() -> misspelt ? Optional.of(STAND_IN) : Optional.empty());
     OptionalDouble deposit = fields.find("deposit", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE);
@@ -129,16 +131,25 @@ public final class PipeReader {
         OptionalDouble.empty());
   }
 
+  private static Quantity roughness(Material material) {
+    return Quantity.between(
+        material.leastRoughnessM(), material.roughnessM(), material.greatestRoughnessM());
+  }
+
   private Optional<Friction> catalogueFriction(String material) {
     return catalogue
         .findMaterial(material)
         .map(known -> new Friction.Roughness(known.roughnessM()));
   }
 
-  private static Optional<Friction> explicitFriction(Fields fields) {
+  private Optional<Friction> explicitFriction(Fields fields, Optional<String> material) {
     List<Friction> found = new ArrayList<>();
     fields
-        .find("roughness", Measure.FINE_LENGTH, ROUGHNESS)
+        .find(
+            "roughness",
+            Measure.FINE_LENGTH,
+            ROUGHNESS,
+            material.flatMap(catalogue::findMaterial).map(PipeReader::roughness))
         .ifPresent(roughness -> found.add(new Friction.Roughness(roughness)));
     fields
         .find("hazen c", Measure.NUMBER, HAZEN_C)

@@ -53,7 +53,7 @@ public record Quantity(double middle, Spread spread) {
   }
 
   /**
-   * Anything between two values alike.
+   * Below the middle as likely as above it, and anything on either side alike.
    *
    * @param least the lower end
    * @param greatest the upper end, above it
@@ -61,8 +61,13 @@ public record Quantity(double middle, Spread spread) {
   public record Even(double least, double greatest) implements Spread {
     @Override
     public Optional<Distribution> about(double middle, Range valid) {
-      return Optional.of(new EvenDistribution(least, greatest));
+      return Optional.of(new EvenDistribution(least, middle, greatest));
     }
+  }
+
+  /** A quantity that is known by a middle and two ends. */
+  public static Quantity between(double least, double middle, double greatest) {
+    return new Quantity(middle, least < greatest ? new Even(least, greatest) : new Exact());
   }
 
   /** A quantity that is known exactly. */

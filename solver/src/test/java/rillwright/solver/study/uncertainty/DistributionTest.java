@@ -58,6 +58,16 @@ class DistributionTest {
   }
 
   @Test
+  void anEvenSpreadAboutAMiddleHasHalfItsChancesOnEitherSide() {
+    EvenDistribution even = new EvenDistribution(2, 3, 7);
+    assertEquals(2.2, even.quantile(0.1), 1e-14);
+    assertEquals(3, even.quantile(0.5), 0);
+    assertEquals(6.2, even.quantile(0.9), 1e-14);
+    assertEquals(2, new EvenDistribution(2, 2, 6).quantile(0.25), 0);
+    assertThrows(IllegalArgumentException.class, () -> new EvenDistribution(2, 8, 6));
+  }
+
+  @Test
   void whatIsNoSpreadIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> new EvenDistribution(2, 2));
     assertThrows(IllegalArgumentException.class, () -> new EvenDistribution(2, Double.NaN));
