@@ -30,6 +30,8 @@ public final class Catalogue {
   private final Lazy<List<Bed>> beds = new Lazy<>(() -> CatalogueTable.read("beds.csv", Bed::of));
   private final Lazy<List<PipeEnd>> ends =
       new Lazy<>(() -> CatalogueTable.read("ends.csv", PipeEnd::of));
+  private final Lazy<List<Device>> devices =
+      new Lazy<>(() -> CatalogueTable.read("devices.csv", Device::of));
 
   private Catalogue() {}
 
@@ -157,6 +159,11 @@ public final class Catalogue {
     return ends.get();
   }
 
+  /** All kinds of filters, UV units, meters and venturis. */
+  public List<Device> listDevices() {
+    return devices.get();
+  }
+
   /** All skimmer mouths. */
   public List<SkimmerMouth> listSkimmers() {
     return SkimmerMouth.all();
@@ -185,11 +192,7 @@ public final class Catalogue {
 
   private static PipeSize pipe(TableRow row, Material material) {
     return new PipeSize(
-        material.name(),
-        row.text("size"),
-        row.lengthM("inside"),
-        material.roughnessM(),
-        row.source() + "; " + material.source());
+        material, row.text("size"), row.lengthM("inside"), row.source() + "; " + material.source());
   }
 
   private static <T> Optional<T> find(List<T> rows, Function<T, String> name, String wanted) {

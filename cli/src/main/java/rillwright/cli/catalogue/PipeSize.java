@@ -5,23 +5,36 @@ import java.util.List;
 /**
  * A size of pipe or hose.
  *
- * @param material as project files name it: {@code flexible PVC}
+ * @param wall what it is made of
  * @param size as the trade says it: {@code 1-1/2 in}, {@code 63 mm}
  * @param insideM inside diameter, m
- * @param roughnessM absolute roughness of the wall, m
  * @param source where the numbers are from
  */
-public record PipeSize(
-    String material, String size, double insideM, double roughnessM, String source) {
+public record PipeSize(Material wall, String size, double insideM, String source) {
+
+  /** Its material as project files name it: {@code flexible PVC}. */
+  public String material() {
+    return wall.name();
+  }
+
+  /** Absolute roughness of the wall, m. */
+  public double roughnessM() {
+    return wall.roughnessM();
+  }
 
   /** What it is, for a person: {@code 2 in flexible PVC}. */
   public String label() {
-    return size + " " + material;
+    return size + " " + material();
+  }
+
+  /** Whether it is sold by millimetres, not inches. */
+  boolean isMetric() {
+    return size.endsWith("mm");
   }
 
   /** Whether it is meant by a name of material and size: {@code flexible PVC 1.5 in}. */
   public boolean isCalled(String materialAndSize) {
-    return Spelling.isNamed(materialAndSize, material, size);
+    return Spelling.isNamed(materialAndSize, material(), size);
   }
 
   /** Whether a name of a type and a size means that type in this size: {@code elbow 90 2 in}. */

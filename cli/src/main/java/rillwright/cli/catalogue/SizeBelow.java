@@ -7,8 +7,9 @@ import rillwright.solver.law.Bore;
 import rillwright.solver.network.Run;
 
 /**
- * A run of pipe one catalogue size smaller, of the same material. A run given by its inside
- * diameter is taken for the pipe in the catalogue that is nearest, if any is near.
+ * A run of pipe one catalogue size smaller, of the same material and system, inches or millimetres.
+ * A run given by its inside diameter is taken for the pipe in the catalogue that is nearest, if any
+ * is near.
  */
 public record SizeBelow(List<PipeSize> pipes) implements Function<Run, Optional<Run>> {
   /** A pipe whose inside differs by no more than this share may be the one that was meant. */
@@ -49,7 +50,9 @@ public record SizeBelow(List<PipeSize> pipes) implements Function<Run, Optional<
     PipeSize largest = null;
     for (PipeSize pipe : pipes) {
       boolean smaller =
-          pipe.material().equals(drawn.material()) && pipe.insideM() < drawn.insideM();
+          pipe.material().equals(drawn.material())
+              && pipe.isMetric() == drawn.isMetric()
+              && pipe.insideM() < drawn.insideM();
       if (smaller && (largest == null || pipe.insideM() > largest.insideM())) {
         largest = pipe;
       }

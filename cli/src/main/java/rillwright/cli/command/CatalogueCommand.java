@@ -1,7 +1,5 @@
 package rillwright.cli.command;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -17,7 +15,6 @@ import rillwright.cli.catalogue.page.JsonPage;
 import rillwright.cli.catalogue.page.Selection;
 import rillwright.cli.catalogue.page.Suggestion;
 import rillwright.cli.catalogue.page.TablePage;
-import rillwright.cli.catalogue.page.TextPage;
 import rillwright.cli.command.argument.Destination;
 import rillwright.cli.command.argument.Format;
 import rillwright.cli.command.output.InputFiles;
@@ -38,7 +35,8 @@ import rillwright.cli.command.output.InputFiles;
       "  catalogue beds --format json         for a program, in SI units",
       "",
       "A project file can override any of these numbers: k: on a fitting or valve,",
-      "inside: and roughness: on a pipe. They are for computing flow; what pressure",
+      "inside: and roughness: on a pipe. \"k: catalogue\" and \"roughness: catalogue\" stand",
+      "for the range: odds draws from it. They are for computing flow; what pressure",
       "a pipe may carry and where it may lie, its maker and the local code say."
     })
 public final class CatalogueCommand implements Callable<Integer> {
@@ -48,8 +46,8 @@ public final class CatalogueCommand implements Callable<Integer> {
       arity = "0..*",
       paramLabel = "WHAT",
       description =
-          "A section (pipes, fittings, ends, valves, check valves, skimmers, lips, beds), a name,"
-              + " or a section and a name.")
+          "A section (pipes, fittings, ends, valves, check valves, devices, skimmers, lips,"
+              + " beds), a name, or a section and a name.")
   private List<String> words = List.of();
 
   @Option(
@@ -65,22 +63,12 @@ public final class CatalogueCommand implements Callable<Integer> {
   public Integer call() {
     destination.check(new InputFiles(List.of()));
     Selection selection = selection(Catalogue.standard());
-    if (format == Format.HTML) {
-      destination.print(TablePage.of(selection), format);
-    } else {
-      StringWriter answer = new StringWriter();
-      print(selection, new PrintWriter(answer));
-      destination.print(answer.toString());
+    switch (format) {
+      case JSON -> destination.print(JsonPage.of(selection));
+      case CSV -> destination.print(csv(selection));
+      default -> destination.print(TablePage.of(selection), format);
     }
     return ExitStatus.DONE;
-  }
-
-  private void print(Selection selection, PrintWriter out) {
-    switch (format) {
-      case JSON -> out.print(JsonPage.of(selection));
-      case CSV -> printCsv(selection, out);
-      default -> TextPage.print(selection, out);
-    }
   }
 
   private Selection selection(Catalogue catalogue) {
@@ -92,11 +80,11 @@ public final class CatalogueCommand implements Callable<Integer> {
         .orElseThrow(() -> wrong(Suggestion.sentence(asked, catalogue)));
   }
 
-  private void printCsv(Selection selection, PrintWriter out) {
+  private String csv(Selection selection) {
     if (selection.names().size() > 1) {
       throw wrong("csv holds one table; ask for one of " + String.join(", ", selection.names()));
     }
-    CsvPage.print(selection, out);
+    return CsvPage.of(selection);
   }
 
   private ParameterException wrong(String message) {

@@ -24,6 +24,21 @@ class CatalogueTableTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "A Book, Table 2 (from memory)      | A Book, Table 2",
+        "A Book (1900; from memory)         | A Book (1900)",
+        "A Book (from memory; seen in part) | A Book (seen in part)",
+        "A Book from memory                 | A Book"
+      })
+  void whatIsFromMemorySaysSoInTheTableOnly(String written, String shown) throws IOException {
+    String table = "# a = " + written + "\nname,source\nelbow,a\n";
+    assertEquals(
+        shown, CatalogueTable.parse("made.csv", new StringReader(table)).rows().get(0).source());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
         "elbow,high,book | made.csv:4: \"high\" is not a number",
         "elbow,,book | made.csv:4: nothing in column \"k\"",
         "elbow,1,gossip | made.csv:4: source \"gossip\" is not defined",

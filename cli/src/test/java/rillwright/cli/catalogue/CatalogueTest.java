@@ -30,6 +30,7 @@ class CatalogueTest {
             catalogue.listLips().stream().map(Lip::source),
             catalogue.listBeds().stream().map(Bed::source),
             catalogue.listEnds().stream().map(PipeEnd::source),
+            catalogue.listDevices().stream().map(Device::source),
             catalogue.listSkimmers().stream().map(SkimmerMouth::source))
         .flatMap(each -> each)
         .distinct();
@@ -41,6 +42,7 @@ class CatalogueTest {
     boolean unsourced = source.contains("common practice, no source");
     boolean named = source.matches("(?s).*([12]\\d{3}|[A-Z]\\w+ \\w+|textbook|handbook|text).*");
     assertTrue(unsourced || named, source);
+    assertFalse(source.contains("memory"), source);
   }
 
   static Stream<String> materials() {
@@ -96,6 +98,18 @@ class CatalogueTest {
     }
     for (Bed bed : catalogue.listBeds()) {
       assertTrue(bed.least() < bed.normal() && bed.normal() < bed.greatest(), bed.name());
+    }
+    for (Device device : catalogue.listDevices()) {
+      Device.Head clean = device.clean();
+      Device.Head dirty = device.dirty();
+      assertTrue(0 < clean.leastM() && clean.leastM() < clean.usualM(), device.name());
+      assertTrue(clean.usualM() < clean.greatestM(), device.name());
+      assertTrue(clean.leastM() < dirty.leastM() && clean.usualM() < dirty.usualM());
+      assertTrue(dirty.leastM() < dirty.usualM(), device.name());
+      assertTrue(dirty.usualM() < dirty.greatestM(), device.name());
+      assertTrue(clean.greatestM() < dirty.greatestM(), device.name());
+      assertTrue(1 <= device.exponent() && device.exponent() <= 2, device.name());
+      assertTrue(device.source().contains("common practice"), device.name());
     }
     for (PipeEnd end : catalogue.listEnds()) {
       assertTrue(end.least() <= end.lossCoefficient(), end.name());

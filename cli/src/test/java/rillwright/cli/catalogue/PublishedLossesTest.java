@@ -186,6 +186,40 @@ class PublishedLossesTest {
     return catalogue.findFitting(type, bore).orElseThrow().lossCoefficient();
   }
 
+  /**
+   * A handbook's table (globe valve with bevel seat 6.0, angle valve 2.0; from memory), the range
+   * taking in Crane's n fT with n = 340 and 150; three-way valves Crane's n = 30 and 90 at 2 in; fT
+   * 0.027 at 1/2 in, 0.019 at 2 in, 0.017 at 4 in.
+   */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "globe valve open, 340, 6.0",
+    "angle valve open, 150, 2.0",
+    "three-way valve straight, 30, 0.57",
+    "three-way valve branch, 90, 1.71"
+  })
+  void valvesThatStandOpenCoverTheMultiplesOfFullyRoughFriction(
+      String type, double multiple, double k) {
+    FittingLoss valve = catalogue.findFitting(type, new Bore(0.05)).orElseThrow();
+    assertEquals(k, valve.lossCoefficient(), 0.011);
+    assertTrue(valve.least() <= 0.017 * multiple + 0.005, "least " + valve.least());
+    assertTrue(0.027 * multiple <= valve.greatest() + 0.05, "greatest " + valve.greatest());
+  }
+
+  /** Contraction 0.5 (1 - r), enlargement (1 - r)² on the barb, r = (d/D)²; on the pipe by 1/r². */
+  @ParameterizedTest(name = "{0} of the bore")
+  @CsvSource({"0.80, 0.756", "0.84, 0.470", "0.88, 0.273"})
+  void barbedCouplerIsTwoChangesOfBore(double share, double expected) {
+    double ratio = share * share;
+    double k = (0.5 * (1 - ratio) + (1 - ratio) * (1 - ratio)) / (ratio * ratio);
+    assertEquals(expected, k, 0.001);
+    FittingLoss coupler = catalogue.findFitting("barbed coupler", new Bore(0.04)).orElseThrow();
+    assertTrue(coupler.least() <= k && k <= coupler.greatest());
+    if (share == 0.84) {
+      assertEquals(k, coupler.lossCoefficient(), 0.031);
+    }
+  }
+
   private CheckValveRow checkValve(String type, Bore bore) {
     return catalogue.findCheckValve(type, bore).orElseThrow();
   }

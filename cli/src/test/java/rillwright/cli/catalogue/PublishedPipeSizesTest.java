@@ -106,15 +106,33 @@ class PublishedPipeSizesTest {
     assertMetricWall("PE100 SDR 11", outside, sdr11);
   }
 
-  /** EN 1452-2 (from memory), walls in mm: PN 10 is SDR 21 up to 90 mm, SDR 26 above. */
+  /**
+   * EN 1452-2 (from memory), walls in mm: PN 10 is SDR 21 up to 90 mm, SDR 26 above; PN 16 is SDR
+   * 13.6 up to 90 mm, SDR 17 above.
+   */
   @ParameterizedTest(name = "{0} mm")
   @CsvSource({
-    "32, 1.6, 2.4", "40, 1.9, 3.0", "50, 2.4, 3.7", "63, 3.0, 4.7",
-    "75, 3.6, 5.6", "90, 4.3, 6.7", "110, 4.2, 6.6", "160, 6.2, 9.5"
+    "20, -, 1.5",
+    "25, -, 1.9",
+    "125, 4.8, 7.4",
+    "140, 5.4, 8.3",
+    "200, 7.7, 11.9",
+    "32, 1.6, 2.4",
+    "40, 1.9, 3.0",
+    "50, 2.4, 3.7",
+    "63, 3.0, 4.7",
+    "75, 3.6, 5.6",
+    "90, 4.3, 6.7",
+    "110, 4.2, 6.6",
+    "160, 6.2, 9.5"
   })
   void metricPvcHasTheStandardsWalls(int outside, String pn10, String pn16) {
     assertMetricWall("PVC-U PN 10", outside, pn10);
     assertMetricWall("PVC-U PN 16", outside, pn16);
+    if (!pn10.equals("-")) {
+      assertEquals(outside / (outside <= 90 ? 21.0 : 26.0), Double.parseDouble(pn10), 0.1);
+    }
+    assertEquals(outside / (outside <= 90 ? 13.6 : 17.0), Double.parseDouble(pn16), 0.15);
   }
 
   private void assertMetricWall(String material, int outsideMm, String wallMm) {

@@ -67,13 +67,14 @@ class CatalogueCommandTest {
             "ends: ",
             "valves: ",
             "check valves: ",
+            "devices: ",
             "skimmers: ",
             "lips: ",
             "beds: ",
             "notes: ")) {
       assertTrue(text.lines().anyMatch(line -> line.startsWith(section)), section);
     }
-    long notes = text.lines().filter(line -> line.matches(" +\\d+  [A-Za-z0-9].*")).count();
+    long notes = text.lines().filter(line -> line.matches(" +\\d+ [A-Za-z0-9].*")).count();
     Set<String> sources = new HashSet<>();
     Catalogue.standard().listPipes().forEach(pipe -> sources.add(pipe.source()));
     Catalogue.standard().listBeds().forEach(bed -> sources.add(bed.source()));
@@ -111,7 +112,7 @@ class CatalogueCommandTest {
         "lips graniet | the catalogue has nothing among the lips called \"graniet\";"
             + " they are metal, stone, broad, boulders",
         "zzzz | the catalogue has nothing called \"zzzz\"; its sections are pipes, fittings,"
-            + " ends, valves, check valves, skimmers, lips, beds"
+            + " ends, valves, check valves, devices, skimmers, lips, beds"
       })
   void nameItLacksIsAnsweredWithTheNearest(String asked, String message) {
     assertEquals(2, run(asked.split(" ")));
@@ -126,7 +127,7 @@ class CatalogueCommandTest {
         "xml | Invalid value for option '--format': unknown format \"xml\"; choose text, html, json"
             + " or csv",
         "csv | csv holds one table; ask for one of pipes, fittings, ends, valves, check valves,"
-            + " skimmers, lips, beds"
+            + " devices, skimmers, lips, beds"
       })
   void formatThatCannotBeIsRefused(String format, String message) {
     assertEquals(2, run("--format", format));
@@ -146,12 +147,18 @@ class CatalogueCommandTest {
     assertEquals(catalogue.listLips().size(), root.get("lips").size());
     assertEquals(catalogue.listBeds().size(), root.get("beds").size());
     assertEquals(catalogue.listEnds().size(), root.get("ends").size());
+    assertEquals(catalogue.listDevices().size(), root.get("devices").size());
     assertEquals(catalogue.listSkimmers().size(), root.get("skimmers").size());
     JsonNode first = root.get("pipes").get(0);
     assertEquals("PVC schedule 40", first.get("material").asString());
     assertEquals(0.609 * 0.0254, first.get("insideM").asDouble(), 1e-12);
-    JsonNode cobble = root.get("beds").get(11);
-    assertEquals("cobble", cobble.get("name").asString());
+    assertEquals(1e-5, first.get("greatestRoughnessM").asDouble(), 1e-15);
+    JsonNode cobble =
+        root.get("beds")
+            .valueStream()
+            .filter(bed -> bed.get("name").asString().equals("cobble"))
+            .findFirst()
+            .orElseThrow();
     assertTrue(cobble.get("manningN").isNull());
     assertEquals(0.09, cobble.get("stoneM").asDouble());
   }

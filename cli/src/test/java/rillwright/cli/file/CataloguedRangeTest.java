@@ -35,7 +35,7 @@ class CataloguedRangeTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "factor: 0.02 | fitting: {type: elbow 90, k: catalogue} | 0.75 | 0.9 | 1.5",
+        "factor: 0.02 | fitting: {type: sweep 90, k: catalogue} | 0.2 | 0.45 | 0.6",
         "factor: 0.02 | fitting: {type: bulkhead, k: Catalogue, count: 2} | 0.4 | 0.6 | 1",
         "factor: 0.02 | check valve: {type: spring, k: catalogue} | 3 | 5 | 10",
         "factor: 0.02 | check valve: {type: spring, cracking head: catalogue} | 0.2 | 0.4 | 0.7",

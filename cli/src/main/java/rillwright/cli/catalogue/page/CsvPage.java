@@ -1,20 +1,18 @@
 package rillwright.cli.catalogue.page;
 
-import java.io.PrintWriter;
-
 /** One section of the catalogue as comma-separated values: the fields of the JSON, in SI. */
 public final class CsvPage {
   private CsvPage() {}
 
   /**
-   * Prints the one section that was asked.
+   * The lines of the one section that was asked.
    *
    * @throws IllegalArgumentException if the selection has more than one section
    */
-  public static void print(Selection selection, PrintWriter out) {
+  public static String of(Selection selection) {
     if (selection.sections().size() != 1) {
       throw new IllegalArgumentException("csv holds one table");
     }
-    selection.sections().get(0).csvLines().forEach(out::println);
+    return String.join("\n", selection.sections().get(0).csvLines()) + "\n";
   }
 }

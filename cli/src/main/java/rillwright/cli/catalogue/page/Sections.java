@@ -13,6 +13,7 @@ import java.util.List;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.CheckValveRow;
 import rillwright.cli.catalogue.FittingLoss;
+import rillwright.cli.catalogue.Material;
 import rillwright.cli.catalogue.PipeEnd;
 import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.catalogue.SkimmerMouth;
@@ -30,6 +31,7 @@ final class Sections {
         ends(catalogue),
         valves(catalogue),
         checkValves(catalogue),
+        DeviceSection.of(catalogue),
         skimmers(catalogue),
         OpenWaterSections.lips(catalogue),
         OpenWaterSections.beds(catalogue));
@@ -47,14 +49,29 @@ final class Sections {
             Column.words("size", PipeSize::size),
             Column.number("inside, in", pipe -> fixed(inches(pipe.insideM()), 3)),
             Column.number("inside, mm", pipe -> fixed(millimetres(pipe.insideM()), 1)),
-            Column.number("roughness, mm", pipe -> three(millimetres(pipe.roughnessM())))),
+            Column.number("roughness, mm", pipe -> three(millimetres(pipe.roughnessM()))),
+            Column.words("range, mm", Sections::roughnessRange)),
         List.of(
             Field.words("material", "Of which it is.", PipeSize::material),
             Field.words("size", "For which it holds; \"any\" for all.", PipeSize::size),
             Field.number("insideM", METRES.above(0), "Inside diameter.", PipeSize::insideM),
+            Field.number("roughnessM", METRES.from(0), "Absolute roughness.", PipeSize::roughnessM),
             Field.number(
-                "roughnessM", METRES.from(0), "Absolute roughness.", PipeSize::roughnessM)),
+                "leastRoughnessM",
+                METRES.from(0),
+                "Least that it may be when new.",
+                pipe -> pipe.wall().leastRoughnessM()),
+            Field.number(
+                "greatestRoughnessM",
+                METRES.from(0),
+                "Greatest that it may be when new.",
+                pipe -> pipe.wall().greatestRoughnessM())),
         PipeSize::source);
+  }
+
+  private static String roughnessRange(PipeSize pipe) {
+    Material wall = pipe.wall();
+    return range(millimetres(wall.leastRoughnessM()), millimetres(wall.greatestRoughnessM()));
   }
 
   private static Section<FittingLoss> fittings(Catalogue catalogue) {

@@ -1,11 +1,13 @@
 package rillwright.cli.catalogue.page;
 
+import java.util.ArrayList;
 import java.util.List;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
 
 /** The catalogue as a page of tables, with sources as numbered notes at its end. */
 public final class TablePage {
@@ -28,9 +30,14 @@ public final class TablePage {
     for (Column<T> column : section.columns()) {
       table.column(column.heading(), column.numeric() ? Side.RIGHT : Side.LEFT);
     }
-    table.column("note", Side.RIGHT);
-    for (List<String> cells : section.cells(notes)) {
-      table.row("", cells.stream().map(Cell::of).toList());
+    table.column("note", Side.LEFT);
+    String before = "";
+    for (List<String> words : section.cells(notes)) {
+      List<Cell> cells = new ArrayList<>(words.stream().map(Cell::of).toList());
+      boolean again = words.get(0).equals(before);
+      cells.set(0, new Cell(words.get(0), again ? Tone.AGAIN : Tone.PLAIN));
+      before = words.get(0);
+      table.row("", cells);
     }
     return table;
   }

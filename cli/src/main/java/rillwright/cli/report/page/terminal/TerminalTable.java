@@ -8,31 +8,40 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.Tone;
 
 /**
- * A table in columns. A name too long for its column stands on a line of its own; the last column
- * takes what is left of the page and is wrapped.
+ * A table in columns. A name too long for its column stands on a line of its own, so does a heading
+ * that would push the columns aside; the last column takes what is left of the page and is wrapped.
  */
 final class TerminalTable {
   private static final String GAP = "  ";
   private static final int NARROWEST = 10;
+  private static final int LONGEST_HEADING = 40;
 
   private final Table table;
   private final Ink ink;
+  private final boolean headed;
   private final int nameWidth;
   private final int[] widths;
 
   TerminalTable(Table table, Ink ink) {
     this.table = table;
     this.ink = ink;
+    this.headed = Wrapping.width(table.heading()) > LONGEST_HEADING;
     this.nameWidth =
         table.rows().stream()
             .mapToInt(row -> Wrapping.width(row.name()))
             .filter(width -> width <= table.longestName())
-            .reduce(Wrapping.width(table.heading()) - TerminalPage.INDENT.length(), Math::max);
+            .reduce(
+                headed ? 0 : Wrapping.width(table.heading()) - TerminalPage.INDENT.length(),
+                Math::max);
     this.widths = widths();
   }
 
   void print(StringBuilder page) {
-    String heading = Wrapping.padded(table.heading(), nameWidth + TerminalPage.INDENT.length());
+    String start = headed ? "" : table.heading();
+    if (headed) {
+      page.append(ink.paint(table.heading(), Tone.HEADING)).append('\n');
+    }
+    String heading = Wrapping.padded(start, nameWidth + TerminalPage.INDENT.length());
     page.append(ink.paint(heading, Tone.HEADING));
     cells(page, table.columns().stream().map(Table.Column::heading).toList());
     for (Row row : table.rows()) {
