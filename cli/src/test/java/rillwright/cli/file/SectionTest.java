@@ -130,9 +130,9 @@ class SectionTest {
         "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
             + " sand}]}} | 12:92: stream \"s\": reach 1: bed: \"sand\" is not in the catalogue; it"
             + " may be clean straight, stones and weeds, winding pools and shoals, winding stones"
-            + " and weeds, mountain gravel and cobble, mountain large boulders, concrete, bare"
-            + " liner, pea gravel, gravel, pebbles, cobble …; \"rillwright catalogue beds\" tells"
-            + " all",
+            + " and weeds, mountain gravel and cobble, mountain large boulders, concrete,"
+            + " mortared flagstone, mortared rubble, planted gravel, bare liner, pea gravel …;"
+            + " \"rillwright catalogue beds\" tells all",
         "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
             + " {rubble: 60 mm}}]}} | 12:93: stream \"s\": reach 1: bed: there is no field"
             + " \"rubble\"; it may be stone, n",

@@ -20,7 +20,8 @@ class SolveSchemaTest {
          "supply": {"flowM3PerS": 0.003, "velocityMPerS": 1.2, "headLossM": -3.5, "determined": true, "open": true,
            "parts": [
              {"part": "entrance", "headLossM": 0.04},
-             {"part": "pump", "flowM3PerS": 0.003, "headM": 4.4, "powerW": null},
+             {"part": "pump", "flowM3PerS": 0.003, "headM": 4.4, "powerW": null,
+              "npshAvailableM": 9.8, "npshRequiredM": null},
              {"part": "gauge", "name": "low tap", "pressurePa": 41000},
              {"part": "run", "headLossM": 0.5, "reynolds": 61000, "frictionFactor": 0.02}]},
          "side": {"flowM3PerS": 0, "velocityMPerS": null, "headLossM": null, "determined": false,

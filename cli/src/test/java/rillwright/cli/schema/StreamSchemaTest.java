@@ -20,7 +20,8 @@ class StreamSchemaTest {
           "leastVolumeM3": 0.01, "mostVolumeM3": 0.03, "gravelM3": 0}], "inTransitM3": 0.02}},
        "transit": {"streams": 0, "gravel": 0, "pools": 0.02, "boxes": 0, "filters": 0, "pipes": 0},
        "basins": {"pond": {"restLevelM": 0, "runningLevelM": -0.01, "stoppedLevelM": 0.01,
-         "firstFillM3": 0.4, "daysToStarve": 3, "starveLevelM": -0.05, "lossMPerDay": null,
+         "firstFillM3": 0.4,
+         "firstFill": [{"item": "transit", "volumeM3": 0.4}], "daysToStarve": 3, "starveLevelM": -0.05, "lossMPerDay": null,
          "overflowM": 0.02, "runsOverM3": 0}},
        "running": null, "course": null, "findings": []}
       """;
