@@ -106,12 +106,18 @@ public final class WishedHead {
     return highest;
   }
 
-  /** The head that a fall lacks for its wish where it is held to it, m; below 0 if it has more. */
+  /**
+   * The head that a fall lacks for its wish where it is held to it, m; below 0 if it has more,
+   * without bound where that cannot be said: at an outlet under water, or where heads are not known.
+   */
   private double lackM(PointName fall, SteadyState state) {
     OptionalDouble stands = state.point(fall).headM();
-    Spill out = network.point(fall).spill().orElseThrow();
-    double asks = out.levelM() + out.law().headLossAt(wishes.at(fall));
-    return stands.isPresent() ? asks - stands.getAsDouble() : Double.POSITIVE_INFINITY;
+    Optional<Spill> out = network.point(fall).spill();
+    if (stands.isEmpty() || out.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double asks = out.get().levelM() + out.get().law().headLossAt(wishes.at(fall));
+    return asks - stands.getAsDouble();
   }
 
   /** All other falls throttled to their wishes, this one with its way wide open. */
