@@ -108,7 +108,8 @@ public final class WishedHead {
 
   /**
    * The head that a fall lacks for its wish where it is held to it, m; below 0 if it has more,
-   * without bound where that cannot be said: at an outlet under water, or where heads are not known.
+   * without bound where that cannot be said: at an outlet under water, or where heads are not
+   * known.
    */
   private double lackM(PointName fall, SteadyState state) {
     OptionalDouble stands = state.point(fall).headM();
