@@ -55,7 +55,8 @@ class WeakTablesTest {
     Path picture = folder.resolve("why.svg");
     Path visitFile = folder.resolve("visit.yaml");
     WeakCall.about(WeakCall.JOB, "--readings", visitFile.toString(), "--chart", picture.toString());
-    assertTrue(Files.readString(picture).contains(" psi, by B "), "named in the picture");
+    assertTrue(
+        Files.readString(picture).contains("as built 5.5 psi, by B "), "named in the picture");
 
     WeakCall gravity = read("../examples/header-pond/troughs.yaml", "readings: []");
     assertTrue(next(gravity).get(0).matches(".*by A +by C +by D"), gravity.out());
