@@ -55,6 +55,6 @@ public final class TwoFalls {
                     "%-10s %.2f L/s%s%n",
                     point.point().name(),
                     1000 * point.outflowM3PerS(),
-                    point.isUnderWish() ? ", below its target" : ""));
+                    point.isUnderTarget() ? ", below its target" : ""));
   }
 }

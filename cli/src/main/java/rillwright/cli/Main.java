@@ -21,7 +21,8 @@ public final class Main {
     System.exit(QuickStart.ending(status.isPresent() ? status.getAsInt() : run(arguments)));
   }
 
-  private static int run(String[] arguments) {
+  private static int run(String[] given) {
+    String[] arguments = FormerOptions.renewed(given);
     StandardOutput out = StandardOutput.to(FileDescriptor.out);
     StandardOutput err = StandardOutput.to(FileDescriptor.err);
     PrintWriter outWriter = out.writer();

@@ -30,26 +30,26 @@ class FindingsTest {
       delimiter = '|',
       textBlock =
           """
-          lines.supply.valve.open=0 %           | under-wish upper, under-wish lower, valve-shut supply, pump-runs-against-shut-way supply
-          lines.intake.skimmer.clogged=100 %    | under-wish upper, under-wish lower, clogged-shut intake, pump-runs-dry supply
-          lines.intake.filter.clogged=100 %     | under-wish upper, under-wish lower, clogged-shut intake, pump-runs-dry supply
-          lines.intake.skimmer.sill=1 in        | dry-skimmer intake, under-wish upper, under-wish lower, pump-runs-dry supply
-          lines.intake.skimmer.clogged=90 %     | starved-chamber chamber, under-wish upper, under-wish lower
-          lines.supply.pump=weak                | under-wish upper, under-wish lower, below-minimum-flow supply, cannot-start to upper
-          lines.supply.pump=strong              | over-wish upper, over-wish lower, past-published-range supply
+          lines.supply.valve.open=0 %           | under-target upper, under-target lower, valve-shut supply, pump-runs-against-shut-way supply
+          lines.intake.skimmer.clogged=100 %    | under-target upper, under-target lower, clogged-shut intake, pump-runs-dry supply
+          lines.intake.filter.clogged=100 %     | under-target upper, under-target lower, clogged-shut intake, pump-runs-dry supply
+          lines.intake.skimmer.sill=1 in        | dry-skimmer intake, under-target upper, under-target lower, pump-runs-dry supply
+          lines.intake.skimmer.clogged=90 %     | starved-chamber chamber, under-target upper, under-target lower
+          lines.supply.pump=weak                | under-target upper, under-target lower, below-minimum-flow supply, cannot-start to upper
+          lines.supply.pump=strong              | over-target upper, over-target lower, past-published-range supply
           lines.supply.pump=humped              | curve-levelled supply
-          lines.supply.pump.speed=0 %           | under-wish upper, under-wish lower, pump-stopped supply
-          points.upper.crest=13.8 ft;points.lower.crest=13.8 ft;lines.to upper.high point=0 ft | under-wish upper, under-wish lower, thin-sheet upper, thin-sheet lower, below-minimum-flow supply, touchy upper, touchy lower
-          points.upper.crest=20 ft;points.lower.crest=20 ft | under-wish upper, under-wish lower, check-valve-shut supply, pump-held-shut supply
-          points.upper.crest=-1 ft;points.upper.want=9000 gph;lines.to upper.run.length=200 ft;lines.to upper.high point=-3 ft | crest-not-above-water upper, under-wish upper, under-wish lower
+          lines.supply.pump.speed=0 %           | under-target upper, under-target lower, pump-stopped supply
+          points.upper.crest=13.8 ft;points.lower.crest=13.8 ft;lines.to upper.high point=0 ft | under-target upper, under-target lower, thin-sheet upper, thin-sheet lower, below-minimum-flow supply, touchy upper, touchy lower
+          points.upper.crest=20 ft;points.lower.crest=20 ft | under-target upper, under-target lower, check-valve-shut supply, pump-held-shut supply
+          points.upper.crest=-1 ft;points.upper.target=9000 gph;lines.to upper.run.length=200 ft;lines.to upper.high point=-3 ft | crest-not-above-water upper, under-target upper, under-target lower
           points.chamber.floor=-50 in           | confined-space chamber
-          points.upper.want=1000 gph            | over-wish upper
+          points.upper.target=1000 gph            | over-target upper
           points.upper.width=200 in             | thin-sheet upper
           points.pond.level=3 in                | drowned-skimmer intake, runs-over pond
-          lines.supply.pipe.size=1-1/2 in       | under-wish upper, under-wish lower, fast-discharge supply
-          lines.to upper.high point=8 ft        | under-wish upper, over-wish lower, thin-sheet upper, fast-discharge to lower, high-point-vented to upper
-          lines.to upper.high point=30 ft;lines.to upper.run.length=60 ft | under-wish upper, over-wish lower, fast-discharge to lower, cannot-start to upper
-          lines.to upper.valve.open=0 %;lines.to lower.valve.open=0 % | under-wish upper, under-wish lower, pump-runs-against-shut-way supply, valve-shut to upper, valve-shut to lower
+          lines.supply.pipe.size=1-1/2 in       | under-target upper, under-target lower, fast-discharge supply
+          lines.to upper.high point=8 ft        | under-target upper, over-target lower, thin-sheet upper, fast-discharge to lower, high-point-vented to upper
+          lines.to upper.high point=30 ft;lines.to upper.run.length=60 ft | under-target upper, over-target lower, fast-discharge to lower, cannot-start to upper
+          lines.to upper.valve.open=0 %;lines.to lower.valve.open=0 % | under-target upper, under-target lower, pump-runs-against-shut-way supply, valve-shut to upper, valve-shut to lower
           """)
   void whatIsWrongIsNamedAndNothingElse(String changes, String expected) {
     assertEquals(

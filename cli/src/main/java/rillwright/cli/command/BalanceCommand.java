@@ -10,7 +10,7 @@ import rillwright.cli.command.argument.DrawnReportArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.ValveArguments;
 import rillwright.cli.command.need.ChosenPumps;
-import rillwright.cli.command.need.Wished;
+import rillwright.cli.command.need.WithTargets;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.BalanceJson;
 import rillwright.cli.report.picture.SharePicture;
@@ -26,18 +26,18 @@ import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
     name = "balance",
     description = {
       "Finds how far to close each valve so that every fall gets its share.",
-      "All falls then get the same multiple of their wish, the largest that the pump allows: the",
+      "All falls then get the same multiple of their target, the largest that the pump allows: the",
       "way to the governing fall stays wide open, the others are held back. It tells which valve to"
           + " set first and how touchy each is."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  rillwright balance falls.yaml",
-      "  rillwright balance falls.yaml --wish            exactly the wishes, not more",
+      "  rillwright balance falls.yaml --target            exactly the targets, not more",
       "  rillwright balance falls.yaml --valve low --valve high",
       "  rillwright balance falls.yaml --chart share.png",
       "  rillwright balance falls.yaml --set \"lines.high.pipe.size=2 in\"",
-      "  rillwright balance falls.yaml --strict          1 if the pump is too small for the wishes"
+      "  rillwright balance falls.yaml --strict          1 if the pump is too small for the targets"
     })
 public final class BalanceCommand implements Callable<Integer> {
   @Mixin private ProjectArguments project;
@@ -45,14 +45,15 @@ public final class BalanceCommand implements Callable<Integer> {
   @Mixin private ValveArguments valves;
 
   @Option(
-      names = "--wish",
-      description = "Gives every fall exactly its wish where the pump is strong enough.")
-  private boolean wish;
+      names = "--target",
+      description = "Gives every fall exactly its target where the pump is strong enough.")
+  private boolean target;
 
   @Option(
       names = "--strict",
       description = {
-        "Ends with exit status 1 if the falls cannot all get their wish or a chamber is drawn down",
+        "Ends with exit status 1 if the falls cannot all get their target or a chamber is drawn"
+            + " down",
         "to its pump's intake."
       })
   private boolean strict;
@@ -64,14 +65,14 @@ public final class BalanceCommand implements Callable<Integer> {
     Project read = project.read();
     report.check(project.inputs(read));
     ChosenPumps.require(read);
-    Wished.require(read, "nothing can be shared out");
+    WithTargets.require(read, "nothing can be shared out");
     List<ValvePlace> places = valves.placesIn(read);
     BalanceAnswer answer =
-        project.ask(new BalanceRequest(places, wish ? Aim.WISH : Aim.LARGEST_SHARE), read);
+        project.ask(new BalanceRequest(places, target ? Aim.TARGET : Aim.LARGEST_SHARE), read);
     report.print(
         () -> BalanceJson.of(answer),
         () -> BalanceText.of(answer),
         () -> Optional.of(SharePicture.of(answer, ValveSweeps.of(answer))));
-    return strict && answer.fallsShort() ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
+    return strict && answer.fallsShort() ? ExitStatus.TARGET_MISSED : ExitStatus.DONE;
   }
 }

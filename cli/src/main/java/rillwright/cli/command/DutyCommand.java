@@ -7,7 +7,7 @@ import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.PumpArguments;
 import rillwright.cli.command.argument.ReportArguments;
 import rillwright.cli.command.need.OtherPumps;
-import rillwright.cli.command.need.Wished;
+import rillwright.cli.command.need.WithTargets;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.DutyJson;
 import rillwright.cli.report.text.duty.DutyText;
@@ -19,7 +19,7 @@ import rillwright.solver.pumping.PumpPlace;
 @Command(
     name = "duty",
     description = {
-      "Finds the flow and head that the pump must make so that every fall gets its wish.",
+      "Finds the flow and head that the pump must make so that every fall gets its target.",
       "It does so twice: with the valves as they stand, and with the falls that would get too much",
       "throttled. The pump may still be to be chosen (\"- pump: to be chosen\"); one that is named",
       "does not count."
@@ -42,7 +42,7 @@ public final class DutyCommand implements Callable<Integer> {
     Project read = project.read();
     report.check(project.inputs(read));
     PumpPlace place = pump.placeIn(read);
-    Wished.require(read);
+    WithTargets.require(read);
     OtherPumps.requireChosen(read, place);
     DutyAnswer answer = project.ask(new DutyRequest(place), read);
     report.print(() -> DutyJson.of(answer), () -> DutyText.of(answer));

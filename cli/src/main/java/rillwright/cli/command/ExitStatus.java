@@ -6,10 +6,10 @@ public final class ExitStatus {
   public static final int DONE = 0;
 
   /**
-   * Done, but a fall or outlet gets less than its wish or a chamber starves; with {@code --strict}
-   * only.
+   * Done, but a fall or outlet gets less than its target or a chamber starves; with {@code
+   * --strict} only.
    */
-  public static final int WISH_MISSED = 1;
+  public static final int TARGET_MISSED = 1;
 
   /** The input is wrong: the file, an option, a name. */
   public static final int WRONG_INPUT = 2;

@@ -35,7 +35,7 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
 @Command(
     name = "odds",
     description = {
-      "Tells the chance that each fall gets its wish, given what is not known exactly.",
+      "Tells the chance that each fall gets its target, given what is not known exactly.",
       "What is not known exactly (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\") it takes at"
           + " its",
       "word: it draws thousands of values for it, balances the network with each, and tells that",

@@ -17,7 +17,7 @@ import rillwright.cli.command.argument.TogetherArguments;
 import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.command.need.ImpossibleSheets;
 import rillwright.cli.command.need.OtherPumps;
-import rillwright.cli.command.need.Wished;
+import rillwright.cli.command.need.WithTargets;
 import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
@@ -45,7 +45,8 @@ import rillwright.solver.pumping.PumpPlace;
     name = "pipes",
     description = {
       "Tells what each pipe size would mean, in flow, watts and money.",
-      "Tries sizes for a line, or for several together (one trench) or each freely (--each),",
+      "Tries sizes for a line, or for several together (one trench) or each freely"
+          + " (--independent),",
       "and ranks them by what pipe, pump and electricity cost over the years. With --from FOLDER"
           + " each",
       "size gets its own cheapest pump of the data sheets there: the joint decision, and the only"
@@ -56,7 +57,8 @@ import rillwright.solver.pumping.PumpPlace;
     footerHeading = "%nExamples:%n",
     footer = {
       "  rillwright pipes pond.yaml --line supply --sizes \"1-1/2 in, 2 in, 3 in\"",
-      "  rillwright pipes pond.yaml --line supply --line upper --sizes \"2 in, 3 in\" --each",
+      "  rillwright pipes pond.yaml --line supply --line upper --sizes \"2 in, 3 in\""
+          + " --independent",
       "  rillwright pipes pond.yaml --line supply --sizes \"2 in, 3 in\" --from pumps --chart"
           + " pipes.png"
     })
@@ -91,11 +93,11 @@ public final class PipesCommand implements Callable<Integer> {
     report.check(inputs(read));
     if (folder.isEmpty() && together.upTo() > 1) {
       throw new InvalidInput(
-          Place.whole("--upto"),
+          Place.whole("--max-pumps"),
           "this tries several of each pump of a folder, so it needs --from FOLDER; the project's"
               + " own pump says how many it is with \"count\"");
     }
-    Wished.require(read);
+    WithTargets.require(read);
     if (pumps(read)) {
       pumped(read);
     } else {
@@ -136,7 +138,7 @@ public final class PipesCommand implements Callable<Integer> {
 
   private void ofItself(Project read) {
     final double years = cost.years();
-    conditions.requireFit(read, Wished::require);
+    conditions.requireFit(read, WithTargets::require);
     GravityAnswer answer = ask(new GravityRequest(sizes.in(read), years, conditions.asked()), read);
     report.print(
         () -> PipesJson.of(answer),

@@ -15,7 +15,7 @@ import rillwright.cli.command.argument.TogetherArguments;
 import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.command.need.ImpossibleSheets;
 import rillwright.cli.command.need.OtherPumps;
-import rillwright.cli.command.need.Wished;
+import rillwright.cli.command.need.WithTargets;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.report.json.PumpsJson;
@@ -31,7 +31,7 @@ import rillwright.solver.pumping.PumpPlace;
     name = "pumps",
     description = {
       "Tries every data sheet of a folder in place of the project's pump and ranks them.",
-      "Those that give every fall its wish stand first, by what they cost over the years; of the",
+      "Those that give every fall its target stand first, by what they cost over the years; of the",
       "others it says what is missing.",
       "Where a sheet says \"# variable speed: 40..100 %%\", its least sufficient speed is tried"
           + " too.",
@@ -40,7 +40,7 @@ import rillwright.solver.pumping.PumpPlace;
     footerHeading = "%nExamples:%n",
     footer = {
       "  rillwright pumps pond.yaml --from pumps",
-      "  rillwright pumps pond.yaml --from pumps --upto 2 --years 5   also two together",
+      "  rillwright pumps pond.yaml --from pumps --max-pumps 2 --years 5   also two together",
       "  rillwright pumps pond.yaml --from pumps --chart pumps.png",
       "  rillwright pumps pond.yaml --from pumps --conditions   what does it in autumn too",
       "  rillwright pumps pond.yaml --from pumps --set \"lines.intake.skimmer.clogged=40 %%\""
@@ -70,7 +70,7 @@ public final class PumpsCommand implements Callable<Integer> {
     Project read = project.read();
     report.check(project.inputs(read).andSheetsOf(folder));
     PumpPlace place = pump.placeIn(read);
-    Wished.require(read);
+    WithTargets.require(read);
     OtherPumps.requireChosen(read, place);
     final double years = cost.years();
     SheetFolder sheets = SheetFolder.read(folder, read.network().water().densityKgPerM3());

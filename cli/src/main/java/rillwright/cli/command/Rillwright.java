@@ -33,7 +33,7 @@ import rillwright.cli.command.argument.StandardOptions;
       "  rillwright stream pond.yaml    how far the pond falls while the stream fills",
       "  rillwright solve --help        more about a command",
       "",
-      "Exit status: 0 done, 1 a wish is missed (with --strict), 2 the input is wrong,",
+      "Exit status: 0 done, 1 a target is missed (with --strict), 2 the input is wrong,",
       "3 the network has no balanced state, 70 a defect in the program."
     },
     versionProvider = Version.class)

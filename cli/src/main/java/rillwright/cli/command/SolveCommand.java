@@ -33,7 +33,7 @@ import rillwright.cli.study.solve.Solved;
       "  rillwright solve pond.yaml --set \"lines.supply.pipe.size=3 in\"",
       "  rillwright solve pond.yaml --conditions      in autumn, in cold water, with a low pond"
           + " ...",
-      "  rillwright solve pond.yaml --strict          1 if a fall gets less than its wish",
+      "  rillwright solve pond.yaml --strict          1 if a fall gets less than its target",
       "  rillwright solve pond.yaml --format json     for a program, in SI units"
     })
 public final class SolveCommand implements Callable<Integer> {
@@ -42,7 +42,8 @@ public final class SolveCommand implements Callable<Integer> {
   @Option(
       names = "--strict",
       description = {
-        "Ends with exit status 1 if a fall or outlet gets less than its wish or a chamber is drawn",
+        "Ends with exit status 1 if a fall or outlet gets less than its target or a chamber is"
+            + " drawn",
         "down to its pump's intake."
       })
   private boolean strict;
@@ -78,6 +79,6 @@ public final class SolveCommand implements Callable<Integer> {
   }
 
   private int status(boolean fallsShort) {
-    return strict && fallsShort ? ExitStatus.WISH_MISSED : ExitStatus.DONE;
+    return strict && fallsShort ? ExitStatus.TARGET_MISSED : ExitStatus.DONE;
   }
 }

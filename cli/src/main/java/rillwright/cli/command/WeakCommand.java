@@ -78,7 +78,7 @@ public final class WeakCommand implements Callable<Integer> {
   private Optional<Path> priors = Optional.empty();
 
   @Option(
-      names = "--not-called",
+      names = "--include-slight",
       description = "Nobody called: counts sizes too that take less than a tenth off every fall.")
   private boolean notCalled;
 

@@ -62,7 +62,7 @@ record WeakJob(Project project, AsBuilt built) {
       throw new InvalidInput(
           project.places().whole(),
           "nobody can see that this job is weak: it has neither a fall nor an outlet in air; to"
-              + " look for faults all the same give --not-called");
+              + " look for faults all the same give --include-slight");
     }
   }
 
@@ -71,6 +71,6 @@ record WeakJob(Project project, AsBuilt built) {
     return new InvalidInput(
         priors.map(file -> Place.whole(file.toString())).orElse(project.places().whole()),
         "no cause with a prior above 0 takes a tenth off a fall of this job; give another one a"
-            + " prior, or count slight faults too with --not-called");
+            + " prior, or count slight faults too with --include-slight");
   }
 }

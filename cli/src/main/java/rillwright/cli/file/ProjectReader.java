@@ -3,6 +3,7 @@ package rillwright.cli.file;
 import java.nio.file.Path;
 import java.util.List;
 import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.file.change.FormerNames;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.pump.FolderSheets;
 import rillwright.cli.file.tree.MapNode;
@@ -31,7 +32,7 @@ public final class ProjectReader {
    * @throws InvalidInput with everything that is wrong
    */
   public static Project read(Path file, List<String> changes, List<Path> sheetFolders) {
-    MapNode tree = TreeReader.read(SourceText.read(file));
+    MapNode tree = FormerNames.renewedIn(TreeReader.read(SourceText.read(file)));
     FolderSheets sheets = FolderSheets.fenced(file.resolveSibling(""), sheetFolders);
     return new ProjectMapping(Catalogue.standard(), sheets, file.toString())
         .mapWith(tree, changes, changes);

@@ -18,7 +18,7 @@ public interface Request<A> {
    * @throws rillwright.solver.steady.NoBalance if the project has no balanced state
    * @throws rillwright.solver.progress.Stopped if it was stopped
    * @throws IllegalArgumentException if the request does not fit the project: another pump is still
-   *     to be chosen, or nothing is wished where something is sized for a wish
+   *     to be chosen, or nothing is targeted where something is sized for a target
    */
   A answer(Project project, Progress progress);
 

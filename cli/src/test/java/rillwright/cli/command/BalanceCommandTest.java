@@ -49,8 +49,8 @@ class BalanceCommandTest {
   }
 
   @Test
-  void noWishAnywhereIsTold() throws IOException {
-    assertRefuses(Run.of("balance", changed(", want: 90 gph/in", "")), "want: 3600 gph");
+  void noTargetAnywhereIsTold() throws IOException {
+    assertRefuses(Run.of("balance", changed(", target: 90 gph/in", "")), "target: 3600 gph");
   }
 
   @Test
@@ -91,7 +91,7 @@ class BalanceCommandTest {
     Path picture = folder.resolve("share.svg");
     Run run = Run.of("balance", PROJECT, "--chart", picture.toString());
     assertEquals(0, run.status(), run.err());
-    assertTrue(Files.readString(picture).contains("of the wish"));
+    assertTrue(Files.readString(picture).contains("of the target"));
     assertRefuses(Run.of("balance", PROJECT, "--chart", PROJECT), "picture");
   }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What is told of valves, in every combination of valves and wishes. */
+/** What is told of valves, in every combination of valves and targets. */
 class BalanceWordsTest {
   private static final Path EXAMPLES = Path.of("..", "examples");
   private static final String PROJECT = EXAMPLES.resolve("twin-falls/ball-valves.yaml").toString();
@@ -38,8 +38,9 @@ class BalanceWordsTest {
         "--valve low --valve high | so its way stays wide open and the others are held back",
         "--valve low | " + OWN_WAY,
         "--valve high | and none of these valves can hold back the others for it.",
-        "--wish | The pump gives more than the wishes ask: what is too much is held back, and some of its power is lost in the valves; without --wish all would get more.",
-        "--valve low --wish | without --wish the fall with the least would get more."
+        "--target | The pump gives more than the targets ask: what is too much is held back, and"
+            + " some of its power is lost in the valves; without --target all would get more.",
+        "--valve low --target | without --target the fall with the least would get more."
       })
   void whatDecidesTheShareIsTrueForTheValvesNamed(String options, String words) {
     List<String> arguments = new ArrayList<>(List.of("balance", PROJECT));
@@ -47,14 +48,14 @@ class BalanceWordsTest {
     String text = text(arguments);
 
     Run.assertTold(text, words);
-    assertEquals(options.contains("--wish"), text.contains("without --wish"), text);
+    assertEquals(options.contains("--target"), text.contains("without --target"), text);
   }
 
   @Test
   void openingBeyondThePublishedTableIsAGuess() throws IOException {
     String gate =
-        changed("lip: stone, want: 90 gph/in}\n  high", "lip: stone, want: 48 gph/in}\n  high");
-    String text = text(List.of("balance", gate, "--wish", "--set", "lines.low.valve.type=gate"));
+        changed("lip: stone, target: 90 gph/in}\n  high", "lip: stone, target: 48 gph/in}\n  high");
+    String text = text(List.of("balance", gate, "--target", "--set", "lines.low.valve.type=gate"));
 
     Run.assertTold(text, "would stand nearly shut. Published losses end at 25 % open");
   }
@@ -65,7 +66,7 @@ class BalanceWordsTest {
       String text = text(List.of("balance", PROJECT, "--valve", valve));
       Run.assertTold(
           text,
-          "The pump is strong enough for the wishes, but \"high fall\" gets 90 % of its wish",
+          "The pump is strong enough for the targets, but \"high fall\" gets 90 % of its target",
           "The valve in \"low\" would, and leave more for the others: name that line too");
       assertFalse(text.contains("too small"), text);
     }
@@ -79,15 +80,16 @@ class BalanceWordsTest {
   }
 
   @Test
-  void waterToAFallWithoutAWishMayBeClosedOff() throws IOException {
+  void waterToAFallWithoutATargetMayBeClosedOff() throws IOException {
     String text =
         text(
             List.of(
                 "balance",
-                changed("width: 24 in, lip: stone, want: 90 gph/in", "width: 24 in, lip: stone")));
+                changed(
+                    "width: 24 in, lip: stone, target: 90 gph/in", "width: 24 in, lip: stone")));
     Run.assertTold(
         text,
-        "The pump is strong enough for the wishes, but \"high fall\" gets 90 % of its wish",
+        "The pump is strong enough for the targets, but \"high fall\" gets 90 % of its target",
         "what runs through it is lost to the falls. Close it as far as that water can be spared");
     assertFalse(text.contains("stronger pump or"), text);
   }
@@ -99,7 +101,7 @@ class BalanceWordsTest {
     String text = text(List.of("balance", project, "--chart", picture.toString()));
     Run.assertTold(
         text, "1 % more takes", "low gate valve 56 % open 56 % 2.97 14 gph close so far");
-    Run.assertTold(Files.readString(picture), "56 % open: 103 % of the wish", "open, %");
+    Run.assertTold(Files.readString(picture), "56 % open: 103 % of the target", "open, %");
   }
 
   @Test
@@ -120,8 +122,8 @@ class BalanceWordsTest {
         show: metric
         points:
           header: {kind: basin, level: 3 m}
-          near: {kind: outlet, elevation: 0 m, want: 2 m3/h}
-          far: {kind: outlet, elevation: 0 m, want: 2 m3/h}
+          near: {kind: outlet, elevation: 0 m, target: 2 m3/h}
+          far: {kind: outlet, elevation: 0 m, target: 2 m3/h}
         lines:
           to near:
             from: header

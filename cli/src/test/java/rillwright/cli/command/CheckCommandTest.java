@@ -24,7 +24,7 @@ class CheckCommandTest {
       points:
         pond: {kind: basin, level: 0 ft}
         chamber: {kind: chamber, floor: -36 in, intake: -28 in}
-        fall: {kind: fall, crest: 5 ft, width: 24 in, lip: stone, want: 1577 gph}
+        fall: {kind: fall, crest: 5 ft, width: 24 in, lip: stone, target: 1577 gph}
       lines:
         intake: {from: pond, to: chamber, parts: [{skimmer: {width: 14 in, sill: -5 in}}]}
         supply:
@@ -158,14 +158,16 @@ class CheckCommandTest {
     for (String note :
         new String[] {
           // the size of cobble in the catalogue, 90 mm
-          "reaches 1, 3: the bed \"cobble\" is reckoned by the size of its stones (Ferguson), D84 3.54 in -",
+          "reaches 1, 3: the bed \"cobble\" is reckoned by the size of its stones (Ferguson), D84"
+              + " 3.54 in -",
           "reach 5: the bed is reckoned by Manning's n of 0.04 -",
           "stream \"main\": reach 1: the banks are taken as walls;",
           "reach 1: of the gravel 38 % is taken as voids (common practice, no source);",
           "reach 1: of the water in the gravel 50 % is taken to drain when the pump stops",
           "reach 4: the pool's crest is taken as stone;",
           "taken off the pond and the wet surface of the streams alike: 0.",
-          "in a day by the weather, with the water as warm as \"water\" says; nothing is taken for splash"
+          "in a day by the weather, with the water as warm as \"water\" says; nothing is taken for"
+              + " splash"
         }) {
       assertTrue(notes.contains(note), note + " in " + notes);
     }

@@ -65,7 +65,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   void upToFivePercentShortCountsAndThatIsSaid() throws IOException {
     Run.assertTold(
         text(twin("title", "title"), "2 in, 3 in"),
-        "Least cost of those that meet every wish (up to 5 % short counts): 2 in");
+        "Least cost of those that meet every target (up to 5 % short counts): 2 in");
   }
 
   @Test
@@ -77,7 +77,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
             "2 in, 3 in");
     Run.assertTold(
         text,
-        "Least cost of those that meet every wish (up to 5 % short counts): 3 in",
+        "Least cost of those that meet every target (up to 5 % short counts): 3 in",
         "! No price is given for PVC schedule 40 2 in, so what it costs is not known, and it"
             + " stands behind what has a price");
   }
@@ -85,7 +85,8 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   @Test
   void withoutAPriceOfElectricityTheNarrowestIsToldAsThat() throws IOException {
     String text = text(twin(RUNNING, "running: {"), "2 in, 3 in");
-    Run.assertTold(text, "Narrowest of those that meet every wish (up to 5 % short counts): 2 in");
+    Run.assertTold(
+        text, "Narrowest of those that meet every target (up to 5 % short counts): 2 in");
     Run.assertTold(text, "those that do it are ranked by size, the narrower first.");
     assertFalse(text.contains("Least cost"), text);
   }
@@ -106,12 +107,12 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   @Test
   void severalOfEachPumpNeedAFolder() throws IOException {
     String project = twin("title", "title");
-    run(project, "2 in", "--upto", "2").assertRefused("it needs --from FOLDER");
+    run(project, "2 in", "--max-pumps", "2").assertRefused("it needs --from FOLDER");
   }
 
   @Test
   void sizesOfSeveralLinesStandInTheOrderOfTheHeading() throws IOException {
-    String text = text(twin("title", "title"), "2 in, 3 in", "--line", "high", "--each");
+    String text = text(twin("title", "title"), "2 in, 3 in", "--line", "high", "--independent");
     Run.assertTold(
         text,
         "SIZES OF supply, high",
@@ -129,7 +130,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
             "2 in, 3 in",
             "--line",
             "high",
-            "--each",
+            "--independent",
             "--from",
             list.toString());
     assertTrue(
@@ -145,7 +146,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
         "1-1/2 in, 2 in, 3 in",
         "--line",
         "high",
-        "--each",
+        "--independent",
         "--chart",
         picture.toString());
     String svg = Files.readString(picture);
@@ -174,6 +175,6 @@ class ChosenPipeWordsTest extends ScratchSupplier {
             stream + "/supplier",
             "--format",
             "json");
-    Run.assertTold(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h wished");
+    Run.assertTold(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h targeted");
   }
 }

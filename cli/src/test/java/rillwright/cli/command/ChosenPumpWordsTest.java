@@ -44,7 +44,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     String text = text("pumps", withSecondPump(), "--from", list.toString(), "--line", "second");
     Run.assertTold(
         text,
-        "the pump in \"supply\" gives every fall its wish alone: none is needed in \"second\"",
+        "the pump in \"supply\" gives every fall its target alone: none is needed in \"second\"",
         "not needed");
     assertFalse(text.contains("throttled to 0 gph"), text);
     assertFalse(text.contains("or 0 gph"), text);

@@ -18,7 +18,7 @@ class ConditionRemarksTest {
       points:
         pond: {kind: basin, level: 0 in}
         chamber: {kind: chamber, floor: -30 in, intake: -20 in}
-        fall: {kind: fall, crest: 5 ft, width: 24 in, want: 100 gph/in}
+        fall: {kind: fall, crest: 5 ft, width: 24 in, target: 100 gph/in}
       lines:
         intake: {from: pond, to: chamber, parts: [skimmer: {width: 12 in, sill: -5 in}]}
         supply:

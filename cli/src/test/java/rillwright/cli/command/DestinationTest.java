@@ -38,7 +38,7 @@ class DestinationTest {
                 """
                 points:
                   pond: {kind: basin, level: 0 ft, area: 100 ft2}
-                  top: {kind: fall, crest: 3 ft, width: 12 in, want: 900 gph}
+                  top: {kind: fall, crest: 3 ft, width: 12 in, target: 900 gph}
                 lines:
                   up:
                     from: pond

@@ -42,14 +42,15 @@ class ExitStatusTest {
   }
 
   @Test
-  void isOneForAMissedWishOnlyWhenStrict() {
-    String wish = "points.stone lip.want=9000 gph";
-    assertEquals(0, Run.of("solve", PROJECT, "--set", wish).status());
-    Run strict = Run.of("solve", PROJECT, "--set", wish, "--strict");
+  void isOneForAMissedTargetOnlyWhenStrict() {
+    String target = "points.stone lip.target=9000 gph";
+    assertEquals(0, Run.of("solve", PROJECT, "--set", target).status());
+    Run strict = Run.of("solve", PROJECT, "--set", target, "--strict");
     assertEquals(1, strict.status());
     assertTrue(strict.out().contains("9,000 gph"), "it is told all the same");
     assertEquals(
-        0, Run.of("solve", PROJECT, "--set", "points.stone lip.want=500 gph", "--strict").status());
+        0,
+        Run.of("solve", PROJECT, "--set", "points.stone lip.target=500 gph", "--strict").status());
   }
 
   @Test
@@ -60,9 +61,9 @@ class ExitStatusTest {
       "--format",
       "json",
       "--set",
-      "points.upper.want=10 gph",
+      "points.upper.target=10 gph",
       "--set",
-      "points.lower.want=10 gph",
+      "points.lower.target=10 gph",
       "--set",
       "lines.intake.skimmer.clogged=90 %",
       "--strict"
@@ -129,7 +130,7 @@ class ExitStatusTest {
         "solve a.yaml --format | --format needs something behind it: --format FORMAT",
         "chart a.yaml --to a.png --to b.png | --to is given twice; give it once",
         "pumps a.yaml | --from is missing; write \"rillwright pumps FILE --from FOLDER\"",
-        "pumps a.yaml --from b --upto two | --upto: \"two\" is not a whole number",
+        "pumps a.yaml --from b --max-pumps two | --max-pumps: \"two\" is not a whole number",
         "pumps a.yaml --from b --years x | --years: \"x\" is not a number",
         "solve a.yaml --format jsn | --format: unknown format \"jsn\"; choose text, html or json"
       })

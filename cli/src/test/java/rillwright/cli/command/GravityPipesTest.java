@@ -26,7 +26,7 @@ class GravityPipesTest {
       show: metric
       points:
         header: {kind: basin, level: 2 m}
-        spout: {kind: outlet, elevation: 0 m, want: 9 m3/h}
+        spout: {kind: outlet, elevation: 0 m, target: 9 m3/h}
       lines:
         main:
           from: header
@@ -43,8 +43,8 @@ class GravityPipesTest {
       show: metric
       points:
         pond: {kind: basin, level: 0 m}
-        spout: {kind: outlet, elevation: 1 m, want: 9 m3/h}
-        spray: {kind: outlet, elevation: 1 m, want: 5 m3/h}
+        spout: {kind: outlet, elevation: 1 m, target: 9 m3/h}
+        spray: {kind: outlet, elevation: 1 m, target: 5 m3/h}
       lines:
         first:
           from: pond

@@ -29,7 +29,7 @@ class HarmlessNamesTest {
         {"rillwright": 1, "title": %s, "show": "metric",
          "points": {
            "pond": {"kind": "basin", "level": "0 m"},
-           %s: {"kind": "fall", "crest": "1 m", "width": "50 cm", "lip": "metal", "want": "50 m3/h"}},
+           %s: {"kind": "fall", "crest": "1 m", "width": "50 cm", "lip": "metal", "target": "50 m3/h"}},
          "lines": {%s: {"from": "pond", "to": %s,
            "pipe": {"inside": "50 mm", "roughness": "0.01 mm"},
            "parts": [{"pump": "p"}, {"gauge": {"name": %s, "elevation": "0 m"}}, {"run": "10 m"}]}},

@@ -29,7 +29,7 @@ class OddsCommandTest {
       rillwright: 1
       points:
         tank: {kind: basin, level: 0.6 m .. 1.4 m}
-        spout: {kind: outlet, elevation: 0 m, want: 9.5 L/s}
+        spout: {kind: outlet, elevation: 0 m, target: 9.5 L/s}
       lines:
         pipe: {from: tank, to: spout, parts: [loss: {flow: 10 L/s, head: 1 m, exponent: 2}]}
       """;
@@ -185,7 +185,7 @@ class OddsCommandTest {
         points:
           pond: {kind: basin, level: 0 in}
           chamber: {kind: chamber, floor: -30 in, intake: -20 in}
-          fall: {kind: fall, crest: 3 ft, width: 20 in, want: 1000 gph}
+          fall: {kind: fall, crest: 3 ft, width: 20 in, target: 1000 gph}
         lines:
           intake: {from: pond, to: chamber, parts: [skimmer: {width: 8 in, sill: -2 in, clogged: 0 % .. 95 %}]}
           supply: {from: chamber, to: fall, parts: [pump: p, run: {length: 20 ft, inside: 1.6 in, roughness: 0.01 mm}]}

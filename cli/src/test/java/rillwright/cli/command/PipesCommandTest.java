@@ -119,7 +119,7 @@ class PipesCommandTest {
                 "--set",
                 STRONGER,
                 "--set",
-                "points.spill box.want=12 m3/h")
+                "points.spill box.target=12 m3/h")
             .get("choices")
             .get(0);
 
@@ -223,7 +223,7 @@ class PipesCommandTest {
       "pipes", FALLS, "--line", "supply", "--line", "high", "--sizes", "2 in, 3 in"
     };
     String[] free = Arrays.copyOf(lines, lines.length + 1);
-    free[lines.length] = "--each";
+    free[lines.length] = "--independent";
 
     assertEquals(2, Run.json(lines).get("choices").size());
     assertEquals(4, Run.json(free).get("choices").size());

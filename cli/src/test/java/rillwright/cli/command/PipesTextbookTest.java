@@ -26,7 +26,7 @@ class PipesTextbookTest {
         show: metric
         points:
           pond: {kind: basin, level: 0 m}
-          top: {kind: outlet, elevation: 2 m, want: 1 L/s}
+          top: {kind: outlet, elevation: 2 m, target: 1 L/s}
         lines:
           up:
             from: pond

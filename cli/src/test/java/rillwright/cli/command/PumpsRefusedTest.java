@@ -24,16 +24,16 @@ class PumpsRefusedTest extends ScratchSupplier {
   }
 
   @Test
-  void noWishAnywhereIsToldWithHowToWriteOne() throws IOException {
+  void noTargetAnywhereIsToldWithHowToWriteOne() throws IOException {
     sheet("one.csv", SHEET);
     String file =
         file(
             Files.readString(Path.of(LongStream.PROJECT))
-                .replace(", want: 9 m3/h", "")
+                .replace(", target: 9 m3/h", "")
                 .replaceAll("(?s)pumps:.*?streams:", "streams:")
                 .replace("pump: dipper 180", "pump: to be chosen"));
 
-    Run.of("pumps", file, "--from", list.toString()).assertRefused("no fall or outlet", "want:");
+    Run.of("pumps", file, "--from", list.toString()).assertRefused("no fall or outlet", "target:");
   }
 
   @Test
@@ -73,7 +73,8 @@ class PumpsRefusedTest extends ScratchSupplier {
     sheet("one.csv", SHEET);
     String from = list.toString();
 
-    Run.of("pumps", LongStream.PROJECT, "--from", from, "--upto", "0").assertRefused("--upto is 0");
+    Run.of("pumps", LongStream.PROJECT, "--from", from, "--max-pumps", "0")
+        .assertRefused("--max-pumps is 0");
     Run.of("pumps", LongStream.PROJECT, "--from", from, "--years", "0")
         .assertRefused("--years is 0");
     Run.of("pumps", LongStream.PROJECT, "--from", from, "--chart", "p.gif")

@@ -24,7 +24,7 @@ class RunningJsonTest {
       running: {price: 0.25 EUR/kWh, hours: 12 h/day, days: 200 days/year}
       points:
         pond: {kind: basin, level: 0 m, shape: [{level: -1 m, area: 10 m2}, {level: 0.5 m, area: 10 m2}]}
-        spout: {kind: outlet, elevation: 4 m, want: 2 L/s}
+        spout: {kind: outlet, elevation: 4 m, target: 2 L/s}
       lines:
         up: {from: pond, to: spout, parts: [pump: lifter, loss: {flow: 2 L/s, head: 0.001 mm, exponent: 2}]}
       pumps:
@@ -96,7 +96,9 @@ class RunningJsonTest {
             .replace("  spout:", "  chamber: {kind: chamber, floor: -1 m}\n  spout:")
             .replace(
                 "lines:\n",
-                "lines:\n  way: {from: pond, to: chamber, parts: [loss: {flow: 2 L/s, head: 1 mm, exponent: 2}]}\n");
+                "lines:\n"
+                    + "  way: {from: pond, to: chamber, parts: [loss: {flow: 2 L/s, head: 1 mm,"
+                    + " exponent: 2}]}\n");
     JsonNode same = json("duty", byChamber).get("running").get("turnoversPerDay");
     assertEquals(8.64, same.get("pond").doubleValue(), 1e-4);
 
@@ -105,7 +107,9 @@ class RunningJsonTest {
             .replace("  spout:", "  tank: {kind: basin, level: 0 m}\n  spout:")
             .replace(
                 "lines:\n",
-                "lines:\n  side: {from: tank, to: chamber, parts: [loss: {flow: 2 L/s, head: 1 mm, exponent: 2}]}\n");
+                "lines:\n"
+                    + "  side: {from: tank, to: chamber, parts: [loss: {flow: 2 L/s, head: 1 mm,"
+                    + " exponent: 2}]}\n");
     assertTrue(json("duty", byTwo).get("running").get("turnoversPerDay").isEmpty());
   }
 

@@ -26,7 +26,7 @@ class SolveConditionsTest {
       rillwright: 1
       points:
         tank: {kind: basin, level: 1 m}
-        spout: {kind: outlet, elevation: 0 m, want: 9 L/s}
+        spout: {kind: outlet, elevation: 0 m, target: 9 L/s}
       lines:
         pipe: {from: tank, to: spout, parts: [loss: {flow: 10 L/s, head: 1 m, exponent: 2}]}
       """;
@@ -78,14 +78,14 @@ class SolveConditionsTest {
     String file = file(TANK + CONDITIONS);
     JsonNode all = Run.json("solve", file, "--conditions");
     assertEquals("empty", all.get("worst").get("spout").get("condition").stringValue());
-    assertFalse(all.get("allWishesMet").booleanValue());
+    assertFalse(all.get("allTargetsMet").booleanValue());
 
     JsonNode some = Run.json("solve", file, "--condition", "winter", "--condition", "as written");
     assertEquals(List.of("as written", "winter"), names(some));
     JsonNode worst = some.get("worst").get("spout");
     assertEquals("as written", worst.get("condition").stringValue());
-    assertEquals(10.0 / 9, worst.get("shareOfWish").doubleValue(), 1e-9);
-    assertTrue(some.get("allWishesMet").booleanValue());
+    assertEquals(10.0 / 9, worst.get("targetFraction").doubleValue(), 1e-9);
+    assertTrue(some.get("allTargetsMet").booleanValue());
   }
 
   @ParameterizedTest(name = "{0}: {1}")
@@ -104,7 +104,7 @@ class SolveConditionsTest {
           pond: {kind: basin, level: 0 m}
           chamber: {kind: chamber, floor: -1 m, intake: -0.8 m}
           tap: {kind: tee, draw: 1 L/s}
-          spout: {kind: outlet, elevation: -0.5 m, want: 0.5 L/s}
+          spout: {kind: outlet, elevation: -0.5 m, target: 0.5 L/s}
         lines:
           mouth: {from: pond, to: chamber, parts: [skimmer: {width: 30 cm, sill: -10 cm}]}
           way: {from: chamber, to: tap, parts: [loss: {flow: 10 L/s, head: 1 cm, exponent: 2}]}

@@ -26,7 +26,7 @@ class StartingTest extends ScratchSupplier {
         show: metric
         points:
           pond: {kind: basin, level: 0 m}
-          fall: {kind: fall, crest: 2 m, width: 500 mm, lip: stone, want: 1 L/s}
+          fall: {kind: fall, crest: 2 m, width: 500 mm, lip: stone, target: 1 L/s}
         lines:
           supply:
             from: pond

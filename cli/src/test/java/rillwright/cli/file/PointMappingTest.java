@@ -87,7 +87,7 @@ class PointMappingTest {
     OptionalDouble none = OptionalDouble.empty();
     assertEquals(
         new Outlet(NAME, 1, none, Optional.empty(), OptionalDouble.of(0.001)),
-        point("{kind: outlet, elevation: 1 m, want: 1 L/s}"));
+        point("{kind: outlet, elevation: 1 m, target: 1 L/s}"));
     assertEquals(
         new Outlet(
             NAME, 1, OptionalDouble.of(2), Optional.of(new Nozzle(new Bore(0.01), 0.97)), none),
@@ -137,15 +137,17 @@ class PointMappingTest {
   }
 
   @Test
-  void wishesAreFlowsDepthsOrFlowsPerWidth() {
-    assertEquals(0.002, fall("width: 50 cm, want: 2 L/s").wantM3PerS().orElseThrow(), 1e-15);
+  void targetsAreFlowsDepthsOrFlowsPerWidth() {
+    assertEquals(0.002, fall("width: 50 cm, target: 2 L/s").targetM3PerS().orElseThrow(), 1e-15);
     assertEquals(
-        0.5 * 36 / 3600, fall("width: 50 cm, want: 36 m3/h/m").wantM3PerS().orElseThrow(), 1e-15);
+        0.5 * 36 / 3600,
+        fall("width: 50 cm, target: 36 m3/h/m").targetM3PerS().orElseThrow(),
+        1e-15);
     assertEquals(
         1.6 * 0.5 * Math.pow(0.02, 1.5),
-        fall("width: 50 cm, want: {crest head: 20 mm}").wantM3PerS().orElseThrow(),
+        fall("width: 50 cm, target: {crest head: 20 mm}").targetM3PerS().orElseThrow(),
         1e-15);
-    assertEquals(OptionalDouble.empty(), fall("width: 50 cm").wantM3PerS());
+    assertEquals(OptionalDouble.empty(), fall("width: 50 cm").targetM3PerS());
   }
 
   @Test

@@ -132,7 +132,7 @@ class ProjectReaderTest {
         points:
           pond: {kind: basin, level: 0 m, area: 20 m2}
           pit: {kind: chamber, floor: -1 m, intake: -80 cm}
-          fall: {kind: fall, crest: 1.2 m, width: 60 cm, lip: metal, want: 120 gph/in}
+          fall: {kind: fall, crest: 1.2 m, width: 60 cm, lip: metal, target: 120 gph/in}
         lines:
           intake:
             from: pond
@@ -159,7 +159,7 @@ class ProjectReaderTest {
           "pond": {"kind": "basin", "level": "0 m", "area": "20 m2"},
           "pit": {"kind": "chamber", "floor": "-1 m", "intake": "-80 cm"},
           "fall": {"kind": "fall", "crest": "1.2 m", "width": "60 cm", "lip": "metal",
-                   "want": "120 gph/in"}},
+                   "target": "120 gph/in"}},
          "lines": {
           "intake": {"from": "pond", "to": "pit", "parts": [
             {"skimmer": {"width": "30 cm", "sill": "-9 cm", "door": false}}]},

@@ -24,7 +24,7 @@ class BoundedWorkTest {
               pond: {kind: basin, level: 0 m}
               tank: {kind: basin, level: 2 m}
               split: {kind: tee, elevation: 0 m}
-              fall: {kind: fall, crest: 1 m, width: 0.5 m, want: 3 L/s}
+              fall: {kind: fall, crest: 1 m, width: 0.5 m, target: 3 L/s}
             lines:
               supply: {from: pond, to: split, pipe: {inside: 75 mm, roughness: 0.01 mm},
                 parts: [{pump: p}, {check valve: {k: 2}}, {run: 5 m}]}

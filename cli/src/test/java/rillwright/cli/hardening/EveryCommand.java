@@ -47,7 +47,7 @@ record EveryCommand(String file, String line, String sheets) {
             List.of("odds", "--samples", "10", "--chart", picture("odds.svg")),
             List.of("odds", "--samples", "5", "--conditions"),
             List.of("balance", "--chart", picture("share.svg")),
-            List.of("balance", "--wish"),
+            List.of("balance", "--target"),
             List.of("weak", "--chart", picture("why.svg")),
             List.of("weak", "--causes"),
             List.of("stream", "--chart", picture("levels.svg")),

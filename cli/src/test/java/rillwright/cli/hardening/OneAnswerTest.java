@@ -18,7 +18,7 @@ class OneAnswerTest {
         pond: {kind: basin, level: 0 m, area: 20 m2}
         split: {kind: tee, elevation: 0 m}
         tap: {kind: tee, elevation: 0 m, draw: %s}
-        fall: {kind: fall, crest: 1 m, width: 0.5 m, want: 1 L/s}
+        fall: {kind: fall, crest: 1 m, width: 0.5 m, target: 1 L/s}
       lines:
         supply: {from: pond, to: split, pipe: {inside: 50 mm, roughness: 0.01 mm},
           parts: [{pump: %s}, {run: 2 m}]}

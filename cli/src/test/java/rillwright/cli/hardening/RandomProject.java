@@ -212,7 +212,7 @@ final class RandomProject {
 
   private void target(Map<String, Object> end, double chance) {
     if (draw.chance(chance)) {
-      end.put("want", Draw.quantity(draw.logUniform(0.2, 15), "m3/h"));
+      end.put("target", Draw.quantity(draw.logUniform(0.2, 15), "m3/h"));
     }
   }
 

@@ -24,7 +24,7 @@ class SurroundingsTest {
       """
       points:
         pond: {kind: basin, level: 0 ft, area: 100 ft2}
-        top: {kind: fall, crest: 3 ft, width: 12 in, want: 900 gph}
+        top: {kind: fall, crest: 3 ft, width: 12 in, target: 900 gph}
       """;
   private static final String REST =
       """

@@ -43,7 +43,7 @@ class TargetsTest {
   void everyCommandMissesATargetByTheSame(double share, int missed) {
     String plain = project("", "-1 m", "", "2 m");
     double gets = MeasuredRun.of("solve", plain, "--format", "json").flow("fall");
-    String target = String.format(Locale.ROOT, ", want: %.9f L/s", 1000 * gets / share);
+    String target = String.format(Locale.ROOT, ", target: %.9f L/s", 1000 * gets / share);
     String known = project(target, "-1 m", "", "2 m");
     assertEquals(missed, MeasuredRun.of("solve", known, "--strict").status());
     String wide = project(target, "-1 m", "", "2 m .. 2.000000001 m");
@@ -54,7 +54,7 @@ class TargetsTest {
   /** An open end under water with a target counts like a fall, in every list. */
   @Test
   void anOutletUnderWaterIsListedAndMissed() {
-    String project = project(", want: 1 L/s", "1 m", ", want: 3 L/s", "2 m");
+    String project = project(", target: 1 L/s", "1 m", ", target: 3 L/s", "2 m");
     MeasuredRun balance = MeasuredRun.of("balance", project, "--strict", "--format", "json");
     assertEquals(1, balance.status());
     assertTrue(balance.json().get("falls").has("under"), balance.out());
@@ -65,7 +65,7 @@ class TargetsTest {
   /** Water that runs in at an outlet without a target misses none. */
   @Test
   void whatHasNoTargetMissesNone() {
-    String project = project(", want: 0.5 L/s", "9 m", "", "2 m .. 2.1 m");
+    String project = project(", target: 0.5 L/s", "9 m", "", "2 m .. 2.1 m");
     assertTrue(MeasuredRun.of("solve", project, "--format", "json").flow("under") < 0);
     MeasuredRun odds = MeasuredRun.of("odds", project, "--samples", "100", "--format", "json");
     assertEquals(1, odds.json().get("chanceOfAll").asDouble());
@@ -78,12 +78,12 @@ class TargetsTest {
   void aValveThatIsToBeShutHasNoLossCoefficient(String line) {
     String pond = "../examples/fish-pond/pond.yaml";
     MeasuredRun json =
-        MeasuredRun.of("balance", pond, "--wish", "--valve", line, "--format", "json");
+        MeasuredRun.of("balance", pond, "--target", "--valve", line, "--format", "json");
     assertEquals("", json.err());
     assertTrue(json.json().get("valves").get(0).get("k").isNull(), json.out());
     String picture = folder.resolve("share.svg").toString();
     MeasuredRun text =
-        MeasuredRun.of("balance", pond, "--wish", "--valve", line, "--chart", picture);
+        MeasuredRun.of("balance", pond, "--target", "--valve", line, "--chart", picture);
     assertEquals("", text.err());
     assertTrue(text.out().contains("is to be shut"), text.out());
     assertFalse(Scratch.read(picture).contains("NaN"));

@@ -12,8 +12,8 @@ class BalanceSchemaTest {
       """
       {"kind": "balance", "title": "Otter Bend", "changed": ["lines.up.valve.open=50 %"], "share": 0.9,
        "governing": "high fall",
-       "falls": {"high fall": {"flowM3PerS": 0.0027, "wantM3PerS": 0.003},
-         "notch": {"flowM3PerS": 0.001, "wantM3PerS": null}},
+       "falls": {"high fall": {"flowM3PerS": 0.0027, "targetM3PerS": 0.003},
+         "notch": {"flowM3PerS": 0.001, "targetM3PerS": null}},
        "valves": [
          {"line": "up", "part": "valve", "open": 0.6, "degreesFromOpen": 36, "k": 9.1, "sensitivity": 1e-5},
          {"line": "side", "part": "valve 2", "open": 0.5, "degreesFromOpen": null, "k": 4.5,
@@ -39,7 +39,7 @@ class BalanceSchemaTest {
         "\"kind\": \"balance\", | ",
         "\"share\": 0.9 | \"share\": -0.9",
         "\"governing\": \"high fall\", | ",
-        "\"wantM3PerS\": null | \"wishM3PerS\": null",
+        "\"targetM3PerS\": null | \"targetM3PerS\": null",
         "\"part\": \"valve 2\" | \"part\": \"ball valve\"",
         "\"open\": 0.6 | \"open\": 60",
         "\"degreesFromOpen\": 36 | \"degreesFromOpen\": 136",

@@ -16,7 +16,7 @@ class OddsSchemaTest {
          "falls": {"high fall": 0.7, "overflow": 0}}],
        "running": null,
        "tally": {"starved": 12, "withoutBalance": 0, "notFound": 0, "contradictory": 0},
-       "findings": [{"code": "chance", "at": "high fall", "message": "It gets its wish.",
+       "findings": [{"code": "chance", "at": "high fall", "message": "It gets its target.",
          "severity": "note", "figures": [{"name": "chance", "value": 0.83, "unit": "1"}]}]}
       """;
 

@@ -89,7 +89,7 @@ class ProjectSchemaTest {
         "draw: 120 L/h | draw: 1,5 m3/h | /points/split",
         "width: 70 cm, lip: stone | width: 70 cm, lip: granite | /points/high fall/lip",
         "width: 70 cm, lip: stone | lip: stone | /points/high fall",
-        "want: 20 m3/h/m | want: 20 | /points/high fall/want",
+        "target: 20 m3/h/m | target: 20 | /points/high fall/target",
         "shape: v notch, angle: 90 | shape: v notch | /points/notch/weir",
         "elevation: 1.4 m, nozzle | nozzle | /points/jet",
         "skimmer: {width: 35 cm | skimer: {width: 35 cm | /lines/intake/parts/0",

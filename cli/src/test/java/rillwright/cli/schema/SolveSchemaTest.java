@@ -37,8 +37,8 @@ class SolveSchemaTest {
 
   private static final String CONDITIONS =
       """
-      {"kind": "solveConditions", "title": "Otter Bend", "offered": false, "allWishesMet": true,
-       "worst": {"high fall": {"condition": "autumn", "wantM3PerS": 0.002, "shareOfWish": 1.1, "met": true}},
+      {"kind": "solveConditions", "title": "Otter Bend", "offered": false, "allTargetsMet": true,
+       "worst": {"high fall": {"condition": "autumn", "targetM3PerS": 0.002, "targetFraction": 1.1, "met": true}},
        "conditions": [
          {"name": "as written", "changes": [], "noBalance": null, "solve":
       """

@@ -125,7 +125,7 @@ class StudiesAskedTest {
                 List.of(
                     flows(one.answer().orElseThrow()),
                     one.answer().orElseThrow().state().points().stream()
-                        .map(point -> point.isUnderWish())
+                        .map(point -> point.isUnderTarget())
                         .toList()))
         .toList();
   }

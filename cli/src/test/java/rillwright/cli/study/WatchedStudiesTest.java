@@ -126,7 +126,7 @@ class WatchedStudiesTest {
   static Stream<Request<?>> withAllPumpsChosen() {
     return Stream.of(
         new SolveRequest(),
-        new BalanceRequest(List.of(), Aim.WISH),
+        new BalanceRequest(List.of(), Aim.TARGET),
         new StreamRequest(Follow.NO),
         ODDS,
         WeakRequest.usual(),

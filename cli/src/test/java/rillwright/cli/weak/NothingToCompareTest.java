@@ -26,7 +26,7 @@ class NothingToCompareTest {
         "points.fall.crest=40 ft | The pump in \"supply\" runs and moves no water",
       })
   void aJobInWhichNothingFlowsIsRefusedWithTheReason(String change, String reason) {
-    for (String option : new String[] {"--format=text", "--format=json", "--not-called"}) {
+    for (String option : new String[] {"--format=text", "--format=json", "--include-slight"}) {
       WeakCall call = WeakCall.about(WeakCall.JOB, "--set", change, option);
       assertEquals(2, call.status(), call.out());
       assertEquals("", call.out());
@@ -52,7 +52,8 @@ class NothingToCompareTest {
     String none = printed.replaceAll("\"prior\": [0-9.e-]+", "\"prior\": 0");
     String only =
         none.replaceAll(
-            "(?s)(\"cause\": \"pond low\".*?\"from\": )[0-9.]+(.*?\"to\": )[0-9.]+(.*?\"prior\": )0",
+            "(?s)(\"cause\": \"pond low\".*?\"from\": )[0-9.]+(.*?\"to\": )[0-9.]+(.*?\"prior\":"
+                + " )0",
             "$10.01$20.02$31");
     String file = Files.writeString(folder.resolve("priors.json"), only).toString();
     WeakCall call = WeakCall.about(WeakCall.JOB, "--priors", file);
@@ -60,6 +61,6 @@ class NothingToCompareTest {
     assertTrue(
         call.err().contains("priors.json: no cause with a prior above 0 takes a tenth off"),
         call.err());
-    assertEquals(0, WeakCall.about(WeakCall.JOB, "--priors", file, "--not-called").status());
+    assertEquals(0, WeakCall.about(WeakCall.JOB, "--priors", file, "--include-slight").status());
   }
 }

@@ -29,37 +29,37 @@ class WeakRemediesTest {
     return call.flat();
   }
 
-  /** As built: the fall 3,300 gph; the low fall 115 % and the high one 90 % of its wish. */
+  /** As built: the fall 3,300 gph; the low fall 115 % and the high one 90 % of its target. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "weak-fall/fall.yaml | points.fall.want=3000 gph | It gives what the file promises: as"
-            + " built, \"fall\" gets its wish.",
-        "weak-fall/fall.yaml | points.fall.want=4000 gph | It was sold too small: as built,"
-            + " \"fall\" falls short of the wish. Look at larger pipe and at other pumps",
+        "weak-fall/fall.yaml | points.fall.target=3000 gph | It gives what the file promises: as"
+            + " built, \"fall\" gets its target.",
+        "weak-fall/fall.yaml | points.fall.target=4000 gph | It was sold too small: as built,"
+            + " \"fall\" falls short of the target. Look at larger pipe and at other pumps",
         "twin-falls/falls.yaml | title=Twins | It is shared badly: as built, \"low fall\" gets more"
-            + " than its wish and \"high fall\" less. \"rillwright balance\"",
-        "twin-falls/falls.yaml | points.low fall.want=4000 gph | It was sold too small: as built,"
-            + " \"low fall\" and \"high fall\" fall short of the wish.",
+            + " than its target and \"high fall\" less. \"rillwright balance\"",
+        "twin-falls/falls.yaml | points.low fall.target=4000 gph | It was sold too small: as built,"
+            + " \"low fall\" and \"high fall\" fall short of the target.",
         "header-pond/troughs.yaml | title=Troughs | It gives what the file promises: as built,"
-            + " \"near trough\" and \"far trough\" get their wishes.",
-        "header-pond/troughs.yaml | points.far trough.want=9000 gph | It is shared badly",
+            + " \"near trough\" and \"far trough\" get their targets.",
+        "header-pond/troughs.yaml | points.far trough.target=9000 gph | It is shared badly",
       })
-  void nothingWrongIsJudgedByTheWishes(String job, String change, String advice)
+  void nothingWrongIsJudgedByTheTargets(String job, String change, String advice)
       throws IOException {
     String told = without(job, change, "always");
     assertTrue(told.contains("nothing wrong: " + advice), told);
   }
 
   @Test
-  void withoutAWishItSaysWhatItDependsOn() throws IOException {
-    String job = Files.readString(Path.of(WeakCall.JOB)).replace(", want: 120 gph/in", "");
+  void withoutATargetItSaysWhatItDependsOn() throws IOException {
+    String job = Files.readString(Path.of(WeakCall.JOB)).replace(", target: 120 gph/in", "");
     ExampleSheets.layInto(folder, Path.of("../examples/weak-fall"));
     Path file =
         Files.writeString(folder.resolve("job.yaml"), job.replaceAll("(?s)readings:.*", ""));
     String told = WeakCall.about(file.toString()).flat();
-    assertTrue(told.contains("nothing wrong: The file tells no wish (\"want\")"), told);
+    assertTrue(told.contains("nothing wrong: The file tells no target (\"target\")"), told);
   }
 
   @Test

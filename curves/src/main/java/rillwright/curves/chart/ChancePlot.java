@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OddsChart.ChanceCurve;
-import rillwright.curves.chart.content.OddsChart.Wish;
+import rillwright.curves.chart.content.OddsChart.Target;
 import rillwright.curves.chart.layout.AxisRange;
 import rillwright.curves.chart.layout.LabelPlacer;
 import rillwright.curves.chart.layout.Obstacles;
@@ -33,8 +33,8 @@ final class ChancePlot {
   private static final double TICK = 8;
   private static final double PAD = 10;
   private static final double WIDEST_BOX = 420;
-  private static final RingMark WISH = new RingMark(10);
-  private static final RingMark WISH_SAMPLE = new RingMark(8);
+  private static final RingMark TARGET = new RingMark(10);
+  private static final RingMark TARGET_SAMPLE = new RingMark(8);
   private static final double QUANTILE_RADIUS = 7;
 
   /** Beyond these percentiles a sample tells little. */
@@ -42,7 +42,7 @@ final class ChancePlot {
 
   private static final int LAST = 99;
   private static final List<Integer> QUANTILES = List.of(5, 50, 95);
-  private static final Pen WISH_LINE = new Pen(Ink.SOFT_TEXT, 2, List.of(3f, 5f));
+  private static final Pen TARGET_LINE = new Pen(Ink.SOFT_TEXT, 2, List.of(3f, 5f));
 
   private final OddsChart chart;
   private final PlotFrame frame;
@@ -65,7 +65,7 @@ final class ChancePlot {
     double greatest = Double.NEGATIVE_INFINITY;
     for (ChanceCurve fall : chart.falls()) {
       List<Double> flows = new ArrayList<>(fall.percentilesM3PerS().subList(FIRST, LAST + 1));
-      fall.wish().ifPresent(wish -> flows.add(wish.flowM3PerS()));
+      fall.target().ifPresent(target -> flows.add(target.flowM3PerS()));
       for (double flowM3PerS : flows) {
         least = Math.min(least, chart.flowUnit().fromSi(flowM3PerS));
         greatest = Math.max(greatest, chart.flowUnit().fromSi(flowM3PerS));
@@ -81,8 +81,8 @@ final class ChancePlot {
     legend.add(
         "19 in 20, 1 in 2 and 1 in 20 have more",
         (g, place) -> quantileMark(g, Legend.middle(place), Pen.panel(0)));
-    if (chart.falls().stream().anyMatch(fall -> fall.wish().isPresent())) {
-      legend.add("wish", (g, place) -> WISH_SAMPLE.draw(g, Legend.middle(place)));
+    if (chart.falls().stream().anyMatch(fall -> fall.target().isPresent())) {
+      legend.add("target", (g, place) -> TARGET_SAMPLE.draw(g, Legend.middle(place)));
     }
   }
 
@@ -104,17 +104,17 @@ final class ChancePlot {
         quantileMark(g, at(chart.falls().get(i), below), Pen.panel(i));
       }
     }
-    chart.falls().forEach(fall -> fall.wish().ifPresent(wish -> mark(g, wish, obstacles)));
+    chart.falls().forEach(fall -> fall.target().ifPresent(target -> mark(g, target, obstacles)));
     LabelPlacer placer = new LabelPlacer(obstacles);
-    chart.falls().forEach(fall -> fall.wish().ifPresent(wish -> label(g, wish, placer)));
+    chart.falls().forEach(fall -> fall.target().ifPresent(target -> label(g, target, placer)));
   }
 
   private Point2D at(ChanceCurve fall, int below) {
     return frame.at(chart.flowUnit().fromSi(fall.percentilesM3PerS().get(below)), 100.0 - below);
   }
 
-  private Point2D at(Wish wish) {
-    return frame.at(chart.flowUnit().fromSi(wish.flowM3PerS()), 100 * wish.chance());
+  private Point2D at(Target target) {
+    return frame.at(chart.flowUnit().fromSi(target.flowM3PerS()), 100 * target.chance());
   }
 
   private Polyline line(ChanceCurve fall) {
@@ -125,16 +125,16 @@ final class ChancePlot {
     return new Polyline(points);
   }
 
-  private void mark(Graphics2D g, Wish wish, Obstacles obstacles) {
-    Point2D at = at(wish);
-    WISH_LINE.draw(g, new Line2D.Double(at.getX(), at.getY(), at.getX(), frame.area().getMaxY()));
-    WISH.draw(g, at);
-    WISH.addTo(obstacles, at);
+  private void mark(Graphics2D g, Target target, Obstacles obstacles) {
+    Point2D at = at(target);
+    TARGET_LINE.draw(g, new Line2D.Double(at.getX(), at.getY(), at.getX(), frame.area().getMaxY()));
+    TARGET.draw(g, at);
+    TARGET.addTo(obstacles, at);
   }
 
-  private void label(Graphics2D g, Wish wish, LabelPlacer placer) {
-    if (Callout.of(wish.labelLines(), WIDEST_BOX, PAD).paint(g, placer, at(wish))) {
-      WISH.draw(g, at(wish));
+  private void label(Graphics2D g, Target target, LabelPlacer placer) {
+    if (Callout.of(target.labelLines(), WIDEST_BOX, PAD).paint(g, placer, at(target))) {
+      TARGET.draw(g, at(target));
     }
   }
 

@@ -28,8 +28,8 @@ final class OddsPainter implements Painting {
         Stream.of(
                 Stream.of(chart.caption(), "Chance of at least a flow against the flow"),
                 chart.falls().stream()
-                    .flatMap(fall -> fall.wish().stream())
-                    .map(wish -> String.join(", ", wish.labelLines())),
+                    .flatMap(fall -> fall.target().stream())
+                    .map(target -> String.join(", ", target.labelLines())),
                 chart.shares().stream().map(share -> share.name() + ": " + share.label()))
             .flatMap(sentences -> sentences));
   }

@@ -18,19 +18,19 @@ import org.junit.jupiter.api.Test;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OddsChart.ChanceCurve;
 import rillwright.curves.chart.content.OddsChart.Share;
-import rillwright.curves.chart.content.OddsChart.Wish;
+import rillwright.curves.chart.content.OddsChart.Target;
 import rillwright.curves.unit.Unit;
 
 class OddsChartTest {
-  private static ChanceCurve fall(String name, double from, double to, Optional<Wish> wish) {
+  private static ChanceCurve fall(String name, double from, double to, Optional<Target> target) {
     return new ChanceCurve(
         name,
         IntStream.rangeClosed(0, 100).mapToObj(i -> from + (to - from) * i / 100).toList(),
-        wish);
+        target);
   }
 
-  private static Optional<Wish> wish(double flow, double chance, String label) {
-    return Optional.of(new Wish(flow, chance, List.of(label)));
+  private static Optional<Target> target(double flow, double chance, String label) {
+    return Optional.of(new Target(flow, chance, List.of(label)));
   }
 
   private static OddsChart chart(List<Share> shares) {
@@ -39,9 +39,9 @@ class OddsChartTest {
         "many samples",
         Unit.GALLON_PER_HOUR,
         List.of(
-            fall("low fall", 1e-3, 2e-3, wish(1.4e-3, 0.6, "wish of the low fall")),
-            fall("always dry", 0, 0, wish(1e-3, 0, "never")),
-            fall("no wish", 1.5e-3, 4e-3, Optional.empty())),
+            fall("low fall", 1e-3, 2e-3, target(1.4e-3, 0.6, "target of the low fall")),
+            fall("always dry", 0, 0, target(1e-3, 0, "never")),
+            fall("no target", 1.5e-3, 4e-3, Optional.empty())),
         shares);
   }
 
@@ -72,7 +72,7 @@ class OddsChartTest {
             "Flow, gph",
             ">low fall<",
             ">unknown number 2<",
-            ">wish of the low fall<")) {
+            ">target of the low fall<")) {
       assertTrue(svg.contains(words), words);
     }
   }

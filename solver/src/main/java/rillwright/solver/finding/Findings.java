@@ -13,12 +13,12 @@ public final class Findings {
           new LayoutDetector(),
           new ShortRunDetector(),
           new ReachDetector(),
-          new TargetDetector());
+          new DoubtfulTargetDetector());
 
   private static final List<Detector> DETECTORS =
       List.of(
           new ChamberDetector(),
-          new WishDetector(),
+          new MissedTargetDetector(),
           new SheetDetector(),
           new ClosedLineDetector(),
           new PumpPowerDetector(),

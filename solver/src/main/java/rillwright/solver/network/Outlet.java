@@ -13,21 +13,21 @@ import rillwright.solver.law.minor.NozzleLoss;
  * @param elevationM where it ends, m
  * @param levelM level of the water it ends under, m; empty in air
  * @param nozzle its nozzle, if there is one
- * @param wantM3PerS wished flow, m³/s, where there is a wish
+ * @param targetM3PerS targeted flow, m³/s, where there is a target
  */
 public record Outlet(
     PointName name,
     double elevationM,
     OptionalDouble levelM,
     Optional<Nozzle> nozzle,
-    OptionalDouble wantM3PerS)
+    OptionalDouble targetM3PerS)
     implements Point {
   public Outlet {
     Require.given("name of an outlet", name);
     Require.finite("elevation of an outlet", elevationM, "m");
     Require.finite("level at an outlet", levelM, "m");
     Require.given("nozzle of an outlet", nozzle);
-    Require.atLeast("wished flow", wantM3PerS, 0, "m³/s");
+    Require.atLeast("targeted flow", targetM3PerS, 0, "m³/s");
   }
 
   @Override

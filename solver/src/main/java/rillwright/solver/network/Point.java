@@ -5,7 +5,9 @@ import java.util.OptionalDouble;
 /** Where water has a level, where pipes meet or where water leaves. */
 public sealed interface Point permits Basin, Chamber, Tee, Fall, Outlet {
 
-  /** Up to this share below a wish it counts as given: less than anyone sees (common practice). */
+  /**
+   * Up to this share below a target it counts as given: less than anyone sees (common practice).
+   */
   double UNSEEN_SHARE = 0.001;
 
   /** Its name, unique among points. */
@@ -27,18 +29,19 @@ public sealed interface Point permits Basin, Chamber, Tee, Fall, Outlet {
     return 0;
   }
 
-  /** The wished flow out of the network here, m³/s, where there is a wish. */
-  default OptionalDouble wantM3PerS() {
+  /** The targeted flow out of the network here, m³/s, where there is a target. */
+  default OptionalDouble targetM3PerS() {
     return OptionalDouble.empty();
   }
 
   /**
-   * Whether a flow out of the network here, m³/s, misses the wish: by more than a thousandth of it,
-   * less than anyone sees. A flow that runs in misses any wish; without a wish nothing is missed.
+   * Whether a flow out of the network here, m³/s, misses the target: by more than a thousandth of
+   * it, less than anyone sees. A flow that runs in misses any target; without a target nothing is
+   * missed.
    */
   default boolean isMissedBy(double flowM3PerS) {
-    double want = wantM3PerS().orElse(0);
-    return want > 0 && flowM3PerS < want * (1 - UNSEEN_SHARE);
+    double target = targetM3PerS().orElse(0);
+    return target > 0 && flowM3PerS < target * (1 - UNSEEN_SHARE);
   }
 
   /** What a pipe's end in this point's water costs unless the file says otherwise. */

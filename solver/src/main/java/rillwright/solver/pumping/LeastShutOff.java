@@ -22,7 +22,7 @@ import rillwright.solver.network.Pump;
 
 /**
  * The head at no flow that a pump must exceed so that its water comes over the high points on its
- * way to every wish, where there are several ways by the one that asks for the least.
+ * way to every target, where there are several ways by the one that asks for the least.
  *
  * @param line with the high point that asks for the most
  * @param headM from the water that the pump draws from, m
@@ -116,7 +116,7 @@ public record LeastShutOff(LineName line, double headM) {
         if (before == null || next.lostM < before) {
           leastLostM.put(next.point, next.lostM);
           Point point = network.point(next.point);
-          if (before == null && point.wantM3PerS().orElse(0) > 0 && next.asked.isPresent()) {
+          if (before == null && point.targetM3PerS().orElse(0) > 0 && next.asked.isPresent()) {
             greatest =
                 greatest.isEmpty() || next.askedM() > greatest.get().headM()
                     ? next.asked

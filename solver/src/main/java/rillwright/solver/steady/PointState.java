@@ -16,8 +16,8 @@ import rillwright.solver.network.Point;
 public record PointState(
     Point point, OptionalDouble headM, OptionalDouble missingHeadM, double outflowM3PerS) {
 
-  /** Whether it gets less than its wish by more than anyone sees. */
-  public boolean isUnderWish() {
+  /** Whether it gets less than its target by more than anyone sees. */
+  public boolean isUnderTarget() {
     return point.isMissedBy(outflowM3PerS);
   }
 

@@ -69,14 +69,14 @@ public final class SteadyState {
     return points.values().stream().anyMatch(PointState::isStarved);
   }
 
-  /** Whether a fall or outlet gets less than its wish. */
-  public boolean missesAWish() {
-    return points.values().stream().anyMatch(PointState::isUnderWish);
+  /** Whether a fall or outlet gets less than its target. */
+  public boolean missesATarget() {
+    return points.values().stream().anyMatch(PointState::isUnderTarget);
   }
 
-  /** Whether it does not do what it should: a wish is missed or a chamber starves. */
+  /** Whether it does not do what it should: a target is missed or a chamber starves. */
   public boolean fallsShort() {
-    return missesAWish() || starves();
+    return missesATarget() || starves();
   }
 
   /** Number of Newton steps. */

@@ -26,7 +26,7 @@ import rillwright.solver.network.Run;
 import rillwright.solver.network.Tee;
 
 /**
- * The pipes that drain back through a pump when it stops, for want of a check valve: straight
+ * The pipes that drain back through a pump when it stops, for target of a check valve: straight
  * between known elevations (ends, gauges, high points), from the water's level upwards.
  *
  * @param pumpLine the line of the pump

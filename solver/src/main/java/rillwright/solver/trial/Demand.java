@@ -10,30 +10,30 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.pumping.PumpPlace;
-import rillwright.solver.pumping.WishedHead;
-import rillwright.solver.pumping.WishedHead.Governed;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.TargetHead;
+import rillwright.solver.pumping.TargetHead.Governed;
+import rillwright.solver.pumping.Targets;
 
 /**
- * What the wishes of a network ask of the pump at a place; found once for all pumps tried there.
+ * What the targets of a network ask of the pump at a place; found once for all pumps tried there.
  */
 public final class Demand {
-  private final Wishes wishes;
+  private final Targets targets;
   private final Optional<HeadNeeded> asTheyStand;
   private final Optional<Governed> throttled;
   private final Optional<Governed> throttledJustShort;
   private final Optional<LeastShutOff> leastShutOff;
   private final Map<PointName, OptionalDouble> lifts = new HashMap<>();
 
-  private Demand(Network network, PumpPlace place, Wishes wishes) {
-    this.wishes = wishes;
-    WishedHead whole = new WishedHead(network, place, wishes);
+  private Demand(Network network, PumpPlace place, Targets targets) {
+    this.targets = targets;
+    TargetHead whole = new TargetHead(network, place, targets);
     this.asTheyStand = whole.asTheyStand();
     this.throttled = whole.throttled();
     this.throttledJustShort =
-        new WishedHead(network, place, wishes.times(Verdict.JUST_SHORT_SHARE)).throttled();
+        new TargetHead(network, place, targets.times(Verdict.JUST_SHORT_SHARE)).throttled();
     this.leastShutOff = LeastShutOff.at(network, place);
-    for (PointName fall : wishes.falls()) {
+    for (PointName fall : targets.falls()) {
       lifts.put(fall, lift(network, place, fall));
     }
   }
@@ -41,16 +41,16 @@ public final class Demand {
   /**
    * The demand at a place.
    *
-   * @throws IllegalArgumentException if nothing is wished
+   * @throws IllegalArgumentException if nothing is targeted
    */
   public static Demand at(Network network, PumpPlace place) {
-    return new Demand(network, place, Wishes.of(network));
+    return new Demand(network, place, Targets.of(network));
   }
 
   /** The head at which the pump begins to reach a fall while the others are shut. */
   private OptionalDouble lift(Network network, PumpPlace place, PointName fall) {
     Map<PointName, Double> shut = new HashMap<>();
-    for (PointName other : wishes.falls()) {
+    for (PointName other : targets.falls()) {
       if (!other.equals(fall)) {
         shut.put(other, 0.0);
       }
@@ -59,9 +59,9 @@ public final class Demand {
     return needed.isPresent() ? OptionalDouble.of(needed.get().headM()) : OptionalDouble.empty();
   }
 
-  /** The wishes. */
-  public Wishes wishes() {
-    return wishes;
+  /** The targets. */
+  public Targets targets() {
+    return targets;
   }
 
   /** With the valves as they stand: the least flow that is enough; empty if none can be drawn. */
@@ -69,12 +69,12 @@ public final class Demand {
     return asTheyStand;
   }
 
-  /** With the others throttled, each at its wish; empty if that cannot be drawn. */
+  /** With the others throttled, each at its target; empty if that cannot be drawn. */
   public Optional<Governed> throttled() {
     return throttled;
   }
 
-  /** The same, each at 95 % of its wish. */
+  /** The same, each at 95 % of its target. */
   public Optional<Governed> throttledJustShort() {
     return throttledJustShort;
   }
@@ -96,12 +96,16 @@ public final class Demand {
     return leastShutOff.isEmpty() || set.publishedShutOffHeadM() > leastShutOff.get().headM();
   }
 
-  /** Whether every fall gets its wish without this pump, once those that get more are throttled. */
+  /**
+   * Whether every fall gets its target without this pump, once those that get more are throttled.
+   */
   public boolean asksNothingThrottled() {
-    return throttled.isPresent() && wishes.isNextToNothing(throttled.get().needed().flowM3PerS());
+    return throttled.isPresent() && targets.isNextToNothing(throttled.get().needed().flowM3PerS());
   }
 
-  /** The head at which a pump begins to reach a wished fall, m; empty if nothing determines it. */
+  /**
+   * The head at which a pump begins to reach a targeted fall, m; empty if nothing determines it.
+   */
   public OptionalDouble liftM(PointName fall) {
     return lifts.getOrDefault(fall, OptionalDouble.empty());
   }

@@ -5,8 +5,8 @@ import java.util.OptionalDouble;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeadNeeded;
-import rillwright.solver.pumping.WishedHead.Governed;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.TargetHead.Governed;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.Course;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.Verdict.Kind;
@@ -30,15 +30,15 @@ final class Judge {
    * @param flowM3PerS through the pump with the valves as they stand, m³/s
    */
   Verdict judge(PumpSet set, double flowM3PerS, SteadyState state) {
-    Wishes wishes = demand.wishes();
-    PointName worst = wishes.worstIn(state);
-    double least = wishes.shareAt(worst, state);
+    Targets targets = demand.targets();
+    PointName worst = targets.worstIn(state);
+    double least = targets.shareAt(worst, state);
     boolean starves = state.starves();
     boolean notNeeded = demand.asksNothingThrottled();
     boolean asItStands =
-        wishes.greatestShareIn(state) <= Verdict.TOO_MUCH_SHARE
+        targets.greatestShareIn(state) <= Verdict.TOO_MUCH_SHARE
             && !starves
-            && !(notNeeded && wishes.isNextToNothing(flowM3PerS));
+            && !(notNeeded && targets.isNextToNothing(flowM3PerS));
     Kind kind;
     if (asItStands && least >= Verdict.ENOUGH_SHARE) {
       kind = Kind.DOES;
@@ -71,7 +71,7 @@ final class Judge {
   /** A pump that would stand dead does not count as one that reaches. */
   private boolean reaches(PumpSet set, Optional<Governed> governed) {
     return governed.isPresent()
-        && !demand.wishes().isNextToNothing(governed.get().needed().flowM3PerS())
+        && !demand.targets().isNextToNothing(governed.get().needed().flowM3PerS())
         && lackM(set, governed.get().needed()) <= 0;
   }
 

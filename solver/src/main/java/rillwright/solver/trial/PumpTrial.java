@@ -14,7 +14,7 @@ import rillwright.solver.steady.SteadyState;
  * @param set the same as the balance knows it
  * @param state what flows where with it, the valves as they stand
  * @param operating where it runs then
- * @param verdict whether it gives the falls their wishes
+ * @param verdict whether it gives the falls their targets
  * @param findings what the crew should know, the valves as they stand
  */
 public record PumpTrial(

@@ -14,7 +14,7 @@ import rillwright.solver.network.Pump;
 import rillwright.solver.network.PumpInlet;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.PumpPlace;
-import rillwright.solver.pumping.WishedHead.Governed;
+import rillwright.solver.pumping.TargetHead.Governed;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -31,7 +31,7 @@ public final class PumpTrials {
   /**
    * Trials at a place of a network whose other pumps are chosen.
    *
-   * @throws IllegalArgumentException if nothing is wished
+   * @throws IllegalArgumentException if nothing is targeted
    */
   public PumpTrials(Network network, PumpPlace place) {
     this.network = network;
@@ -40,7 +40,7 @@ public final class PumpTrials {
     this.judge = new Judge(demand, network.water().densityKgPerM3());
   }
 
-  /** What the wishes ask of the pump. */
+  /** What the targets ask of the pump. */
   public Demand demand() {
     return demand;
   }
@@ -80,7 +80,7 @@ public final class PumpTrials {
 
   /**
    * A pump as it is, and if its speed can be set also at the least speed that gives every fall its
-   * wish: with the valves as they stand or, where that gives some fall far too much, throttled.
+   * target: with the valves as they stand or, where that gives some fall far too much, throttled.
    */
   public List<PumpTrial> runAtUsefulSpeeds(PumpSetup setup) {
     List<PumpTrial> trials = new ArrayList<>();
@@ -102,7 +102,7 @@ public final class PumpTrials {
   /** At the least speed for what is needed; empty where next to nothing is. */
   private Optional<PumpTrial> slowestFor(Optional<HeadNeeded> needed, PumpSetup setup) {
     return needed
-        .filter(point -> !demand.wishes().isNextToNothing(point.flowM3PerS()))
+        .filter(point -> !demand.targets().isNextToNothing(point.flowM3PerS()))
         .flatMap(point -> setup.slowestFor(point, demand))
         .map(this::run);
   }

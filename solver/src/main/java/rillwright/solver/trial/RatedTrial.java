@@ -27,7 +27,7 @@ public record RatedTrial(
 
   /**
    * Those that do it first, those whose own price is known before the others, by cost, then energy
-   * where no cost is known, then flow; then the others, by the share of its wish that the worst
+   * where no cost is known, then flow; then the others, by the share of its target that the worst
    * fall gets, the largest first, those that bring a fall nothing behind all that run, then by the
    * head that is missing: of conditions, in the worst of them.
    */
@@ -62,7 +62,7 @@ public record RatedTrial(
   }
 
   /**
-   * Whether it gives the falls their wishes: in every condition, where there are any, unless it is
+   * Whether it gives the falls their targets: in every condition, where there are any, unless it is
    * needed in none of them.
    */
   public boolean does() {

@@ -23,7 +23,7 @@ public final class TrialSites {
    * Trials at a place.
    *
    * @param states in which a pump is judged; empty to judge it by the network as it stands
-   * @throws IllegalArgumentException if nothing is wished in one of them
+   * @throws IllegalArgumentException if nothing is targeted in one of them
    */
   public TrialSites(Network network, List<SiteState> states, PumpPlace place) {
     this.asItStands = new PumpTrials(network, place);
@@ -32,7 +32,7 @@ public final class TrialSites {
     }
   }
 
-  /** What the wishes ask of the pump as the network stands. */
+  /** What the targets ask of the pump as the network stands. */
   public Demand demand() {
     return asItStands.demand();
   }
@@ -44,7 +44,7 @@ public final class TrialSites {
 
   /**
    * A pump as it is, and if its speed can be set also at a useful lower one. In conditions this is
-   * the best of the least speeds that give the wishes in each of them.
+   * the best of the least speeds that give the targets in each of them.
    *
    * @throws NoBalance if there is no balanced state with it as the network stands
    */

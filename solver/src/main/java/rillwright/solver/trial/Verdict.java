@@ -7,15 +7,15 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
 /**
- * Whether a pump gives the falls their wishes.
+ * Whether a pump gives the falls their targets.
  *
  * @param kind in short
- * @param worst the fall that gets the least share of its wish with the valves as they stand
+ * @param worst the fall that gets the least share of its target with the valves as they stand
  * @param worstShare that share
  * @param starves whether it draws a chamber down with the valves as they stand
  * @param throttled where it runs when throttled, if that is how it does it
  * @param throttledState what flows where then; its pump gives no head there
- * @param missingHeadM the head that it lacks at the wishes' flow with the others throttled, m;
+ * @param missingHeadM the head that it lacks at the targets' flow with the others throttled, m;
  *     empty if it lacks none or that flow cannot be drawn
  */
 public record Verdict(
@@ -26,24 +26,24 @@ public record Verdict(
     Optional<RunningPoint> throttled,
     Optional<SteadyState> throttledState,
     OptionalDouble missingHeadM) {
-  /** More than this share of a wish is so much that it should be throttled. */
+  /** More than this share of a target is so much that it should be throttled. */
   public static final double TOO_MUCH_SHARE = 1.25;
 
-  /** A fall that gets this share of its wish has it. */
+  /** A fall that gets this share of its target has it. */
   public static final double ENOUGH_SHARE = 1 - Point.UNSEEN_SHARE;
 
-  /** A fall that gets this share of its wish is just short of it. */
+  /** A fall that gets this share of its target is just short of it. */
   public static final double JUST_SHORT_SHARE = 0.95;
 
   /** A verdict in short, the best first. */
   public enum Kind {
-    /** Every fall gets its wish and up to a quarter more. */
+    /** Every fall gets its target and up to a quarter more. */
     DOES(true),
-    /** Every fall gets its wish less 5 %, up to a quarter more. */
+    /** Every fall gets its target less 5 %, up to a quarter more. */
     JUST_SHORT(true),
-    /** Some fall gets more than that; throttled, every fall gets its wish. */
+    /** Some fall gets more than that; throttled, every fall gets its target. */
     THROTTLED(true),
-    /** Throttled, every fall gets 95 % of its wish, though not all of it. */
+    /** Throttled, every fall gets 95 % of its target, though not all of it. */
     THROTTLED_JUST_SHORT(true),
     /** Some fall gets too little, whatever is throttled. */
     FALLS_SHORT(false),
@@ -51,7 +51,7 @@ public record Verdict(
     CANNOT_START(false),
     /** Its head at no flow does not reach a fall. */
     CANNOT_LIFT(false),
-    /** With the falls throttled every fall gets its wish without it; it would stand dead. */
+    /** With the falls throttled every fall gets its target without it; it would stand dead. */
     NOT_NEEDED(false);
 
     private final boolean does;

@@ -127,7 +127,7 @@ class NetworkBuilderTest {
     assertEquals(Water.at(5), network.water());
     assertEquals(900, network.siteElevationM());
     Fall fall = (Fall) network.point(new PointName("fall"));
-    assertEquals(0.002, fall.wantM3PerS().getAsDouble());
+    assertEquals(0.002, fall.targetM3PerS().getAsDouble());
     assertEquals(0.5, fall.widthM().getAsDouble());
   }
 

@@ -76,17 +76,17 @@ class DetectorsTest {
   }
 
   @Test
-  void fallUnderItsWish() {
-    Finding under = the("under-wish", QUIET.wish(0.01));
+  void fallUnderItsTarget() {
+    Finding under = the("under-target", QUIET.target(0.01));
     assertEquals(Severity.PROBLEM, under.severity());
     assertEquals(fall(), figure(under, "flow"), 0);
     assertEquals(1 - fall() / 0.01, figure(under, "lack"), 1e-12);
-    assertEquals(0.01, figure(under, "want"), 0);
+    assertEquals(0.01, figure(under, "target"), 0);
   }
 
   @Test
-  void fallOverItsWish() {
-    Finding over = the("over-wish", QUIET.wish(0.001));
+  void fallOverItsTarget() {
+    Finding over = the("over-target", QUIET.target(0.001));
     assertEquals(Severity.ADVICE, over.severity());
     assertEquals(fall(), figure(over, "flow"), 0);
     assertEquals(fall() / 0.001 - 1, figure(over, "excess"), 1e-9);
@@ -187,14 +187,14 @@ class DetectorsTest {
 
   @Test
   void pumpNearShutOff() {
-    SmallGarden weak = QUIET.pump(curve(0, 2.3, 0.025, 1.5, 0.05, 0.2)).wish(1e-4);
+    SmallGarden weak = QUIET.pump(curve(0, 2.3, 0.025, 1.5, 0.05, 0.2)).target(1e-4);
     Finding near = the("near-shut-off", weak);
     assertEquals(line("supply") / 0.05, figure(near, "shareOfRange"), 1e-12);
   }
 
   @Test
   void fallThatALittleLessWaterHalves() {
-    Finding touchy = the("touchy", QUIET.pump(curve(0, 2.07, 0.025, 1.5, 0.05, 0.2)).wish(1e-4));
+    Finding touchy = the("touchy", QUIET.pump(curve(0, 2.07, 0.025, 1.5, 0.05, 0.2)).target(1e-4));
     assertEquals(fall(), figure(touchy, "flow"), 0);
     assertTrue(figure(touchy, "loweredFlow") <= fall() / 2);
   }
@@ -246,7 +246,7 @@ class DetectorsTest {
   }
 
   @Test
-  void wishWithoutAPump() {
+  void targetWithoutAPump() {
     Network still =
         new NetworkBuilder()
             .basin("pond", 0)

@@ -137,7 +137,7 @@ class NetworkFindingsTest {
   @CsvSource({"60, 60", "0.016666667, 60", "1000, 1000", "0.001, 1000", "3, 0", "0.3, 0"})
   void targetThatIsPlausibleInAnotherUnit(double times, double factor) {
     double usual = 1.6 * 0.75 * Math.pow(0.02, 1.5);
-    Network network = QUIET.wish(times * usual).network();
+    Network network = QUIET.target(times * usual).network();
     if (factor == 0) {
       assertEquals(List.of(), codes(network));
     } else {

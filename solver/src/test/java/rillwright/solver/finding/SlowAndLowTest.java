@@ -75,7 +75,7 @@ class SlowAndLowTest {
         SteadyStateFinder.find(
             SmallGarden.QUIET
                 .pump(straight(2.4, 0.05, OptionalDouble.of(2000)))
-                .wish(1e-4)
+                .target(1e-4)
                 .network());
     Finding finding = find("below-minimum-flow", low).orElseThrow();
     double flow = low.line(new LineName("supply")).flowM3PerS();
@@ -95,7 +95,7 @@ class SlowAndLowTest {
         SteadyStateFinder.find(
             SmallGarden.QUIET
                 .pump(straight(2.3, 0.05, OptionalDouble.empty()))
-                .wish(1e-4)
+                .target(1e-4)
                 .network());
     assertEquals(Optional.empty(), find("below-minimum-flow", low));
     assertTrue(find("near-shut-off", low).isPresent());

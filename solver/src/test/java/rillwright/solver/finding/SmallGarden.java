@@ -22,7 +22,7 @@ record SmallGarden(
     double skimmerM,
     double crestM,
     double crestWidthM,
-    double wishM3PerS,
+    double targetM3PerS,
     double pipeM,
     PumpCurve curve,
     List<Part> more,
@@ -59,7 +59,8 @@ record SmallGarden(
     return new NetworkBuilder()
         .basin("pond", levelM)
         .chamber("chamber", -1, -0.9)
-        .fall("fall", crestM, new PowerWeir(1.6, crestWidthM, BrinkRule.FREE_OVERFALL), wishM3PerS)
+        .fall(
+            "fall", crestM, new PowerWeir(1.6, crestWidthM, BrinkRule.FREE_OVERFALL), targetM3PerS)
         .line("intake", "pond", "chamber", LineParts.of().skimmer(skimmerM, SILL_M))
         .line("supply", "chamber", "fall", whole)
         .build();
@@ -67,41 +68,41 @@ record SmallGarden(
 
   SmallGarden level(double newLevelM) {
     return new SmallGarden(
-        newLevelM, skimmerM, crestM, crestWidthM, wishM3PerS, pipeM, curve, more, checked);
+        newLevelM, skimmerM, crestM, crestWidthM, targetM3PerS, pipeM, curve, more, checked);
   }
 
   SmallGarden skimmer(double newWidthM) {
     return new SmallGarden(
-        levelM, newWidthM, crestM, crestWidthM, wishM3PerS, pipeM, curve, more, checked);
+        levelM, newWidthM, crestM, crestWidthM, targetM3PerS, pipeM, curve, more, checked);
   }
 
   SmallGarden crest(double newCrestM, double newWidthM) {
     return new SmallGarden(
-        levelM, skimmerM, newCrestM, newWidthM, wishM3PerS, pipeM, curve, more, checked);
+        levelM, skimmerM, newCrestM, newWidthM, targetM3PerS, pipeM, curve, more, checked);
   }
 
-  SmallGarden wish(double newWishM3PerS) {
+  SmallGarden target(double newTargetM3PerS) {
     return new SmallGarden(
-        levelM, skimmerM, crestM, crestWidthM, newWishM3PerS, pipeM, curve, more, checked);
+        levelM, skimmerM, crestM, crestWidthM, newTargetM3PerS, pipeM, curve, more, checked);
   }
 
   SmallGarden pipe(double newPipeM) {
     return new SmallGarden(
-        levelM, skimmerM, crestM, crestWidthM, wishM3PerS, newPipeM, curve, more, checked);
+        levelM, skimmerM, crestM, crestWidthM, targetM3PerS, newPipeM, curve, more, checked);
   }
 
   SmallGarden pump(PumpCurve newCurve) {
     return new SmallGarden(
-        levelM, skimmerM, crestM, crestWidthM, wishM3PerS, pipeM, newCurve, more, checked);
+        levelM, skimmerM, crestM, crestWidthM, targetM3PerS, pipeM, newCurve, more, checked);
   }
 
   SmallGarden with(Part... parts) {
     return new SmallGarden(
-        levelM, skimmerM, crestM, crestWidthM, wishM3PerS, pipeM, curve, List.of(parts), checked);
+        levelM, skimmerM, crestM, crestWidthM, targetM3PerS, pipeM, curve, List.of(parts), checked);
   }
 
   SmallGarden unchecked() {
     return new SmallGarden(
-        levelM, skimmerM, crestM, crestWidthM, wishM3PerS, pipeM, curve, more, false);
+        levelM, skimmerM, crestM, crestWidthM, targetM3PerS, pipeM, curve, more, false);
   }
 }

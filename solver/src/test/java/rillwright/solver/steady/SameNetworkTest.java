@@ -226,9 +226,9 @@ class SameNetworkTest {
     } else if (point instanceof Tee t) {
       return new Tee(name, t.elevationM(), t.drawM3PerS());
     } else if (point instanceof Fall f) {
-      return new Fall(name, f.crestM(), f.weir(), f.depthBand(), f.wantM3PerS(), f.returnsTo());
+      return new Fall(name, f.crestM(), f.weir(), f.depthBand(), f.targetM3PerS(), f.returnsTo());
     }
     Outlet o = (Outlet) point;
-    return new Outlet(name, o.elevationM(), o.levelM(), o.nozzle(), o.wantM3PerS());
+    return new Outlet(name, o.elevationM(), o.levelM(), o.nozzle(), o.targetM3PerS());
   }
 }

@@ -40,7 +40,8 @@ public final class PlainNetworks {
   private PlainNetworks() {}
 
   /**
-   * A pond at 0 m, a pump still to be chosen, a loss of 1e5 Q² and an outlet at 2 m: 2 L/s wished.
+   * A pond at 0 m, a pump still to be chosen, a loss of 1e5 Q² and an outlet at 2 m: 2 L/s
+   * targeted.
    */
   public static Network oneOutlet() {
     return oneOutlet(C);
@@ -69,7 +70,7 @@ public final class PlainNetworks {
         List.of(line("supply", "pond", "top", quadratic(c))));
   }
 
-  /** A pond, a trunk to a tee and from it two ways to outlets 2 m below: 1 L/s wished of each. */
+  /** A pond, a trunk to a tee and from it two ways to outlets 2 m below: 1 L/s targeted of each. */
   public static Network fork(double trunk, double near, double far) {
     return new Network(
         Water.at(20),
@@ -117,17 +118,17 @@ public final class PlainNetworks {
             line("supply", "chamber", "top", new PlannedPump(), quadratic(C))));
   }
 
-  /** Two outlets, at 1 m and at 3 m, behind a tee; 1 L/s wished at each. */
+  /** Two outlets, at 1 m and at 3 m, behind a tee; 1 L/s targeted at each. */
   static Network twoOutlets() {
-    OptionalDouble wish = OptionalDouble.of(0.001);
+    OptionalDouble target = OptionalDouble.of(0.001);
     return new Network(
         Water.at(20),
         0,
         List.of(
             basin(),
             new Tee(new PointName("split"), UNKNOWN, 0),
-            outlet("low", 1, wish),
-            outlet("high", 3, wish)),
+            outlet("low", 1, target),
+            outlet("high", 3, target)),
         List.of(
             line("supply", "pond", "split", new PlannedPump(), quadratic(C)),
             line("to low", "split", "low", quadratic(C)),
@@ -165,8 +166,8 @@ public final class PlainNetworks {
     return new Basin(new PointName("pond"), 0, Optional.empty(), UNKNOWN, UNKNOWN, UNKNOWN);
   }
 
-  private static Outlet outlet(String name, double elevationM, OptionalDouble wish) {
-    return new Outlet(new PointName(name), elevationM, UNKNOWN, Optional.empty(), wish);
+  private static Outlet outlet(String name, double elevationM, OptionalDouble target) {
+    return new Outlet(new PointName(name), elevationM, UNKNOWN, Optional.empty(), target);
   }
 
   private static Loss quadratic(double c) {

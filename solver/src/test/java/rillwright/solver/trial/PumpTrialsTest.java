@@ -26,7 +26,7 @@ import rillwright.solver.trial.Verdict.Kind;
 
 /**
  * Closed forms: H₀ − sQ = z + cQ², so Q = (−s + √(s² + 4c(H₀ − z)))/2c, with s = 600 s/m², z = 2 m,
- * c = 1e5 s²/m⁵; 2 L/s are wished, which take 2.4 m.
+ * c = 1e5 s²/m⁵; 2 L/s are targeted, which take 2.4 m.
  */
 class PumpTrialsTest {
   private static final double EXACT = 1e-9;
@@ -63,7 +63,7 @@ class PumpTrialsTest {
   }
 
   @Test
-  void missingHeadIsThatAtTheWishedFlow() {
+  void missingHeadIsThatAtTheTargetFlow() {
     // 2.4 m are needed at 2 L/s; 3.2 − 600 · 0.002 = 2 m are given.
     Verdict verdict =
         trial(PlainNetworks.oneOutlet(), PlainNetworks.offer("p", 3.2, 100)).verdict();
@@ -77,7 +77,7 @@ class PumpTrialsTest {
   }
 
   @Test
-  void throttledPointIsTheWishedFlowOnThePumpsOwnCurve() {
+  void throttledPointIsTheTargetFlowOnThePumpsOwnCurve() {
     PumpTrial trial = trial(PlainNetworks.oneOutlet(), PlainNetworks.offer("p", 6, 100));
 
     RunningPoint throttled = trial.verdict().throttled().orElseThrow();
@@ -205,7 +205,7 @@ class PumpTrialsTest {
   }
 
   @Test
-  void shutValveBehindThePumpPutsTheWishOutOfReach() {
+  void shutValveBehindThePumpPutsTheTargetOutOfReach() {
     Network open = PlainNetworks.oneOutlet();
     Line supply = open.line(PlainNetworks.PLACE.line());
     List<Part> parts = new ArrayList<>(supply.parts());

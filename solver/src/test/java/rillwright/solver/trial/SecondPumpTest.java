@@ -52,8 +52,8 @@ class SecondPumpTest {
   }
 
   @Test
-  void standingDeadItIsNotNeededThoughTheFallsGetTheirWishes() {
-    // the other gives 2.385 L/s, 119 % of the wish
+  void standingDeadItIsNotNeededThoughTheFallsGetTheirTargets() {
+    // the other gives 2.385 L/s, 119 % of the target
     Network network = PlainNetworks.beside(PlainNetworks.oneOutlet(), "top", pump(4));
     List<RatedTrial> tried = tried(network, PlainNetworks.offer("weak", 1, 100));
 

@@ -36,7 +36,7 @@ public final class SizeArguments {
               + " their pipe is given by that.")
   private String sizes = "";
 
-  @Option(names = "--each", description = "Lets each line take a size of its own.")
+  @Option(names = "--independent", description = "Lets each line take a size of its own.")
   private boolean each;
 
   /** Names of the lines, as written. */
@@ -89,10 +89,10 @@ public final class SizeArguments {
       combinations = longer;
       if (combinations.size() > MOST_OPTIONS) {
         throw new InvalidInput(
-            Place.whole("--each"),
+            Place.whole("--independent"),
             "these are more than "
                 + MOST_OPTIONS
-                + " ways; name fewer lines or sizes, or leave --each out");
+                + " ways; name fewer lines or sizes, or leave --independent out");
       }
     }
     return combinations;

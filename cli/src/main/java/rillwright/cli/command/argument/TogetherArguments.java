@@ -13,7 +13,7 @@ public final class TogetherArguments {
   private CommandSpec spec;
 
   @Option(
-      names = "--upto",
+      names = "--max-pumps",
       paramLabel = "N",
       description = "Tries up to N of each pump together, in parallel and in series.")
   private int upTo = 1;
@@ -22,7 +22,7 @@ public final class TogetherArguments {
   public int upTo() {
     if (upTo < 1 || upTo > MOST) {
       throw new ParameterException(
-          spec.commandLine(), "--upto is " + upTo + "; it must be 1 to " + MOST);
+          spec.commandLine(), "--max-pumps is " + upTo + "; it must be 1 to " + MOST);
     }
     return upTo;
   }

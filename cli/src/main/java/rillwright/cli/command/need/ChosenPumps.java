@@ -37,11 +37,11 @@ public final class ChosenPumps {
   }
 
   /**
-   * Throws unless a project in a condition fits the choice of one pump: something is wished, the
+   * Throws unless a project in a condition fits the choice of one pump: something is targeted, the
    * pump stands where it is to be chosen, and all others are chosen.
    */
   public static void requireFor(Project project, PumpPlace place) {
-    Wished.require(project);
+    WithTargets.require(project);
     if (!PumpPlace.listPlanned(project.network()).contains(place)
         && !PumpPlace.listChosen(project.network()).contains(place)) {
       throw new InvalidInput(

@@ -85,6 +85,6 @@ record Address(List<String> steps) {
     if (value.isEmpty()) {
       throw new InvalidInput(place, "the new value is missing after \"=\"");
     }
-    return new Assignment(new Address(steps), value);
+    return new Assignment(new Address(FormerNames.renewed(steps)), value);
   }
 }

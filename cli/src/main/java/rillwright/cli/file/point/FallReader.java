@@ -18,7 +18,7 @@ import rillwright.solver.network.PointName;
 
 /** Reads falls. */
 final class FallReader implements PointReader {
-  private static final Measure WISH = Measure.either(Measure.FLOW, Measure.FLOW_PER_WIDTH);
+  private static final Measure TARGET = Measure.either(Measure.FLOW, Measure.FLOW_PER_WIDTH);
 
   private final CrestReader crests;
   private final List<String> basins;
@@ -40,7 +40,8 @@ final class FallReader implements PointReader {
 
   @Override
   public List<String> fields() {
-    return List.of("crest", "width", "lip", "weir", "want", "returns to", "box area", "box depth");
+    return List.of(
+        "crest", "width", "lip", "weir", "target", "returns to", "box area", "box depth");
   }
 
   @Override
@@ -56,38 +57,45 @@ final class FallReader implements PointReader {
                   + " per width");
     }
     return new Fall(
-        name, level, crest.weir(), crest.depthBand(), wantM3PerS(fields, crest), returnsTo(fields));
+        name,
+        level,
+        crest.weir(),
+        crest.depthBand(),
+        targetM3PerS(fields, crest),
+        returnsTo(fields));
   }
 
-  private static OptionalDouble wantM3PerS(Fields fields, Crest crest) {
-    Optional<Node> wish = fields.findNode("want");
-    if (wish.isPresent() && wish.get() instanceof MapNode) {
+  private static OptionalDouble targetM3PerS(Fields fields, Crest crest) {
+    Optional<Node> target = fields.findNode("target");
+    if (target.isPresent() && target.get() instanceof MapNode) {
       return fields
-          .findFields("want", List.of("crest head"))
+          .findFields("target", List.of("crest head"))
           .map(
-              want ->
-                  want.require("crest head", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE, "0.6 in"))
+              asked ->
+                  asked.require("crest head", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE, "0.6 in"))
           .map(headM -> OptionalDouble.of(crest.weir().flowAt(headM)))
           .orElse(OptionalDouble.empty());
     }
-    if (wish.isPresent()
-        && wish.get() instanceof Scalar text
+    if (target.isPresent()
+        && target.get() instanceof Scalar text
         && QuantityReader.fits(text.text(), Measure.FLOW_PER_WIDTH)) {
       if (crest.widthM() == 0) {
-        fields.fault("want", "a flow per width needs the width of the fall");
+        fields.fault("target", "a flow per width needs the width of the fall");
       }
-      double perWidth = fields.findOr("want", Measure.FLOW_PER_WIDTH, Range.NOT_NEGATIVE, 0);
+      double perWidth = fields.findOr("target", Measure.FLOW_PER_WIDTH, Range.NOT_NEGATIVE, 0);
       return OptionalDouble.of(perWidth * crest.widthM());
     }
-    if (wish.isPresent()
-        && wish.get() instanceof Scalar text
+    if (target.isPresent()
+        && target.get() instanceof Scalar text
         && QuantityReader.fits(text.text(), Measure.LENGTH)) {
       fields.fault(
-          "want",
-          "a depth over the crest is written \"want: {crest head: " + text.text().strip() + "}\"");
+          "target",
+          "a depth over the crest is written \"target: {crest head: "
+              + text.text().strip()
+              + "}\"");
       return OptionalDouble.empty();
     }
-    return fields.find("want", WISH, Range.NOT_NEGATIVE);
+    return fields.find("target", TARGET, Range.NOT_NEGATIVE);
   }
 
   private Optional<PointName> returnsTo(Fields fields) {

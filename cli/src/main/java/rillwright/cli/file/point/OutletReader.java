@@ -22,7 +22,7 @@ final class OutletReader implements PointReader {
 
   @Override
   public List<String> fields() {
-    return List.of("elevation", "level", "nozzle", "want");
+    return List.of("elevation", "level", "nozzle", "target");
   }
 
   @Override
@@ -45,7 +45,7 @@ final class OutletReader implements PointReader {
         elevation,
         level,
         fields.findFields("nozzle", List.of("diameter", "discharge coefficient")).map(this::nozzle),
-        fields.find("want", Measure.FLOW, Range.NOT_NEGATIVE));
+        fields.find("target", Measure.FLOW, Range.NOT_NEGATIVE));
   }
 
   private Nozzle nozzle(Fields nozzle) {

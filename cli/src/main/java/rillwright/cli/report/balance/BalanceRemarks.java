@@ -27,7 +27,7 @@ public final class BalanceRemarks {
     ValveSettings settings = answer.settings();
     if (settings.pumpShortM().orElse(1) > 0) {
       remarks.add(tooWeak(settings));
-    } else if (answer.missesAWish()) {
+    } else if (answer.missesATarget()) {
       remarks.add(elsewhere(settings));
     }
     settings.favoured().forEach(fall -> remarks.add(favoured(fall, answer)));
@@ -54,14 +54,14 @@ public final class BalanceRemarks {
     if (settings.pumpShortM().isEmpty()) {
       return Finding.of(
           Severity.PROBLEM,
-          "wishes-out-of-reach",
+          "targets-out-of-reach",
           fall,
           !settings.state().network().isPumped()
-              ? "The wishes are out of reach with this difference in level: a larger pipe or fewer"
+              ? "The targets are out of reach with this difference in level: a larger pipe or fewer"
                   + " losses on the way to \""
                   + fall
                   + "\", or narrower crests would help, or a pump."
-              : "The wishes are out of reach, and more head at the pump would not help: look at"
+              : "The targets are out of reach, and more head at the pump would not help: look at"
                   + " what the skimmer passes at this level of the pond, at shut valves, and"
                   + " whether a pump feeds \""
                   + fall
@@ -75,9 +75,9 @@ public final class BalanceRemarks {
                 settings.share() == 0
                     ? "No water reaches \""
                         + fall
-                        + "\", however the valves stand; all are told wide open. For the wishes the"
-                        + " pump lacks "
-                    : "The pump is too small for the wishes: at their sum it lacks ")
+                        + "\", however the valves stand; all are told wide open. For the targets"
+                        + " the pump lacks "
+                    : "The pump is too small for the targets: at their sum it lacks ")
             .head("lack", settings.pumpShortM().getAsDouble());
     return settings.share() == 0
         ? lacks.then(" of head.")
@@ -88,7 +88,7 @@ public final class BalanceRemarks {
                     : " of head, even with what goes elsewhere held back. No fall gets less than ")
             .share("share", settings.share())
             .then(
-                " of its wish instead. A larger pipe or fewer losses on the way to \""
+                " of its target instead. A larger pipe or fewer losses on the way to \""
                     + fall
                     + "\", a stronger pump or narrower crests would help.");
   }
@@ -102,23 +102,23 @@ public final class BalanceRemarks {
             "water-goes-elsewhere",
             fall,
             (pumped
-                    ? "The pump is strong enough for the wishes"
-                    : "There is head enough for the wishes")
+                    ? "The pump is strong enough for the targets"
+                    : "There is head enough for the targets")
                 + ", but \""
                 + fall
                 + "\" gets ")
         .share("share", settings.share())
-        .then(" of its wish, because too much water goes elsewhere. Hold that back first")
+        .then(" of its target, because too much water goes elsewhere. Hold that back first")
         .then(pumped ? "; a stronger pump is not needed." : ".");
   }
 
   private static Finding favoured(PointName fall, BalanceAnswer answer) {
     double gets = answer.settings().state().point(fall).outflowM3PerS();
-    double want = answer.settings().state().point(fall).point().wantM3PerS().orElseThrow();
+    double target = answer.settings().state().point(fall).point().targetM3PerS().orElseThrow();
     return Finding.of(
             Severity.ADVICE, "more-than-its-share", fall.value(), "\"" + fall.value() + "\" keeps ")
-        .share("share", gets / want)
-        .then(" of its wish: no valve among these holds back enough of just its water. ")
+        .share("share", gets / target)
+        .then(" of its target: no valve among these holds back enough of just its water. ")
         .then(ownValve(fall, answer.settings()));
   }
 
@@ -174,9 +174,9 @@ public final class BalanceRemarks {
         line(set),
         "No water runs through the valve in \""
             + line(set)
-            + "\" to a fall with a wish, so it stays as it is; what runs through it is lost to the"
-            + " falls."
-            + (answer.missesAWish()
+            + "\" to a fall with a target, so it stays as it is; what runs through it is lost to"
+            + " the falls."
+            + (answer.missesATarget()
                 ? " Close it as far as that water can be spared, and they get more."
                 : ""));
   }

@@ -13,12 +13,12 @@ public final class SharingWords {
   /** One or two sentences. */
   public static String of(BalanceAnswer answer) {
     ValveSettings settings = answer.settings();
-    String share = Shown.of(answer).share(settings.share()) + " of its wish. ";
+    String share = Shown.of(answer).share(settings.share()) + " of its target. ";
     return (settings.favoured().isEmpty()
             ? "So set, every fall gets " + share
             : "So set, no fall gets less than " + share)
-        + (settings.heldToWishes() && !settings.listThrottled().isEmpty()
-            ? heldToWishes(settings)
+        + (settings.heldToTargets() && !settings.listThrottled().isEmpty()
+            ? heldToTargets(settings)
             : governed(answer));
   }
 
@@ -29,19 +29,19 @@ public final class SharingWords {
     if (!settings.favoured().isEmpty()) {
       return ", and none of these valves can hold back the others for it.";
     }
-    return leftAlone && answer.missesAWish()
-        ? ", and no other fall with a wish can be held back for it."
+    return leftAlone && answer.missesATarget()
+        ? ", and no other fall with a target can be held back for it."
         : ", and nothing needs to be held back for it.";
   }
 
-  private static String heldToWishes(ValveSettings settings) {
+  private static String heldToTargets(ValveSettings settings) {
     return (settings.state().network().isPumped()
-            ? "The pump gives more than the wishes ask: what is too much is held back, and some of"
+            ? "The pump gives more than the targets ask: what is too much is held back, and some of"
                 + " its power is lost in the valves; "
-            : "There is more head than the wishes ask: what is too much is held back; ")
+            : "There is more head than the targets ask: what is too much is held back; ")
         + (settings.favoured().isEmpty()
-            ? "without --wish all would get more."
-            : "without --wish the fall with the least would get more.");
+            ? "without --target all would get more."
+            : "without --target the fall with the least would get more.");
   }
 
   private static String governed(BalanceAnswer answer) {

@@ -47,22 +47,22 @@ final class DefaultsTaken {
   private void points() {
     List<Point> points = project.network().points();
     List<String> stone = new ArrayList<>();
-    List<String> noWish = new ArrayList<>();
+    List<String> noTarget = new ArrayList<>();
     List<String> floor = new ArrayList<>();
     for (Point point : points) {
       String name = quoted(point.name());
       if (point instanceof Fall && !isWritten(point.name(), "lip", "weir")) {
         stone.add(name);
       }
-      if (point instanceof Fall && point.wantM3PerS().isEmpty()) {
-        noWish.add(name);
+      if (point instanceof Fall && point.targetM3PerS().isEmpty()) {
+        noTarget.add(name);
       }
       if (point instanceof Chamber && !isWritten(point.name(), "intake")) {
         floor.add(name);
       }
     }
     add(stone, "the lip is taken as stone; say \"lip: metal\" or \"lip: boulders\" if it is not");
-    add(noWish, "there is no wish, so nothing can be missed; give \"want\"");
+    add(noTarget, "there is no target, so nothing can be missed; give \"target\"");
     add(floor, "the pump is taken to draw down to the floor; give \"intake\"");
   }
 
@@ -76,8 +76,8 @@ final class DefaultsTaken {
     Running running = project.running();
     if (running.leavesTimesOpen()) {
       notes.add(
-          "where \"running\" does not say otherwise, costs are those of 24 hours a day on 365 days a"
-              + " year");
+          "where \"running\" does not say otherwise, costs are those of 24 hours a day on 365 days"
+              + " a year");
     }
     if (running.price().isEmpty()) {
       notes.add("no price of electricity is given, so no costs are told");

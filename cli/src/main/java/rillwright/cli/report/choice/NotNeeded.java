@@ -6,7 +6,7 @@ import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Network;
 import rillwright.solver.pumping.PumpPlace;
 
-/** What to say where the wishes, throttled, ask next to nothing of a pump. */
+/** What to say where the targets, throttled, ask next to nothing of a pump. */
 public final class NotNeeded {
   private NotNeeded() {}
 
@@ -23,12 +23,12 @@ public final class NotNeeded {
             .toList();
     String does =
         switch (others.size()) {
-          case 0 -> "every fall gets its wish without a pump";
-          case 1 -> "the pump in " + others.get(0) + " gives every fall its wish alone";
+          case 0 -> "every fall gets its target without a pump";
+          case 1 -> "the pump in " + others.get(0) + " gives every fall its target alone";
           default ->
               "the pumps in "
                   + others.stream().collect(Collectors.joining(" and "))
-                  + " give every fall its wish alone";
+                  + " give every fall its target alone";
         };
     return "Once the falls that get too much are throttled, "
         + does

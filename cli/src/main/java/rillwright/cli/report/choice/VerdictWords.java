@@ -56,22 +56,23 @@ public final class VerdictWords {
       case JUST_SHORT -> "does it, just short: " + worst + " gets " + shortBy(verdict) + " less";
       case THROTTLED -> "does it when throttled to " + throttled(verdict) + unthrottled(trial);
       case THROTTLED_JUST_SHORT ->
-          "does it, just short, when throttled: 95 % of every wish at " + throttled(verdict);
+          "does it, just short, when throttled: 95 % of every target at " + throttled(verdict);
       case FALLS_SHORT ->
           verdict.worstShare() < 1
               ? "falls short by " + shortBy(verdict) + " at " + worst
               : "draws its chamber down to the intake";
       case CANNOT_START -> "cannot start: its water does not come over a high point";
       case CANNOT_LIFT -> "cannot lift to " + worst;
-      case NOT_NEEDED -> "not needed: with the falls throttled every fall gets its wish without it";
+      case NOT_NEEDED ->
+          "not needed: with the falls throttled every fall gets its target without it";
     };
   }
 
   /** What it gives else, where that is too much. */
   private String unthrottled(PumpTrial trial) {
-    double most = demand.wishes().greatestShareIn(trial.state());
+    double most = demand.targets().greatestShareIn(trial.state());
     return most > Verdict.TOO_MUCH_SHARE
-        ? "; as the valves stand up to " + units.share(most) + " of a wish"
+        ? "; as the valves stand up to " + units.share(most) + " of a target"
         : "";
   }
 
@@ -101,7 +102,7 @@ public final class VerdictWords {
   public String change(PumpTrial trial) {
     Verdict verdict = trial.verdict();
     if (demand.throttled().isEmpty()) {
-      return "Not the pump: what can come in or go out is too little for the wishes.";
+      return "Not the pump: what can come in or go out is too little for the targets.";
     }
     if (verdict.kind() == Verdict.Kind.NOT_NEEDED) {
       return "Nothing: throttle the falls that get too much, and no pump is needed here.";

@@ -40,7 +40,10 @@ public final class BalanceJson {
       Shape.<PointState>of()
           .number("flowM3PerS", FLOW, "Flow over it.", PointState::outflowM3PerS)
           .numberOrNull(
-              "wantM3PerS", FLOW, "Its wish; null without one.", fall -> fall.point().wantM3PerS());
+              "targetM3PerS",
+              FLOW,
+              "Its target; null without one.",
+              fall -> fall.point().targetM3PerS());
 
   private static final Shape<Setting> VALVE =
       Shape.<Setting>of()
@@ -75,13 +78,13 @@ public final class BalanceJson {
   static final Shape<BalanceAnswer> SHAPE =
       Shape.<BalanceAnswer>answer(
               "balance",
-              "How to set the valves so that every fall gets the same multiple of its wish.")
+              "How to set the valves so that every fall gets the same multiple of its target.")
           .words("title", Meaning.TITLE, BalanceAnswer::title)
           .list("changed", Value.words(), Meaning.CHANGED, BalanceAnswer::changes)
           .number(
               "share",
               SHARE.from(0),
-              "The multiple of its wish that every fall gets at least.",
+              "The multiple of its target that every fall gets at least.",
               it -> it.settings().share())
           .words(
               "governing",
@@ -109,8 +112,8 @@ public final class BalanceJson {
           .numberOrNull(
               "pumpShortM",
               METRES.from(0),
-              "Head that the pump lacks at the sum of the wishes, all other falls held to theirs; 0"
-                  + " if it is strong enough, null if no more head would do it.",
+              "Head that the pump lacks at the sum of the targets, all other falls held to theirs;"
+                  + " 0 if it is strong enough, null if no more head would do it.",
               it -> it.settings().pumpShortM())
           .member("running", RunningJson.SHAPE, Meaning.RUNNING, BalanceAnswer::takes)
           .list(

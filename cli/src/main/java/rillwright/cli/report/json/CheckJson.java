@@ -37,7 +37,7 @@ public final class CheckJson {
               "Which of the five.",
               point -> point.what.kind())
           .numberOrNull(
-              "wantM3PerS", FLOW, "Its wish; null without.", point -> point.what.wantM3PerS())
+              "targetM3PerS", FLOW, "Its target; null without.", point -> point.what.targetM3PerS())
           .words("words", "The same for people.", point -> PointWords.of(point.what, point.units));
 
   private static final Shape<Read<Part>> PART =

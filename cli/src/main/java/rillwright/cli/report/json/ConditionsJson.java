@@ -23,16 +23,17 @@ public final class ConditionsJson {
   private static final Shape<Worst> WORST =
       Shape.<Worst>of()
           .words("condition", "Its name.", it -> it.worst().condition())
-          .numberOrNull("wantM3PerS", FLOW, "The wish as written.", it -> it.fall.wantM3PerS())
+          .numberOrNull(
+              "targetM3PerS", FLOW, "The target as written.", it -> it.fall.targetM3PerS())
           .number(
-              "shareOfWish",
+              "targetFraction",
               SHARE,
               "What it gets of it then; 0 without a balance.",
-              it -> it.answer.shareOfWish(it.fall.name(), it.worst()))
+              it -> it.answer.targetFraction(it.fall.name(), it.worst()))
           .truth(
               "met",
-              "Whether it gets its wish even then.",
-              it -> !it.answer.isUnderWish(it.fall.name(), it.worst()));
+              "Whether it gets its target even then.",
+              it -> !it.answer.isUnderTarget(it.fall.name(), it.worst()));
 
   private static final Value<Solved> IN_A_CONDITION =
       SolveJson.SHAPE.of(solved -> new SolveJson(solved, false));
@@ -47,14 +48,14 @@ public final class ConditionsJson {
               it -> Optional.of(it.solved().changes()).filter(changes -> !changes.isEmpty()))
           .truth("offered", Meaning.OFFERED, it -> it.solved().offered())
           .truth(
-              "allWishesMet",
-              "Whether every fall gets its wish in every condition.",
-              it -> !it.missesAWish())
+              "allTargetsMet",
+              "Whether every fall gets its target in every condition.",
+              it -> !it.missesATarget())
           .each(
               "worst",
               WORST,
-              "The condition in which each fall or outlet gets least of its wish, by name.",
-              it -> it.wished().stream().map(fall -> new Worst(it, fall)).toList(),
+              "The condition in which each fall or outlet gets least of its target, by name.",
+              it -> it.targeted().stream().map(fall -> new Worst(it, fall)).toList(),
               worst -> worst.fall.name().value())
           .member(
               "conditions",

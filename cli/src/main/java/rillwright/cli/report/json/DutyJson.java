@@ -35,7 +35,7 @@ public record DutyJson(DutyAnswer answer, boolean whole) {
           .byName(
               "fallsM3PerS",
               FLOW,
-              "What each fall and outlet with a wish gets, by name.",
+              "What each fall and outlet with a target gets, by name.",
               Duty.AsTheyStand::fallsM3PerS,
               PointName::value);
 
@@ -99,12 +99,12 @@ public record DutyJson(DutyAnswer answer, boolean whole) {
               "asTheyStand",
               AS_THEY_STAND,
               "With the valves as they stand: least flow at which every fall gets at least its"
-                  + " wish; null if none does.",
+                  + " target; null if none does.",
               it -> it.duty().asTheyStand())
           .orNull(
               "throttled",
               THROTTLED,
-              "With the others throttled: each gets its wish, at the head of the governing one.",
+              "With the others throttled: each gets its target, at the head of the governing one.",
               it -> it.duty().throttled())
           .orNull(
               "governing",

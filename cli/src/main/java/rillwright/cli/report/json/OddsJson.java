@@ -28,7 +28,7 @@ public final class OddsJson {
           .numberOrNull(
               "chance",
               CHANCE,
-              "Share of the samples in which it gets its wish; null without a wish.",
+              "Share of the samples in which it gets its target; null without a target.",
               FallOdds::chance)
           .numberOrNull(
               "p5M3PerS",
@@ -75,9 +75,9 @@ public final class OddsJson {
               Odds.Tally::starved)
           .count(
               "withoutBalance",
-              "Without a balanced state; wishes missed.",
+              "Without a balanced state; targets missed.",
               Odds.Tally::withoutBalance)
-          .count("notFound", "Whose balance was not found; wishes missed.", Odds.Tally::notFound)
+          .count("notFound", "Whose balance was not found; targets missed.", Odds.Tally::notFound)
           .count(
               "contradictory",
               "Whose values contradict each other; count for nothing.",
@@ -110,8 +110,8 @@ public final class OddsJson {
           .numberOrNull(
               "chanceOfAll",
               CHANCE,
-              "Share of the samples in which all wishes are fulfilled at once; null without a"
-                  + " wish.",
+              "Share of the samples in which all targets are fulfilled at once; null without a"
+                  + " target.",
               answer -> answer.odds().chanceOfAll())
           .list(
               "drivers",

@@ -100,7 +100,7 @@ public record PipesJson(
           .numberOrNull(
               "paybackYears",
               NUMBER.from(0),
-              "Years in which it pays for itself against the cheapest pipe that meets every wish;"
+              "Years in which it pays for itself against the cheapest pipe that meets every target;"
                   + " null where it does not, for that pipe itself, and where nothing is known.",
               it -> it.pays.years)
           .truth(
@@ -136,13 +136,13 @@ public record PipesJson(
               "choices",
               Value.someOf(CHOICE),
               "Each with its own cheapest pump; where nothing is pumped, what tells of a pump is"
-                  + " null. Those that meet every wish first, by cost over the years; then the"
+                  + " null. Those that meet every target first, by cost over the years; then the"
                   + " others, nearest first.",
               PipesJson::choices)
           .orNull(
               "leastCost",
               SIZES,
-              "The choice that meets every wish (up to 5 % short counts) with the least cost over"
+              "The choice that meets every target (up to 5 % short counts) with the least cost over"
                   + " the years; where no cost is known, the narrowest. What has a pipe or pump"
                   + " without a price stands behind what has not.",
               it -> it.choice.leastCost())
@@ -245,10 +245,10 @@ public record PipesJson(
         larger, sumM3PerS(larger) - sumM3PerS(least), OptionalDouble.empty(), Pays.NOT_ASKED);
   }
 
-  /** Over all falls with a wish. */
+  /** Over all falls with a target. */
   private static double sumM3PerS(GravityPipe pipe) {
     return pipe.state().points().stream()
-        .filter(point -> point.point().wantM3PerS().isPresent())
+        .filter(point -> point.point().targetM3PerS().isPresent())
         .mapToDouble(PointState::outflowM3PerS)
         .sum();
   }

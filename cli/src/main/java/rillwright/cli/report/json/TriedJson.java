@@ -81,7 +81,7 @@ record TriedJson(
       Shape.<InCondition>of()
           .truth(
               "does",
-              "Whether every fall gets its wish then; not without a balance.",
+              "Whether every fall gets its target then; not without a balance.",
               InCondition::does)
           .each(
               "fallsM3PerS",
@@ -117,7 +117,7 @@ record TriedJson(
               it -> it.trial(trial -> trial.setup().speed()))
           .truth(
               "does",
-              "Whether every fall gets its wish, up to 5 % short and throttled included; with"
+              "Whether every fall gets its target, up to 5 % short and throttled included; with"
                   + " conditions, in all of them.",
               TriedJson::does)
           .each(

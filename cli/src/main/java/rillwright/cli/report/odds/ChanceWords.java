@@ -21,15 +21,15 @@ public record ChanceWords(ShownUnits units) {
     return units.share(chance);
   }
 
-  /** "gets its wish in 83 of 100 cases." */
+  /** "gets its target in 83 of 100 cases." */
   String sentence(double chance) {
     if (chance == 1) {
-      return "gets its wish in every sample.";
+      return "gets its target in every sample.";
     }
     if (chance == 0) {
-      return "gets its wish in no sample.";
+      return "gets its target in no sample.";
     }
-    return "gets its wish in " + ofHundred(chance) + " of 100 cases.";
+    return "gets its target in " + ofHundred(chance) + " of 100 cases.";
   }
 
   /** "83", "under 1", "over 99": how many of a hundred. */

@@ -34,7 +34,7 @@ public final class Remarks {
   public static List<Finding> of(OddsAnswer answer) {
     Remarks remarks = new Remarks(answer);
     remarks.samples();
-    remarks.wishes();
+    remarks.targets();
     remarks.drivers();
     remarks.idle();
     return List.copyOf(remarks.remarks);
@@ -45,13 +45,13 @@ public final class Remarks {
     samples(
         "samples-without-balance",
         tally.withoutBalance(),
-        " no balance: no flow in the allowed directions meets a draw. They count as wishes missed"
+        " no balance: no flow in the allowed directions meets a draw. They count as targets missed"
             + " and are left out of the flows.");
     samples(
         "samples-not-found",
         tally.notFound(),
         " a balance that was not found: a defect in the program. Please report it together with the"
-            + " file. They count as wishes missed and are left out of the flows.");
+            + " file. They count as targets missed and are left out of the flows.");
     samples(
         "samples-contradictory",
         tally.contradictory(),
@@ -89,7 +89,7 @@ public final class Remarks {
     return String.format(Locale.ROOT, "%,d", count);
   }
 
-  private void wishes() {
+  private void targets() {
     for (FallOdds fall : answer.odds().falls()) {
       if (fall.chance().isPresent()) {
         double chance = fall.chance().getAsDouble();
@@ -99,11 +99,11 @@ public final class Remarks {
                 .figure("chance", chance, Unit.ONE, wording -> chances.sentence(chance)));
       }
     }
-    long wishes = answer.odds().falls().stream().filter(f -> f.chance().isPresent()).count();
-    if (wishes > 1) {
+    long targets = answer.odds().falls().stream().filter(f -> f.chance().isPresent()).count();
+    if (targets > 1) {
       double chance = answer.odds().chanceOfAll().orElseThrow();
       remarks.add(
-          Finding.of(Severity.NOTE, "chance-of-all", "", "All of them get their wish at once in ")
+          Finding.of(Severity.NOTE, "chance-of-all", "", "All of them get their target at once in ")
               .figure("chance", chance, Unit.ONE, wording -> chances.ofHundred(chance))
               .then(" of 100 cases."));
     }

@@ -10,7 +10,7 @@ import rillwright.cli.study.choice.GravityAnswer;
 import rillwright.curves.chart.content.Panel;
 import rillwright.curves.chart.content.PanelChart;
 import rillwright.solver.network.PointName;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.study.pipechoice.GravityPipe;
 
 /** The picture of what each fall gets by the size of the pipe, where nothing is pumped. */
@@ -47,16 +47,16 @@ public final class GravityPicture {
   private static Panel byBore(List<GravityPipe> ranked, SizeWords sizes, ShownUnits units) {
     List<GravityPipe> byBore =
         ranked.stream().sorted(Comparator.comparingDouble(GravityPicture::boreM)).toList();
-    Wishes wishes = Wishes.of(byBore.get(0).option().network());
+    Targets targets = Targets.of(byBore.get(0).option().network());
     List<Panel.Curve> curves = new ArrayList<>();
     List<Panel.Spot> spots = new ArrayList<>();
-    for (PointName fall : wishes.falls()) {
+    for (PointName fall : targets.falls()) {
       List<Panel.Spot> points =
           byBore.stream()
               .map(
                   pipe ->
                       new Panel.Spot(
-                          units.depthUnit().fromSi(boreM(pipe)), share(pipe, fall, wishes)))
+                          units.depthUnit().fromSi(boreM(pipe)), share(pipe, fall, targets)))
               .toList();
       spots.addAll(points);
       curves.add(
@@ -79,12 +79,12 @@ public final class GravityPicture {
   /** Where the lines' sizes differ there is no one diameter to go by: a place for each choice. */
   private static Panel byRank(List<GravityPipe> ranked, SizeWords sizes) {
     List<GravityPipe> drawn = ranked.subList(0, Math.min(MOST_PLACES, ranked.size()));
-    Wishes wishes = Wishes.of(drawn.get(0).option().network());
+    Targets targets = Targets.of(drawn.get(0).option().network());
     List<Panel.Curve> curves = new ArrayList<>();
     List<Panel.Mark> places = new ArrayList<>();
     for (int i = 0; i < drawn.size(); i++) {
-      for (PointName fall : wishes.falls()) {
-        Panel.Spot spot = new Panel.Spot(i + 1.0, share(drawn.get(i), fall, wishes));
+      for (PointName fall : targets.falls()) {
+        Panel.Spot spot = new Panel.Spot(i + 1.0, share(drawn.get(i), fall, targets));
         curves.add(dash(fall, spot, HALF_STEP));
       }
       places.add(new Panel.Mark(i + 1.0, sizes.cell(drawn.get(i).option())));
@@ -96,15 +96,15 @@ public final class GravityPicture {
       String across, List<Panel.Curve> curves, List<Panel.Mark> places, List<Panel.Spot> spots) {
     return new Panel(
         across,
-        "Of the wish, %",
+        "Of the target, %",
         curves,
-        List.of(new Panel.Mark(PERCENT, "the wish")),
+        List.of(new Panel.Mark(PERCENT, "the target")),
         places,
         spots);
   }
 
-  private static double share(GravityPipe pipe, PointName fall, Wishes wishes) {
-    return PERCENT * wishes.shareAt(fall, pipe.state());
+  private static double share(GravityPipe pipe, PointName fall, Targets targets) {
+    return PERCENT * targets.shareAt(fall, pipe.state());
   }
 
   /** A single value shows as a short dash in the stroke of its fall. */

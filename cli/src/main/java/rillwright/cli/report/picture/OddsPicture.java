@@ -16,7 +16,7 @@ import rillwright.cli.study.odds.WorstOdds;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OddsChart.ChanceCurve;
 import rillwright.curves.chart.content.OddsChart.Share;
-import rillwright.curves.chart.content.OddsChart.Wish;
+import rillwright.curves.chart.content.OddsChart.Target;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.study.uncertainty.Odds.FlowSpread;
@@ -43,7 +43,7 @@ public final class OddsPicture {
 
   /**
    * What is to be drawn of odds in several conditions: the chance of each flow over the fall that
-   * is worst off, a curve for each condition; empty if nothing is wished or has a balance.
+   * is worst off, a curve for each condition; empty if nothing is targeted or has a balance.
    */
   public static Optional<OddsChart> of(Cases<OddsAnswer> answer) {
     return WorstOdds.of(answer).flatMap(worst -> inConditions(answer, worst));
@@ -93,20 +93,20 @@ public final class OddsPicture {
         answer.odds().plan().samples());
   }
 
-  private ChanceCurve curve(String name, FallOdds fall, FlowSpread flow) {
-    OptionalDouble want = answer.network().point(fall.name()).wantM3PerS();
-    Optional<Wish> wish =
-        want.isPresent() && fall.chance().isPresent()
-            ? Optional.of(wish(name, want.getAsDouble(), fall.chance().getAsDouble()))
+  private ChanceCurve curve(String name, FallOdds fall, FlowSpread spread) {
+    OptionalDouble flow = answer.network().point(fall.name()).targetM3PerS();
+    Optional<Target> target =
+        flow.isPresent() && fall.chance().isPresent()
+            ? Optional.of(target(name, flow.getAsDouble(), fall.chance().getAsDouble()))
             : Optional.empty();
-    return new ChanceCurve(name, flow.percentilesM3PerS(), wish);
+    return new ChanceCurve(name, spread.percentilesM3PerS(), target);
   }
 
-  private Wish wish(String name, double want, double chance) {
-    return new Wish(
-        want,
+  private Target target(String name, double targetM3PerS, double chance) {
+    return new Target(
+        targetM3PerS,
         chance,
-        List.of(name, units.writtenFlow(want) + ": " + new ChanceWords(units).of(chance)));
+        List.of(name, units.writtenFlow(targetM3PerS) + ": " + new ChanceWords(units).of(chance)));
   }
 
   private List<Share> shares() {

@@ -55,18 +55,18 @@ public final class SharePicture {
         curves.keySet().stream()
             .map(fall -> new Panel.Spot(place(sweep), PERCENT * shareOf(settings, fall)))
             .toList();
-    Panel.Mark wish = new Panel.Mark(PERCENT, "the wish");
+    Panel.Mark target = new Panel.Mark(PERCENT, "the target");
     Panel.Mark setting =
         new Panel.Mark(
             place(sweep),
-            setting(set, units) + ": " + units.share(settings.share()) + " of the wish");
+            setting(set, units) + ": " + units.share(settings.share()) + " of the target");
     return new Panel(
         across(set),
-        "Of the wish, %",
+        "Of the target, %",
         curves.entrySet().stream()
             .map(curve -> new Panel.Curve(curve.getKey().value(), rising(curve.getValue())))
             .toList(),
-        List.of(wish),
+        List.of(target),
         List.of(setting),
         spots);
   }
@@ -77,7 +77,7 @@ public final class SharePicture {
 
   private static double shareOf(ValveSettings settings, PointName fall) {
     return settings.state().point(fall).outflowM3PerS()
-        / settings.state().point(fall).point().wantM3PerS().orElseThrow();
+        / settings.state().point(fall).point().targetM3PerS().orElseThrow();
   }
 
   /** Where the valve is set; of one that is to be shut, the end towards shut. */

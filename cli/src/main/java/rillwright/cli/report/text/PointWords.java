@@ -13,7 +13,7 @@ import rillwright.solver.network.Outlet;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.Tee;
 
-/** A point in a few words: "crest at 7.2 ft, 30 in wide, wish 3,600 gph". */
+/** A point in a few words: "crest at 7.2 ft, 30 in wide, target 3,600 gph". */
 public final class PointWords {
   private static final Map<Class<? extends Point>, BiFunction<Point, ShownUnits, List<String>>>
       BY_KIND =
@@ -76,7 +76,7 @@ public final class PointWords {
   private static List<String> fall(Fall fall, ShownUnits units) {
     List<String> words = new ArrayList<>(List.of("crest at " + units.length(fall.crestM())));
     fall.widthM().ifPresent(width -> words.add(units.bore(width) + " wide"));
-    wish(words, fall, units);
+    target(words, fall, units);
     words.add("depths \u00b1" + units.share(fall.depthBand()));
     fall.returnsTo().ifPresent(basin -> words.add("returns to \"" + basin.value() + "\""));
     return words;
@@ -86,13 +86,13 @@ public final class PointWords {
     List<String> words = new ArrayList<>(List.of("ends at " + units.length(outlet.elevationM())));
     level(words, "under water of level ", outlet.levelM(), units);
     outlet.nozzle().ifPresent(n -> words.add("nozzle " + units.width(n.opening().diameterM())));
-    wish(words, outlet, units);
+    target(words, outlet, units);
     return words;
   }
 
-  private static void wish(List<String> words, Point point, ShownUnits units) {
-    if (point.wantM3PerS().isPresent()) {
-      words.add("wish " + units.writtenFlow(point.wantM3PerS().getAsDouble()));
+  private static void target(List<String> words, Point point, ShownUnits units) {
+    if (point.targetM3PerS().isPresent()) {
+      words.add("target " + units.writtenFlow(point.targetM3PerS().getAsDouble()));
     }
   }
 

@@ -11,9 +11,9 @@ import rillwright.solver.finding.Wording;
  *
  * <p>One rule: what is computed is rounded to three figures and no finer than 1 gph, 0.1 ft, 0.1
  * in, 0.01 ft/s, 0.1 psi, 0.01 m3/h, 0.01 m, 1 mm, 0.01 m/s, 0.1 kPa, 1 W, the same wherever it is
- * told; what somebody wrote in these units (levels, lengths, wishes, points of data sheets) is told
- * as it is written. Lengths below 4 ft are told in inches where they are whole quarters of one but
- * no whole feet.
+ * told; what somebody wrote in these units (levels, lengths, targets, points of data sheets) is
+ * told as it is written. Lengths below 4 ft are told in inches where they are whole quarters of one
+ * but no whole feet.
  */
 public final class ShownUnits implements Wording {
   /** Gallons per hour, feet, inches, psi. */

@@ -14,12 +14,12 @@ import rillwright.solver.study.valvesetting.ValveSettings;
  */
 public record BalanceAnswer(Job job, ValveSettings settings, RunningFigures takes)
     implements Answer {
-  /** Whether not all falls can get their wish. */
-  public boolean missesAWish() {
-    return settings.state().missesAWish();
+  /** Whether not all falls can get their target. */
+  public boolean missesATarget() {
+    return settings.state().missesATarget();
   }
 
-  /** Whether it does not do what it should: a wish is missed or a chamber starves. */
+  /** Whether it does not do what it should: a target is missed or a chamber starves. */
   public boolean fallsShort() {
     return settings.state().fallsShort();
   }

@@ -13,7 +13,7 @@ import rillwright.solver.steady.PointState;
  * A project solved in several conditions, and which of them is the worst for its falls.
  *
  * @param solved in each condition
- * @param network as written: it names the falls and their wishes
+ * @param network as written: it names the falls and their targets
  */
 public record SolvedConditions(Cases<Solved> solved, Network network) {
 
@@ -27,9 +27,9 @@ public record SolvedConditions(Cases<Solved> solved, Network network) {
     return network.waysOut();
   }
 
-  /** Those of them with a wish. */
-  public List<Point> wished() {
-    return falls().stream().filter(fall -> fall.wantM3PerS().isPresent()).toList();
+  /** Those of them with a target. */
+  public List<Point> targeted() {
+    return falls().stream().filter(fall -> fall.targetM3PerS().isPresent()).toList();
   }
 
   /** What happens at a point in a condition; empty if there is no balance. */
@@ -37,36 +37,40 @@ public record SolvedConditions(Cases<Solved> solved, Network network) {
     return one.answer().map(solution -> solution.state().point(name));
   }
 
-  /** What a fall gets of its wish, as a share; 0 without a balance, 1 without a wish. */
-  public double shareOfWish(PointName fall, Case<Solved> one) {
+  /** What a fall gets of its target, as a share; 0 without a balance, 1 without a target. */
+  public double targetFraction(PointName fall, Case<Solved> one) {
     return point(fall, one)
         .map(
             state -> {
-              double want = state.point().wantM3PerS().orElse(0);
-              return want > 0 ? state.outflowM3PerS() / want : 1.0;
+              double target = state.point().targetM3PerS().orElse(0);
+              return target > 0 ? state.outflowM3PerS() / target : 1.0;
             })
         .orElse(0.0);
   }
 
-  /** Whether a fall gets less than its wish, or nothing can be told. */
-  public boolean isUnderWish(PointName fall, Case<Solved> one) {
-    return point(fall, one).map(PointState::isUnderWish).orElse(true);
+  /** Whether a fall gets less than its target, or nothing can be told. */
+  public boolean isUnderTarget(PointName fall, Case<Solved> one) {
+    return point(fall, one).map(PointState::isUnderTarget).orElse(true);
   }
 
-  /** The condition in which a fall gets least of its wish; the first of several. */
+  /** The condition in which a fall gets least of its target; the first of several. */
   public Case<Solved> worstFor(PointName fall) {
     return cases().stream()
-        .min(Comparator.comparingDouble(one -> shareOfWish(fall, one)))
+        .min(Comparator.comparingDouble(one -> targetFraction(fall, one)))
         .orElseThrow();
   }
 
   /** The conditions in which the falls get least first. */
   public Comparator<Case<Solved>> worstFirst() {
-    return Comparator.comparingDouble(this::leastShareOfWish).thenComparingDouble(this::flowM3PerS);
+    return Comparator.comparingDouble(this::leastTargetFraction)
+        .thenComparingDouble(this::flowM3PerS);
   }
 
-  private double leastShareOfWish(Case<Solved> one) {
-    return wished().stream().mapToDouble(fall -> shareOfWish(fall.name(), one)).min().orElse(0);
+  private double leastTargetFraction(Case<Solved> one) {
+    return targeted().stream()
+        .mapToDouble(fall -> targetFraction(fall.name(), one))
+        .min()
+        .orElse(0);
   }
 
   private double flowM3PerS(Case<Solved> one) {
@@ -76,15 +80,15 @@ public record SolvedConditions(Cases<Solved> solved, Network network) {
         .sum();
   }
 
-  /** Whether a wish is missed or a chamber starves in any of the conditions. */
+  /** Whether a target is missed or a chamber starves in any of the conditions. */
   public boolean fallsShort() {
-    return missesAWish()
+    return missesATarget()
         || cases().stream().flatMap(one -> one.answer().stream()).anyMatch(Solved::fallsShort);
   }
 
-  /** Whether a fall gets less than its wish in any of the conditions. */
-  public boolean missesAWish() {
-    return wished().stream()
-        .anyMatch(fall -> cases().stream().anyMatch(one -> isUnderWish(fall.name(), one)));
+  /** Whether a fall gets less than its target in any of the conditions. */
+  public boolean missesATarget() {
+    return targeted().stream()
+        .anyMatch(fall -> cases().stream().anyMatch(one -> isUnderTarget(fall.name(), one)));
   }
 }

@@ -23,7 +23,7 @@ import rillwright.solver.study.duty.DutyFinder;
  * @param place where it stands or is to stand
  */
 public record CurvesRequest(PumpPlace place) implements Request<Curves> {
-  /** Flow drawn where neither a pump nor a wish tells how far, m³/s; about 8000 gph. */
+  /** Flow drawn where neither a pump nor a target tells how far, m³/s; about 8000 gph. */
   private static final double USUAL_FLOW_M3_PER_S = 8e-3;
 
   private static final double ROOM = 1.12;
@@ -41,9 +41,12 @@ public record CurvesRequest(PumpPlace place) implements Request<Curves> {
     Part part = network.line(place.line()).parts().get(place.partIndex());
     Optional<Pump> pump = part instanceof Pump chosen ? Optional.of(chosen) : Optional.empty();
     Optional<SteadyState> state = pump.map(chosen -> SteadyStateFinder.find(network));
-    boolean wished = network.points().stream().anyMatch(point -> point.wantM3PerS().isPresent());
+    boolean targeted =
+        network.points().stream().anyMatch(point -> point.targetM3PerS().isPresent());
     Optional<Duty> duty =
-        pump.isEmpty() && wished ? Optional.of(DutyFinder.find(network, place)) : Optional.empty();
+        pump.isEmpty() && targeted
+            ? Optional.of(DutyFinder.find(network, place))
+            : Optional.empty();
     double reach =
         Math.max(
             pump.map(Pump::set).map(PumpSet::publishedRangeM3PerS).orElse(0.0),

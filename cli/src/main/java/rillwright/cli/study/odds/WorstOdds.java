@@ -11,20 +11,20 @@ import rillwright.cli.study.condition.Cases;
 import rillwright.solver.network.PointName;
 
 /**
- * The condition and the fall with the least chance of a wish.
+ * The condition and the fall with the least chance of a target.
  *
  * @param chance 0 to 1
  */
 public record WorstOdds(String condition, PointName fall, double chance) {
 
-  /** The first of the worst; empty if nothing is wished or nothing has a balance. */
+  /** The first of the worst; empty if nothing is targeted or nothing has a balance. */
   public static Optional<WorstOdds> of(Cases<OddsAnswer> answer) {
     return answer.cases().stream()
         .flatMap(WorstOdds::listOf)
         .min(Comparator.comparingDouble(WorstOdds::chance));
   }
 
-  /** The first of the worst of each wished fall, in the order of the falls. */
+  /** The first of the worst of each targeted fall, in the order of the falls. */
   public static List<WorstOdds> listOf(Cases<OddsAnswer> answer) {
     Map<PointName, WorstOdds> worst = new LinkedHashMap<>();
     answer.cases().stream()

@@ -24,12 +24,12 @@ public record Solved(Job job, SteadyState state, List<Finding> findings) impleme
     return RunningFigures.of(state, running());
   }
 
-  /** Whether a fall or outlet gets less than its wish. */
-  public boolean missesAWish() {
-    return state.missesAWish();
+  /** Whether a fall or outlet gets less than its target. */
+  public boolean missesATarget() {
+    return state.missesATarget();
   }
 
-  /** Whether it does not do what it should: a wish is missed or a chamber starves. */
+  /** Whether it does not do what it should: a target is missed or a chamber starves. */
   public boolean fallsShort() {
     return state.fallsShort();
   }

@@ -33,9 +33,9 @@ public record OddsChart(
    *
    * @param name of the fall
    * @param percentilesM3PerS flows below which 0 %, 1 %, … 100 % lie, m³/s; 101 that do not fall
-   * @param wish what is wished of it
+   * @param target what is targeted of it
    */
-  public record ChanceCurve(String name, List<Double> percentilesM3PerS, Optional<Wish> wish) {
+  public record ChanceCurve(String name, List<Double> percentilesM3PerS, Optional<Target> target) {
     private static final int COUNT = 101;
 
     public ChanceCurve {
@@ -48,16 +48,16 @@ public record OddsChart(
   }
 
   /**
-   * A wish and how likely it is fulfilled.
+   * A target and how likely it is fulfilled.
    *
    * @param flowM3PerS m³/s
    * @param chance 0 to 1
    * @param labelLines both in words
    */
-  public record Wish(double flowM3PerS, double chance, List<String> labelLines) {
-    public Wish {
+  public record Target(double flowM3PerS, double chance, List<String> labelLines) {
+    public Target {
       labelLines = List.copyOf(labelLines);
-      Finite.check("wish", flowM3PerS);
+      Finite.check("target", flowM3PerS);
     }
   }
 

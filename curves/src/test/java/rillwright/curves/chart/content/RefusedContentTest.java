@@ -18,7 +18,7 @@ import rillwright.curves.chart.content.CausesChart.Band;
 import rillwright.curves.chart.content.CausesChart.CauseBar;
 import rillwright.curves.chart.content.OddsChart.ChanceCurve;
 import rillwright.curves.chart.content.OddsChart.Share;
-import rillwright.curves.chart.content.OddsChart.Wish;
+import rillwright.curves.chart.content.OddsChart.Target;
 import rillwright.curves.chart.content.PowerSeries.PowerPoint;
 import rillwright.curves.unit.Unit;
 
@@ -79,8 +79,8 @@ class RefusedContentTest {
         arguments("100 percentiles", does(() -> chances(flows.subList(0, 100)))),
         arguments("a chart's flow is NaN; it must be a finite number", does(() -> chances(broken))),
         arguments(
-            "a chart's wish is NaN; it must be a finite number",
-            does(() -> new Wish(Double.NaN, 0.5, List.of()))),
+            "a chart's target is NaN; it must be a finite number",
+            does(() -> new Target(Double.NaN, 0.5, List.of()))),
         arguments(
             "a chart's share is NaN; it must be a finite number",
             does(() -> new Share("run", Double.NaN, ""))),

@@ -46,7 +46,9 @@ final class PipeDrains {
             new HeldLine(off, off.line(line.name()), List.of())));
   }
 
-  /** The network with its pumps stopped: shut, or letting water back for want of a check valve. */
+  /**
+   * The network with its pumps stopped: shut, or letting water back for target of a check valve.
+   */
   static Network off(Network network) {
     Network off = network;
     List<Line> back = DrainingPipes.listIn(network).stream().map(DrainingPipes::pumpLine).toList();

@@ -9,8 +9,8 @@ import rillwright.solver.pumping.LeastShutOff;
  * The flow and head that a pump must make.
  *
  * @param asTheyStand with the valves as they stand: the least flow at which every fall gets at
- *     least its wish; empty if no flow that can be drawn does it
- * @param throttled with the falls that get too much throttled: each gets its wish, at the head of
+ *     least its target; empty if no flow that can be drawn does it
+ * @param throttled with the falls that get too much throttled: each gets its target, at the head of
  *     the governing one; empty likewise
  * @param governing the fall that decides the head
  * @param greatestFlowM3PerS the greatest flow that the pump could draw, m³/s, where that is less
@@ -30,7 +30,7 @@ public record Duty(
    *
    * @param flowM3PerS the pump's flow, m³/s
    * @param headM the pump's head, m
-   * @param fallsM3PerS what every fall and outlet with a wish gets, m³/s, in the order of the
+   * @param fallsM3PerS what every fall and outlet with a target gets, m³/s, in the order of the
    *     network
    */
   public record AsTheyStand(double flowM3PerS, double headM, Map<PointName, Double> fallsM3PerS) {}

@@ -8,15 +8,15 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.pumping.PumpPlace;
-import rillwright.solver.pumping.WishedHead;
-import rillwright.solver.pumping.WishedHead.Governed;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.TargetHead;
+import rillwright.solver.pumping.TargetHead.Governed;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.study.duty.Duty.AsTheyStand;
 import rillwright.solver.study.duty.Duty.Throttled;
 
 /**
  * Finds the {@link Duty} of the pump at a place. The governing fall is the one that asks for the
- * most head when all get exactly their wishes.
+ * most head when all get exactly their targets.
  */
 public final class DutyFinder {
   private DutyFinder() {}
@@ -24,23 +24,23 @@ public final class DutyFinder {
   /**
    * The duty of the pump at a place.
    *
-   * @throws IllegalArgumentException if no fall or outlet has a wish
+   * @throws IllegalArgumentException if no fall or outlet has a target
    * @throws rillwright.solver.steady.NoBalance if draws cannot be met whatever pump stands there
    */
   public static Duty find(Network network, PumpPlace place) {
     place.requireDrawsMet(network);
-    Wishes wishes = Wishes.of(network);
-    WishedHead head = new WishedHead(network, place, wishes);
+    Targets targets = Targets.of(network);
+    TargetHead head = new TargetHead(network, place, targets);
     Optional<HeadNeeded> asTheyStand = head.asTheyStand();
     Optional<Governed> throttled = head.throttled();
     Optional<Double> greatest = Optional.empty();
     if (asTheyStand.isEmpty() || throttled.isEmpty()) {
-      double more = 2 * wishes.sumM3PerS();
+      double more = 2 * targets.sumM3PerS();
       double found = HeadNeeded.greatestFlowM3PerS(network, place, more);
       greatest = found < more ? Optional.of(found) : Optional.empty();
     }
     return new Duty(
-        asTheyStand.map(needed -> describe(needed, wishes)),
+        asTheyStand.map(needed -> describe(needed, targets)),
         throttled
             .map(Governed::needed)
             .map(needed -> new Throttled(needed.flowM3PerS(), needed.headM())),
@@ -49,9 +49,9 @@ public final class DutyFinder {
         LeastShutOff.at(network, place));
   }
 
-  private static AsTheyStand describe(HeadNeeded needed, Wishes wishes) {
+  private static AsTheyStand describe(HeadNeeded needed, Targets targets) {
     Map<PointName, Double> falls = new LinkedHashMap<>();
-    for (PointName fall : wishes.falls()) {
+    for (PointName fall : targets.falls()) {
       falls.put(fall, needed.state().point(fall).outflowM3PerS());
     }
     return new AsTheyStand(needed.flowM3PerS(), needed.headM(), falls);

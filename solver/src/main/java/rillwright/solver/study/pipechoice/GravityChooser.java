@@ -19,7 +19,7 @@ public final class GravityChooser {
   /**
    * The options tried.
    *
-   * @param options at least one; all of one network but for sizes, with a wish
+   * @param options at least one; all of one network but for sizes, with a target
    * @param progress is told how many are tried
    * @throws NoBalance if there is no balanced state
    */

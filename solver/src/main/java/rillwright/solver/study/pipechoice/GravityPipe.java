@@ -18,8 +18,8 @@ public record GravityPipe(
     PipeOption option, GravityRun run, List<Finding> findings, List<InCondition> conditions)
     implements SizedPipe {
   /**
-   * Those that give every fall its wish first, by the cost of the pipe, of equal ones the narrower;
-   * then the others, by what the worst fall gets.
+   * Those that give every fall its target first, by the cost of the pipe, of equal ones the
+   * narrower; then the others, by what the worst fall gets.
    */
   static final Comparator<GravityPipe> BEST_FIRST =
       Comparator.comparing((GravityPipe pipe) -> !pipe.does())
@@ -40,12 +40,14 @@ public record GravityPipe(
    * @param run empty if there is no balance then
    */
   public record InCondition(String name, Optional<GravityRun> run) {
-    /** Whether every fall gets its wish then. */
+    /** Whether every fall gets its target then. */
     public boolean does() {
       return run.isPresent() && run.get().does();
     }
 
-    /** The share of its wish that the worst fall gets then, the valves as they stand; 0 if none. */
+    /**
+     * The share of its target that the worst fall gets then, the valves as they stand; 0 if none.
+     */
     public double worstShare() {
       return run.map(it -> it.asItStands().worstShare()).orElse(0.0);
     }
@@ -61,7 +63,7 @@ public record GravityPipe(
     return run.inUse().state();
   }
 
-  /** Whether every fall gets its wish: in every condition, where there are any. */
+  /** Whether every fall gets its target: in every condition, where there are any. */
   @Override
   public boolean does() {
     return conditions.isEmpty() ? run.does() : conditions.stream().allMatch(InCondition::does);

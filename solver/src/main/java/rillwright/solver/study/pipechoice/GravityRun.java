@@ -4,8 +4,8 @@ import java.util.Optional;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
-import rillwright.solver.pumping.HeldToWish;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.HeldToTarget;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -15,25 +15,26 @@ import rillwright.solver.trial.Verdict;
  * Water that runs of itself.
  *
  * @param asItStands with the valves as they stand
- * @param throttled with no fall getting more than its wish, if that is how every fall gets it
+ * @param throttled with no fall getting more than its target, if that is how every fall gets it
  */
 public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
 
   /**
-   * What the falls get of their wishes.
+   * What the falls get of their targets.
    *
    * @param state what flows where
-   * @param worst the fall that gets the least share of its wish
+   * @param worst the fall that gets the least share of its target
    * @param worstShare that share
    * @param greatestShare the greatest share that any gets
    */
   public record Shares(
       SteadyState state, PointName worst, double worstShare, double greatestShare) {
 
-    static Shares in(Network network, Wishes wishes) {
+    static Shares in(Network network, Targets targets) {
       SteadyState state = SteadyStateFinder.find(network);
-      PointName worst = wishes.worstIn(state);
-      return new Shares(state, worst, wishes.shareAt(worst, state), wishes.greatestShareIn(state));
+      PointName worst = targets.worstIn(state);
+      return new Shares(
+          state, worst, targets.shareAt(worst, state), targets.greatestShareIn(state));
     }
 
     private boolean areEnough() {
@@ -45,22 +46,22 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
    * What flows in a network.
    *
    * @throws NoBalance if there is no balanced state
-   * @throws IllegalStateException if nothing is wished
+   * @throws IllegalStateException if nothing is targeted
    */
   static GravityRun in(Network network) {
-    Wishes wishes = Wishes.of(network);
-    Shares asItStands = Shares.in(network, wishes);
+    Targets targets = Targets.of(network);
+    Shares asItStands = Shares.in(network, targets);
     boolean does = asItStands.areEnough() && asItStands.greatestShare() <= Verdict.TOO_MUCH_SHARE;
     return new GravityRun(
         asItStands,
-        does ? Optional.empty() : heldToTheWishes(network, wishes).filter(Shares::areEnough));
+        does ? Optional.empty() : heldToTheTargets(network, targets).filter(Shares::areEnough));
   }
 
-  /** With each fall held to its wish; empty if there is no balance then. */
-  private static Optional<Shares> heldToTheWishes(Network network, Wishes wishes) {
-    Network held = HeldToWish.of(network, wishes, wishes.falls());
+  /** With each fall held to its target; empty if there is no balance then. */
+  private static Optional<Shares> heldToTheTargets(Network network, Targets targets) {
+    Network held = HeldToTarget.of(network, targets, targets.falls());
     try {
-      return Optional.of(Shares.in(held, wishes));
+      return Optional.of(Shares.in(held, targets));
     } catch (NoBalance | SearchFailed drawsGoShort) {
       return Optional.empty();
     }
@@ -71,12 +72,12 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
     return throttled.orElse(asItStands);
   }
 
-  /** Whether every fall gets its wish, by the bounds that hold for pumps: up to 5 % short. */
+  /** Whether every fall gets its target, by the bounds that hold for pumps: up to 5 % short. */
   public boolean does() {
     return inUse().areEnough();
   }
 
-  /** Whether it does so short of the wish by what one could see. */
+  /** Whether it does so short of the target by what one could see. */
   public boolean isJustShort() {
     return does() && inUse().worstShare() < Verdict.ENOUGH_SHARE;
   }

@@ -23,7 +23,7 @@ public record Payback(Kind kind, OptionalDouble years) {
     NEVER,
     /** One and the same pump: it buys flow, not money. */
     SAME_PUMP,
-    /** Prices or powers are not known, or one of the two does not give the falls their wishes. */
+    /** Prices or powers are not known, or one of the two does not give the falls their targets. */
     UNKNOWN
   }
 

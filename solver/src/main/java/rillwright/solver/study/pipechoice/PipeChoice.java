@@ -18,7 +18,9 @@ public record PipeChoice(List<RatedPipe> ranked, List<String> leftOut, int trial
     leftOut = List.copyOf(leftOut);
   }
 
-  /** Of those that meet every wish, the one whose pipe costs least; empty if that is not known. */
+  /**
+   * Of those that meet every target, the one whose pipe costs least; empty if that is not known.
+   */
   public Optional<RatedPipe> cheapestPipe() {
     return ranked.stream()
         .filter(rated -> rated.does() && rated.option().materialCost().isPresent())

@@ -5,10 +5,10 @@ import java.util.Optional;
 
 /** Sizes of pipe, ranked. */
 public interface RankedPipes<P extends SizedPipe> {
-  /** The best first: those that meet every wish by their cost, then the others. */
+  /** The best first: those that meet every target by their cost, then the others. */
   List<P> ranked();
 
-  /** The choice with the least cost that meets every wish; empty if none does. */
+  /** The choice with the least cost that meets every target; empty if none does. */
   default Optional<P> leastCost() {
     return ranked().stream().filter(SizedPipe::does).findFirst();
   }

@@ -13,8 +13,8 @@ import rillwright.solver.trial.RatedTrial;
  * Sizes with their own cheapest pump.
  *
  * @param option which sizes
- * @param demand what the wishes ask of the pump there
- * @param pump the cheapest pump that gives the falls their wishes; if none does, the nearest
+ * @param demand what the targets ask of the pump there
+ * @param pump the cheapest pump that gives the falls their targets; if none does, the nearest
  * @param costOverYears pipe, pump and electricity; empty if something of it is not known
  */
 public record RatedPipe(
@@ -47,7 +47,7 @@ public record RatedPipe(
     return pump.trial().findings();
   }
 
-  /** Whether it gives the falls their wishes. */
+  /** Whether it gives the falls their targets. */
   @Override
   public boolean does() {
     return pump.does();

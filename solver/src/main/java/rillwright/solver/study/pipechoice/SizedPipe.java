@@ -21,7 +21,7 @@ public interface SizedPipe {
   /** What the crew should know, the valves as they stand. */
   List<Finding> findings();
 
-  /** Whether every fall gets its wish. */
+  /** Whether every fall gets its target. */
   boolean does();
 
   /** What the size of a line means for the water in it. */

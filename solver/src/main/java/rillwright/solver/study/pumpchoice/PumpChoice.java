@@ -8,7 +8,7 @@ import rillwright.solver.trial.RatedTrial;
 /**
  * Pumps tried and ranked.
  *
- * @param demand what the wishes ask for
+ * @param demand what the targets ask for
  * @param ranking of the pumps
  */
 public record PumpChoice(Demand demand, Ranking ranking) {

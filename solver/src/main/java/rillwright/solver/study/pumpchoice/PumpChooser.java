@@ -28,7 +28,7 @@ public final class PumpChooser {
    * @param progress is told how many pumps are tried
    * @throws rillwright.solver.steady.NoBalance if the network has no balanced state with any of
    *     them
-   * @throws IllegalArgumentException if nothing is wished
+   * @throws IllegalArgumentException if nothing is targeted
    */
   public static PumpChoice choose(
       Network network,

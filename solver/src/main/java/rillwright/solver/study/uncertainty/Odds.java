@@ -13,7 +13,7 @@ import rillwright.solver.network.PointName;
  *
  * @param plan how it was sampled
  * @param falls what is to be expected of each fall and outlet, in the order of the network
- * @param chanceOfAll that all wishes are fulfilled at once, 0 to 1; empty without a wish
+ * @param chanceOfAll that all targets are fulfilled at once, 0 to 1; empty without a target
  * @param drivers how much each unknown matters, in the order of the unknowns
  * @param tally how many samples did not end as they should
  * @param contradiction the values of the first sample whose values contradict each other
@@ -33,8 +33,8 @@ public record Odds(
   /**
    * What is to be expected of a fall or outlet.
    *
-   * @param chance that it gets its wish, 0 to 1, among the samples that make sense; empty without a
-   *     wish
+   * @param chance that it gets its target, 0 to 1, among the samples that make sense; empty without
+   *     a target
    * @param flow over it; empty if no sample has a balance
    */
   public record FallOdds(PointName name, OptionalDouble chance, Optional<FlowSpread> flow) {}

@@ -35,7 +35,7 @@ public final class OddsFinder {
    * The odds of a network.
    *
    * @param middle the network with the middle of every quantity: it names the falls and their
-   *     wishes
+   *     targets
    * @param uncertain the same as a function of what is not known
    * @param progress is told how many samples are worked out
    * @throws rillwright.solver.progress.Stopped if it is stopped
@@ -63,18 +63,18 @@ public final class OddsFinder {
       List<Double> ofFall =
           balanced.stream().map(s -> outcomes.get(s).flowsM3PerS().get(index)).toList();
       flows.add(ofFall);
-      boolean wished = falls.get(fall).wantM3PerS().isPresent();
+      boolean targeted = falls.get(fall).targetM3PerS().isPresent();
       odds.add(
           new FallOdds(
               names.get(fall),
-              chance(wished, outcomes, outcome -> outcome.served().get(index)),
+              chance(targeted, outcomes, outcome -> outcome.served().get(index)),
               spread(ofFall)));
     }
     return new Odds(
         plan,
         odds,
         chance(
-            falls.stream().anyMatch(fall -> fall.wantM3PerS().isPresent()),
+            falls.stream().anyMatch(fall -> fall.targetM3PerS().isPresent()),
             outcomes,
             outcome -> !outcome.served().contains(false)),
         drivers(names, balanced, flows),
@@ -97,10 +97,10 @@ public final class OddsFinder {
     return values;
   }
 
-  /** The share that get their wish of all samples that make sense. */
+  /** The share that get their target of all samples that make sense. */
   private static OptionalDouble chance(
-      boolean wished, List<SampleOutcome> outcomes, Predicate<SampleOutcome> getsIt) {
-    if (!wished) {
+      boolean targeted, List<SampleOutcome> outcomes, Predicate<SampleOutcome> getsIt) {
+    if (!targeted) {
       return OptionalDouble.empty();
     }
     int sound = 0;

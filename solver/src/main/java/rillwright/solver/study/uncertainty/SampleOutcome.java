@@ -16,7 +16,7 @@ import rillwright.solver.steady.SteadyStateFinder;
  *
  * @param ending how its balance ended
  * @param flowsM3PerS out of the network at each fall, m³/s; none unless it ended well
- * @param served whether each fall gets its wish, true where it has none; likewise
+ * @param served whether each fall gets its target, true where it has none; likewise
  */
 record SampleOutcome(Ending ending, List<Double> flowsM3PerS, List<Boolean> served) {
   SampleOutcome {
@@ -65,7 +65,7 @@ record SampleOutcome(Ending ending, List<Double> flowsM3PerS, List<Boolean> serv
     for (PointName fall : falls) {
       PointState point = state.point(fall);
       flows.add(point.outflowM3PerS());
-      served.add(!point.isUnderWish());
+      served.add(!point.isUnderTarget());
     }
     boolean starved = state.starves();
     return new SampleOutcome(starved ? Ending.STARVED : Ending.BALANCED, flows, served);

@@ -5,20 +5,20 @@ import java.util.List;
 import java.util.Set;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
-import rillwright.solver.pumping.HeldToWish;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.HeldToTarget;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyStateFinder;
 
 /**
  * A network in which what goes elsewhere is held back: falls that none of the valves holds back get
- * no more than their wish, and valves that feed no wished fall are shut. What a fall lacks then it
- * lacks for want of head, not of a valve.
+ * no more than their target, and valves that feed no targeted fall are shut. What a fall lacks then
+ * it lacks for target of head, not of a valve.
  *
  * @param favoured falls that get more than their share
- * @param leftAlone valves that feed no fall with a wish
+ * @param leftAlone valves that feed no fall with a target
  */
-record HeldOthers(Wishes wishes, Set<PointName> favoured, List<ValvePlace> leftAlone) {
+record HeldOthers(Targets targets, Set<PointName> favoured, List<ValvePlace> leftAlone) {
   HeldOthers {
     favoured = new LinkedHashSet<>(favoured);
     leftAlone = List.copyOf(leftAlone);
@@ -31,10 +31,10 @@ record HeldOthers(Wishes wishes, Set<PointName> favoured, List<ValvePlace> leftA
    */
   Network in(Network shut, PointName fall) {
     List<PointName> others = favoured.stream().filter(other -> !other.equals(fall)).toList();
-    return HeldToWish.of(shut, wishes, others);
+    return HeldToTarget.of(shut, targets, others);
   }
 
-  /** With the valves that feed no wished fall shut, unless something else needs that water. */
+  /** With the valves that feed no targeted fall shut, unless something else needs that water. */
   Network shut(Network network) {
     Network shut = network;
     for (ValvePlace place : leftAlone) {

@@ -12,38 +12,38 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
 
-/** The head that the pumps lack for every fall to get its wish. */
+/** The head that the pumps lack for every fall to get its target. */
 final class PumpShortfall {
   private static final double TOLERANCE = 1e-12;
 
-  /** A share of a wish that nobody lacks. */
+  /** A share of a target that nobody lacks. */
   private static final double NOTICEABLE = 1e-9;
 
   /** A pump that lacks more than this, m, does not lack head: the water does not come. */
   private static final double MOST_M = 500;
 
   private final Network open;
-  private final Wishes wishes;
+  private final Targets targets;
   private final List<Throttle> throttles;
   private final HeldOthers others;
 
-  PumpShortfall(Network open, Wishes wishes, List<Throttle> throttles, HeldOthers others) {
+  PumpShortfall(Network open, Targets targets, List<Throttle> throttles, HeldOthers others) {
     this.open = others.shut(open);
-    this.wishes = wishes;
+    this.targets = targets;
     this.throttles = throttles;
     this.others = others;
   }
 
   /**
    * The head, m, given by each pump more, all falls but the hardest to serve being held to their
-   * wishes; empty if no head would do it, or some is lacking and there is no pump.
+   * targets; empty if no head would do it, or some is lacking and there is no pump.
    */
   OptionalDouble find() {
     double most = 0;
-    for (PointName candidate : wishes.falls()) {
+    for (PointName candidate : targets.falls()) {
       List<Throttle> closed =
           throttles.stream().filter(throttle -> !throttle.falls().contains(candidate)).toList();
       if (lack(candidate, closed, most) > NOTICEABLE) {
@@ -63,11 +63,11 @@ final class PumpShortfall {
     return OptionalDouble.of(most);
   }
 
-  /** Share of its wish that a fall lacks at a lift of all pumps. */
+  /** Share of its target that a fall lacks at a lift of all pumps. */
   private double lack(PointName fall, List<Throttle> closed, double liftM) {
     try {
-      Throttling throttling = new Throttling(lifted(others.in(open, fall), liftM), wishes);
-      return 1 - wishes.shareAt(fall, throttling.at(1, closed).state());
+      Throttling throttling = new Throttling(lifted(others.in(open, fall), liftM), targets);
+      return 1 - targets.shareAt(fall, throttling.at(1, closed).state());
     } catch (NoBalance drawsGoShort) {
       return 1;
     }

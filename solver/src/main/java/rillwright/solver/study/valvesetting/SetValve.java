@@ -43,7 +43,7 @@ public record SetValve(ValvePlace place, Valve valve, Role role, OptionalDouble 
     WIDE_OPEN,
     /** It is closed as far as it goes short of shut, and its falls still get more. */
     TOO_COARSE,
-    /** No water runs through it to a fall with a wish; it stays as it is. */
+    /** No water runs through it to a fall with a target; it stays as it is. */
     LEFT_ALONE
   }
 

@@ -13,7 +13,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.valvesetting.SetValve.Role;
@@ -26,7 +26,7 @@ final class SettingAttempt {
   private static final double NOTICEABLE = 1e-6;
 
   private final Network open;
-  private final Wishes wishes;
+  private final Targets targets;
   private final List<ValvePlace> coarse;
   private final Throttling throttling;
   private final List<Throttle> throttles;
@@ -38,26 +38,26 @@ final class SettingAttempt {
    * An attempt.
    *
    * @param open the network with all these valves as wide open as they are to be
-   * @param useful valves that feed a fall with a wish and can be closed further
+   * @param useful valves that feed a fall with a target and can be closed further
    * @param coarse valves that are closed as far as they go short of shut
    */
   SettingAttempt(
-      Network open, Wishes wishes, Aim aim, List<ValvePlace> useful, List<ValvePlace> coarse) {
+      Network open, Targets targets, Aim aim, List<ValvePlace> useful, List<ValvePlace> coarse) {
     this.open = open;
-    this.wishes = wishes;
+    this.targets = targets;
     this.coarse = List.copyOf(coarse);
-    this.throttling = new Throttling(open, wishes);
+    this.throttling = new Throttling(open, targets);
     WaterWays ways = new WaterWays(throttling.wideOpen());
-    this.throttles = Throttle.assign(ways, useful, wishes.falls());
-    ShareSearch search = new ShareSearch(throttling, wishes, throttles);
+    this.throttles = Throttle.assign(ways, useful, targets.falls());
+    ShareSearch search = new ShareSearch(throttling, targets, throttles);
     this.largest = search.find();
     if (largest.share() <= 0) {
       exactly = false;
       return; // nothing closed would help: no water reaches the governing fall
     }
-    exactly = aim == Aim.WISH && largest.share() >= 1;
+    exactly = aim == Aim.TARGET && largest.share() >= 1;
     List<Throttle> closed =
-        exactly ? forTheWish(ways, useful) : search.without(largest.governing());
+        exactly ? forTheTarget(ways, useful) : search.without(largest.governing());
     Throttled throttled = throttling.at(exactly ? 1 : largest.share(), closed);
     throttled
         .limitM3PerS()
@@ -69,10 +69,10 @@ final class SettingAttempt {
    * All throttles; but where one valve feeds all falls it takes what is too much for all, and the
    * way from it to the governing fall stays wide open.
    */
-  private List<Throttle> forTheWish(WaterWays ways, List<ValvePlace> useful) {
+  private List<Throttle> forTheTarget(WaterWays ways, List<ValvePlace> useful) {
     Optional<ValvePlace> common =
         useful.stream()
-            .filter(place -> ways.reached(place.line(), wishes.falls()).equals(wishes.falls()))
+            .filter(place -> ways.reached(place.line(), targets.falls()).equals(targets.falls()))
             .reduce((one, later) -> later);
     boolean doesNothingYet =
         common.isPresent() && throttles.stream().noneMatch(t -> t.valves().contains(common.get()));
@@ -116,18 +116,18 @@ final class SettingAttempt {
       set = loss.getKey().withLoss(set, closed ? wide.closedTo(loss.getValue()) : wide);
     }
     SteadyState state = SteadyStateFinder.find(set);
-    double share = wishes.shareAt(wishes.worstIn(state), state);
-    Set<PointName> favoured = new LinkedHashSet<>(wishes.falls());
+    double share = targets.shareAt(targets.worstIn(state), state);
+    Set<PointName> favoured = new LinkedHashSet<>(targets.falls());
     favoured.removeIf(
-        fall -> wishes.shareAt(fall, state) <= share + NOTICEABLE * Math.max(1, share));
+        fall -> targets.shareAt(fall, state) <= share + NOTICEABLE * Math.max(1, share));
     List<SetValve> valves = new ArrayList<>();
     for (ValvePlace place : places) {
       valves.add(
           new SetValve(place, place.in(set), role(place, set), new Sensitivity(set).of(place)));
     }
     OptionalDouble pumpShort =
-        state.missesAWish()
-            ? new PumpShortfall(open, wishes, throttles, heldOthers(favoured, valves)).find()
+        state.missesATarget()
+            ? new PumpShortfall(open, targets, throttles, heldOthers(favoured, valves)).find()
             : OptionalDouble.of(0);
     WaterWays ways = new WaterWays(throttling.wideOpen());
     boolean opensGoverningWay =
@@ -151,7 +151,7 @@ final class SettingAttempt {
 
   private HeldOthers heldOthers(Set<PointName> favoured, List<SetValve> valves) {
     return new HeldOthers(
-        wishes,
+        targets,
         favoured,
         valves.stream()
             .filter(valve -> valve.role() == Role.LEFT_ALONE)
@@ -164,7 +164,7 @@ final class SettingAttempt {
       return Role.TOO_COARSE;
     }
     boolean feeds =
-        !new WaterWays(throttling.wideOpen()).reached(place.line(), wishes.falls()).isEmpty();
+        !new WaterWays(throttling.wideOpen()).reached(place.line(), targets.falls()).isEmpty();
     double wide = place.in(open).loss().lossCoefficient();
     return !feeds
         ? Role.LEFT_ALONE
@@ -178,8 +178,9 @@ final class SettingAttempt {
     closed.sort(
         Comparator.comparingDouble(
             (ValvePlace place) ->
-                -wishes.shareAt(
-                    wishes.worstIn(wide, new WaterWays(wide).reached(place.line(), wishes.falls())),
+                -targets.shareAt(
+                    targets.worstIn(
+                        wide, new WaterWays(wide).reached(place.line(), targets.falls())),
                     wide)));
     Set<LineName> order = new LinkedHashSet<>();
     coarse.forEach(place -> order.add(place.line()));

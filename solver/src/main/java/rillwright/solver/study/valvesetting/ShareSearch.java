@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.network.PointName;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 
 /**
- * The largest share of its wish that every fall can get.
+ * The largest share of its target that every fall can get.
  *
  * <p>If one fall's way is wide open and all others are held to a share, it gets the less the larger
  * the share is; where it gets just the share, that is the largest that it allows. The fall that
@@ -23,31 +23,31 @@ final class ShareSearch {
   private static final double EXACT = 1e-11;
 
   private final Throttling throttling;
-  private final Wishes wishes;
+  private final Targets targets;
   private final List<Throttle> throttles;
 
-  ShareSearch(Throttling throttling, Wishes wishes, List<Throttle> throttles) {
+  ShareSearch(Throttling throttling, Targets targets, List<Throttle> throttles) {
     this.throttling = throttling;
-    this.wishes = wishes;
+    this.targets = targets;
     this.throttles = throttles;
   }
 
   /**
    * The answer.
    *
-   * @param share of every wish, 0 or more
+   * @param share of every target, 0 or more
    * @param governing the fall that decides it
    */
   record Largest(double share, PointName governing) {}
 
   Largest find() {
     SteadyState open = throttling.wideOpen();
-    List<PointName> poorestFirst = new ArrayList<>(wishes.falls());
-    poorestFirst.sort(Comparator.comparingDouble(fall -> wishes.shareAt(fall, open)));
-    double best = wishes.shareAt(poorestFirst.get(poorestFirst.size() - 1), open);
+    List<PointName> poorestFirst = new ArrayList<>(targets.falls());
+    poorestFirst.sort(Comparator.comparingDouble(fall -> targets.shareAt(fall, open)));
+    double best = targets.shareAt(poorestFirst.get(poorestFirst.size() - 1), open);
     PointName governing = poorestFirst.get(0);
     for (PointName candidate : poorestFirst) {
-      double least = Math.max(0, wishes.shareAt(candidate, open));
+      double least = Math.max(0, targets.shareAt(candidate, open));
       if (least < best && surplus(candidate, best) < 0) {
         best = FallingRoot.find(share -> surplus(candidate, share), least, best, TOLERANCE);
         governing = candidate;
@@ -62,7 +62,7 @@ final class ShareSearch {
   private boolean allGetIt(PointName governing, double share) {
     try {
       SteadyState state = throttling.at(share, without(governing)).state();
-      return wishes.shareAt(wishes.worstIn(state), state) >= (1 - EXACT) * share;
+      return targets.shareAt(targets.worstIn(state), state) >= (1 - EXACT) * share;
     } catch (NoBalance drawsGoShort) {
       return false;
     }
@@ -75,7 +75,7 @@ final class ShareSearch {
 
   private double surplus(PointName fall, double share) {
     try {
-      return wishes.shareAt(fall, throttling.at(share, without(fall)).state()) - share;
+      return targets.shareAt(fall, throttling.at(share, without(fall)).state()) - share;
     } catch (NoBalance drawsGoShort) {
       return 1; // so little is let through that a draw goes short: the share is far too small
     }

@@ -15,13 +15,13 @@ import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
 /**
- * A network whose throttles let no more through than a share of what their falls wish: each valve
+ * A network whose throttles let no more through than a share of what their falls target: each valve
  * stands for one that closes by itself at a limit of its flow.
  */
 final class Throttling {
@@ -35,7 +35,7 @@ final class Throttling {
   private static final double AT_THE_LIMIT = 1 - 1e-9;
 
   private final Network open;
-  private final Wishes wishes;
+  private final Targets targets;
   private final SteadyState wideOpen;
 
   /**
@@ -43,9 +43,9 @@ final class Throttling {
    *
    * @param open the network with the valves wide open
    */
-  Throttling(Network open, Wishes wishes) {
+  Throttling(Network open, Targets targets) {
     this.open = open;
-    this.wishes = wishes;
+    this.targets = targets;
     this.wideOpen = SteadyStateFinder.find(open);
   }
 
@@ -121,7 +121,7 @@ final class Throttling {
   }
 
   private double poorestShare(SteadyState state, Throttle throttle) {
-    return wishes.shareAt(wishes.worstIn(state, throttle.falls()), state);
+    return targets.shareAt(targets.worstIn(state, throttle.falls()), state);
   }
 
   private boolean holdsBack(SteadyState state, Throttle throttle, Map<ValvePlace, Double> limits) {
@@ -131,8 +131,8 @@ final class Throttling {
 
   /** What each valve of a throttle should let through more, m³/s, if its falls share as they do. */
   private double correction(SteadyState state, Throttle throttle, double share) {
-    PointName poorest = wishes.worstIn(state, throttle.falls());
-    double lacks = share * wishes.at(poorest) - state.point(poorest).outflowM3PerS();
+    PointName poorest = targets.worstIn(state, throttle.falls());
+    double lacks = share * targets.at(poorest) - state.point(poorest).outflowM3PerS();
     double gets = state.point(poorest).outflowM3PerS();
     double all = throttle.falls().stream().mapToDouble(f -> state.point(f).outflowM3PerS()).sum();
     double partOfAll = gets > 0 ? gets / all : 1;

@@ -7,7 +7,7 @@ import java.util.Map;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -41,21 +41,21 @@ public record ValveSweep(SetValve valve, List<Step> steps) {
    * A place of the valve.
    *
    * @param loss how it stands
-   * @param shares of each fall's wish, in the order of the network
+   * @param shares of each fall's target, in the order of the network
    */
   public record Step(Valve.Setpoint loss, Map<PointName, Double> shares) {}
 
   /** The sweep of one of the valves; steps without a balanced state are left out. */
   public static ValveSweep of(ValveSettings settings, SetValve set) {
     Network network = settings.state().network();
-    Wishes wishes = Wishes.of(network);
+    Targets targets = Targets.of(network);
     List<Step> steps = new ArrayList<>();
     for (int i = 0; i <= STEPS; i++) {
       Valve.Setpoint loss = at(settings, set, (double) i / STEPS);
       try {
         SteadyState state = SteadyStateFinder.find(set.place().withLoss(network, loss));
         Map<PointName, Double> shares = new LinkedHashMap<>();
-        wishes.falls().forEach(fall -> shares.put(fall, wishes.shareAt(fall, state)));
+        targets.falls().forEach(fall -> shares.put(fall, targets.shareAt(fall, state)));
         steps.add(new Step(loss, shares));
       } catch (NoBalance drawsGoShort) {
         break;

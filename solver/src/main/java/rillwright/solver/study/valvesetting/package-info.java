@@ -1,5 +1,5 @@
 /**
- * How far to close each valve so that every fall gets the same share of its wish. Uses {@code
+ * How far to close each valve so that every fall gets the same share of its target. Uses {@code
  * steady} and {@code network}.
  *
  * <p>A valve that is to be set is first taken for one that lets no more than its flow through; the

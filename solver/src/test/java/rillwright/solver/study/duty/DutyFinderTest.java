@@ -49,13 +49,13 @@ class DutyFinderTest {
     return DutyFinder.find(network, PumpPlace.listPlanned(network).get(0));
   }
 
-  /** Head at the split that brings a fall its wish. */
+  /** Head at the split that brings a fall its target. */
   private static double splitM(double crestM, double flowM3PerS) {
     return crestM + Math.pow(flowM3PerS / (1.6 * 0.75), 2.0 / 3) + K_WAY * flowM3PerS * flowM3PerS;
   }
 
   @Test
-  void throttledTheSumOfTheWishesAtTheHeadOfTheGoverningFall() {
+  void throttledTheSumOfTheTargetsAtTheHeadOfTheGoverningFall() {
     Duty duty = duty(1);
     double sum = HIGH_M3_PER_S + LOW_M3_PER_S;
     assertEquals(Optional.of(new PointName("high")), duty.governing());
@@ -67,7 +67,7 @@ class DutyFinderTest {
   }
 
   @Test
-  void asTheyStandTheLowFallTakesMoreThanItsWish() {
+  void asTheyStandTheLowFallTakesMoreThanItsTarget() {
     Duty.AsTheyStand stand = duty(1).asTheyStand().orElseThrow();
     double low = stand.fallsM3PerS().get(new PointName("low"));
     assertEquals(HIGH_M3_PER_S, stand.fallsM3PerS().get(new PointName("high")), 1e-9);

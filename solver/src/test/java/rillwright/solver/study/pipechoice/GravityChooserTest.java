@@ -18,8 +18,8 @@ import rillwright.solver.trial.PlainNetworks;
 import rillwright.solver.trial.SiteState;
 
 /**
- * A pond at 0 m, a loss of c Q² and an outlet 2 m below it: Q = √(2/c) by hand. 2 L/s are wished: c
- * = 5e5 gives just that.
+ * A pond at 0 m, a loss of c Q² and an outlet 2 m below it: Q = √(2/c) by hand. 2 L/s are targeted:
+ * c = 5e5 gives just that.
  */
 class GravityChooserTest {
   private static final LineName SUPPLY = new LineName("supply");
@@ -45,7 +45,7 @@ class GravityChooserTest {
     "3.3e5, true, false, false",
     "3.1e5, true, false, true",
   })
-  void flowIsTheClosedFormAndJudgedByTheWish(
+  void flowIsTheClosedFormAndJudgedByTheTarget(
       double c, boolean does, boolean justShort, boolean farTooMuch) {
     GravityPipe pipe =
         GravityChooser.choose(List.of(option("any", 0.05, c, 100)), Progress.UNSEEN)
@@ -66,7 +66,7 @@ class GravityChooserTest {
    * + 0.001)² + 1.25e6 Q².
    */
   @Test
-  void fallThatTakesTooMuchIsHeldToItsWishForTheOther() {
+  void fallThatTakesTooMuchIsHeldToItsTargetForTheOther() {
     Network network = PlainNetworks.fork(2e5, 1e4, 1.25e6);
     PipeOption option = option("any", 0.05, network, List.of(), OptionalDouble.empty());
 

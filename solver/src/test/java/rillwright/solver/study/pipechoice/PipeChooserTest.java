@@ -25,8 +25,9 @@ import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.RunningTerms;
 
 /**
- * A thin pipe loses 3e5 Q², a thick one 1e5 Q²: at the 2 L/s wished the pump must give 3.2 m or 2.4
- * m. The weak pump (4 − 600 Q, 100 W) gives 2.8 m there, the strong one (4.6 − 600 Q, 200 W) 3.4 m.
+ * A thin pipe loses 3e5 Q², a thick one 1e5 Q²: at the 2 L/s targeted the pump must give 3.2 m or
+ * 2.4 m. The weak pump (4 − 600 Q, 100 W) gives 2.8 m there, the strong one (4.6 − 600 Q, 200 W)
+ * 3.4 m.
  */
 class PipeChooserTest {
   private static final LineName SUPPLY = PlainNetworks.PLACE.line();
@@ -92,7 +93,7 @@ class PipeChooserTest {
   }
 
   @Test
-  void nothingIsPaidBackAgainstASizeThatFailsTheWish() {
+  void nothingIsPaidBackAgainstASizeThatFailsTheTarget() {
     PipeChoice choice = choose(List.of(THIN, THICK), WEAK);
 
     assertEquals("thick", size(choice.ranked().get(0)));

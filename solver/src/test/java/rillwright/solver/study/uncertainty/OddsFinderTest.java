@@ -46,8 +46,8 @@ class OddsFinderTest {
     return new Basin(name(name), levelM, Optional.empty(), NONE, NONE, NONE);
   }
 
-  private static Outlet outlet(String name, OptionalDouble wantM3PerS) {
-    return new Outlet(name(name), 0, NONE, Optional.empty(), wantM3PerS);
+  private static Outlet outlet(String name, OptionalDouble targetM3PerS) {
+    return new Outlet(name(name), 0, NONE, Optional.empty(), targetM3PerS);
   }
 
   /** A loss of so many metres at 10 L/s. */
@@ -200,7 +200,7 @@ class OddsFinderTest {
     assertEquals(0.2, odds.drivers().get(1).share(), 0.01);
     assertEquals(0.0, odds.drivers().get(0).ofFall().get(name("narrow")), 1e-9);
     assertEquals(1.0, odds.drivers().get(1).ofFall().get(name("narrow")), 1e-4);
-    assertTrue(odds.falls().stream().allMatch(fall -> fall.chance().isEmpty()), "no wishes");
+    assertTrue(odds.falls().stream().allMatch(fall -> fall.chance().isEmpty()), "no targets");
   }
 
   @Test

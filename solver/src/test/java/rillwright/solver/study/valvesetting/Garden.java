@@ -30,7 +30,7 @@ import rillwright.solver.network.Tee;
 import rillwright.solver.network.Valve;
 import rillwright.solver.water.Water;
 
-/** A network with wishes and valves, built in few words. Ends of lines cost nothing. */
+/** A network with targets and valves, built in few words. Ends of lines cost nothing. */
 final class Garden {
   static final Bore BORE = new Bore(0.04);
 
@@ -58,23 +58,24 @@ final class Garden {
     return this;
   }
 
-  /** An outlet in air, at which the head is its elevation; wish 0 for none. */
-  Garden outlet(String name, double elevationM, double wantM3PerS) {
+  /** An outlet in air, at which the head is its elevation; target 0 for none. */
+  Garden outlet(String name, double elevationM, double targetM3PerS) {
     points.add(
-        new Outlet(new PointName(name), elevationM, UNKNOWN, Optional.empty(), wish(wantM3PerS)));
+        new Outlet(
+            new PointName(name), elevationM, UNKNOWN, Optional.empty(), target(targetM3PerS)));
     return this;
   }
 
-  /** A fall half a metre wide; wish 0 for none. */
-  Garden fall(String name, double crestM, double wantM3PerS) {
+  /** A fall half a metre wide; target 0 for none. */
+  Garden fall(String name, double crestM, double targetM3PerS) {
     PowerWeir weir = PowerWeir.ofDischargeCoefficient(0.6, 0.5);
     points.add(
-        new Fall(new PointName(name), crestM, weir, 0.15, wish(wantM3PerS), Optional.empty()));
+        new Fall(new PointName(name), crestM, weir, 0.15, target(targetM3PerS), Optional.empty()));
     return this;
   }
 
-  private static OptionalDouble wish(double wantM3PerS) {
-    return wantM3PerS > 0 ? OptionalDouble.of(wantM3PerS) : UNKNOWN;
+  private static OptionalDouble target(double targetM3PerS) {
+    return targetM3PerS > 0 ? OptionalDouble.of(targetM3PerS) : UNKNOWN;
   }
 
   Garden line(String name, String from, String to, Part... parts) {
@@ -133,15 +134,15 @@ final class Garden {
         network, ValvePlace.listAdjustable(network), ValveSettingFinder.Aim.LARGEST_SHARE);
   }
 
-  static ValveSettings wished(Network network) {
+  static ValveSettings targeted(Network network) {
     return ValveSettingFinder.find(
-        network, ValvePlace.listAdjustable(network), ValveSettingFinder.Aim.WISH);
+        network, ValvePlace.listAdjustable(network), ValveSettingFinder.Aim.TARGET);
   }
 
   static double share(ValveSettings settings, String fall) {
     PointName name = new PointName(fall);
     return settings.state().point(name).outflowM3PerS()
-        / settings.state().network().point(name).wantM3PerS().orElseThrow();
+        / settings.state().network().point(name).targetM3PerS().orElseThrow();
   }
 
   static SetValve set(ValveSettings settings, String line) {

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rillwright.solver.study.valvesetting.Garden.balanced;
 import static rillwright.solver.study.valvesetting.Garden.pump;
 import static rillwright.solver.study.valvesetting.Garden.quadratic;
+import static rillwright.solver.study.valvesetting.Garden.targeted;
 import static rillwright.solver.study.valvesetting.Garden.valve;
-import static rillwright.solver.study.valvesetting.Garden.wished;
 
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.valvesetting.SetValve.Role;
@@ -56,7 +56,7 @@ class RandomGardensTest {
     ValveSettings settings = balanced(garden(new SplittableRandom(seed)));
 
     SteadyState state = settings.state();
-    for (PointName fall : Wishes.of(state.network()).falls()) {
+    for (PointName fall : Targets.of(state.network()).falls()) {
       double share = Garden.share(settings, fall.value());
       assertEquals(settings.share(), share, 1e-6 * settings.share(), () -> fall + ", seed " + seed);
     }
@@ -72,7 +72,7 @@ class RandomGardensTest {
     SplittableRandom random = new SplittableRandom(seed);
     ValveSettings settings = balanced(garden(random));
     Network set = settings.state().network();
-    Wishes wishes = Wishes.of(set);
+    Targets targets = Targets.of(set);
     for (int i = 0; i < 20; i++) {
       Network other = set;
       double reach = Math.pow(10, -3 * random.nextDouble());
@@ -82,18 +82,18 @@ class RandomGardensTest {
         other = valve.place().withLoss(other, valve.valve().loss().closedTo(k));
       }
       SteadyState state = SteadyStateFinder.find(other);
-      double worst = wishes.shareAt(wishes.worstIn(state), state);
+      double worst = targets.shareAt(targets.worstIn(state), state);
       assertTrue(worst <= settings.share() * (1 + 1e-9), () -> worst + ", seed " + seed);
     }
   }
 
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
-  void wishIsGivenExactlyOrTheLargestShare(long seed) {
+  void targetIsGivenExactlyOrTheLargestShare(long seed) {
     Network network = garden(new SplittableRandom(seed));
     double largest = balanced(network).share();
-    ValveSettings settings = wished(network);
-    for (PointName fall : Wishes.of(network).falls()) {
+    ValveSettings settings = targeted(network);
+    for (PointName fall : Targets.of(network).falls()) {
       assertEquals(
           Math.min(1, largest),
           Garden.share(settings, fall.value()),

@@ -25,8 +25,8 @@ import rillwright.solver.study.valvesetting.SetValve.Role;
 
 /** Ways without a valve, with several, with one that is too coarse, or out of the pump's reach. */
 class UnevenWaysTest {
-  private static final double LOW_WISH = 0.002;
-  private static final double HIGH_WISH = 0.001;
+  private static final double LOW_TARGET = 0.002;
+  private static final double HIGH_TARGET = 0.001;
   private static final double SUPPLY = 100_000;
   private static final double LOW = 50_000;
   private static final double HIGH = 400_000;
@@ -60,9 +60,9 @@ class UnevenWaysTest {
         new Garden()
             .basin("reservoir", 10)
             .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("middle", 4, HIGH_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, LOW_TARGET)
+            .outlet("middle", 4, HIGH_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "reservoir", "split", quadratic(SUPPLY))
             .line("low way", "split", "low", quadratic(8 * LOW))
             .line("middle way", "split", "middle", quadratic(LOW), ball())
@@ -99,13 +99,13 @@ class UnevenWaysTest {
   }
 
   @Test
-  void valveThatFeedsNoWishStaysAsItIs() {
+  void valveThatFeedsNoTargetStaysAsItIs() {
     Network network =
         new Garden()
             .basin("reservoir", 10)
             .basin("pond", 0)
             .tee("split")
-            .outlet("low", 1, LOW_WISH)
+            .outlet("low", 1, LOW_TARGET)
             .line("supply", "reservoir", "split", quadratic(SUPPLY))
             .line("low way", "split", "low", quadratic(LOW), ball())
             .line("bypass", "split", "pond", quadratic(HIGH), ball())
@@ -125,9 +125,9 @@ class UnevenWaysTest {
             .basin("reservoir", 10)
             .tee("split")
             .tee("below")
-            .outlet("one", 1, LOW_WISH)
-            .outlet("two", 1.5, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("one", 1, LOW_TARGET)
+            .outlet("two", 1.5, LOW_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "reservoir", "split", quadratic(SUPPLY))
             .line("low way", "split", "below", ball())
             .line("first", "below", "one", quadratic(LOW))
@@ -148,8 +148,8 @@ class UnevenWaysTest {
         new Garden()
             .basin("reservoir", 10)
             .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, LOW_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "reservoir", "split", quadratic(SUPPLY))
             .line("left", "split", "low", quadratic(LOW), ball())
             .line("right", "split", "low", quadratic(2 * LOW), ball())
@@ -170,8 +170,8 @@ class UnevenWaysTest {
         new Garden()
             .basin("pond", 0)
             .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, LOW_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "pond", "split", pump(5, 0.01), quadratic(SUPPLY))
             .line("low way", "split", "low", quadratic(LOW), ball())
             .line("high way", "split", "high", ball(), quadratic(HIGH))
@@ -192,8 +192,8 @@ class UnevenWaysTest {
             .basin("reservoir", 10)
             .tee("split")
             .tee("tap", 0.0015)
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, LOW_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "reservoir", "split", quadratic(SUPPLY))
             .line("low way", "split", "tap", quadratic(LOW), ball())
             .line("rest", "tap", "low", quadratic(LOW))
@@ -212,8 +212,8 @@ class UnevenWaysTest {
         new Garden()
             .basin("reservoir", 10)
             .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, LOW_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "reservoir", "split", quadratic(SUPPLY))
             .line("low way", "split", "low", quadratic(LOW), ball())
             .line("high way", "split", "high", ball(), quadratic(HIGH))
@@ -233,14 +233,14 @@ class UnevenWaysTest {
   }
 
   @Test
-  void wishAndValveAreAskedFor() {
-    Network noWish =
+  void targetAndValveAreAskedFor() {
+    Network noTarget =
         new Garden()
             .basin("reservoir", 10)
             .outlet("low", 1, 0)
             .line("low way", "reservoir", "low", quadratic(LOW), ball())
             .network();
 
-    assertThrows(IllegalArgumentException.class, () -> balanced(noWish));
+    assertThrows(IllegalArgumentException.class, () -> balanced(noTarget));
   }
 }

@@ -8,8 +8,8 @@ import static rillwright.solver.study.valvesetting.Garden.pump;
 import static rillwright.solver.study.valvesetting.Garden.quadratic;
 import static rillwright.solver.study.valvesetting.Garden.set;
 import static rillwright.solver.study.valvesetting.Garden.share;
+import static rillwright.solver.study.valvesetting.Garden.targeted;
 import static rillwright.solver.study.valvesetting.Garden.valve;
-import static rillwright.solver.study.valvesetting.Garden.wished;
 
 import java.util.List;
 import java.util.Set;
@@ -21,8 +21,8 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.study.valvesetting.SetValve.Role;
 
 class ValveSettingFinderTest {
-  private static final double LOW_WISH = 0.002;
-  private static final double HIGH_WISH = 0.001;
+  private static final double LOW_TARGET = 0.002;
+  private static final double HIGH_TARGET = 0.001;
   private static final double SUPPLY = 100_000;
   private static final double LOW = 50_000;
   private static final double HIGH = 400_000;
@@ -39,8 +39,8 @@ class ValveSettingFinderTest {
     return new Garden()
         .basin("reservoir", 10)
         .tee("split")
-        .outlet("low", 1, LOW_WISH)
-        .outlet("high", 6, HIGH_WISH)
+        .outlet("low", 1, LOW_TARGET)
+        .outlet("high", 6, HIGH_TARGET)
         .line("supply", "reservoir", "split", quadratic(SUPPLY))
         .line("low way", "split", "low", quadratic(LOW), valve(K_OPEN))
         .line("high way", "split", "high", valve(K_OPEN), quadratic(HIGH));
@@ -52,12 +52,12 @@ class ValveSettingFinderTest {
    */
   @Test
   void twoOutletsOffAReservoirAreAsWorkedByHand() {
-    double sum = LOW_WISH + HIGH_WISH;
+    double sum = LOW_TARGET + HIGH_TARGET;
     double openLoss = kLoss(K_OPEN, 1);
-    double s = Math.sqrt(4 / (SUPPLY * sum * sum + (HIGH + openLoss) * HIGH_WISH * HIGH_WISH));
+    double s = Math.sqrt(4 / (SUPPLY * sum * sum + (HIGH + openLoss) * HIGH_TARGET * HIGH_TARGET));
     double atTee = 10 - SUPPLY * Math.pow(s * sum, 2);
-    double taken = atTee - 1 - LOW * Math.pow(s * LOW_WISH, 2);
-    double k = taken / kLoss(1, s * LOW_WISH);
+    double taken = atTee - 1 - LOW * Math.pow(s * LOW_TARGET, 2);
+    double k = taken / kLoss(1, s * LOW_TARGET);
 
     ValveSettings settings = balanced(twoOutlets().network());
 
@@ -72,13 +72,13 @@ class ValveSettingFinderTest {
 
   /** By hand: as above with s = 1; the high valve takes what is too much at the tee too. */
   @Test
-  void wishIsMetExactlyWhereThereIsHeadEnough() {
-    double sum = LOW_WISH + HIGH_WISH;
+  void targetIsMetExactlyWhereThereIsHeadEnough() {
+    double sum = LOW_TARGET + HIGH_TARGET;
     double atTee = 10 - SUPPLY * sum * sum;
-    double kLow = (atTee - 1 - LOW * LOW_WISH * LOW_WISH) / kLoss(1, LOW_WISH);
-    double kHigh = (atTee - 6 - HIGH * HIGH_WISH * HIGH_WISH) / kLoss(1, HIGH_WISH);
+    double kLow = (atTee - 1 - LOW * LOW_TARGET * LOW_TARGET) / kLoss(1, LOW_TARGET);
+    double kHigh = (atTee - 6 - HIGH * HIGH_TARGET * HIGH_TARGET) / kLoss(1, HIGH_TARGET);
 
-    ValveSettings settings = wished(twoOutlets().network());
+    ValveSettings settings = targeted(twoOutlets().network());
 
     assertEquals(1, settings.share(), 1e-9);
     assertEquals(1, share(settings, "low"), 1e-9);
@@ -92,36 +92,37 @@ class ValveSettingFinderTest {
         new Garden()
             .basin("reservoir", 10)
             .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, LOW_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "reservoir", "split", quadratic(SUPPLY), valve(K_OPEN))
             .line("low way", "split", "low", quadratic(LOW), valve(K_OPEN))
             .line("high way", "split", "high", valve(K_OPEN), quadratic(HIGH));
 
-    ValveSettings settings = wished(garden.network());
+    ValveSettings settings = targeted(garden.network());
 
     assertEquals(1, share(settings, "low"), 1e-9);
     assertEquals(1, share(settings, "high"), 1e-9);
     assertEquals(Role.WIDE_OPEN, set(settings, "high way").role());
     assertEquals(Role.THROTTLED, set(settings, "supply").role());
     assertEquals(
-        Role.WIDE_OPEN, set(balanced(garden.network()), "supply").role(), "without --wish");
+        Role.WIDE_OPEN, set(balanced(garden.network()), "supply").role(), "without --target");
   }
 
   /**
-   * By hand: the pump gives 4 − 1000 Q; at the sum of the wishes 4 − 3 = 1 m. The high outlet asks
+   * By hand: the pump gives 4 − 1000 Q; at the sum of the targets 4 − 3 = 1 m. The high outlet asks
    * for 6 m, the supply's loss, its own and the open valve's.
    */
   @Test
-  void pumpShortIsTheHeadThatIsMissingAtTheSumOfTheWishes() {
-    double sum = LOW_WISH + HIGH_WISH;
-    double asked = 6 + SUPPLY * sum * sum + HIGH * HIGH_WISH * HIGH_WISH + kLoss(K_OPEN, HIGH_WISH);
+  void pumpShortIsTheHeadThatIsMissingAtTheSumOfTheTargets() {
+    double sum = LOW_TARGET + HIGH_TARGET;
+    double asked =
+        6 + SUPPLY * sum * sum + HIGH * HIGH_TARGET * HIGH_TARGET + kLoss(K_OPEN, HIGH_TARGET);
     Network network =
         new Garden()
             .basin("pond", 0)
             .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, LOW_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "pond", "split", pump(7, 0.0035), quadratic(SUPPLY))
             .line("low way", "split", "low", quadratic(LOW), valve(K_OPEN))
             .line("high way", "split", "high", valve(K_OPEN), quadratic(HIGH))

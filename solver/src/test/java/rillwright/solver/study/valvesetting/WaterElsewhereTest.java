@@ -7,8 +7,8 @@ import static rillwright.solver.study.valvesetting.Garden.balanced;
 import static rillwright.solver.study.valvesetting.Garden.pump;
 import static rillwright.solver.study.valvesetting.Garden.quadratic;
 import static rillwright.solver.study.valvesetting.Garden.set;
+import static rillwright.solver.study.valvesetting.Garden.targeted;
 import static rillwright.solver.study.valvesetting.Garden.valve;
-import static rillwright.solver.study.valvesetting.Garden.wished;
 
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -19,14 +19,14 @@ import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
 
 /**
- * A pump up to an outlet at 6 m, and one at 1 m that takes what it can get: both at their wishes,
+ * A pump up to an outlet at 6 m, and one at 1 m that takes what it can get: both at their targets,
  * the pump must give 6 m, the supply's loss and that of the high way, whose valve takes nothing.
  */
 class WaterElsewhereTest {
-  private static final double LOW_WISH = 0.002;
-  private static final double HIGH_WISH = 0.001;
-  private static final double SUM = LOW_WISH + HIGH_WISH;
-  private static final double ASKED = 6 + 100_000 * SUM * SUM + 400_000 * HIGH_WISH * HIGH_WISH;
+  private static final double LOW_TARGET = 0.002;
+  private static final double HIGH_TARGET = 0.001;
+  private static final double SUM = LOW_TARGET + HIGH_TARGET;
+  private static final double ASKED = 6 + 100_000 * SUM * SUM + 400_000 * HIGH_TARGET * HIGH_TARGET;
 
   private static Garden ways(Garden garden, Part low) {
     return garden
@@ -34,22 +34,22 @@ class WaterElsewhereTest {
         .line("high way", "split", "high", valve(0), quadratic(400_000));
   }
 
-  /** Pumped, the low way with a part that may be no valve; wish 0 for none. */
-  private static Network pumped(double shutOffM, double lowWish, Part low) {
+  /** Pumped, the low way with a part that may be no valve; target 0 for none. */
+  private static Network pumped(double shutOffM, double lowTarget, Part low) {
     Garden garden =
         new Garden()
             .basin("pond", 0)
             .tee("split")
-            .outlet("low", 1, lowWish)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, lowTarget)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "pond", "split", pump(shutOffM, 0.006), quadratic(100_000));
     return ways(garden, low).network();
   }
 
   @Test
-  void headLackingIsThatWithTheOtherFallHeldToItsWish() {
+  void headLackingIsThatWithTheOtherFallHeldToItsTarget() {
     // 10 − 10/0.006 · 0.003 = 5 m
-    ValveSettings settings = balanced(pumped(10, LOW_WISH, quadratic(1)));
+    ValveSettings settings = balanced(pumped(10, LOW_TARGET, quadratic(1)));
 
     assertEquals(Set.of(new PointName("low")), settings.favoured());
     assertEquals(ASKED - 5, settings.pumpShortM().orElseThrow(), 1e-8);
@@ -58,14 +58,14 @@ class WaterElsewhereTest {
   @Test
   void strongPumpLacksNothingThoughAFallFallsShort() {
     // 16 − 16/0.006 · 0.003 = 8 m
-    ValveSettings settings = balanced(pumped(16, LOW_WISH, quadratic(1)));
+    ValveSettings settings = balanced(pumped(16, LOW_TARGET, quadratic(1)));
 
     assertTrue(settings.share() < 1, () -> "" + settings.share());
     assertEquals(0, settings.pumpShortM().orElseThrow());
   }
 
   @Test
-  void valveToAFallWithoutAWishCountsAsClosed() {
+  void valveToAFallWithoutATargetCountsAsClosed() {
     // alone the high outlet asks for 6 + 0.1 + 0.4 m at 1 L/s: 9 − 9/0.006 · 0.001 = 7.5 m
     ValveSettings settings = balanced(pumped(9, 0, valve(0)));
     assertTrue(settings.share() < 1, () -> "" + settings.share());
@@ -81,8 +81,8 @@ class WaterElsewhereTest {
         new Garden()
             .basin("reservoir", levelM)
             .tee("split")
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, LOW_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("supply", "reservoir", "split", quadratic(100_000));
     return ways(garden, low).network();
   }
@@ -98,11 +98,11 @@ class WaterElsewhereTest {
   }
 
   @Test
-  void wishesAreHeldOnlyWhereThatWasAskedAndThereIsMore() {
+  void targetsAreHeldOnlyWhereThatWasAskedAndThereIsMore() {
     Network more = downhill(ASKED + 1, valve(0));
-    assertTrue(wished(more).heldToWishes());
-    assertFalse(balanced(more).heldToWishes());
-    assertFalse(wished(downhill(ASKED - 0.1, valve(0))).heldToWishes());
+    assertTrue(targeted(more).heldToTargets());
+    assertFalse(balanced(more).heldToTargets());
+    assertFalse(targeted(downhill(ASKED - 0.1, valve(0))).heldToTargets());
   }
 
   @Test
@@ -112,8 +112,8 @@ class WaterElsewhereTest {
     Network apart =
         new Garden()
             .basin("reservoir", 10)
-            .outlet("low", 1, LOW_WISH)
-            .outlet("high", 6, HIGH_WISH)
+            .outlet("low", 1, LOW_TARGET)
+            .outlet("high", 6, HIGH_TARGET)
             .line("low way", "reservoir", "low", quadratic(50_000), valve(0))
             .line("high way", "reservoir", "high", quadratic(400_000), valve(0))
             .network();

@@ -133,21 +133,21 @@ public final class BalanceText {
   private TableBuilder falls() {
     TableBuilder table =
         new TableBuilder("FALLS")
-            .column("wish", Side.RIGHT)
+            .column("target", Side.RIGHT)
             .column("all wide open", Side.RIGHT)
-            .column("of wish", Side.RIGHT)
+            .column("of target", Side.RIGHT)
             .column("valves set", Side.RIGHT)
-            .column("of wish", Side.RIGHT);
+            .column("of target", Side.RIGHT);
     for (PointState state : settings.listWaysOut()) {
       double open = settings.wideOpen().point(state.point().name()).outflowM3PerS();
-      OptionalDouble want = state.point().wantM3PerS();
+      OptionalDouble target = state.point().targetM3PerS();
       table.row(
           state.point().name().value(),
-          told(want, units::writtenFlow),
+          told(target, units::writtenFlow),
           flow(open),
-          share(open, want),
+          share(open, target),
           flow(state.outflowM3PerS()),
-          share(state.outflowM3PerS(), want));
+          share(state.outflowM3PerS(), target));
     }
     return table;
   }
@@ -156,8 +156,8 @@ public final class BalanceText {
     return flowM3PerS == 0 ? "dry" : units.flow(flowM3PerS);
   }
 
-  private String share(double flow, OptionalDouble want) {
-    return want.orElse(0) > 0 ? units.share(flow / want.getAsDouble()) : NONE;
+  private String share(double flow, OptionalDouble target) {
+    return target.orElse(0) > 0 ? units.share(flow / target.getAsDouble()) : NONE;
   }
 
   private void shared() {

@@ -17,7 +17,7 @@ import rillwright.cli.study.condition.NamedCondition;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.trial.RatedTrial;
 
-/** What the worst fall gets of its wish with each choice in each condition. */
+/** What the worst fall gets of its target with each choice in each condition. */
 final class ConditionTables {
   /** Letters that the names of the conditions in one table may have together. */
   private static final int MOST_LETTERS = 66;
@@ -108,7 +108,7 @@ final class ConditionTables {
   /** Says how the conditions judge. */
   static void note(JudgingConditions judging, PageBuilder page) {
     page.paragraph(
-        "\"In conditions\" is the share of its wish that the worst fall gets with the valves as"
+        "\"In conditions\" is the share of its target that the worst fall gets with the valves as"
             + " they stand; \"!\" marks where that will not do, throttled or not. A choice does it"
             + " only if it does in every one of these conditions, and the worst gives the verdict."
             + " Flows, heads, watts, energy and cost elsewhere are of the project as it stands.");

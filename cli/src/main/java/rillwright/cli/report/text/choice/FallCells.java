@@ -6,34 +6,34 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.PointName;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.PumpTrial;
 
-/** What the wished falls get: a column for each of a few, or one for the worst of more. */
+/** What the targeted falls get: a column for each of a few, or one for the worst of more. */
 final class FallCells {
-  private final Wishes wishes;
+  private final Targets targets;
   private final ShownUnits units;
   private final int mostColumns;
 
   /** Cells that take up to two columns. */
-  FallCells(Wishes wishes, ShownUnits units) {
-    this(wishes, units, 2);
+  FallCells(Targets targets, ShownUnits units) {
+    this(targets, units, 2);
   }
 
-  FallCells(Wishes wishes, ShownUnits units, int mostColumns) {
+  FallCells(Targets targets, ShownUnits units, int mostColumns) {
     this.mostColumns = mostColumns;
-    this.wishes = wishes;
+    this.targets = targets;
     this.units = units;
   }
 
   private boolean each() {
-    return wishes.flowM3PerS().size() <= mostColumns;
+    return targets.flowM3PerS().size() <= mostColumns;
   }
 
   void addColumns(TableBuilder table) {
     if (each()) {
-      wishes.falls().forEach(fall -> table.column(fall.value(), Side.RIGHT));
+      targets.falls().forEach(fall -> table.column(fall.value(), Side.RIGHT));
     } else {
       table.column("worst fall", Side.RIGHT);
     }
@@ -42,18 +42,18 @@ final class FallCells {
   /** Of a pump as it would run day by day: throttled, if that is how it does it. */
   List<Cell> cells(PumpTrial trial) {
     SteadyState state = trial.stateInUse();
-    PointName worst = wishes.worstIn(state);
-    return cells(state, worst, wishes.shareAt(worst, state));
+    PointName worst = targets.worstIn(state);
+    return cells(state, worst, targets.shareAt(worst, state));
   }
 
   List<Cell> cells(SteadyState state, PointName worst, double worstShare) {
     return each()
-        ? wishes.falls().stream().map(fall -> Cell.of(gets(fall, state))).toList()
+        ? targets.falls().stream().map(fall -> Cell.of(gets(fall, state))).toList()
         : List.of(Cell.of(worst.value() + " " + units.share(worstShare)));
   }
 
   private String gets(PointName fall, SteadyState state) {
     double flow = state.point(fall).outflowM3PerS();
-    return flow == 0 ? "dry" : units.flow(flow) + " " + units.share(wishes.shareAt(fall, state));
+    return flow == 0 ? "dry" : units.flow(flow) + " " + units.share(targets.shareAt(fall, state));
   }
 }

@@ -7,7 +7,7 @@ import rillwright.solver.finding.Finding;
 /** Findings in the few words of their codes. */
 final class FindingCell {
   /** Told by the verdict, or by the heading, already. */
-  private static final Set<String> TOLD = Set.of("under-wish", "over-wish", "no-pump");
+  private static final Set<String> TOLD = Set.of("under-target", "over-target", "no-pump");
 
   private FindingCell() {}
 

@@ -23,7 +23,7 @@ final class PaybackWords {
     this.cheapest = answer.choice().cheapestPipe();
   }
 
-  /** A few words against the cheapest pipe that gives the falls their wishes. */
+  /** A few words against the cheapest pipe that gives the falls their targets. */
   String cell(RatedPipe rated) {
     if (!rated.does() || cheapest.isEmpty()) {
       return "-";
@@ -60,7 +60,7 @@ final class PaybackWords {
       case UNKNOWN ->
           dearer.does()
               ? "Whether it pays for itself cannot be told without prices and watts."
-              : "It does not give every fall its wish.";
+              : "It does not give every fall its target.";
     };
   }
 

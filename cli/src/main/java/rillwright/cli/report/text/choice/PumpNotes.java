@@ -16,7 +16,7 @@ final class PumpNotes {
 
   /** What to say where no pump could do it. */
   static final String NO_PUMP_WOULD =
-      "No pump would do it: the wishes are out of reach on the way to it or behind it. See what is"
+      "No pump would do it: the targets are out of reach on the way to it or behind it. See what is"
           + " shut or clogged, and what the skimmer passes (\"rillwright solve\" tells what is"
           + " shut).";
 
@@ -38,11 +38,11 @@ final class PumpNotes {
     }
   }
 
-  /** What to say where the wishes cannot be drawn or carried. */
+  /** What to say where the targets cannot be drawn or carried. */
   static String outOfReach(PumpsAnswer answer) {
     ShownUnits units = Shown.of(answer);
     double greatest = answer.duty().duty().greatestFlowM3PerS().orElse(0.0);
-    return "The wishes are out of reach of any pump here: it could draw or deliver no more than "
+    return "The targets are out of reach of any pump here: it could draw or deliver no more than "
         + units.flow(greatest)
         + ". Look at what the skimmer passes at this level of the pond, at the intake's level, and"
         + " at shut valves.";

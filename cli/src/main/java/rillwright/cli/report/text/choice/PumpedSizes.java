@@ -32,7 +32,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     this.answer = answer;
     this.paybacks = new PaybackWords(answer);
     this.onePump = rows.stream().allMatch(rated -> rated.hasThePumpOf(rows.get(0)));
-    this.falls = new FallCells(rows.get(0).demand().wishes(), units, onePump ? 2 : 1);
+    this.falls = new FallCells(rows.get(0).demand().targets(), units, onePump ? 2 : 1);
   }
 
   @Override
@@ -234,7 +234,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
 
   @Override
   String pricesMean() {
-    return " \"Paid back\" is against the cheapest pipe that meets every wish.";
+    return " \"Paid back\" is against the cheapest pipe that meets every target.";
   }
 
   @Override
@@ -259,7 +259,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     if (oneSetup && several && !answer.pumpsFree()) {
       page.paragraph(
           "All sizes run one and the same pump, so a larger pipe buys flow and not money. Where"
-              + " their watts differ, it is by how far above the wish they run, which a valve"
+              + " their watts differ, it is by how far above the target they run, which a valve"
               + " settles with any size. To see what a larger pipe saves, choose the pump anew for"
               + " each size: --from FOLDER.");
     }

@@ -40,7 +40,7 @@ public final class PumpsText {
   private PumpsText(PumpsAnswer answer) {
     this.answer = answer;
     this.units = Shown.of(answer);
-    this.falls = new FallCells(answer.choice().demand().wishes(), units);
+    this.falls = new FallCells(answer.choice().demand().targets(), units);
     this.money = new MoneyWords(units, answer.currency());
     this.page = ChangedWords.page(answer.duty().title(), answer.changes());
   }

@@ -24,7 +24,7 @@ import rillwright.solver.study.pipechoice.SizedPipe;
 /** Sizes of pipe tried, on one page: what is told alike whether a pump drives the water or not. */
 public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes, UnpumpedSizes {
   /** Which sizes count as doing it. */
-  static final String MEET = "those that meet every wish (up to 5 % short counts)";
+  static final String MEET = "those that meet every target (up to 5 % short counts)";
 
   final ShownUnits units;
   final MoneyWords money;
@@ -195,7 +195,7 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
   void none(P nearest) {
     page.marked(
         "! ",
-        "With none of these sizes every fall gets its wish. Nearest is "
+        "With none of these sizes every fall gets its target. Nearest is "
             + told(nearest)
             + ". "
             + change(nearest));

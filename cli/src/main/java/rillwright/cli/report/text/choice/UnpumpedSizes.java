@@ -7,7 +7,7 @@ import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.study.choice.GravityAnswer;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.study.pipechoice.GravityPipe;
 
 /** Sizes that water runs through of itself. */
@@ -18,7 +18,7 @@ final class UnpumpedSizes extends SizesText<GravityPipe> {
   UnpumpedSizes(GravityAnswer answer) {
     super(answer);
     this.words = new GravityWords(units);
-    this.falls = new FallCells(Wishes.of(rows.get(0).option().network()), units);
+    this.falls = new FallCells(Targets.of(rows.get(0).option().network()), units);
   }
 
   @Override
@@ -91,7 +91,7 @@ final class UnpumpedSizes extends SizesText<GravityPipe> {
   @Override
   String change(GravityPipe nearest) {
     return "More difference in level, a larger pipe, fewer fittings or a pump would do it;"
-        + " where another fall gets more than its wish, throttle that (\"rillwright"
+        + " where another fall gets more than its target, throttle that (\"rillwright"
         + " balance\").";
   }
 

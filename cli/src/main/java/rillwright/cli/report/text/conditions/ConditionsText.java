@@ -28,7 +28,7 @@ public final class ConditionsText {
   private static final int MOST_COLUMNS = 3;
 
   /** Findings that the verdict tells. */
-  private static final List<String> TOLD_ALREADY = List.of("under-wish", "dry");
+  private static final List<String> TOLD_ALREADY = List.of("under-target", "dry");
 
   private final SolvedConditions answer;
   private final ShownUnits units;
@@ -64,14 +64,14 @@ public final class ConditionsText {
   private TableBuilder flows(List<Point> falls) {
     TableBuilder table = new TableBuilder("CONDITIONS");
     for (Point fall : falls) {
-      table.column(fall.name().value(), Side.RIGHT).column("of wish", Side.RIGHT);
+      table.column(fall.name().value(), Side.RIGHT).column("of target", Side.RIGHT);
     }
     for (Case<Solved> one : answer.cases()) {
       List<Cell> cells = new ArrayList<>();
       for (Point fall : falls) {
-        boolean wished = fall.wantM3PerS().isPresent();
+        boolean targeted = fall.targetM3PerS().isPresent();
         cells.add(Cell.of(answer.point(fall.name(), one).map(this::flow).orElse("no balance")));
-        cells.add(wished ? share(one, fall) : Cell.of(NONE));
+        cells.add(targeted ? share(one, fall) : Cell.of(NONE));
       }
       table.row(one.condition(), cells);
     }
@@ -86,8 +86,8 @@ public final class ConditionsText {
     return one.answer().isEmpty()
         ? Cell.of(NONE)
         : new Cell(
-            units.share(answer.shareOfWish(fall.name(), one)),
-            answer.isUnderWish(fall.name(), one) ? Tone.WARNING : Tone.GOOD);
+            units.share(answer.targetFraction(fall.name(), one)),
+            answer.isUnderTarget(fall.name(), one) ? Tone.WARNING : Tone.GOOD);
   }
 
   private TableBuilder pumps() {
@@ -118,16 +118,16 @@ public final class ConditionsText {
   }
 
   private void verdict() {
-    for (Point fall : answer.wished()) {
+    for (Point fall : answer.targeted()) {
       Case<Solved> worst = answer.worstFor(fall.name());
       String name = "\"" + fall.name().value() + "\" ";
-      String wish = units.writtenFlow(fall.wantM3PerS().getAsDouble());
+      String target = units.writtenFlow(fall.targetM3PerS().getAsDouble());
       if (worst.answer().isEmpty()) {
         page.marked("! ", name + "cannot be told of \"" + worst.condition() + "\".");
         continue;
       }
       String flow = flow(answer.point(fall.name(), worst).orElseThrow());
-      boolean under = answer.isUnderWish(fall.name(), worst);
+      boolean under = answer.isUnderTarget(fall.name(), worst);
       page.marked(
           under ? "! " : "",
           name
@@ -136,11 +136,11 @@ public final class ConditionsText {
               + "\": "
               + flow
               + ", "
-              + units.share(answer.shareOfWish(fall.name(), worst))
+              + units.share(answer.targetFraction(fall.name(), worst))
               + " of the "
-              + wish
-              + " wished"
-              + (under ? "." : ", so it gets its wish in all of them."));
+              + target
+              + " targeted"
+              + (under ? "." : ", so it gets its target in all of them."));
     }
   }
 

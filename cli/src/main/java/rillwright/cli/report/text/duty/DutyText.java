@@ -21,7 +21,7 @@ import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.pumping.LeastShutOff;
-import rillwright.solver.pumping.Wishes;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.study.duty.Duty;
 
 /** The duty of a pump for people. */
@@ -31,14 +31,14 @@ public final class DutyText {
   private final DutyAnswer answer;
   private final Duty duty;
   private final ShownUnits units;
-  private final Wishes wishes;
+  private final Targets targets;
   private final PageBuilder page;
 
   private DutyText(DutyAnswer answer, PageBuilder page) {
     this.answer = answer;
     this.duty = answer.duty();
     this.units = Shown.of(answer);
-    this.wishes = Wishes.of(answer.network());
+    this.targets = Targets.of(answer.network());
     this.page = page;
   }
 
@@ -57,7 +57,7 @@ public final class DutyText {
       outOfReach();
     }
     if (duty.throttled().isPresent() && duty.asTheyStand().isPresent()) {
-      if (wishes.isNextToNothing(duty.throttled().get().flowM3PerS())) {
+      if (targets.isNextToNothing(duty.throttled().get().flowM3PerS())) {
         page.marked("! ", NotNeeded.sentence(answer.network(), answer.place()));
         return;
       }
@@ -105,10 +105,10 @@ public final class DutyText {
     return headM > 0 ? units.head(headM) : "none";
   }
 
-  /** Whether only one thing is wished: then there are no others to throttle. */
+  /** Whether only one thing is targeted: then there are no others to throttle. */
   private boolean isOneFall() {
     return answer.network().points().stream()
-            .filter(point -> point.wantM3PerS().isPresent())
+            .filter(point -> point.targetM3PerS().isPresent())
             .count()
         == 1;
   }
@@ -116,7 +116,7 @@ public final class DutyText {
   private TableBuilder fallsTable() {
     TableBuilder table =
         new TableBuilder("FALLS")
-            .column("wish", Side.RIGHT)
+            .column("target", Side.RIGHT)
             .column("valves as they stand", Side.RIGHT);
     if (!isOneFall()) {
       table.column("others throttled", Side.RIGHT);
@@ -124,14 +124,14 @@ public final class DutyText {
     Map<PointName, Double> falls =
         duty.asTheyStand().map(Duty.AsTheyStand::fallsM3PerS).orElse(Map.of());
     for (Point point : answer.network().points()) {
-      if (point.wantM3PerS().isPresent()) {
-        double want = point.wantM3PerS().getAsDouble();
+      if (point.targetM3PerS().isPresent()) {
+        double target = point.targetM3PerS().getAsDouble();
         Double gets = falls.get(point.name());
         List<String> cells = new ArrayList<>();
-        cells.add(units.writtenFlow(want));
+        cells.add(units.writtenFlow(target));
         cells.add(falls.containsKey(point.name()) ? units.flow(gets) : "-");
         if (!isOneFall()) {
-          cells.add(duty.throttled().isPresent() ? units.writtenFlow(want) : "-");
+          cells.add(duty.throttled().isPresent() ? units.writtenFlow(target) : "-");
         }
         table.row(point.name().value(), cells.toArray(String[]::new));
       }
@@ -145,8 +145,8 @@ public final class DutyText {
         duty.greatestFlowM3PerS()
             .map(
                 greatest ->
-                    "The wishes are out of reach of any pump here: it could draw or deliver no more"
-                        + " than "
+                    "The targets are out of reach of any pump here: it could draw or deliver no"
+                        + " more than "
                         + units.flow(greatest)
                         + ". Look at "
                         + (answer.network().placed(Skimmer.class).isEmpty()
@@ -154,7 +154,7 @@ public final class DutyText {
                             : "what the skimmer passes at this level of the pond, at ")
                         + "the intake's level, and at shut valves.")
             .orElse(
-                "The wishes are out of reach of any pump here: no water comes to one of the falls,"
+                "The targets are out of reach of any pump here: no water comes to one of the falls,"
                     + " however much is pumped. Look at shut valves and filters on its way."));
   }
 

@@ -88,7 +88,7 @@ public final class OddsConditionsText {
   private TableBuilder odds(PointName fall) {
     TableBuilder table =
         new TableBuilder("ODDS OF \"" + fall.value() + "\"")
-            .column("chance of its wish", Side.RIGHT)
+            .column("chance of its target", Side.RIGHT)
             .column("1 in 20 below", Side.RIGHT)
             .column("middle", Side.RIGHT)
             .column("matters most", Side.LEFT);
@@ -140,7 +140,7 @@ public final class OddsConditionsText {
         PlainText.quoted(worst.fall().value())
             + " is worst off in "
             + PlainText.quoted(worst.condition())
-            + ": the chance of its wish is "
+            + ": the chance of its target is "
             + chances.of(worst.chance())
             + ".");
   }

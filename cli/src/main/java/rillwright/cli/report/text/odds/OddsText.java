@@ -78,17 +78,17 @@ public final class OddsText {
   private TableBuilder falls() {
     TableBuilder table =
         new TableBuilder("ODDS")
-            .column("wish", Side.RIGHT)
+            .column("target", Side.RIGHT)
             .column("chance of it", Side.RIGHT)
             .column("1 in 20 below", Side.RIGHT)
             .column("middle", Side.RIGHT)
             .column("1 in 20 above", Side.RIGHT);
     for (FallOdds fall : odds.falls()) {
-      OptionalDouble wish = answer.network().point(fall.name()).wantM3PerS();
+      OptionalDouble target = answer.network().point(fall.name()).targetM3PerS();
       Optional<FlowSpread> flow = fall.flow();
       table.row(
           fall.name().value(),
-          wish.isPresent() ? units.writtenFlow(wish.getAsDouble()) : NONE,
+          target.isPresent() ? units.writtenFlow(target.getAsDouble()) : NONE,
           fall.chance().isPresent() ? new ChanceWords(units).of(fall.chance().getAsDouble()) : NONE,
           flow.map(f -> flow(f.p5M3PerS())).orElse(NONE),
           flow.map(f -> flow(f.p50M3PerS())).orElse(NONE),

@@ -17,7 +17,7 @@ import rillwright.solver.network.Outlet;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.PointState;
 
-/** Falls and outlets: what runs, against the wish, and how thick the sheet is. */
+/** Falls and outlets: what runs, against the target, and how thick the sheet is. */
 final class FallsTable {
   private static final String NONE = "-";
 
@@ -32,8 +32,8 @@ final class FallsTable {
     this.table =
         new TableBuilder(heading)
             .column("flow", Side.RIGHT)
-            .column("wish", Side.RIGHT)
-            .column("of wish", Side.RIGHT);
+            .column("target", Side.RIGHT)
+            .column("of target", Side.RIGHT);
     if (anyFall) {
       table
           .column("per width", Side.RIGHT)
@@ -68,27 +68,27 @@ final class FallsTable {
     double flow = state.outflowM3PerS();
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.of(flow == 0 ? "dry" : units.flow(flow)));
-    cells.add(Cell.of(wish(point)));
-    cells.add(ofWish(state));
+    cells.add(Cell.of(target(point)));
+    cells.add(ofTarget(state));
     if (anyFall) {
       cells.addAll(fall.map(f -> sheet(f, flow)).orElse(List.of(none(), none(), none())));
     }
     table.row(point.name().value(), cells);
   }
 
-  private String wish(Point point) {
-    return point.wantM3PerS().isPresent()
-        ? units.writtenFlow(point.wantM3PerS().getAsDouble())
+  private String target(Point point) {
+    return point.targetM3PerS().isPresent()
+        ? units.writtenFlow(point.targetM3PerS().getAsDouble())
         : NONE;
   }
 
-  private Cell ofWish(PointState state) {
-    double want = state.point().wantM3PerS().orElse(0);
-    if (want == 0) {
+  private Cell ofTarget(PointState state) {
+    double target = state.point().targetM3PerS().orElse(0);
+    if (target == 0) {
       return none();
     }
-    Tone tone = state.isUnderWish() ? Tone.WARNING : Tone.GOOD;
-    return new Cell(units.share(state.outflowM3PerS() / want), tone);
+    Tone tone = state.isUnderTarget() ? Tone.WARNING : Tone.GOOD;
+    return new Cell(units.share(state.outflowM3PerS() / target), tone);
   }
 
   private List<Cell> sheet(Fall fall, double flow) {

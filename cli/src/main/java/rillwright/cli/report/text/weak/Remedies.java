@@ -6,7 +6,7 @@ import java.util.Map;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.weak.CauseWords;
 import rillwright.cli.report.weak.Letters;
-import rillwright.cli.report.weak.WishWords;
+import rillwright.cli.report.weak.TargetWords;
 import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
@@ -44,7 +44,7 @@ final class Remedies {
 
   private static String remedy(String cause, WeakAnswer answer) {
     return switch (cause) {
-      case CauseTable.NOTHING_WRONG -> WishWords.of(answer.scope().job());
+      case CauseTable.NOTHING_WRONG -> TargetWords.of(answer.scope().job());
       case CauseTable.NONE_OF_THESE ->
           LeastFitting.readAgain(answer) + ", and think of two faults at once.";
       default -> CauseWords.of(cause).remedy();

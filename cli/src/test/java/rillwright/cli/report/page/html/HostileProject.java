@@ -17,8 +17,8 @@ record HostileProject(Path folder) {
       title: "</title></style><script>alert(1)</script> &amp; \\"q\\" 'q' \\u202eend"
       points:
         "<b>pond</b>": {kind: basin, level: 0 ft, area: 100 ft2}
-        "<img src=x onerror=alert(2)>": {kind: fall, crest: 3 ft, width: 12 in, want: 900 gph}
-        "]]><!--": {kind: fall, crest: 4 ft, width: 9 in, want: 600 gph}
+        "<img src=x onerror=alert(2)>": {kind: fall, crest: 3 ft, width: 12 in, target: 900 gph}
+        "]]><!--": {kind: fall, crest: 4 ft, width: 9 in, target: 600 gph}
         "{{7*7}}${x}": {kind: tee, elevation: 1 ft}
       lines:
         "'><svg onload=alert(3)>":

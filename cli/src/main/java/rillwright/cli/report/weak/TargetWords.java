@@ -7,49 +7,49 @@ import rillwright.solver.steady.PointState;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 
 /** What to do about a job that is as it was built: that depends on what was promised. */
-public final class WishWords {
-  private WishWords() {}
+public final class TargetWords {
+  private TargetWords() {}
 
   /** A few sentences. */
   public static String of(AsBuilt job) {
-    List<PointState> wished =
+    List<PointState> targeted =
         job.state().points().stream()
-            .filter(point -> point.point().wantM3PerS().orElse(0) > 0)
+            .filter(point -> point.point().targetM3PerS().orElse(0) > 0)
             .toList();
-    List<PointState> under = wished.stream().filter(PointState::isUnderWish).toList();
-    List<PointState> over = wished.stream().filter(WishWords::isOverWish).toList();
+    List<PointState> under = targeted.stream().filter(PointState::isUnderTarget).toList();
+    List<PointState> over = targeted.stream().filter(TargetWords::isOverTarget).toList();
     String larger = job.network().isPumped() ? "larger pipe and at other pumps" : "larger pipe";
-    if (wished.isEmpty()) {
-      return "The file tells no wish (\"want\"): if more was promised than it gives as built, it"
-          + " was sold too small; then look at "
+    if (targeted.isEmpty()) {
+      return "The file tells no target (\"target\"): if more was promised than it gives as built,"
+                 + " it was sold too small; then look at "
           + larger
           + " before anyone digs or buys.";
     }
     if (under.isEmpty()) {
       return "It gives what the file promises: as built, "
-          + names(wished)
-          + (wished.size() == 1 ? " gets its wish." : " get their wishes.")
+          + names(targeted)
+          + (targeted.size() == 1 ? " gets its target." : " get their targets.")
           + " Show it with bucket and watch; more than that is a new job, not a repair.";
     }
     if (!over.isEmpty()) {
       return "It is shared badly: as built, "
           + names(over)
           + (over.size() == 1
-              ? " gets more than its wish and "
-              : " get more than their wishes and ")
+              ? " gets more than its target and "
+              : " get more than their targets and ")
           + names(under)
           + " less. \"rillwright balance\" tells how far to close which valve.";
     }
     return "It was sold too small: as built, "
         + names(under)
         + (under.size() == 1 ? " falls" : " fall")
-        + " short of the wish. Look at "
+        + " short of the target. Look at "
         + larger
         + " before anyone digs or buys.";
   }
 
-  private static boolean isOverWish(PointState point) {
-    return point.outflowM3PerS() > point.point().wantM3PerS().orElseThrow();
+  private static boolean isOverTarget(PointState point) {
+    return point.outflowM3PerS() > point.point().targetM3PerS().orElseThrow();
   }
 
   private static String names(List<PointState> points) {

@@ -17,7 +17,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
-class WishesTest {
+class TargetsTest {
   private static final PointName HIGH = new PointName("high");
   private static final PointName LOW = new PointName("low");
   private static final PowerWeir WEIR = new PowerWeir(1.6, 0.75, BrinkRule.FREE_OVERFALL);
@@ -34,14 +34,14 @@ class WishesTest {
           .line("to spare", "header", "spare", PIPE)
           .build();
 
-  private final Wishes wishes = Wishes.of(TROUGHS);
+  private final Targets targets = Targets.of(TROUGHS);
 
   @Test
   void areThoseOfTheFallsThatHaveAny() {
-    assertEquals(List.of(HIGH, LOW), List.copyOf(wishes.falls()));
-    assertEquals(0.003, wishes.sumM3PerS(), 1e-15);
-    assertEquals(0.004, wishes.times(2).at(HIGH), 1e-15);
-    assertFalse(wishes.isEmpty());
+    assertEquals(List.of(HIGH, LOW), List.copyOf(targets.falls()));
+    assertEquals(0.003, targets.sumM3PerS(), 1e-15);
+    assertEquals(0.004, targets.times(2).at(HIGH), 1e-15);
+    assertFalse(targets.isEmpty());
   }
 
   @Test
@@ -50,15 +50,15 @@ class WishesTest {
     double high = state.point(HIGH).outflowM3PerS() / 0.002;
     double low = state.point(LOW).outflowM3PerS() / 0.001;
     assertTrue(high < low);
-    assertEquals(HIGH, wishes.worstIn(state));
-    assertEquals(high, wishes.shareAt(HIGH, state), 1e-15);
-    assertEquals(low, wishes.greatestShareIn(state), 1e-15);
+    assertEquals(HIGH, targets.worstIn(state));
+    assertEquals(high, targets.shareAt(HIGH, state), 1e-15);
+    assertEquals(low, targets.greatestShareIn(state), 1e-15);
   }
 
   @Test
   void aHundredthOfAllIsNextToNothing() {
-    assertTrue(wishes.isNextToNothing(0.000029));
-    assertFalse(wishes.isNextToNothing(0.000031));
+    assertTrue(targets.isNextToNothing(0.000029));
+    assertFalse(targets.isNextToNothing(0.000031));
   }
 
   @Test
@@ -69,7 +69,7 @@ class WishesTest {
             .fall("spare", 1, WEIR)
             .line("to spare", "header", "spare", PIPE)
             .build();
-    Wishes none = Wishes.of(plain);
+    Targets none = Targets.of(plain);
     SteadyState state = SteadyStateFinder.find(plain);
     assertTrue(none.isEmpty());
     assertEquals(0, none.greatestShareIn(state));

@@ -15,7 +15,7 @@ import rillwright.solver.network.Spill;
 import rillwright.solver.steady.SteadyState;
 
 /**
- * The flow and head that wishes ask of the pump at a place, with the valves as they stand and with
+ * The flow and head that targets ask of the pump at a place, with the valves as they stand and with
  * the falls that would get too much throttled.
  *
  * <p>Every fall's flow rises with the pump's, so the least sufficient flow is found between one
@@ -25,25 +25,25 @@ import rillwright.solver.steady.SteadyState;
  * <p>Source: Dowell, M. and Jarratt, P. (1971), "A modified regula falsi method for computing the
  * root of an equation", BIT 11, 168–174 (from memory).
  */
-public final class WishedHead {
+public final class TargetHead {
   private static final double RELATIVE_ACCURACY = 1e-13;
 
-  /** A surplus that cannot be told from none, as a share of a wish. */
+  /** A surplus that cannot be told from none, as a share of a target. */
   private static final double EXACT = 1e-13;
 
   /**
-   * How many times the sum of the wishes a pump may have to make where other outlets take their
+   * How many times the sum of the targets a pump may have to make where other outlets take their
    * share.
    */
-  private static final double MOST_TIMES_WISHES = 1000;
+  private static final double MOST_TIMES_TARGETS = 1000;
 
   /** Lacking less is having enough, m: below any measurement. */
   private static final double ENOUGH_M = 1e-9;
 
   private final Network network;
   private final PumpPlace place;
-  private final Wishes wishes;
-  private final double sumOfWishes;
+  private final Targets targets;
+  private final double sumOfTargets;
 
   /**
    * What a fall asks for.
@@ -56,35 +56,37 @@ public final class WishedHead {
   /**
    * A search.
    *
-   * @throws IllegalArgumentException if nothing is wished
+   * @throws IllegalArgumentException if nothing is targeted
    */
-  public WishedHead(Network network, PumpPlace place, Wishes wishes) {
-    if (wishes.isEmpty()) {
-      throw new IllegalArgumentException("no fall or outlet has a wish");
+  public TargetHead(Network network, PumpPlace place, Targets targets) {
+    if (targets.isEmpty()) {
+      throw new IllegalArgumentException("no fall or outlet has a target");
     }
     this.network = network;
     this.place = place;
-    this.wishes = wishes;
-    this.sumOfWishes = wishes.sumM3PerS();
-  }
-
-  /** The least flow at which every fall gets at least its wish; empty if none that can be drawn. */
-  public Optional<HeadNeeded> asTheyStand() {
-    return leastFlow(
-        flow -> HeadNeeded.at(network, place, flow),
-        needed -> wishes.shareAt(wishes.worstIn(needed.state()), needed.state()) - 1);
+    this.targets = targets;
+    this.sumOfTargets = targets.sumM3PerS();
   }
 
   /**
-   * Every fall at its wish: the flow of all at the head of the fall that asks for the most; empty
+   * The least flow at which every fall gets at least its target; empty if none that can be drawn.
+   */
+  public Optional<HeadNeeded> asTheyStand() {
+    return leastFlow(
+        flow -> HeadNeeded.at(network, place, flow),
+        needed -> targets.shareAt(targets.worstIn(needed.state()), needed.state()) - 1);
+  }
+
+  /**
+   * Every fall at its target: the flow of all at the head of the fall that asks for the most; empty
    * if that cannot be drawn or one of them cannot be reached.
    *
-   * <p>With all others at their wishes, heads rise with the pump's flow; so a fall before whose way
-   * out stands enough head while another gets just its wish asks for less than that other. Only the
-   * one that lacks the most head is tried next, and hardly ever more than three of all.
+   * <p>With all others at their targets, heads rise with the pump's flow; so a fall before whose
+   * way out stands enough head while another gets just its target asks for less than that other.
+   * Only the one that lacks the most head is tried next, and hardly ever more than three of all.
    */
   public Optional<Governed> throttled() {
-    Set<PointName> left = new LinkedHashSet<>(wishes.falls());
+    Set<PointName> left = new LinkedHashSet<>(targets.falls());
     Optional<PointName> next = left.stream().findFirst();
     Optional<Governed> highest = Optional.empty();
     while (next.isPresent()) {
@@ -107,7 +109,7 @@ public final class WishedHead {
   }
 
   /**
-   * The head that a fall lacks for its wish where it is held to it, m; below 0 if it has more,
+   * The head that a fall lacks for its target where it is held to it, m; below 0 if it has more,
    * without bound where that cannot be said: at an outlet under water, or where heads are not
    * known.
    */
@@ -117,15 +119,15 @@ public final class WishedHead {
     if (stands.isEmpty() || out.isEmpty()) {
       return Double.POSITIVE_INFINITY;
     }
-    double asks = out.get().levelM() + out.get().law().headLossAt(wishes.at(fall));
+    double asks = out.get().levelM() + out.get().law().headLossAt(targets.at(fall));
     return asks - stands.getAsDouble();
   }
 
-  /** All other falls throttled to their wishes, this one with its way wide open. */
+  /** All other falls throttled to their targets, this one with its way wide open. */
   private Optional<HeadNeeded> throttledFor(PointName open) {
-    Map<PointName, Double> others = new LinkedHashMap<>(wishes.flowM3PerS());
+    Map<PointName, Double> others = new LinkedHashMap<>(targets.flowM3PerS());
     others.remove(open);
-    Optional<HeadNeeded> atSum = HeadNeeded.at(network, place, sumOfWishes, others);
+    Optional<HeadNeeded> atSum = HeadNeeded.at(network, place, sumOfTargets, others);
     if (atSum.isPresent() && Math.abs(surplus(atSum.get(), open)) < 1e-9) {
       return atSum;
     }
@@ -134,7 +136,7 @@ public final class WishedHead {
   }
 
   private double surplus(HeadNeeded needed, PointName fall) {
-    return wishes.shareAt(fall, needed.state()) - 1;
+    return targets.shareAt(fall, needed.state()) - 1;
   }
 
   /** The least flow of the pump at which a surplus that rises with it is 0 or more. */
@@ -142,13 +144,13 @@ public final class WishedHead {
       DoubleFunction<Optional<HeadNeeded>> at, ToDoubleFunction<HeadNeeded> surplus) {
     double low = 0;
     double lack = 1;
-    double high = sumOfWishes;
+    double high = sumOfTargets;
     Optional<HeadNeeded> best = at.apply(high);
     while (best.isPresent() && surplus.applyAsDouble(best.get()) < 0) {
       low = high;
       lack = -surplus.applyAsDouble(best.get());
       high *= 1.5;
-      best = high > MOST_TIMES_WISHES * sumOfWishes ? Optional.empty() : at.apply(high);
+      best = high > MOST_TIMES_TARGETS * sumOfTargets ? Optional.empty() : at.apply(high);
     }
     double over = best.isPresent() ? surplus.applyAsDouble(best.get()) : Double.NaN;
     // A flow that cannot be drawn counts as too much: below it there may be one that is enough.

@@ -11,7 +11,7 @@ import rillwright.solver.network.Network;
  * factor of 60 stands between a minute and an hour, 1,000 between a litre and a cubic metre, 3.6
  * between a litre a second and a cubic metre an hour.
  */
-final class TargetDetector implements NetworkDetector {
+final class DoubtfulTargetDetector implements NetworkDetector {
 
   /** Thinnest and thickest water over a crest that anyone asks for, m; common practice. */
   private static final double THINNEST_M = 0.0015;
@@ -27,7 +27,7 @@ final class TargetDetector implements NetworkDetector {
   public List<Finding> findIn(Network network) {
     List<Finding> findings = new ArrayList<>();
     for (Fall fall : network.points(Fall.class)) {
-      double target = fall.wantM3PerS().orElse(0);
+      double target = fall.targetM3PerS().orElse(0);
       double head = fall.weir().headAt(target);
       if (target > 0 && (head < THINNEST_M || head > THICKEST_M)) {
         DoubleStream.of(60, 1000, 3.6)
