@@ -39,7 +39,7 @@ class BalanceSchemaTest {
         "\"kind\": \"balance\", | ",
         "\"share\": 0.9 | \"share\": -0.9",
         "\"governing\": \"high fall\", | ",
-        "\"targetM3PerS\": null | \"targetM3PerS\": null",
+        "\"targetM3PerS\": null | \"wantM3PerS\": null",
         "\"part\": \"valve 2\" | \"part\": \"ball valve\"",
         "\"open\": 0.6 | \"open\": 60",
         "\"degreesFromOpen\": 36 | \"degreesFromOpen\": 136",
