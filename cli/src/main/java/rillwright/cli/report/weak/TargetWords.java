@@ -21,7 +21,7 @@ public final class TargetWords {
     String larger = job.network().isPumped() ? "larger pipe and at other pumps" : "larger pipe";
     if (targeted.isEmpty()) {
       return "The file tells no target (\"target\"): if more was promised than it gives as built,"
-                 + " it was sold too small; then look at "
+          + " it was sold too small; then look at "
           + larger
           + " before anyone digs or buys.";
     }
