@@ -46,11 +46,11 @@ class FaultMessageTest {
             + " not known; did you mean \"stone\"?",
         "{kind: fall, crest: 4 ft, width: 1 ft, returns to: lake} | 3:57: point \"p\": returns to:"
             + " there is no basin \"lake\"; it may be pond",
-        "{kind: fall, crest: 4 ft, width: 1 ft, target: -5 gph} | 3:51: point \"p\": target: \"-5"
+        "{kind: fall, crest: 4 ft, width: 1 ft, target: -5 gph} | 3:53: point \"p\": target: \"-5"
             + " gph\" is not possible; it must be 0 or more",
-        "{kind: fall, crest: 4 ft, width: 1 ft, target: 0.6 in} | 3:51: point \"p\": target: a"
+        "{kind: fall, crest: 4 ft, width: 1 ft, target: 0.6 in} | 3:53: point \"p\": target: a"
             + " depth over the crest is written \"target: {crest head: 0.6 in}\"",
-        "{kind: fall, crest: 4 ft, width: 1 ft, target: 5 gph/ft} | 3:51: point \"p\": target: \"5"
+        "{kind: fall, crest: 4 ft, width: 1 ft, target: 5 gph/ft} | 3:53: point \"p\": target: \"5"
             + " gph/ft\": \"gph/ft\" is not a unit that is known; did you mean \"gph/in\"? (gph,"
             + " gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s, gph/in, m3/h/m)",
         "{kind: fall, crest: 4 ft, width: 1 ft, weir: {shape: thin plate}} | 3:51: point \"p\":"
