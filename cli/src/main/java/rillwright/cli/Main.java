@@ -43,18 +43,12 @@ public final class Main {
     return status;
   }
 
-  /** The whole command line, as tests and tools use it. */
-  public static CommandLine commandLine() {
-    return dressed(Rillwright.withAllCommands());
-  }
-
-  /** The command line with no more commands than these arguments ask for: it starts sooner. */
-  static CommandLine commandLine(String[] arguments) {
-    return dressed(Rillwright.withCommandsFor(arguments));
-  }
-
-  private static CommandLine dressed(CommandLine commandLine) {
-    return commandLine
+  /**
+   * The command line with no more commands than these arguments ask for: it starts sooner. Without
+   * arguments it has all of them.
+   */
+  public static CommandLine commandLine(String... arguments) {
+    return Rillwright.withCommandsFor(arguments)
         .setExpandAtFiles(false)
         .setParameterExceptionHandler(Trouble::wrongArguments)
         .setExecutionExceptionHandler(Trouble::failed)

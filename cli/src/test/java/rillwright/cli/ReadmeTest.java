@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rillwright.cli.command.Run;
 import rillwright.cli.schema.PublishedSchema;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -29,18 +28,12 @@ class ReadmeTest {
     int from = readme.indexOf("```yaml") + "```yaml\n".length();
     Path file = folder.resolve("pond.yaml");
     Files.writeString(file, readme.substring(from, readme.indexOf("```", from)));
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
 
-    int status =
-        Main.commandLine()
-            .setOut(new PrintWriter(out))
-            .setErr(new PrintWriter(err))
-            .execute("solve", file.toString());
+    Run run = Run.of("solve", file.toString());
 
-    assertEquals("", err.toString());
-    assertEquals(0, status);
-    assertTrue(out.toString().contains("upper fall"), out.toString());
+    assertEquals("", run.err());
+    assertEquals(0, run.status());
+    assertTrue(run.out().contains("upper fall"), run.out());
   }
 
   @Test

@@ -1,6 +1,7 @@
 package rillwright.cli.command;
 
 import java.util.LinkedHashMap;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
@@ -69,22 +70,16 @@ public final class Rillwright implements Runnable {
   @SuppressWarnings("UnusedVariable") // set and read by picocli
   private StandardOptions standard;
 
-  /** The command line with all commands. */
-  public static CommandLine withAllCommands() {
-    CommandLine commandLine = new CommandLine(new Rillwright());
-    commands().values().forEach(commandLine::addSubcommand);
-    return commandLine;
-  }
-
   /**
    * The command line with the one command that stands first among the arguments; with all of them
    * where no command does.
    */
   public static CommandLine withCommandsFor(String[] arguments) {
     Class<?> asked = arguments.length == 0 ? null : commands().get(arguments[0]);
-    return asked == null
-        ? withAllCommands()
-        : new CommandLine(new Rillwright()).addSubcommand(asked);
+    Collection<Class<?>> needed = asked == null ? commands().values() : List.of(asked);
+    CommandLine commandLine = new CommandLine(new Rillwright());
+    needed.forEach(commandLine::addSubcommand);
+    return commandLine;
   }
 
   /** Without a command. */

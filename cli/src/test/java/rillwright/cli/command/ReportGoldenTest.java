@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,6 +21,7 @@ import rillwright.cli.schema.PublishedSchema;
  * Whole reports of one invented project. After a change that is meant, run with
  * -Drillwright.rewrite=true and read the difference like code.
  */
+@Isolated
 class ReportGoldenTest {
   private static final String PROJECT = Run.resource("solve/alder-bend.yaml").toString();
 

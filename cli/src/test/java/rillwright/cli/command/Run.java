@@ -19,7 +19,7 @@ public record Run(int status, String out, String err) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int status =
-        Main.commandLine()
+        Main.commandLine(arguments)
             .setOut(new PrintWriter(out))
             .setErr(new PrintWriter(err))
             .execute(arguments);

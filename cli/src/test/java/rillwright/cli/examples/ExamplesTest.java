@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,7 +11,6 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import rillwright.cli.Main;
 
 /**
  * Each example's commands give the output that lies beside them. With {@code
@@ -49,25 +46,20 @@ class ExamplesTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("runs")
   void printsWhatLiesBesideIt(Run run) throws IOException {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
+    var ran =
+        rillwright.cli.command.Run.of(
+            CommandWords.of(run.command(), run.folder()).toArray(new String[0]));
 
-    int status =
-        Main.commandLine()
-            .setOut(new PrintWriter(out))
-            .setErr(new PrintWriter(err))
-            .execute(CommandWords.of(run.command(), run.folder()).toArray(new String[0]));
-
-    assertEquals("", EFFORT.matcher(err.toString()).replaceAll(""));
-    assertEquals(0, status);
+    assertEquals("", EFFORT.matcher(ran.err()).replaceAll(""));
+    assertEquals(0, ran.status());
     Path expected = run.folder().resolve(run.outputFile());
     if (REWRITE) {
-      Files.writeString(expected, out.toString());
+      Files.writeString(expected, ran.out());
     }
     if (run.outputFile().endsWith(".json")) {
-      JsonLikeness.assertAlike(Files.readString(expected), out.toString());
+      JsonLikeness.assertAlike(Files.readString(expected), ran.out());
     } else {
-      assertEquals(Files.readString(expected), out.toString());
+      assertEquals(Files.readString(expected), ran.out());
     }
   }
 

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import rillwright.cli.Main;
+import rillwright.cli.command.Run;
 
 /**
  * Whatever is done to an example file, {@code solve} ends with an answer or with a sentence: never
@@ -58,22 +56,16 @@ class MutatedExamplesTest {
   }
 
   private static int solve(Path file, String which) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int status =
+    Run run =
         assertTimeoutPreemptively(
             Duration.ofSeconds(30),
-            () ->
-                Main.commandLine()
-                    .setOut(new PrintWriter(out))
-                    .setErr(new PrintWriter(err))
-                    .execute("solve", file.toString(), "--format", "json"),
+            () -> Run.of("solve", file.toString(), "--format", "json"),
             which);
-    assertTrue(ORDERLY.contains(status), "status " + status + ": " + err + which);
-    assertFalse(NO_NUMBER.matcher(out.toString()).find(), which);
-    assertFalse(err.toString().contains("\tat "), err + which);
-    assertTrue(status == 0 || !err.toString().isBlank(), which);
-    return status;
+    assertTrue(ORDERLY.contains(run.status()), () -> run + which);
+    assertFalse(NO_NUMBER.matcher(run.out()).find(), which);
+    assertFalse(run.err().contains("\tat "), () -> run.err() + which);
+    assertTrue(run.status() == 0 || !run.err().isBlank(), which);
+    return run.status();
   }
 
   private static List<Path> examplesIn(Path folder) throws IOException {

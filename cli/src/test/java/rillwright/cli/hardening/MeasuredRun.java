@@ -73,7 +73,7 @@ public record MeasuredRun(
     int status;
     try {
       status =
-          Main.commandLine()
+          Main.commandLine(arguments)
               .setOut(new PrintWriter(out))
               .setErr(new PrintWriter(err))
               .execute(arguments);

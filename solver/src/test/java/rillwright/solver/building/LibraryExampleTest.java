@@ -18,8 +18,10 @@ import javax.tools.JavaCompiler;
 import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** The example of the solver as a library: it compiles, runs, and declares what there is. */
+@Isolated
 class LibraryExampleTest {
   private static final Path EXAMPLE = Path.of("..", "examples", "library");
 
