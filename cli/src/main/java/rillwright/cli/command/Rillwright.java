@@ -1,7 +1,7 @@
 package rillwright.cli.command;
 
-import java.util.LinkedHashMap;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
