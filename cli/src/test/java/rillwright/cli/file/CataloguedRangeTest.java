@@ -64,7 +64,7 @@ class CataloguedRangeTest {
     List<Uncertain> unknowns = project.uncertain();
     Network drawn = new DrawnNetworks(project, unknowns).with(List.of(0.77));
     Fitting tee = (Fitting) drawn.line(new LineName("line")).parts().get(0);
-    assertEquals(0.77, tee.lossCoefficient());
+    assertEquals(0.77, tee.loss().kForward());
     assertEquals("tee run", tee.label());
   }
 

@@ -85,7 +85,10 @@ class DrawnNetworksTest {
         "[fitting: {k: 3}, run: {length: 3 ft, inside: 1 in .. 2 in, roughness: 1 mm}, fitting: {k:"
             + " 2}]",
         "[run: {length: 3 ft, material: flexible PVC, size: 2 in}, valve: {type: ball, open: 20 %"
-            + " .. 60 %}, loss: {flow: 1 gpm .. 2 gpm, head: 1 ft}]"
+            + " .. 60 %}, loss: {flow: 1 gpm .. 2 gpm, head: 1 ft}]",
+        "[run: {length: 3 ft .. 4 ft, inside: 1 in, roughness: 1 mm}, fitting: {type: enlargement},"
+            + " run: {length: 4 ft, inside: 2 in, roughness: 1 mm}, loss: {k: 1}, run: {length: 4"
+            + " ft, inside: 1 in, roughness: 1 mm}]"
       })
   void aLineReadInPartIsTheLineReadAsAWhole(String parts) {
     Project project = ProjectText.withLine("{from: pond, to: low, parts: " + parts + "}");

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.EndLoss;
+import rillwright.solver.network.Fitting;
 import rillwright.solver.network.Friction;
 import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Line;
@@ -227,15 +228,55 @@ class LineMappingTest {
             .bore());
   }
 
+  /**
+   * What a reducer or enlargement in a line from pond to low takes for water from pond: Borda and
+   * Carnot's (1 - (d/D)²)² where it widens, 0.5 (1 - (d/D)²) where it narrows, on the smaller bore.
+   */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "run: {length: 1 m, inside: 25 mm}, fitting: {type: enlargement}, run: 1 m | 0.5625",
+        "run: {length: 1 m, inside: 25 mm}, fitting: {type: Enlargement, count: 2}, run: 1 m |"
+            + " 1.125",
+        "run: 1 m, fitting: {type: reducer}, run: {length: 1 m, inside: 25 mm} | 0.375",
+        "run: 1 m, fitting: {type: reducer, inside: 40 mm}, run: {length: 1 m, inside: 40 mm} |"
+            + " 0.18",
+        "run: {length: 1 m, inside: 40 mm}, fitting: {type: reducer, inside: 100 mm}, run: 1 m |"
+            + " 0.375",
+        "run: 1 m, fitting: {type: reducer, inside: 25 mm} | 0.375",
+        "fitting: {type: reducer}, run: {length: 1 m, inside: 25 mm} | 0.375",
+        "run: 1 m, fitting: {type: reducer, k: 0.2}, run: {length: 1 m, inside: 25 mm} | 0.2"
+      })
+  void aReducerTakesWhatTheBoresOnBothSidesGive(String parts, double k) {
+    Line line = ProjectText.lineOf(project(parts));
+    Fitting fitting = line.placed(Fitting.class).get(0).part();
+    assertEquals(k, fitting.count() * fitting.loss().kForward(), 1e-12);
+    assertTrue(fitting.bore().orElseThrow().diameterM() <= 0.05);
+    assertEquals(List.of(), line.changesOfBore(), "and no other change is counted");
+  }
+
+  private static Project project(String parts) {
+    return ProjectText.withLine("{from: pond, to: low, " + PIPE + "parts: [" + parts + "]}");
+  }
+
   @Test
-  void aChangeOfBoreIsToldToCostNothing() {
-    Project project =
-        ProjectText.withLine(
-            "{from: pond, to: low, " + PIPE + "parts: [run: 1 m, fitting: {k: 1, inside: 30 mm}]}");
+  void aReducerBetweenEqualBoresIsNoted() {
     assertEquals(
         List.of(
-            "line \"line\": the change of bore inside the line is taken to cost nothing; write it"
-                + " as a fitting if it should"),
-        project.notes().stream().filter(note -> note.contains("bore")).toList());
+            "line \"line\": fitting: the bore is the same on both sides, so it takes no head; give"
+                + " its own bore with \"inside\" or \"size\", or its k"),
+        project("run: 1 m, fitting: {type: reducer}, run: 1 m").notes().stream()
+            .filter(note -> note.contains("bore"))
+            .toList());
+  }
+
+  @Test
+  void aReducerWithoutASecondBoreIsAFault() {
+    assertTrue(
+        ProjectText.faultsOf(
+                ProjectText.POINTS
+                    + "  line: {from: pond, to: low, parts: [fitting: {type: reducer}]}\n")
+            .contains("its two bores are not known"));
   }
 }

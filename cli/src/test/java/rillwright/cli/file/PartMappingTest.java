@@ -64,8 +64,9 @@ class PartMappingTest {
 
   @Test
   void fittingsByKOrType() {
-    assertEquals(new Fitting("fitting", 3, 0.4, PIPE), part("fitting: {k: 0.4, count: 3}"));
-    assertEquals(new Fitting("fitting", 1, 0.4, PIPE), part("fitting: {k: 0.4}"));
+    VelocityHeadLoss loss = new VelocityHeadLoss(0.4, PIPE);
+    assertEquals(new Fitting("fitting", 3, loss, true), part("fitting: {k: 0.4, count: 3}"));
+    assertEquals(new Fitting("fitting", 1, loss, true), part("fitting: {k: 0.4}"));
     // The catalogue's own row: elbow 90, any size, K 0.9.
     assertEquals(
         new Fitting("elbow 90", 3, 0.57, PIPE), part("fitting: {type: elbow 90, count: 3}"));
@@ -205,7 +206,7 @@ class PartMappingTest {
   @Test
   void lossesByK() {
     assertEquals(
-        new Loss(new VelocityHeadLoss(2.5, PIPE), Optional.of(PIPE)), part("loss: {k: 2.5}"));
+        new Loss(new VelocityHeadLoss(2.5, PIPE), Optional.of(PIPE), true), part("loss: {k: 2.5}"));
   }
 
   @Test

@@ -35,6 +35,11 @@ public record Filter(HeadLaw clean, double clogged, OptionalDouble openTopM, dou
   }
 
   @Override
+  public boolean coversChangeOfBore() {
+    return true;
+  }
+
+  @Override
   public Optional<Bore> bore() {
     return Optional.empty();
   }

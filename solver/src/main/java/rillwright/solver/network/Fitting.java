@@ -11,16 +11,20 @@ import rillwright.solver.law.minor.VelocityHeadLoss;
  *
  * @param label what it is: "elbow 90", or "fitting"
  * @param count how many, 1 or more
- * @param lossCoefficient K of one, dimensionless, 0 or more
- * @param inside bore on whose velocity head K is taken
+ * @param loss what one takes
+ * @param coversChangeOfBore whether that takes in the change of bore between the runs beside it
  */
-public record Fitting(String label, int count, double lossCoefficient, Bore inside)
+public record Fitting(String label, int count, VelocityHeadLoss loss, boolean coversChangeOfBore)
     implements Part {
   public Fitting {
     Require.given("label of a fitting", label);
     Require.atLeast("count of fittings", count, 1);
-    Require.atLeast("loss coefficient", lossCoefficient, 0, "");
-    Require.given("bore of a fitting", inside);
+    Require.given("loss of a fitting", loss);
+  }
+
+  /** Fittings that stand in one bore, with K on its velocity head. */
+  public Fitting(String label, int count, double lossCoefficient, Bore inside) {
+    this(label, count, new VelocityHeadLoss(lossCoefficient, inside), false);
   }
 
   @Override
@@ -30,16 +34,16 @@ public record Fitting(String label, int count, double lossCoefficient, Bore insi
 
   @Override
   public Optional<Bore> bore() {
-    return Optional.of(inside);
+    return Optional.of(loss.bore());
   }
 
   @Override
   public HeadLaw law(Setting setting) {
-    return new VelocityHeadLoss(count * lossCoefficient, inside);
+    return loss.times(count);
   }
 
   @Override
   public Fitting narrowed(double factor) {
-    return new Fitting(label, count, lossCoefficient, inside.times(factor));
+    return new Fitting(label, count, loss.narrowed(factor), coversChangeOfBore);
   }
 }

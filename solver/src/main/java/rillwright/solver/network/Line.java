@@ -46,6 +46,16 @@ public record Line(
     return pipeBore.or(() -> parts.stream().map(Part::bore).flatMap(Optional::stream).findFirst());
   }
 
+  /** Where its runs change their bore, in order. */
+  public List<ChangeOfBore> changesOfBore() {
+    return ChangeOfBore.listIn(this);
+  }
+
+  /** The change of bore at the beginning of the run at a place. */
+  public Optional<ChangeOfBore> changeOfBoreAt(int place) {
+    return changesOfBore().stream().filter(it -> it.after().index() == place).findFirst();
+  }
+
   /** Water that its filters let go when nothing runs, m³. */
   public double filtersHoldM3() {
     return placed(Filter.class).stream().mapToDouble(filter -> filter.part().holdsM3()).sum();

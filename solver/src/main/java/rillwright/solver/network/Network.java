@@ -150,13 +150,26 @@ public final class Network {
     return new Setting(water, level);
   }
 
-  /** The laws of a line's entrance, parts and exit, in order. */
-  public List<HeadLaw> lawsOf(Line line) {
+  /** The laws of a line's entrance, parts and exit by themselves, in order. */
+  public List<HeadLaw> ownLawsOf(Line line) {
     Setting setting = settingOf(line);
     List<HeadLaw> laws = new ArrayList<>();
     laws.add(line.entrance().lawAtFrom());
     line.parts().forEach(part -> laws.add(part.law(setting)));
     laws.add(line.exit().lawAtTo());
+    return laws;
+  }
+
+  /**
+   * The same, with what each change of bore takes counted to the second of its runs, so that they
+   * add up to the line's.
+   */
+  public List<HeadLaw> lawsOf(Line line) {
+    List<HeadLaw> laws = ownLawsOf(line);
+    for (ChangeOfBore change : line.changesOfBore()) {
+      int run = change.after().index() + 1;
+      laws.set(run, new SeriesLaw(List.of(change.law(), laws.get(run))));
+    }
     return laws;
   }
 

@@ -36,6 +36,14 @@ public sealed interface Part
   /** The head that it takes. */
   HeadLaw law(Setting setting);
 
+  /**
+   * Whether what it takes, as its maker or the file states it, takes in the change of bore between
+   * the runs beside it.
+   */
+  default boolean coversChangeOfBore() {
+    return false;
+  }
+
   /** The same part with its bore multiplied; a part without a bore is as it was. */
   default Part narrowed(double factor) {
     return this;

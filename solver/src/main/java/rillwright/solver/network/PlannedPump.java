@@ -33,6 +33,11 @@ public record PlannedPump(PumpInlet inlet) implements Part {
   }
 
   @Override
+  public boolean coversChangeOfBore() {
+    return true;
+  }
+
+  @Override
   public Optional<Bore> bore() {
     return Optional.empty();
   }

@@ -63,6 +63,11 @@ public record Pump(String model, PumpSet set, PumpInlet inlet) implements Part {
   }
 
   @Override
+  public boolean coversChangeOfBore() {
+    return true;
+  }
+
+  @Override
   public Optional<Bore> bore() {
     return Optional.empty();
   }

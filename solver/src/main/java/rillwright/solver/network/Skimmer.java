@@ -42,6 +42,11 @@ public record Skimmer(
   }
 
   @Override
+  public boolean coversChangeOfBore() {
+    return true;
+  }
+
+  @Override
   public Optional<Bore> bore() {
     return Optional.empty();
   }

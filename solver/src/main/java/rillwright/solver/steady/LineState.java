@@ -2,6 +2,7 @@ package rillwright.solver.steady;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import rillwright.solver.network.ChangeOfBore;
 import rillwright.solver.network.Line;
 
 /**
@@ -36,5 +37,16 @@ public record LineState(
     return line.mainBore()
         .map(bore -> OptionalDouble.of(Math.abs(bore.velocityAt(flowM3PerS))))
         .orElse(OptionalDouble.empty());
+  }
+
+  /**
+   * Head taken where its bore changes, m, in the direction of the line; empty where no water runs
+   * from one run to the other.
+   */
+  public OptionalDouble headLossM(ChangeOfBore change) {
+    boolean inAir = course instanceof Course.Vented vent && change.spans(vent.highPoint());
+    return inAir || parts.get(change.after().index()).headLossM().isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(change.law().headLossAt(flowM3PerS));
   }
 }

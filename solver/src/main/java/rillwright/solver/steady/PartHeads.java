@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.solver.law.HeadLaw;
+import rillwright.solver.network.ChangeOfBore;
 import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
@@ -15,6 +16,7 @@ final class PartHeads {
   private final Line line;
   private final Setting setting;
   private final List<HeadLaw> laws;
+  private final List<ChangeOfBore> changes;
   private final Course course;
   private final double flow;
   private final OptionalDouble headFrom;
@@ -29,7 +31,12 @@ final class PartHeads {
       OptionalDouble headTo) {
     this.line = line;
     this.setting = network.settingOf(line);
-    this.laws = network.lawsOf(line);
+    this.laws = network.ownLawsOf(line);
+    this.changes =
+        line.changesOfBore().stream()
+            .filter(
+                change -> !(course instanceof Course.Vented vent && change.spans(vent.highPoint())))
+            .toList();
     this.course = course;
     this.flow = flow;
     this.headFrom = headFrom;
@@ -61,7 +68,8 @@ final class PartHeads {
     List<PartState> states = new ArrayList<>();
     OptionalDouble head = isAir(-1) ? headFrom : minus(headFrom, entranceLossM());
     for (int i = 0; i < line.parts().size(); i++) {
-      OptionalDouble before = isAir(i) ? OptionalDouble.empty() : head;
+      double change = lossAtChangeM(i);
+      OptionalDouble before = isAir(i) ? OptionalDouble.empty() : minus(head, change);
       OptionalDouble loss = OptionalDouble.of(laws.get(i + 1).headLossAt(flow));
       if (isAir(i)) {
         loss = OptionalDouble.empty();
@@ -70,9 +78,17 @@ final class PartHeads {
         before = ventHead(head);
       }
       states.add(new PartState(line.parts().get(i), flow, loss, before));
-      head = loss.isPresent() ? minus(head, loss.getAsDouble()) : head;
+      head = loss.isPresent() ? minus(head, change + loss.getAsDouble()) : head;
     }
     return states;
+  }
+
+  /** Head taken where the bore changes before a part, m. */
+  private double lossAtChangeM(int place) {
+    return changes.stream()
+        .filter(change -> change.after().index() == place)
+        .mapToDouble(change -> change.law().headLossAt(flow))
+        .sum();
   }
 
   /** Head on the side of the vent from which the water comes. */
@@ -91,7 +107,7 @@ final class PartHeads {
   private OptionalDouble plusRest(OptionalDouble head) {
     double rest = exitLossM();
     for (int i = line.parts().size() - 1; !isAir(i); i--) {
-      rest += laws.get(i + 1).headLossAt(flow);
+      rest += laws.get(i + 1).headLossAt(flow) + lossAtChangeM(i);
     }
     return minus(head, -rest);
   }

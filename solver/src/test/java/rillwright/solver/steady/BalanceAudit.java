@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
+import rillwright.solver.network.ChangeOfBore;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Outlet;
@@ -193,6 +194,9 @@ final class BalanceAudit {
       double sum = line.entranceLossM() + line.exitLossM();
       for (PartState part : line.parts()) {
         sum += part.headLossM().getAsDouble();
+      }
+      for (ChangeOfBore change : line.line().changesOfBore()) {
+        sum += line.headLossM(change).getAsDouble();
       }
       double off = Math.abs(sum - line.headLossM().getAsDouble());
       require(flow == 0 || off <= headTolerance, name, "parts and line differ by " + off);

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.Part;
 
 /** Holds lines that do not run full against what the rules ask of them, from the laws alone. */
 final class ClimbAudit {
@@ -37,11 +38,14 @@ final class ClimbAudit {
       faults.add("runs from its vent");
       return;
     }
-    List<HeadLaw> laws = state.network().lawsOf(line);
-    int from = vented.forward() ? 0 : vented.highPoint() + 1;
-    int to = vented.forward() ? vented.highPoint() + 1 : laws.size();
+    int vent = vented.highPoint();
+    List<Part> parts = line.parts();
+    List<Part> full =
+        vented.forward() ? parts.subList(0, vent) : parts.subList(vent + 1, parts.size());
+    List<HeadLaw> laws = state.network().lawsOf(line.withParts(full));
+    int from = vented.forward() ? 0 : 1;
     double lost = 0;
-    for (HeadLaw law : laws.subList(from, to)) {
+    for (HeadLaw law : laws.subList(from, from + laws.size() - 1)) {
       lost += Math.signum(flow) * law.headLossAt(flow);
     }
     HighPoint point = (HighPoint) line.parts().get(vented.highPoint());

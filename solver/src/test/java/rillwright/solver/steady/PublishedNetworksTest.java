@@ -6,6 +6,7 @@ import static rillwright.solver.steady.PublishedCase.IN;
 import static rillwright.solver.steady.PublishedCase.head;
 import static rillwright.solver.steady.PublishedCase.loss;
 import static rillwright.solver.steady.Sketch.fitting;
+import static rillwright.solver.steady.Sketch.neglected;
 import static rillwright.solver.steady.Sketch.pipe;
 import static rillwright.solver.steady.Sketch.quadratic;
 
@@ -103,7 +104,9 @@ class PublishedNetworksTest {
                         "upper",
                         "lower",
                         pipe(300, 0.3, 0.019),
+                        neglected(),
                         pipe(150, 0.2, 0.021),
+                        neglected(),
                         pipe(250, 0.25, 0.020)))
             .printsFlow("line", 1, 0.084, 0.0005),
         new PublishedCase(
@@ -111,7 +114,15 @@ class PublishedNetworksTest {
                     + " total of 20.3 m)",
                 between(20.3)
                     .viscosity(1.02e-6)
-                    .line("line", "upper", "lower", white(1), white(2), white(3)))
+                    .line(
+                        "line",
+                        "upper",
+                        "lower",
+                        white(1),
+                        neglected(),
+                        white(2),
+                        neglected(),
+                        white(3)))
             .printsFlow("line", PER_HOUR, 10.22, 0.003 * 10.22),
         new PublishedCase(
                 "Subramanya, 1000 Solved Problems in Fluid Mechanics, ex. 11.5, p. 240, two pipes"
@@ -188,8 +199,8 @@ class PublishedNetworksTest {
                 between(10).line("line", "upper", "lower", ENTRANCE, EXIT, pipe(100, 0.107, 0.032)))
             .printsFlow("line", 1, 0.0224, 0.012 * 0.0224),
         new PublishedCase(
-                "White, Fluid Mechanics, ex. 6.18, three rough pipes (losses and results as printed;"
-                    + " lengths, roughness and viscosity from memory)",
+                "White, Fluid Mechanics, ex. 6.18, three rough pipes (losses and results as"
+                    + " printed; lengths, roughness and viscosity from memory)",
                 between(20.3)
                     .viscosity(1.02e-6)
                     .line("1", "upper", "lower", white(1))

@@ -83,6 +83,10 @@ final class RandomParts {
     if (dice.chance(0.05)) {
       parts.add(new HighPoint(dice.uniform(0, 3), Optional.of(bore)));
     }
+    if (dice.chance(0.2)) {
+      Bore other = bore.times(dice.uniform(0.5, 2));
+      parts.add(new Run(dice.uniform(0.5, 40), other, friction(), "pipe"));
+    }
     while (dice.chance(chanceOfPump)) {
       int place = dice.chance(0.5) ? 0 : dice.below(parts.size() + 1);
       parts.add(place, pump());

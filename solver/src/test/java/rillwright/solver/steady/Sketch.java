@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.minor.PowerLoss;
+import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.law.pump.PumpSet;
@@ -130,6 +131,11 @@ final class Sketch {
 
   static Fitting fitting(double k, double diameterM) {
     return new Fitting("fitting", 1, k, new Bore(diameterM));
+  }
+
+  /** Says that a change of bore takes nothing, as textbooks do that neglect it. */
+  static Fitting neglected() {
+    return new Fitting("fitting", 1, new VelocityHeadLoss(0, new Bore(1)), true);
   }
 
   /** A loss of {@code k} times the square of the flow, m and m³/s. */

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.part.PartReaders;
 import rillwright.cli.file.part.PipeReader;
 import rillwright.cli.file.part.PipeSpec;
 import rillwright.cli.file.part.Surroundings;
+import rillwright.cli.file.part.Surroundings.NearbyRun;
 import rillwright.cli.file.point.PointTable;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.Bore;
@@ -75,7 +75,6 @@ final class LineReader {
                 finish,
                 pipe.bore().or(() -> lastBore(parts)),
                 usual(finish)));
-    noteChangeOfBore(fields, parts);
     return Optional.of(new PlacedLine(line, place, items.stream().map(PartItem::place).toList()));
   }
 
@@ -98,7 +97,7 @@ final class LineReader {
       List<PartItem> items, PipeSpec pipe, Optional<Point> start, Fields line) {
     List<Optional<Part>> parts =
         new ArrayList<>(Collections.nCopies(items.size(), Optional.empty()));
-    Surroundings bare = new Surroundings(pipe, Optional.empty(), Optional.empty(), start);
+    Surroundings bare = Surroundings.ofRuns(pipe, start);
     for (int i = 0; i < items.size(); i++) {
       if (items.get(i).reader().isPipe()) {
         parts.set(i, items.get(i).read(bare, line.ledger()));
@@ -113,27 +112,27 @@ final class LineReader {
     return parts.stream().flatMap(Optional::stream).toList();
   }
 
-  /** What a part finds around it: the nearest run upstream, else the nearest downstream. */
   private static Surroundings around(
       int index, List<PartItem> items, List<Optional<Part>> runs, Surroundings bare) {
-    int nearest = index;
-    while (nearest >= 0 && runs.get(nearest).isEmpty()) {
-      nearest--;
+    int before = index;
+    while (before >= 0 && runs.get(before).isEmpty()) {
+      before--;
     }
-    if (nearest < 0) {
-      nearest = index;
-      while (nearest < runs.size() && runs.get(nearest).isEmpty()) {
-        nearest++;
-      }
-    }
-    if (nearest == runs.size()) {
-      return bare;
+    int after = index;
+    while (after < runs.size() && runs.get(after).isEmpty()) {
+      after++;
     }
     return new Surroundings(
-        bare.pipe(),
-        runs.get(nearest).flatMap(Part::bore),
-        items.get(nearest).material(),
-        bare.start());
+        bare.pipe(), nearby(before, items, runs), nearby(after, items, runs), bare.start());
+  }
+
+  /** The run at a place, where that is a place of a run. */
+  private static Optional<NearbyRun> nearby(
+      int place, List<PartItem> items, List<Optional<Part>> runs) {
+    return place < 0 || place == runs.size()
+        ? Optional.empty()
+        : Optional.of(
+            new NearbyRun(runs.get(place).flatMap(Part::bore), items.get(place).material()));
   }
 
   private static Optional<Bore> firstBore(List<Part> parts) {
@@ -142,25 +141,5 @@ final class LineReader {
 
   private static Optional<Bore> lastBore(List<Part> parts) {
     return parts.stream().map(Part::bore).flatMap(Optional::stream).reduce((one, next) -> next);
-  }
-
-  private static void noteChangeOfBore(Fields fields, List<Part> parts) {
-    OptionalDouble first = OptionalDouble.empty();
-    for (Part part : parts) {
-      if (part.bore().isEmpty()) {
-        continue;
-      }
-      double diameterM = part.bore().get().diameterM();
-      if (first.orElse(diameterM) != diameterM) {
-        fields
-            .ledger()
-            .note(
-                fields.what()
-                    + ": the change of bore inside the line is taken to cost nothing; write it as a"
-                    + " fitting if it should");
-        return;
-      }
-      first = OptionalDouble.of(diameterM);
-    }
   }
 }

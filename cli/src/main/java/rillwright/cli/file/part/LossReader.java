@@ -54,14 +54,14 @@ final class LossReader implements PartReader {
     if (fields.has("k")) {
       Bore bore = bores.require(fields, around);
       double k = fields.findOr("k", Measure.NUMBER, Limits.LOSS_COEFFICIENT, 0);
-      return new Loss(new VelocityHeadLoss(k, bore), Optional.of(bore));
+      return new Loss(new VelocityHeadLoss(k, bore), Optional.of(bore), true);
     }
     for (String field : PipeReader.BORE_FIELDS) {
       if (fields.has(field)) {
         fields.fault(field, "only a loss that is given by its k has a bore");
       }
     }
-    return new Loss(rated ? rated(fields) : throughPoints(fields), Optional.empty());
+    return new Loss(rated ? rated(fields) : throughPoints(fields), Optional.empty(), true);
   }
 
   private HeadLaw rated(Fields fields) {

@@ -6,7 +6,8 @@ import rillwright.solver.law.Bore;
 
 /** Finds the bore that a part stands in: its own, else that of the pipe around. */
 final class StandingBore {
-  private static final Bore STAND_IN = new Bore(1);
+  /** What to go on with after a fault was told. */
+  static final Bore STAND_IN = new Bore(1);
 
   private final PipeReader pipes;
 
@@ -14,9 +15,14 @@ final class StandingBore {
     this.pipes = pipes;
   }
 
+  /** Its own bore; empty if it says none. */
+  Optional<Bore> findOwn(Fields fields, Surroundings around) {
+    return pipes.bore(fields, around.material());
+  }
+
   /** The bore; empty if it is not known. */
   Optional<Bore> find(Fields fields, Surroundings around) {
-    return pipes.bore(fields, around.material()).or(around::bore);
+    return findOwn(fields, around).or(around::bore);
   }
 
   /** The bore; a fault if it is not known. */

@@ -3,6 +3,7 @@ package rillwright.cli.report.json;
 import static rillwright.cli.json.Quantity.FLOW;
 import static rillwright.cli.json.Quantity.METRES;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -40,10 +41,13 @@ public final class CheckJson {
               "targetM3PerS", FLOW, "Its target; null without.", point -> point.what.targetM3PerS())
           .words("words", "The same for people.", point -> PointWords.of(point.what, point.units));
 
-  private static final Shape<Read<Part>> PART =
-      Shape.<Read<Part>>of()
-          .words("part", "What it is.", part -> part.what.kind())
-          .words("words", "The same for people.", part -> PartWords.of(part.what, part.units));
+  /** A part, or a change of bore between two runs. */
+  private record Met(String kind, String words) {}
+
+  private static final Shape<Met> PART =
+      Shape.<Met>of()
+          .words("part", "What it is.", Met::kind)
+          .words("words", "The same for people.", Met::words);
 
   private static final Shape<Read<Line>> LINE =
       Shape.<Read<Line>>of()
@@ -58,7 +62,11 @@ public final class CheckJson {
                       .mainBore()
                       .map(bore -> OptionalDouble.of(bore.diameterM()))
                       .orElse(OptionalDouble.empty()))
-          .list("parts", PART, "In order.", line -> read(line.what.parts(), line.units));
+          .list(
+              "parts",
+              PART,
+              "In order, the changes of bore between them included.",
+              line -> parts(line.what, line.units));
 
   private static final Shape<DataSheet> PUMP =
       Shape.<DataSheet>of()
@@ -120,6 +128,17 @@ public final class CheckJson {
   /** The JSON text. */
   public static String of(Checked checked) {
     return Json.text(SHAPE, checked);
+  }
+
+  private static List<Met> parts(Line line, ShownUnits units) {
+    List<Met> parts = new ArrayList<>();
+    for (int i = 0; i < line.parts().size(); i++) {
+      Part part = line.parts().get(i);
+      line.changeOfBoreAt(i)
+          .ifPresent(change -> parts.add(new Met(change.kind(), PartWords.of(change, units))));
+      parts.add(new Met(part.kind(), PartWords.of(part, units)));
+    }
+    return parts;
   }
 
   private static <T> List<Read<T>> read(List<T> all, ShownUnits units) {

@@ -26,7 +26,7 @@ import rillwright.solver.steady.SteadyState;
  *
  * @param kind what it is
  * @param headLossM that it takes, m
- * @param state of the part; empty for an end of the line
+ * @param state of the part; empty for an end of the line and a change of bore
  */
 record PartJson(
     String kind,
@@ -88,7 +88,7 @@ record PartJson(
   private static final Shape<PartJson> LOSS =
       of(
               "lossPart",
-              "Any other part, or an end of the line.",
+              "Any other part, a change of bore between two runs, or an end of the line.",
               "fitting",
               "valve",
               "check valve",
@@ -97,7 +97,8 @@ record PartJson(
               "high point",
               "loss",
               "entrance",
-              "exit")
+              "exit",
+              "change of bore")
           .numberOrNull("headLossM", METRES, LOSS_MEANING, PartJson::headLossM);
 
   /** What any of them is written as. */
@@ -112,16 +113,23 @@ record PartJson(
   /** All in a line, in order, its ends included. */
   static List<PartJson> list(LineState line, SteadyState whole) {
     List<PartJson> parts = new ArrayList<>();
-    parts.add(end("entrance", line.entranceLossM(), line, whole));
-    for (PartState part : line.parts()) {
+    parts.add(without("entrance", OptionalDouble.of(line.entranceLossM()), line, whole));
+    for (int i = 0; i < line.parts().size(); i++) {
+      PartState part = line.parts().get(i);
+      line.line()
+          .changeOfBoreAt(i)
+          .ifPresent(
+              change -> parts.add(without(change.kind(), line.headLossM(change), line, whole)));
       parts.add(new PartJson(part.part().kind(), part.headLossM(), Optional.of(part), line, whole));
     }
-    parts.add(end("exit", line.exitLossM(), line, whole));
+    parts.add(without("exit", OptionalDouble.of(line.exitLossM()), line, whole));
     return parts;
   }
 
-  private static PartJson end(String kind, double headLossM, LineState line, SteadyState whole) {
-    return new PartJson(kind, OptionalDouble.of(headLossM), Optional.empty(), line, whole);
+  /** What the water meets without it being a part. */
+  private static PartJson without(
+      String kind, OptionalDouble headLossM, LineState line, SteadyState whole) {
+    return new PartJson(kind, headLossM, Optional.empty(), line, whole);
   }
 
   private Value<PartJson> shape() {

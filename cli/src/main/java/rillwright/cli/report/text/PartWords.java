@@ -4,7 +4,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.solver.law.Bore;
 import rillwright.solver.law.minor.ValveTravel;
+import rillwright.solver.network.ChangeOfBore;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Filter;
 import rillwright.solver.network.Fitting;
@@ -61,6 +63,19 @@ public final class PartWords {
     return words == null ? part.label() : words.apply(part, units);
   }
 
+  /** The words for a change of bore between two runs. */
+  public static String of(ChangeOfBore change, ShownUnits units) {
+    Bore before = change.before().part().inside();
+    Bore after = change.after().part().inside();
+    return (before.diameterM() < after.diameterM() ? "enlargement, " : "reducer, ")
+        + units.bore(before.diameterM())
+        + " to "
+        + units.bore(after.diameterM())
+        + " (K "
+        + units.number(change.law().kForward())
+        + ")";
+  }
+
   private static String run(Run run, ShownUnits units) {
     String of = run.label().isEmpty() ? "pipe" : run.label();
     return units.length(run.lengthM()) + " of " + of;
@@ -68,7 +83,7 @@ public final class PartWords {
 
   private static String fitting(Fitting fitting, ShownUnits units) {
     String times = fitting.count() == 1 ? "" : fitting.count() + " \u00d7 ";
-    return times + fitting.label() + " (K " + units.number(fitting.lossCoefficient()) + ")";
+    return times + fitting.label() + " (K " + units.number(fitting.loss().kForward()) + ")";
   }
 
   private static String valve(Valve valve, ShownUnits units) {

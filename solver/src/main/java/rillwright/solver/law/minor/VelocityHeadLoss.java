@@ -30,6 +30,38 @@ public record VelocityHeadLoss(double kForward, double kBackward, Bore bore) imp
     this(k, k, bore);
   }
 
+  /**
+   * What a change of bore between two lengths of pipe takes, on the velocity head of the smaller:
+   * in the direction of the water (1 - (d/D)²)² where it gets wider, 0.5 (1 - (d/D)²) where it gets
+   * narrower.
+   *
+   * <p>Source: Borda and Carnot's (v1 - v2)²/2g; both as given in Hydraulic Institute, Engineering
+   * Data Book, section III, eqs. 3.B.3a and 3.B.1, and in Crane, Technical Paper 410.
+   *
+   * @param before the bore on the side of the line's first point
+   * @param after the bore on the side of its second
+   */
+  public static VelocityHeadLoss ofChange(Bore before, Bore after) {
+    Bore smaller = before.diameterM() < after.diameterM() ? before : after;
+    Bore larger = smaller.equals(before) ? after : before;
+    double openShare = smaller.areaM2() / larger.areaM2();
+    double wider = (1 - openShare) * (1 - openShare);
+    double narrower = 0.5 * (1 - openShare);
+    return smaller.equals(before)
+        ? new VelocityHeadLoss(wider, narrower, smaller)
+        : new VelocityHeadLoss(narrower, wider, smaller);
+  }
+
+  /** So many of it, one behind the other. */
+  public VelocityHeadLoss times(int count) {
+    return new VelocityHeadLoss(count * kForward, count * kBackward, bore);
+  }
+
+  /** The same K on a bore so many times as wide. */
+  public VelocityHeadLoss narrowed(double factor) {
+    return new VelocityHeadLoss(kForward, kBackward, bore.times(factor));
+  }
+
   @Override
   public double headLossAt(double flowM3PerS) {
     return resistanceAt(flowM3PerS) * flowM3PerS * Math.abs(flowM3PerS);

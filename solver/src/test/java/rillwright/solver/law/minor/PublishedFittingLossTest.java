@@ -42,8 +42,7 @@ class PublishedFittingLossTest {
     double flow = litresPerMinute / 60000;
     Bore bore = new Bore(boreM);
     Bore wider = new Bore(widerM);
-    double share = 1 - bore.areaM2() / wider.areaM2();
-    double loss = new VelocityHeadLoss(share * share, bore).headLossAt(flow);
+    double loss = VelocityHeadLoss.ofChange(bore, wider).headLossAt(flow);
     double regain = bore.velocityHeadAt(flow) - wider.velocityHeadAt(flow) - loss;
     assertEquals(regainPa, weightNPerM3 * regain, within, source);
   }

@@ -16,7 +16,9 @@ final class LineSentence {
   static String of(Line line, ShownUnits units) {
     List<String> parts = new ArrayList<>();
     end("entrance", line.entrance(), true, units, parts);
-    for (Part part : line.parts()) {
+    for (int i = 0; i < line.parts().size(); i++) {
+      Part part = line.parts().get(i);
+      line.changeOfBoreAt(i).ifPresent(change -> parts.add(PartWords.of(change, units)));
       String friction = FrictionWords.of(part, units);
       parts.add(PartWords.of(part, units) + friction);
     }

@@ -10,6 +10,7 @@ import rillwright.cli.report.text.PartWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.solve.Solved;
+import rillwright.solver.network.ChangeOfBore;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
@@ -66,6 +67,10 @@ final class LinesTable {
         losses.merge(
             PartWords.of(part.part(), units), Math.abs(part.headLossM().orElse(0)), Double::sum);
       }
+    }
+    for (ChangeOfBore change : line.line().changesOfBore()) {
+      losses.merge(
+          PartWords.of(change, units), Math.abs(line.headLossM(change).orElse(0)), Double::sum);
     }
     losses.merge("its exit", Math.abs(line.exitLossM()), Double::sum);
     return losses;

@@ -77,8 +77,6 @@ record CloggedShare(String name, SizeRange range, double weight, Where where) im
         ? (share, job) -> job.changePart(place, Filter.class, filter -> filter.withClogged(share))
         : (share, job) ->
             job.changePart(
-                place,
-                Loss.class,
-                loss -> new Loss(new CloggedLaw(loss.law(), 1 - share), loss.bore()));
+                place, Loss.class, loss -> loss.withLaw(new CloggedLaw(loss.law(), 1 - share)));
   }
 }
