@@ -8,6 +8,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import rillwright.solver.law.Bore;
+import rillwright.solver.law.minor.ValveLoss;
 import rillwright.solver.law.minor.ValveTravel;
 
 /**
@@ -26,6 +27,8 @@ public final class Catalogue {
       new Lazy<>(() -> readLosses("fittings.csv", FittingLoss::of));
   private final Lazy<List<CheckValveRow>> checkValves =
       new Lazy<>(() -> readLosses("check-valves.csv", CheckValveRow::of));
+  private final Lazy<List<ValveOpening>> openValves =
+      new Lazy<>(() -> readLosses("valves.csv", ValveOpening::ofOpen));
   private final Lazy<List<Lip>> lips = new Lazy<>(() -> CatalogueTable.read("lips.csv", Lip::of));
   private final Lazy<List<Bed>> beds = new Lazy<>(() -> CatalogueTable.read("beds.csv", Bed::of));
   private final Lazy<List<PipeEnd>> ends =
@@ -89,9 +92,9 @@ public final class Catalogue {
     return names(listCheckValves(), CheckValveRow::type);
   }
 
-  /** A type of valve, with its loss against opening. */
-  public Optional<ValveTravel> findValve(String type) {
-    return find(Arrays.asList(ValveTravel.values()), ValveTravel::word, type);
+  /** The loss of a type of valve against opening in a bore, open that of the nearest size. */
+  public Optional<ValveLoss> findValve(String type, Bore bore) {
+    return Sized.nearest(openValves.get(), type, bore).map(ValveOpening::loss);
   }
 
   /** Types of valves. */
@@ -141,7 +144,7 @@ public final class Catalogue {
 
   /** All published openings of all valves. */
   public List<ValveOpening> listValveOpenings() {
-    return ValveOpening.all();
+    return ValveOpening.list(openValves.get());
   }
 
   /** All lips. */

@@ -2,22 +2,37 @@ package rillwright.cli.catalogue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import rillwright.solver.law.Bore;
+import rillwright.solver.law.minor.ValveLoss;
 import rillwright.solver.law.minor.ValveTravel;
 
 /**
  * Loss of a valve at an opening for which it is published.
  *
  * @param travel the valve
+ * @param size the size for which it holds, {@code any} if for all
+ * @param bore that size's bore; empty if for all
  * @param openShare share of the handle's or stem's travel, 0 (shut) to 1 (open)
  * @param lossCoefficient K there, dimensionless
+ * @param source where the numbers are from
  */
-public record ValveOpening(ValveTravel travel, double openShare, double lossCoefficient) {
-  private static final String SOURCE =
+public record ValveOpening(
+    ValveTravel travel,
+    String size,
+    Optional<Bore> bore,
+    double openShare,
+    double lossCoefficient,
+    String source)
+    implements Sized {
+  private static final String BY_OPENING =
       "a handbook's table of loss coefficients of fittings and valves (seen as a reproduction);"
-          + " ball valve by the plug cock's values, its K fully open is common practice, no source";
+          + " ball valve by the plug cock's values";
 
   /** As project files name the valve: {@code ball}. */
+  @Override
   public String type() {
     return travel.word();
   }
@@ -29,19 +44,37 @@ public record ValveOpening(ValveTravel travel, double openShare, double lossCoef
         : OptionalDouble.empty();
   }
 
-  /** Where the numbers are from. */
-  public String source() {
-    return SOURCE;
+  /** Of an open valve that has this loss at any opening. */
+  ValveLoss loss() {
+    return new ValveLoss(travel, lossCoefficient);
   }
 
-  static List<ValveOpening> all() {
+  /** An open valve. */
+  static ValveOpening ofOpen(TableRow row, RoughFriction.SizedLoss loss) {
+    ValveTravel travel =
+        Arrays.stream(ValveTravel.values())
+            .filter(it -> it.word().equals(row.text("type")))
+            .findFirst()
+            .orElseThrow();
+    return new ValveOpening(
+        travel, loss.size(), loss.bore(), 1, loss.lossCoefficient(), row.source());
+  }
+
+  /** All openings, each valve's from open towards shut. */
+  static List<ValveOpening> list(List<ValveOpening> open) {
     return Arrays.stream(ValveTravel.values())
         .flatMap(
             travel ->
-                travel.publishedPoints().stream()
-                    .map(
-                        point ->
-                            new ValveOpening(travel, point.openShare(), point.lossCoefficient())))
+                Stream.concat(
+                    open.stream().filter(it -> it.travel() == travel),
+                    travel.publishedPoints().stream()
+                        .filter(point -> point.openShare() < 1)
+                        .map(point -> partly(travel, point))))
         .toList();
+  }
+
+  private static ValveOpening partly(ValveTravel travel, ValveTravel.TravelPoint point) {
+    return new ValveOpening(
+        travel, "any", Optional.empty(), point.openShare(), point.lossCoefficient(), BY_OPENING);
   }
 }

@@ -163,7 +163,7 @@ class CatalogueTest {
     assertEquals(List.of(), catalogue.sizesOf("brass"));
     assertEquals(Optional.empty(), catalogue.findFitting("elbow 91", bore));
     assertEquals(Optional.empty(), catalogue.findCheckValve("swinging", bore));
-    assertEquals(Optional.empty(), catalogue.findValve("globe"));
+    assertEquals(Optional.empty(), catalogue.findValve("globe", new Bore(0.05)));
     assertEquals(Optional.empty(), catalogue.findLip("glass"));
     assertEquals(Optional.empty(), catalogue.findBed("felt"));
   }

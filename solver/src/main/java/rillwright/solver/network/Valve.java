@@ -6,6 +6,7 @@ import rillwright.solver.invariant.Require;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.Shut;
+import rillwright.solver.law.minor.ValveLoss;
 import rillwright.solver.law.minor.ValveTravel;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 
@@ -87,33 +88,48 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
   /**
    * A loss by opening.
    *
-   * @param travel published loss against opening
+   * @param loss published loss against opening
    * @param open share of the handle's travel, 0 (shut) to 1
    */
-  public record Opening(ValveTravel travel, double open) implements Setpoint {
+  public record Opening(ValveLoss loss, double open) implements Setpoint {
     public Opening {
-      Require.given("travel of a valve", travel);
+      Require.given("loss of a valve by opening", loss);
       Require.between("opening of a valve", open, 0, 1, "");
+    }
+
+    /** Of a valve whose K when open is as published, whatever its size. */
+    public Opening(ValveTravel travel, double open) {
+      this(travel.published(), open);
+    }
+
+    /** The same valve otherwise open. */
+    public Opening at(double otherShare) {
+      return new Opening(loss, otherShare);
+    }
+
+    /** The kind of valve. */
+    public ValveTravel travel() {
+      return loss.travel();
     }
 
     @Override
     public double lossCoefficient() {
-      return travel.lossCoefficientAt(open);
+      return loss.lossCoefficientAt(open);
     }
 
     @Override
     public Setpoint wideOpen() {
-      return new Opening(travel, 1);
+      return at(1);
     }
 
     @Override
     public Setpoint closedTo(double newLossCoefficient) {
-      return new Opening(travel, travel.openShareAt(newLossCoefficient));
+      return at(loss.openShareAt(newLossCoefficient));
     }
 
     @Override
     public double greatestLossCoefficient() {
-      return travel.greatestLossCoefficient();
+      return loss.greatestLossCoefficient();
     }
 
     @Override
@@ -123,7 +139,7 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
 
     @Override
     public OptionalDouble degreesFromOpen() {
-      return travel.turns()
+      return travel().turns()
           ? OptionalDouble.of(ValveTravel.degreesFromOpen(open))
           : OptionalDouble.empty();
     }

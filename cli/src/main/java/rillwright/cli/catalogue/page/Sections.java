@@ -141,11 +141,13 @@ final class Sections {
         opening -> List.of(opening.type()),
         List.of(
             Column.words("type", ValveOpening::type),
+            Column.words("size", ValveOpening::size),
             Column.number("open, %", opening -> three(100 * opening.openShare())),
             Column.number("turned from open", Sections::angle),
             Column.number("K", opening -> three(opening.lossCoefficient()))),
         List.of(
             Field.words("type", "Which.", ValveOpening::type),
+            Field.words("size", "For which it holds; \"any\" for all.", ValveOpening::size),
             Field.number(
                 "openShare",
                 SHARE.from(0).upTo(1),

@@ -11,6 +11,7 @@ import rillwright.cli.file.quantity.Range;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.Bore;
+import rillwright.solver.law.minor.ValveLoss;
 import rillwright.solver.law.minor.ValveTravel;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Valve;
@@ -40,25 +41,25 @@ final class ValveReader implements PartReader {
   @Override
   public Part read(Fields fields, Surroundings around) {
     Bore bore = bores.require(fields, around);
-    Optional<ValveTravel> travel = travel(fields);
-    String label = travel.map(type -> type.word() + " valve").orElse(kind());
-    return new Valve(label, setpoint(fields, travel), bore, fields.isYes("adjustable", false));
+    Optional<ValveLoss> loss = loss(fields, bore);
+    String label = loss.map(type -> type.travel().word() + " valve").orElse(kind());
+    return new Valve(label, setpoint(fields, loss), bore, fields.isYes("adjustable", false));
   }
 
-  private Optional<ValveTravel> travel(Fields fields) {
+  private Optional<ValveLoss> loss(Fields fields, Bore bore) {
     Optional<String> type = fields.findText("type");
-    Optional<ValveTravel> travel = type.flatMap(catalogue::findValve);
-    if (type.isPresent() && travel.isEmpty()) {
+    Optional<ValveLoss> loss = type.flatMap(name -> catalogue.findValve(name, bore));
+    if (type.isPresent() && loss.isEmpty()) {
       fields.fault(
           "type",
           PlainText.quoted(type.get())
               + " is not known"
               + Choices.hint(type.get(), catalogue.valveTypes()));
     }
-    return travel;
+    return loss;
   }
 
-  private static Valve.Setpoint setpoint(Fields fields, Optional<ValveTravel> travel) {
+  private static Valve.Setpoint setpoint(Fields fields, Optional<ValveLoss> loss) {
     if (fields.has("k")) {
       if (fields.has("open")) {
         fields.fault("k", "give either k or how far the valve is open, not both");
@@ -72,6 +73,6 @@ final class ValveReader implements PartReader {
       fields.fault("its type is missing, for example \"type: ball\" (ball, butterfly, gate)");
     }
     double open = fields.findOr("open", Measure.SHARE, Range.SHARE, 1);
-    return new Valve.Opening(travel.orElse(ValveTravel.BALL), open);
+    return new Valve.Opening(loss.orElseGet(ValveTravel.BALL::published), open);
   }
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Loss coefficient K of a valve against how far it is open: log K on straight lines between
- * published points, the last slope beyond.
+ * Published loss coefficients K of a kind of valve against how far it is open; see {@link
+ * ValveLoss} for what lies between.
  *
  * <p>Source: a chemical engineers' handbook's table of additional frictional loss (seen as a
  * reproduction): plug cock, butterfly and gate valve; gates differ much between books. The loss of
@@ -30,9 +30,6 @@ public enum ValveTravel {
 
   private static final double QUARTER_TURN_DEGREES = 90;
   private static final double ROUNDING = 1e-12;
-
-  /** Short of shut by no more than anyone could set, a share of the travel. */
-  private static final double LEAST_OPENING = 1e-6;
 
   private final String word;
   private final boolean turns;
@@ -81,6 +78,17 @@ public enum ValveTravel {
     return 1 - closed[closed.length - 1] / travel();
   }
 
+  /** The published points whose K is not below one, from open towards shut. */
+  List<ClosedPoint> pointsFrom(double least) {
+    return IntStream.range(1, closed.length)
+        .filter(i -> lossCoefficient[i] >= least)
+        .mapToObj(i -> new ClosedPoint(closed[i], lossCoefficient[i]))
+        .toList();
+  }
+
+  /** A point by how far the valve is closed, in the unit of its travel. */
+  record ClosedPoint(double closed, double lossCoefficient) {}
+
   /**
    * How far the handle stands from open, degrees, at an opening; meaningful where {@link #turns()}.
    */
@@ -88,53 +96,18 @@ public enum ValveTravel {
     return QUARTER_TURN_DEGREES * (1 - openShare);
   }
 
-  /**
-   * K at an opening, dimensionless; infinite when shut.
-   *
-   * @param openShare share of the handle's or stem's travel, 0 (shut) to 1 (open)
-   */
-  public double lossCoefficientAt(double openShare) {
-    if (openShare <= 0) {
-      return Double.POSITIVE_INFINITY;
-    }
-    return lossCoefficientWhereClosed(turns ? degreesFromOpen(openShare) : 1 - openShare);
+  /** The loss of a valve whose K is as published when it is open, too. */
+  public ValveLoss published() {
+    return new ValveLoss(this, lossCoefficient[0]);
   }
 
-  private double lossCoefficientWhereClosed(double at) {
-    int after = 1;
-    while (after < closed.length - 1 && at > closed[after]) {
-      after++;
-    }
-    double t = (at - closed[after - 1]) / (closed[after] - closed[after - 1]);
-    double logBefore = Math.log(lossCoefficient[after - 1]);
-    double logAfter = Math.log(lossCoefficient[after]);
-    return Math.exp(logBefore + t * (logAfter - logBefore));
-  }
-
-  /** The greatest K before it is shut, dimensionless: where the last slope ends. */
-  public double greatestLossCoefficient() {
-    return lossCoefficientWhereClosed(travel());
-  }
-
-  /**
-   * The opening at a K: share of the travel, a millionth to 1; the widest where several have it.
-   *
-   * @param k dimensionless, not below that of the open valve nor above {@link
-   *     #greatestLossCoefficient()}, but for what rounding does
-   */
-  public double openShareAt(double k) {
-    int after = 1;
-    while (after < closed.length - 1 && k > lossCoefficient[after] * (1 + ROUNDING)) {
-      after++;
-    }
-    double rise = Math.log(lossCoefficient[after] / lossCoefficient[after - 1]);
-    double t = rise == 0 ? 0 : Math.log(k / lossCoefficient[after - 1]) / rise;
-    double at = closed[after - 1] + t * (closed[after] - closed[after - 1]);
-    return Math.min(1, Math.max(LEAST_OPENING, 1 - at / travel()));
+  /** How far it is closed, in the unit of its points, at an opening. */
+  double closedAt(double openShare) {
+    return turns ? degreesFromOpen(openShare) : 1 - openShare;
   }
 
   /** The whole way from open to shut, in the unit of its points. */
-  private double travel() {
+  double travel() {
     return turns ? QUARTER_TURN_DEGREES : 1;
   }
 }

@@ -45,7 +45,7 @@ final class Sensitivity {
   }
 
   private double flowAt(ValvePlace place, Valve.Opening opening, double open) {
-    Valve turned = place.in(set).withSetpoint(new Valve.Opening(opening.travel(), open));
+    Valve turned = place.in(set).withSetpoint(opening.at(open));
     Network changed = set.withPart(place.line(), place.partIndex(), turned);
     return Math.abs(SteadyStateFinder.find(changed).line(place.line()).flowM3PerS());
   }

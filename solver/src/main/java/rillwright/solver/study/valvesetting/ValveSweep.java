@@ -67,7 +67,7 @@ public record ValveSweep(SetValve valve, List<Step> steps) {
   private static Valve.Setpoint at(ValveSettings settings, SetValve set, double share) {
     if (set.valve().loss() instanceof Valve.Opening opening) {
       double closed = Math.min(MOST_TRAVEL, BEYOND * (1 - opening.open()) + MORE_TRAVEL);
-      return new Valve.Opening(opening.travel(), 1 - share * closed);
+      return opening.at(1 - share * closed);
     }
     double open = set.place().in(settings.wideOpen().network()).loss().lossCoefficient();
     double far = Math.max(LEAST_FAR_K, 2 * BEYOND * set.lossCoefficient().orElse(NEARLY_SHUT_K));
