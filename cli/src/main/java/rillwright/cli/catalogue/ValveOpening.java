@@ -15,7 +15,7 @@ import rillwright.solver.law.minor.ValveTravel;
  * @param travel the valve
  * @param size the size for which it holds, {@code any} if for all
  * @param bore that size's bore; empty if for all
- * @param openShare share of the handle's or stem's travel, 0 (shut) to 1 (open)
+ * @param opening share of the handle's or stem's travel, 0 (shut) to 1 (open)
  * @param lossCoefficient K there, dimensionless
  * @param source where the numbers are from
  */
@@ -23,7 +23,7 @@ public record ValveOpening(
     ValveTravel travel,
     String size,
     Optional<Bore> bore,
-    double openShare,
+    double opening,
     double lossCoefficient,
     String source)
     implements Sized {
@@ -40,7 +40,7 @@ public record ValveOpening(
   /** How far the handle is turned from open, degrees; empty if the valve has a stem that lifts. */
   public OptionalDouble degreesFromOpen() {
     return travel.turns()
-        ? OptionalDouble.of(ValveTravel.degreesFromOpen(openShare))
+        ? OptionalDouble.of(ValveTravel.degreesFromOpen(opening))
         : OptionalDouble.empty();
   }
 
@@ -68,13 +68,13 @@ public record ValveOpening(
                 Stream.concat(
                     open.stream().filter(it -> it.travel() == travel),
                     travel.publishedPoints().stream()
-                        .filter(point -> point.openShare() < 1)
+                        .filter(point -> point.opening() < 1)
                         .map(point -> partly(travel, point))))
         .toList();
   }
 
   private static ValveOpening partly(ValveTravel travel, ValveTravel.TravelPoint point) {
     return new ValveOpening(
-        travel, "any", Optional.empty(), point.openShare(), point.lossCoefficient(), BY_OPENING);
+        travel, "any", Optional.empty(), point.opening(), point.lossCoefficient(), BY_OPENING);
   }
 }

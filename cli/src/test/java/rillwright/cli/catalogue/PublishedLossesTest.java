@@ -108,16 +108,16 @@ class PublishedLossesTest {
     assertPublishedOpening("gate", open, published);
   }
 
-  private void assertPublishedOpening(String type, double openShare, double published) {
+  private void assertPublishedOpening(String type, double opening, double published) {
     ValveLoss loss = catalogue.findValve(type, new Bore(0.026)).orElseThrow();
     if (published > loss.openLossCoefficient()) {
-      assertEquals(published, loss.lossCoefficientAt(openShare), 1e-9 * published);
+      assertEquals(published, loss.lossCoefficientAt(opening), 1e-9 * published);
     }
     assertTrue(
         catalogue.listValveOpenings().stream()
-            .filter(opening -> opening.travel() == loss.travel())
-            .filter(opening -> Math.abs(opening.openShare() - openShare) < 1e-12)
-            .anyMatch(opening -> opening.lossCoefficient() == published),
+            .filter(row -> row.travel() == loss.travel())
+            .filter(row -> Math.abs(row.opening() - opening) < 1e-12)
+            .anyMatch(row -> row.lossCoefficient() == published),
         "printed among the openings");
   }
 

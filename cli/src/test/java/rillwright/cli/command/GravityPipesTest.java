@@ -71,7 +71,7 @@ class GravityPipesTest {
     String file = file(DOWNHILL);
 
     JsonNode choices =
-        Run.json("pipes", file, "--line", "main", "--sizes", "50 mm, 30 mm").get("choices");
+        Run.json("pipes", file, "--line", "main", "--sizes", "50 mm, 30 mm").get("candidates");
 
     for (int i = 0; i < 2; i++) {
       double d = i == 0 ? 0.05 : 0.03;
@@ -83,16 +83,16 @@ class GravityPipesTest {
           1e-12,
           "bore " + d);
       assertEquals(v, choice.get("lines").get("main").get("velocityMPerS").doubleValue(), 1e-9);
-      assertEquals(i == 0, choice.get("does").booleanValue());
+      assertEquals(i == 0, choice.get("meetsTargets").booleanValue());
       assertTrue(choice.get("model").isNull());
-      assertEquals(0, choice.get("energyPerYear").doubleValue());
+      assertEquals(0, choice.get("energyKwhPerYear").doubleValue());
     }
   }
 
   @Test
   void flowsOfASizeAreThoseOfSolveWithItInPlace() {
     JsonNode choices =
-        Run.json("pipes", TROUGHS, "--line", "main", "--sizes", "2 in, 4 in").get("choices");
+        Run.json("pipes", TROUGHS, "--line", "main", "--sizes", "2 in, 4 in").get("candidates");
 
     for (JsonNode choice : choices) {
       String size = choice.get("sizes").get("main").stringValue();

@@ -94,7 +94,7 @@ class OddsCommandTest {
     double least = 0.999 * 0.999 * 0.9025;
     assertEquals((1.4 - least) / 0.8, spout.get("chance").doubleValue(), 2e-4);
     assertEquals("points.tank.level", odds.get("drivers").get(0).get("quantity").stringValue());
-    assertEquals(1, odds.get("drivers").get(0).get("share").doubleValue(), 1e-4);
+    assertEquals(1, odds.get("drivers").get(0).get("varianceShare").doubleValue(), 1e-4);
   }
 
   @Test

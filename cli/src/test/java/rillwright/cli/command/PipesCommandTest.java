@@ -37,7 +37,7 @@ class PipesCommandTest {
             "five years fouled");
 
     assertTrue(answer.get("offered").booleanValue());
-    for (JsonNode choice : answer.get("choices")) {
+    for (JsonNode choice : answer.get("candidates")) {
       String size = choice.get("sizes").get("supply").stringValue();
       JsonNode solved =
           Run.json(
@@ -77,7 +77,7 @@ class PipesCommandTest {
             "--set",
             STRONGER);
 
-    for (JsonNode choice : answer.get("choices")) {
+    for (JsonNode choice : answer.get("candidates")) {
       String size = choice.get("sizes").get("supply").stringValue();
       JsonNode line =
           Run.json(
@@ -94,7 +94,7 @@ class PipesCommandTest {
       for (String figure : List.of("flowM3PerS", "headM", "powerW")) {
         assertEquals(
             pump.get(figure).doubleValue(),
-            choice.get("operating").get(figure).doubleValue(),
+            choice.get("operatingPoint").get(figure).doubleValue(),
             1e-9);
       }
       assertEquals(
@@ -120,16 +120,16 @@ class PipesCommandTest {
                 STRONGER,
                 "--set",
                 "points.spill box.target=12 m3/h")
-            .get("choices")
+            .get("candidates")
             .get(0);
 
     // 36 m at 6.90 EUR; 8760 hours a year at 0.28 EUR/kWh; the sheet has no price
     assertEquals(36 * 6.90, choice.get("materialCost").doubleValue(), 1e-9);
-    double watts = choice.get("operating").get("powerW").doubleValue();
-    assertEquals(watts * 8.760, choice.get("energyPerYear").doubleValue(), 1e-9 * watts);
+    double watts = choice.get("operatingPoint").get("powerW").doubleValue();
+    assertEquals(watts * 8.760, choice.get("energyKwhPerYear").doubleValue(), 1e-9 * watts);
     assertEquals(
         36 * 6.90 + 5 * 0.28 * 8.760 * watts, choice.get("costOverYears").doubleValue(), 1e-6);
-    assertTrue(choice.get("does").booleanValue());
+    assertTrue(choice.get("meetsTargets").booleanValue());
     // 36 m of 67.8 mm
     assertEquals(36 * Math.PI / 4 * 0.0678 * 0.0678, choice.get("holdUpM3").doubleValue(), 1e-12);
   }
@@ -153,7 +153,7 @@ class PipesCommandTest {
   }
 
   private static double cost(JsonNode answer, String size) {
-    for (JsonNode choice : answer.get("choices")) {
+    for (JsonNode choice : answer.get("candidates")) {
       if (choice.get("sizes").get("supply").stringValue().equals(size)) {
         return choice.get("materialCost").doubleValue();
       }
@@ -193,7 +193,7 @@ class PipesCommandTest {
             "--from",
             LongStream.SUPPLIER);
 
-    for (JsonNode choice : answer.get("choices")) {
+    for (JsonNode choice : answer.get("candidates")) {
       String size = choice.get("sizes").get("supply").stringValue();
       JsonNode best =
           Run.json(
@@ -205,7 +205,7 @@ class PipesCommandTest {
                   "lines.supply.pipe.size=" + size)
               .get("candidates")
               .get(0);
-      for (String figure : List.of("model", "speed", "energyPerYear", "price", "verdict")) {
+      for (String figure : List.of("model", "speed", "energyKwhPerYear", "price", "verdict")) {
         assertEquals(best.get(figure), choice.get(figure), size + " " + figure);
       }
       assertEquals(
@@ -214,7 +214,8 @@ class PipesCommandTest {
           1e-9);
     }
     assertEquals(
-        answer.get("choices").get(0).get("sizes").toString(), answer.get("leastCost").toString());
+        answer.get("candidates").get(0).get("sizes").toString(),
+        answer.get("leastCost").toString());
   }
 
   @Test
@@ -225,9 +226,9 @@ class PipesCommandTest {
     String[] free = Arrays.copyOf(lines, lines.length + 1);
     free[lines.length] = "--independent";
 
-    assertEquals(2, Run.json(lines).get("choices").size());
-    assertEquals(4, Run.json(free).get("choices").size());
-    for (JsonNode choice : Run.json(lines).get("choices")) {
+    assertEquals(2, Run.json(lines).get("candidates").size());
+    assertEquals(4, Run.json(free).get("candidates").size());
+    for (JsonNode choice : Run.json(lines).get("candidates")) {
       assertEquals(choice.get("sizes").get("supply"), choice.get("sizes").get("high"));
     }
   }

@@ -33,7 +33,7 @@ class PipesRefusedTest {
                 "63 mm",
                 "--from",
                 LongStream.SUPPLIER)
-            .get("choices")
+            .get("candidates")
             .size());
   }
 

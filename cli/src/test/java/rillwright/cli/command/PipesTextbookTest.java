@@ -48,15 +48,15 @@ class PipesTextbookTest {
 
     JsonNode answer = Run.json("pipes", file, "--line", "up", "--sizes", "32 mm, 50 mm");
 
-    assertEquals(2, answer.get("choices").size());
-    for (JsonNode choice : answer.get("choices")) {
+    assertEquals(2, answer.get("candidates").size());
+    for (JsonNode choice : answer.get("candidates")) {
       double bore = choice.get("sizes").get("up").stringValue().equals("32 mm") ? 0.032 : 0.05;
       double area = Math.PI / 4 * bore * bore;
       double c = 0.02 * 50 / bore / (2 * 9.80665 * area * area);
       double flow = (-1000 + Math.sqrt(1e6 + 16 * c)) / (2 * c);
       JsonNode line = choice.get("lines").get("up");
       assertEquals(flow, choice.get("fallsM3PerS").get("top").doubleValue(), 1e-12);
-      assertEquals(6 - 1000 * flow, choice.get("operating").get("headM").doubleValue(), 1e-9);
+      assertEquals(6 - 1000 * flow, choice.get("operatingPoint").get("headM").doubleValue(), 1e-9);
       assertEquals(flow / area, line.get("velocityMPerS").doubleValue(), 1e-9);
       assertEquals(c * flow * flow / 50, line.get("frictionMPerM").doubleValue(), 1e-10);
       assertEquals(50 * area, choice.get("holdUpM3").doubleValue(), 1e-15);
@@ -76,9 +76,9 @@ class PipesTextbookTest {
   }
 
   private static double flowOf(JsonNode answer, String size) {
-    for (JsonNode choice : answer.get("choices")) {
+    for (JsonNode choice : answer.get("candidates")) {
       if (choice.get("sizes").get("up").stringValue().equals(size)) {
-        return choice.get("operating").get("flowM3PerS").doubleValue();
+        return choice.get("operatingPoint").get("flowM3PerS").doubleValue();
       }
     }
     throw new AssertionError(size + " is not among the choices");

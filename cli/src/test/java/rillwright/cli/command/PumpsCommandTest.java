@@ -25,7 +25,7 @@ class PumpsCommandTest extends ScratchSupplier {
         JsonNode solved =
             Run.json("solve", LongStream.PROJECT, "--set", "lines.supply.pump.model=" + model);
         JsonNode pump = solved.get("lines").get("supply").get("parts").get(1);
-        JsonNode operating = candidate.get("operating");
+        JsonNode operating = candidate.get("operatingPoint");
         for (String figure : List.of("flowM3PerS", "headM", "powerW")) {
           assertEquals(
               pump.get(figure).doubleValue(), operating.get(figure).doubleValue(), 1e-9, figure);
@@ -97,10 +97,10 @@ class PumpsCommandTest extends ScratchSupplier {
     JsonNode answer = Run.json("pumps", TWIN + "/falls.yaml", "--from", TWIN + "/pumps");
 
     for (JsonNode candidate : answer.get("candidates")) {
-      if (candidate.get("throttled").isObject()) {
+      if (candidate.get("throttledPoint").isObject()) {
         assertEquals(
             answer.get("duty").get("throttled").get("flowM3PerS").doubleValue(),
-            candidate.get("throttled").get("flowM3PerS").doubleValue(),
+            candidate.get("throttledPoint").get("flowM3PerS").doubleValue(),
             1e-12);
       }
     }

@@ -46,9 +46,9 @@ class PumpsConditionsTest extends ScratchSupplier {
           1e-12,
           model);
       assertEquals(
-          raised.get("does").booleanValue()
-              && candidate.get("conditions").get("as written").get("does").booleanValue(),
-          candidate.get("does").booleanValue(),
+          raised.get("meetsTargets").booleanValue()
+              && candidate.get("conditions").get("as written").get("meetsTargets").booleanValue(),
+          candidate.get("meetsTargets").booleanValue(),
           model);
     }
   }

@@ -80,7 +80,7 @@ class TargetsTest {
     MeasuredRun json =
         MeasuredRun.of("balance", pond, "--target", "--valve", line, "--format", "json");
     assertEquals("", json.err());
-    assertTrue(json.json().get("valves").get(0).get("k").isNull(), json.out());
+    assertTrue(json.json().get("valves").get(0).get("lossCoefficient").isNull(), json.out());
     String picture = folder.resolve("share.svg").toString();
     MeasuredRun text =
         MeasuredRun.of("balance", pond, "--target", "--valve", line, "--chart", picture);

@@ -23,11 +23,11 @@ class ChoiceSchemaTest {
 
   private static final String TRIED =
       """
-      "model": "reed 40", "count": 1, "arranged": "parallel", "speed": 0.8, "does": true,
+      "model": "reed 40", "count": 1, "arranged": "parallel", "speed": 0.8, "meetsTargets": true,
        "fallsM3PerS": {"high fall": 0.003},
-       "operating": {"flowM3PerS": 0.003, "headM": 4, "powerW": 200, "efficiency": 0.5},
-       "throttled": null, "shareOfRange": 0.6, "shareOfBestEfficiencyFlow": null,
-       "energyPerYear": 1700, "costPerYear": null, "turnoversPerDay": {}, "price": null, "costOverYears": 4000, "verdict": "does it", "verdictCode": "does",
+       "operatingPoint": {"flowM3PerS": 0.003, "headM": 4, "powerW": 200, "wireToWater": 0.5},
+       "throttledPoint": null, "shareOfRange": 0.6, "shareOfBestEfficiencyFlow": null,
+       "energyKwhPerYear": 1700, "costPerYear": null, "turnoversPerDay": {}, "price": null, "costOverYears": 4000, "verdict": "meets the target", "verdictCode": "meets-target",
        "findings": []\
       """;
 
@@ -43,7 +43,7 @@ class ChoiceSchemaTest {
   private static final String PIPES =
       """
       {"kind": "pipes", "title": "Otter Bend", "changed": ["a.b=c"], "duty": DUTY, "years": 10, "currency": null,
-       "choices": [{"sizes": {"up": "2 in"}, TRIED, "materialCost": 90,
+       "candidates": [{"sizes": {"up": "2 in"}, TRIED, "materialCost": 90,
          "lines": {"up": {"velocityMPerS": 1.5, "frictionMPerM": null, "holdUpM3": 0.02}},
          "holdUpM3": 0.02, "paybackYears": 3.5, "samePump": false}],
        "leastCost": {"up": "2 in"}, "runnerUp": null,
@@ -62,9 +62,9 @@ class ChoiceSchemaTest {
               """
               "findings": [], "worstCondition": "frozen",
                "conditions": {
-                 "autumn": {"does": true, "fallsM3PerS": {"high fall": 0.002}, "verdict": "does it",
-                   "verdictCode": "does"},
-                 "frozen": {"does": false, "fallsM3PerS": {}, "verdict": "no balance",
+                 "autumn": {"meetsTargets": true, "fallsM3PerS": {"high fall": 0.002}, "verdict": "meets the target",
+                   "verdictCode": "meets-target"},
+                 "frozen": {"meetsTargets": false, "fallsM3PerS": {}, "verdict": "no balance",
                    "verdictCode": "no-balance"}}}],
                "faults"\
               """)
@@ -107,11 +107,11 @@ class ChoiceSchemaTest {
         "\"count\": 1 | \"count\": 0",
         "\"arranged\": \"parallel\" | \"arranged\": \"side by side\"",
         "\"speed\": 0.8 | \"speed\": 0",
-        "\"does\": true | \"does\": \"yes\"",
-        "\"efficiency\": 0.5 | \"effort\": 0.5",
-        "\"energyPerYear\": 1700 | \"energyPerYear\": -1",
-        "\"verdict\": \"does it\" | \"verdict\": \"\"",
-        "\"verdictCode\": \"does\" | \"verdictCode\": \"does it\"",
+        "\"meetsTargets\": true | \"meetsTargets\": \"yes\"",
+        "\"wireToWater\": 0.5 | \"effort\": 0.5",
+        "\"energyKwhPerYear\": 1700 | \"energyKwhPerYear\": -1",
+        "\"verdict\": \"meets the target\" | \"verdict\": \"\"",
+        "\"verdictCode\": \"meets-target\" | \"verdictCode\": \"meets it\"",
         "\"kind\": \"duty\" | \"kind\": \"solve\"",
         "\"years\": 10 | \"years\": 0"
       })
@@ -132,7 +132,7 @@ class ChoiceSchemaTest {
         "\"name\": \"autumn\" | \"named\": \"autumn\"",
         "\"value\": \"40 %\" | \"value\": 40",
         "\"verdict\": \"no balance\" | \"verdict\": \"\"",
-        "\"does\": false, | ",
+        "\"meetsTargets\": false, | ",
         "\"fallsM3PerS\": {}, | \"fallsM3PerS\": null,"
       })
   void brokenConditionsOfChoicesAreRefused(String right, String wrong) {

@@ -18,7 +18,7 @@ class StreamSchemaTest {
          {"kind": "pool", "depthM": 0.4, "velocityMPerS": null, "surfaceWidthM": null,
           "froude": null, "criticalDepthM": null, "crestHeadM": 0.02, "volumeM3": 0.02,
           "leastVolumeM3": 0.01, "mostVolumeM3": 0.03, "gravelM3": 0}], "inTransitM3": 0.02}},
-       "transit": {"streams": 0, "gravel": 0, "pools": 0.02, "boxes": 0, "filters": 0, "pipes": 0},
+       "transit": {"streamsM3": 0, "gravelM3": 0, "poolsM3": 0.02, "boxesM3": 0, "filtersM3": 0, "pipesM3": 0},
        "basins": {"pond": {"restLevelM": 0, "runningLevelM": -0.01, "stoppedLevelM": 0.01,
          "firstFillM3": 0.4,
          "firstFill": [{"item": "transit", "volumeM3": 0.4}], "daysToStarve": 3, "starveLevelM": -0.05, "lossMPerDay": null,
@@ -38,7 +38,7 @@ class StreamSchemaTest {
       value = {
         "\"kind\": \"step\" | \"kind\": \"drop\"",
         "\"froude\": 1, | ",
-        "\"pools\": 0.02, | ",
+        "\"poolsM3\": 0.02, | ",
         "\"restLevelM\": 0, | \"restLevelM\": null,",
         "\"daysToStarve\": 3 | \"daysToStarve\": -3",
         "\"course\": null | \"course\": 1",

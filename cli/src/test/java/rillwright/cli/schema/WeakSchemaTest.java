@@ -9,15 +9,15 @@ class WeakSchemaTest {
   private static final String WEAK =
       """
       {"kind": "weak", "title": "Otter Bend", "changed": ["a.b=c"],
-       "readings": [{"at": "fall", "flow": 0.002, "within": 0.0001, "asBuilt": 0.003},
-         {"gauge": "high tap", "pressure": 900, "within": 50, "when": "pump off", "asBuilt": null}],
+       "readings": [{"at": "fall", "flowM3PerS": 0.002, "within": 0.0001, "asBuilt": 0.003},
+         {"gauge": "high tap", "pressurePa": 900, "within": 50, "when": "pump off", "asBuilt": null}],
        "causes": [{"cause": "pump worn", "at": "supply", "part": 1, "probability": 0.7, "size": 0.6,
          "sizeUnit": "1", "predicted": [0.002, null]},
         {"cause": "none of these", "at": null, "part": null, "probability": 0.3, "size": null,
          "sizeUnit": null, "predicted": [null, null]}],
        "firstGroup": [{"cause": "pump worn", "at": "supply", "part": 1}],
-       "toldApartBy": null,
-       "next": [{"reading": {"gauge": "low tap", "pressure": null, "within": "1.7 kPa",
+       "separatedBy": null,
+       "next": [{"reading": {"gauge": "low tap", "pressurePa": null, "within": "1.7 kPa",
            "when": "valve shut", "valve": "supply"}, "bits": 0.4,
          "predicted": [{"cause": "pump worn", "at": "supply", "part": 1, "value": 38000}]}]}
       """;
@@ -43,14 +43,14 @@ class WeakSchemaTest {
         "\"probability\": 0.7 | \"probability\": 1.7",
         "\"part\": 1 | \"part\": 0",
         "\"sizeUnit\": \"1\" | \"sizeUnit\": \"ft\"",
-        "\"pressure\": null | \"pressure\": 3",
+        "\"pressurePa\": null | \"pressurePa\": 3",
         "\"bits\": 0.4, | ",
-        "\"toldApartBy\": null, | ",
+        "\"separatedBy\": null, | ",
         "\"when\": \"valve shut\" | \"when\": \"running\"",
         "\"gauge\": \"low tap\", | ",
         "\"gauge\": \"high tap\", | ",
-        "\"pressure\": 900, | ",
-        "\"pressure\": 900 | \"pressure\": null",
+        "\"pressurePa\": 900, | ",
+        "\"pressurePa\": 900 | \"pressurePa\": null",
         "\"within\": 50 | \"within\": \"50 Pa\"",
         "\"title\": \"Otter Bend\", | ",
         "\"changed\": [\"a.b=c\"], | "

@@ -149,7 +149,7 @@ class StudiesAskedTest {
         new BalanceRequest(List.of(), Aim.LARGEST_SHARE),
         answer ->
             List.of(
-                answer.settings().share(),
+                answer.settings().targetFraction(),
                 ValveSweeps.of(answer).sweeps().stream().map(sweep -> sweep.steps()).toList()));
   }
 

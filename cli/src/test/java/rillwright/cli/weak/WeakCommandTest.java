@@ -77,7 +77,7 @@ class WeakCommandTest {
     JsonNode advice = before.get("next").get(0).get("reading");
     assertEquals("G1", advice.get("gauge").asString());
     assertEquals("valve shut", advice.get("when").asString());
-    assertTrue(advice.get("pressure").isNull());
+    assertTrue(advice.get("pressurePa").isNull());
 
     JsonNode after = weak(SERVICE_CALL + SHUT_OFF_TEST + SIGNS).json();
     JsonNode first = after.get("causes").get(0);
@@ -88,7 +88,7 @@ class WeakCommandTest {
     assertEquals(45, first.get("size").asDouble(), 8); // K 1.5 to 45 in the trade notes
     assertEquals(9, first.get("predicted").size());
     assertEquals(1, after.get("firstGroup").size());
-    assertTrue(after.get("toldApartBy").isNull());
+    assertTrue(after.get("separatedBy").isNull());
   }
 
   @Test
@@ -189,13 +189,13 @@ class WeakCommandTest {
     assertEquals(change, answer.get("changed").get(0).asString());
     assertEquals(9, answer.get("readings").size());
     JsonNode flow = answer.get("readings").get(0);
-    assertEquals(0.0023, flow.get("flow").asDouble(), 1e-12);
+    assertEquals(0.0023, flow.get("flowM3PerS").asDouble(), 1e-12);
     assertEquals(0.00015, flow.get("within").asDouble(), 1e-12);
     assertEquals(0.0034, flow.get("asBuilt").asDouble(), 0.0001);
     JsonNode shut = answer.get("readings").get(7);
     assertEquals("valve shut", shut.get("when").asString());
     assertEquals("supply", shut.get("valve").asString());
-    assertEquals(10.1 * 6894.76, shut.get("pressure").asDouble(), 1);
+    assertEquals(10.1 * 6894.76, shut.get("pressurePa").asDouble(), 1);
     WeakCall text =
         WeakCall.about(JOB, "--readings", file("text.yaml", SERVICE_CALL), "--set", change);
     assertTrue(text.out().contains("! Changed for this answer: " + change), text.out());

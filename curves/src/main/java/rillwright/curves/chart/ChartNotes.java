@@ -44,7 +44,7 @@ final class ChartNotes {
     this.chart = chart;
     this.frame = frame;
     this.limitLine = chart.flowLimit().map(this::line).filter(this::isOnPlot);
-    this.liftLine = chart.staticLift().map(this::line).filter(this::isOnPlot);
+    this.liftLine = chart.staticHead().map(this::line).filter(this::isOnPlot);
   }
 
   /** What lies under the curves. */
@@ -114,7 +114,7 @@ final class ChartNotes {
     String limit = chart.flowLimit().map(FlowMark::label).orElse("");
     TextBlock limitWords = TextBlock.wrapped(limit, Ink.NOTE, WIDEST_NOTE, 3);
     limitLine.ifPresent(line -> label(g, placer, limitWords, line, FROM_TOP));
-    String lift = chart.staticLift().map(HeadMark::label).orElse("");
+    String lift = chart.staticHead().map(HeadMark::label).orElse("");
     TextBlock liftWords = TextBlock.wrapped(lift, Ink.NOTE, WIDEST_BOX, 1);
     liftLine.ifPresent(line -> label(g, placer, liftWords, line, FROM_RIGHT));
   }

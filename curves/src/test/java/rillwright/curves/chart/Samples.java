@@ -213,7 +213,7 @@ final class Samples {
                 List.of())),
         usual.operatingPoints(),
         usual.flowLimit(),
-        usual.staticLift(),
+        usual.staticHead(),
         usual.power());
   }
 

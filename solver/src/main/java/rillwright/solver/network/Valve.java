@@ -45,7 +45,7 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
     double greatestLossCoefficient();
 
     /** Share of the handle's travel, 0 (shut) to 1; empty where only the loss is known. */
-    OptionalDouble openShare();
+    OptionalDouble opening();
 
     /** How far the handle stands from open, degrees; empty where no handle is known to turn. */
     OptionalDouble degreesFromOpen();
@@ -75,7 +75,7 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
     }
 
     @Override
-    public OptionalDouble openShare() {
+    public OptionalDouble opening() {
       return OptionalDouble.empty();
     }
 
@@ -124,7 +124,7 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
 
     @Override
     public Setpoint closedTo(double newLossCoefficient) {
-      return at(loss.openShareAt(newLossCoefficient));
+      return at(loss.openingAt(newLossCoefficient));
     }
 
     @Override
@@ -133,7 +133,7 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
     }
 
     @Override
-    public OptionalDouble openShare() {
+    public OptionalDouble opening() {
       return OptionalDouble.of(open);
     }
 

@@ -18,17 +18,17 @@ public record ConditionTrial(String condition, Demand demand, Optional<PumpTrial
    */
   static final Comparator<ConditionTrial> WORST_FIRST =
       Comparator.comparing((ConditionTrial tried) -> tried.trial.isPresent())
-          .thenComparing(ConditionTrial::does)
+          .thenComparing(ConditionTrial::meetsTargets)
           .thenComparing(ConditionTrial::isNotNeeded)
-          .thenComparingDouble(tried -> Math.min(1, tried.worstShare()))
+          .thenComparingDouble(tried -> Math.min(1, tried.leastFraction()))
           .thenComparing(
               tried -> tried.trial.map(trial -> trial.verdict().kind()),
               Comparator.comparingInt(kind -> -kind.map(Enum::ordinal).orElse(0)))
-          .thenComparingDouble(ConditionTrial::worstShare);
+          .thenComparingDouble(ConditionTrial::leastFraction);
 
   /** Whether the falls get their targets then, by it or without it. */
-  public boolean does() {
-    return trial.isPresent() && (trial.get().verdict().does() || isNotNeeded());
+  public boolean meetsTargets() {
+    return trial.isPresent() && (trial.get().verdict().meetsTargets() || isNotNeeded());
   }
 
   /** Whether the falls get their targets then without it, once they are throttled. */
@@ -37,7 +37,7 @@ public record ConditionTrial(String condition, Demand demand, Optional<PumpTrial
   }
 
   /** The share of its target that the worst fall gets with the valves as they stand; 0 if none. */
-  public double worstShare() {
-    return trial.map(tried -> tried.verdict().worstShare()).orElse(0.0);
+  public double leastFraction() {
+    return trial.map(tried -> tried.verdict().leastFraction()).orElse(0.0);
   }
 }

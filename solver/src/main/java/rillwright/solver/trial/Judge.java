@@ -41,7 +41,7 @@ final class Judge {
             && !(notNeeded && targets.isNextToNothing(flowM3PerS));
     Kind kind;
     if (asItStands && least >= Verdict.ENOUGH_SHARE) {
-      kind = Kind.DOES;
+      kind = Kind.MEETS_TARGET;
     } else if (asItStands && least >= Verdict.JUST_SHORT_SHARE) {
       kind = Kind.JUST_SHORT;
     } else if (notNeeded) {

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * A trial with what it costs.
  *
  * @param trial the pump tried
- * @param energyPerYearKwh kWh of a year, as it would run day by day; empty if its power is not
+ * @param energyKwhPerYear kWh of a year, as it would run day by day; empty if its power is not
  *     known
  * @param costOverYears its price, as far as known, and electricity over the years; empty if power
  *     or the price of electricity is not known
@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
  */
 public record RatedTrial(
     PumpTrial trial,
-    OptionalDouble energyPerYearKwh,
+    OptionalDouble energyKwhPerYear,
     OptionalDouble costOverYears,
     List<ConditionTrial> conditions) {
   public RatedTrial {
@@ -32,12 +32,12 @@ public record RatedTrial(
    * head that is missing: of conditions, in the worst of them.
    */
   public static final Comparator<RatedTrial> BEST_FIRST =
-      Comparator.comparing((RatedTrial rated) -> !rated.does())
-          .thenComparingInt(rated -> rated.does() ? rated.unknownCost() : 0)
-          .thenComparingDouble(rated -> rated.does() ? known(rated.costOverYears) : 0)
-          .thenComparingDouble(rated -> rated.does() ? known(rated.energyPerYearKwh) : 0)
+      Comparator.comparing((RatedTrial rated) -> !rated.meetsTargets())
+          .thenComparingInt(rated -> rated.meetsTargets() ? rated.unknownCost() : 0)
+          .thenComparingDouble(rated -> rated.meetsTargets() ? known(rated.costOverYears) : 0)
+          .thenComparingDouble(rated -> rated.meetsTargets() ? known(rated.energyKwhPerYear) : 0)
           .thenComparing(RatedTrial::bringsNothing)
-          .thenComparingDouble(rated -> -Math.min(1, rated.worstShare()))
+          .thenComparingDouble(rated -> -Math.min(1, rated.leastFraction()))
           .thenComparingDouble(rated -> known(rated.missingHeadM()))
           .thenComparing(rated -> rated.trial.setup().offer().model())
           .thenComparingInt(rated -> rated.trial.setup().count());
@@ -56,7 +56,7 @@ public record RatedTrial(
     OptionalDouble power = trial.inUse().powerW();
     return new RatedTrial(
         trial,
-        terms.energyPerYearKwh(power),
+        terms.energyKwhPerYear(power),
         terms.costOverYears(power, trial.setup().price().orElse(0)),
         conditions);
   }
@@ -65,10 +65,10 @@ public record RatedTrial(
    * Whether it gives the falls their targets: in every condition, where there are any, unless it is
    * needed in none of them.
    */
-  public boolean does() {
+  public boolean meetsTargets() {
     return worst()
-        .map(worst -> worst.does() && !worst.isNotNeeded())
-        .orElseGet(() -> trial.verdict().does());
+        .map(worst -> worst.meetsTargets() && !worst.isNotNeeded())
+        .orElseGet(() -> trial.verdict().meetsTargets());
   }
 
   /** The condition that judges it, the first of equal ones; empty without conditions. */
@@ -80,8 +80,10 @@ public record RatedTrial(
     return worst().flatMap(ConditionTrial::trial).orElse(trial).verdict().bringsNothing();
   }
 
-  private double worstShare() {
-    return worst().map(ConditionTrial::worstShare).orElseGet(() -> trial.verdict().worstShare());
+  private double leastFraction() {
+    return worst()
+        .map(ConditionTrial::leastFraction)
+        .orElseGet(() -> trial.verdict().leastFraction());
   }
 
   private OptionalDouble missingHeadM() {

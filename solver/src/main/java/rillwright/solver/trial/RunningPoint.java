@@ -10,10 +10,11 @@ import rillwright.solver.law.pump.PumpSet;
  * @param flowM3PerS flow of all together, m³/s
  * @param headM head that they give, m
  * @param powerW electrical power of all together, W; empty if the sheet gives none
- * @param efficiency share of that power that becomes flow and head; empty without power
+ * @param wireToWater wire-to-water efficiency: hydraulic power per electrical power; empty without
+ *     power
  */
 public record RunningPoint(
-    double flowM3PerS, double headM, OptionalDouble powerW, OptionalDouble efficiency) {
+    double flowM3PerS, double headM, OptionalDouble powerW, OptionalDouble wireToWater) {
 
   /** Where a set runs at a flow. */
   static RunningPoint of(PumpSet set, double flowM3PerS, double densityKgPerM3) {

@@ -13,7 +13,7 @@ public record RunningTerms(double hoursPerYear, OptionalDouble pricePerKwh, doub
   private static final double WATTS_PER_KILOWATT = 1000;
 
   /** Energy of a year, kWh; empty if the power is not known. */
-  public OptionalDouble energyPerYearKwh(OptionalDouble powerW) {
+  public OptionalDouble energyKwhPerYear(OptionalDouble powerW) {
     return powerW.isPresent()
         ? OptionalDouble.of(powerW.getAsDouble() / WATTS_PER_KILOWATT * hoursPerYear)
         : powerW;
@@ -26,7 +26,7 @@ public record RunningTerms(double hoursPerYear, OptionalDouble pricePerKwh, doub
    * @param paidOnce 0 where it is not known
    */
   public OptionalDouble costOverYears(OptionalDouble powerW, double paidOnce) {
-    OptionalDouble energy = energyPerYearKwh(powerW);
+    OptionalDouble energy = energyKwhPerYear(powerW);
     return energy.isPresent() && pricePerKwh.isPresent()
         ? OptionalDouble.of(paidOnce + years * energy.getAsDouble() * pricePerKwh.getAsDouble())
         : OptionalDouble.empty();

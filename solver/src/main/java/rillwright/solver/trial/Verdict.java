@@ -11,7 +11,7 @@ import rillwright.solver.steady.SteadyState;
  *
  * @param kind in short
  * @param worst the fall that gets the least share of its target with the valves as they stand
- * @param worstShare that share
+ * @param leastFraction that share
  * @param starves whether it draws a chamber down with the valves as they stand
  * @param throttled where it runs when throttled, if that is how it does it
  * @param throttledState what flows where then; its pump gives no head there
@@ -21,7 +21,7 @@ import rillwright.solver.steady.SteadyState;
 public record Verdict(
     Kind kind,
     PointName worst,
-    double worstShare,
+    double leastFraction,
     boolean starves,
     Optional<RunningPoint> throttled,
     Optional<SteadyState> throttledState,
@@ -38,7 +38,7 @@ public record Verdict(
   /** A verdict in short, the best first. */
   public enum Kind {
     /** Every fall gets its target and up to a quarter more. */
-    DOES(true),
+    MEETS_TARGET(true),
     /** Every fall gets its target less 5 %, up to a quarter more. */
     JUST_SHORT(true),
     /** Some fall gets more than that; throttled, every fall gets its target. */
@@ -54,10 +54,10 @@ public record Verdict(
     /** With the falls throttled every fall gets its target without it; it would stand dead. */
     NOT_NEEDED(false);
 
-    private final boolean does;
+    private final boolean meetsTargets;
 
-    Kind(boolean does) {
-      this.does = does;
+    Kind(boolean meetsTargets) {
+      this.meetsTargets = meetsTargets;
     }
   }
 
@@ -67,7 +67,7 @@ public record Verdict(
   }
 
   /** Whether it does it: just short and throttled included. */
-  public boolean does() {
-    return kind.does;
+  public boolean meetsTargets() {
+    return kind.meetsTargets;
   }
 }

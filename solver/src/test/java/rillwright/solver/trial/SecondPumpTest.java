@@ -48,7 +48,7 @@ class SecondPumpTest {
     Verdict verdict = tried.get(0).trial().verdict();
     assertEquals(Kind.NOT_NEEDED, verdict.kind());
     assertTrue(verdict.throttled().isEmpty());
-    assertFalse(tried.get(0).does());
+    assertFalse(tried.get(0).meetsTargets());
   }
 
   @Test
@@ -84,7 +84,7 @@ class SecondPumpTest {
                 new PumpSetup(PlainNetworks.offer("strong", 9, 100), 1, Arrangement.PARALLEL, 1),
                 new RunningTerms(8760, OptionalDouble.of(0.2), 10))
             .get(0);
-    assertTrue(rated.does());
+    assertTrue(rated.meetsTargets());
     assertEquals("worn", rated.worst().orElseThrow().condition());
   }
 }

@@ -142,17 +142,17 @@ final class Sections {
         List.of(
             Column.words("type", ValveOpening::type),
             Column.words("size", ValveOpening::size),
-            Column.number("open, %", opening -> three(100 * opening.openShare())),
+            Column.number("open, %", opening -> three(100 * opening.opening())),
             Column.number("turned from open", Sections::angle),
             Column.number("K", opening -> three(opening.lossCoefficient()))),
         List.of(
             Field.words("type", "Which.", ValveOpening::type),
             Field.words("size", "For which it holds; \"any\" for all.", ValveOpening::size),
             Field.number(
-                "openShare",
+                "opening",
                 SHARE.from(0).upTo(1),
                 "Share of the travel.",
-                ValveOpening::openShare),
+                ValveOpening::opening),
             Field.number(
                 "lossCoefficient",
                 NUMBER.from(0),

@@ -25,7 +25,7 @@ public final class BalanceRemarks {
   public static List<Finding> of(BalanceAnswer answer) {
     List<Finding> remarks = new ArrayList<>();
     ValveSettings settings = answer.settings();
-    if (settings.pumpShortM().orElse(1) > 0) {
+    if (settings.missingHeadM().orElse(1) > 0) {
       remarks.add(tooWeak(settings));
     } else if (answer.missesATarget()) {
       remarks.add(elsewhere(settings));
@@ -51,7 +51,7 @@ public final class BalanceRemarks {
 
   private static Finding tooWeak(ValveSettings settings) {
     String fall = settings.governing().value();
-    if (settings.pumpShortM().isEmpty()) {
+    if (settings.missingHeadM().isEmpty()) {
       return Finding.of(
           Severity.PROBLEM,
           "targets-out-of-reach",
@@ -72,21 +72,21 @@ public final class BalanceRemarks {
                 Severity.PROBLEM,
                 "pump-too-small",
                 fall,
-                settings.share() == 0
+                settings.targetFraction() == 0
                     ? "No water reaches \""
                         + fall
                         + "\", however the valves stand; all are told wide open. For the targets"
                         + " the pump lacks "
                     : "The pump is too small for the targets: at their sum it lacks ")
-            .head("lack", settings.pumpShortM().getAsDouble());
-    return settings.share() == 0
+            .head("lack", settings.missingHeadM().getAsDouble());
+    return settings.targetFraction() == 0
         ? lacks.then(" of head.")
         : lacks
             .then(
                 settings.favoured().isEmpty()
                     ? " of head. Every fall gets "
                     : " of head, even with what goes elsewhere held back. No fall gets less than ")
-            .share("share", settings.share())
+            .share("share", settings.targetFraction())
             .then(
                 " of its target instead. A larger pipe or fewer losses on the way to \""
                     + fall
@@ -107,7 +107,7 @@ public final class BalanceRemarks {
                 + ", but \""
                 + fall
                 + "\" gets ")
-        .share("share", settings.share())
+        .share("share", settings.targetFraction())
         .then(" of its target, because too much water goes elsewhere. Hold that back first")
         .then(pumped ? "; a stronger pump is not needed." : ".");
   }

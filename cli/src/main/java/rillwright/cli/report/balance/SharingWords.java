@@ -13,7 +13,7 @@ public final class SharingWords {
   /** One or two sentences. */
   public static String of(BalanceAnswer answer) {
     ValveSettings settings = answer.settings();
-    String share = Shown.of(answer).share(settings.share()) + " of its target. ";
+    String share = Shown.of(answer).share(settings.targetFraction()) + " of its target. ";
     return (settings.favoured().isEmpty()
             ? "So set, every fall gets " + share
             : "So set, no fall gets less than " + share)

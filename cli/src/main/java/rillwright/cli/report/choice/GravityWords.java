@@ -43,13 +43,16 @@ public final class GravityWords {
 
   private static String where(GravityPipe pipe) {
     return pipe.worstCondition()
-        .map(worst -> (worst.does() ? ", worst off in " : " in ") + PlainText.quoted(worst.name()))
+        .map(
+            worst ->
+                (worst.meetsTargets() ? ", worst off in " : " in ")
+                    + PlainText.quoted(worst.name()))
         .orElse("");
   }
 
   private String brief(GravityRun run) {
-    if (!run.does()) {
-      return run.inUse().worstShare() > 0 ? "falls short by " + lack(run) : "leaves a fall dry";
+    if (!run.meetsTargets()) {
+      return run.inUse().leastFraction() > 0 ? "falls short by " + lack(run) : "leaves a fall dry";
     }
     String throttled = run.throttled().isPresent() ? " when throttled" : "";
     return run.isJustShort()
@@ -59,8 +62,8 @@ public final class GravityWords {
 
   private String full(GravityRun run) {
     String fall = PlainText.quoted(run.inUse().worst().value());
-    if (!run.does()) {
-      return run.inUse().worstShare() > 0
+    if (!run.meetsTargets()) {
+      return run.inUse().leastFraction() > 0
           ? "falls short by " + lack(run) + " at " + fall
           : "leaves " + fall + " dry";
     }
@@ -68,6 +71,6 @@ public final class GravityWords {
   }
 
   private String lack(GravityRun run) {
-    return VerdictWords.lack(run.inUse().worstShare(), units);
+    return VerdictWords.lack(run.inUse().leastFraction(), units);
   }
 }

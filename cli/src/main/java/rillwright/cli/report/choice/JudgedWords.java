@@ -17,11 +17,12 @@ import rillwright.solver.trial.Verdict.Kind;
 public final class JudgedWords {
   /** Verdicts that read the same in all conditions where their kind is the same. */
   private static final Set<Kind> ALIKE =
-      Set.of(Kind.DOES, Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
+      Set.of(Kind.MEETS_TARGET, Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
 
   /** The same for verdicts without figures. */
   private static final Set<Kind> ALIKE_IN_BRIEF =
-      Set.of(Kind.DOES, Kind.THROTTLED, Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
+      Set.of(
+          Kind.MEETS_TARGET, Kind.THROTTLED, Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
 
   private final VerdictWords words;
   private final Optional<PumpTrial> trial;
@@ -67,7 +68,7 @@ public final class JudgedWords {
       return " in every condition";
     }
     String name = PlainText.quoted(worst.get().condition());
-    return worst.get().does() ? ", worst off in " + name : " in " + name;
+    return worst.get().meetsTargets() ? ", worst off in " + name : " in " + name;
   }
 
   /** What would have to change for a pump that does not do it: a sentence. */

@@ -35,7 +35,7 @@ public final class VerdictCode {
         .map(PumpTrial::verdict)
         .map(
             verdict ->
-                verdict.kind() == Kind.FALLS_SHORT && verdict.worstShare() >= 1
+                verdict.kind() == Kind.FALLS_SHORT && verdict.leastFraction() >= 1
                     ? DRAWS_AIR
                     : of(verdict.kind()))
         .orElse(NO_BALANCE);
@@ -47,12 +47,12 @@ public final class VerdictCode {
   }
 
   private static String of(GravityRun run) {
-    if (!run.does()) {
-      return run.inUse().worstShare() > 0 ? of(Kind.FALLS_SHORT) : LEAVES_DRY;
+    if (!run.meetsTargets()) {
+      return run.inUse().leastFraction() > 0 ? of(Kind.FALLS_SHORT) : LEAVES_DRY;
     }
     if (run.throttled().isPresent()) {
       return of(run.isJustShort() ? Kind.THROTTLED_JUST_SHORT : Kind.THROTTLED);
     }
-    return of(run.isJustShort() ? Kind.JUST_SHORT : Kind.DOES);
+    return of(run.isJustShort() ? Kind.JUST_SHORT : Kind.MEETS_TARGET);
   }
 }

@@ -25,12 +25,12 @@ public final class VerdictWords {
   public String brief(PumpTrial trial) {
     Verdict verdict = trial.verdict();
     return switch (verdict.kind()) {
-      case DOES -> "does it";
+      case MEETS_TARGET -> "does it";
       case JUST_SHORT -> "does it, just short by " + shortBy(verdict);
       case THROTTLED -> "does it when throttled";
       case THROTTLED_JUST_SHORT -> "does it, just short, when throttled";
       case FALLS_SHORT ->
-          verdict.worstShare() < 1 ? "falls short by " + shortBy(verdict) : "draws air";
+          verdict.leastFraction() < 1 ? "falls short by " + shortBy(verdict) : "draws air";
       case CANNOT_START -> "cannot start";
       case CANNOT_LIFT -> "cannot lift";
       case NOT_NEEDED -> "not needed";
@@ -38,7 +38,7 @@ public final class VerdictWords {
   }
 
   private String shortBy(Verdict verdict) {
-    return lack(verdict.worstShare(), units);
+    return lack(verdict.leastFraction(), units);
   }
 
   /** What a share lacks of 1: {@code 7 %}. */
@@ -52,13 +52,13 @@ public final class VerdictWords {
     Verdict verdict = trial.verdict();
     String worst = PlainText.quoted(verdict.worst().value());
     return switch (verdict.kind()) {
-      case DOES -> "does it";
+      case MEETS_TARGET -> "does it";
       case JUST_SHORT -> "does it, just short: " + worst + " gets " + shortBy(verdict) + " less";
       case THROTTLED -> "does it when throttled to " + throttled(verdict) + unthrottled(trial);
       case THROTTLED_JUST_SHORT ->
           "does it, just short, when throttled: 95 % of every target at " + throttled(verdict);
       case FALLS_SHORT ->
-          verdict.worstShare() < 1
+          verdict.leastFraction() < 1
               ? "falls short by " + shortBy(verdict) + " at " + worst
               : "draws its chamber down to the intake";
       case CANNOT_START -> "cannot start: its water does not come over a high point";

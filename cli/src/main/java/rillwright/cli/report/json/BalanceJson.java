@@ -54,22 +54,22 @@ public final class BalanceJson {
               "The part, as a change calls it.",
               Setting::address)
           .numberOrNull(
-              "open",
+              "opening",
               SHARE.from(0).upTo(1),
               "Share of the travel; null where the file gives only a loss coefficient.",
-              it -> it.loss().openShare())
+              it -> it.loss().opening())
           .numberOrNull(
               "degreesFromOpen",
               Quantity.of("degrees").from(0).upTo(90),
               "How far the handle stands from open; null where none is known to turn.",
               it -> it.loss().degreesFromOpen())
           .numberOrNull(
-              "k",
+              "lossCoefficient",
               NUMBER.from(0),
               "K on the velocity head of its bore; null of a valve that is to be shut.",
               it -> it.set.lossCoefficient())
           .numberOrNull(
-              "sensitivity",
+              "sensitivityM3PerSPerDegree",
               FLOW,
               "By how much less runs through it for a degree further shut; null without a handle"
                   + " that turns.",
@@ -82,13 +82,13 @@ public final class BalanceJson {
           .words("title", Meaning.TITLE, BalanceAnswer::title)
           .list("changed", Value.words(), Meaning.CHANGED, BalanceAnswer::changes)
           .number(
-              "share",
+              "targetFraction",
               SHARE.from(0),
               "The multiple of its target that every fall gets at least.",
-              it -> it.settings().share())
+              it -> it.settings().targetFraction())
           .words(
               "governing",
-              "The fall that decides the share.",
+              "The fall that decides the fraction.",
               it -> it.settings().governing().value())
           .each(
               "falls",
@@ -110,11 +110,11 @@ public final class BalanceJson {
               "Lines of the valves, first to set first.",
               it -> it.settings().order().stream().map(LineName::value).toList())
           .numberOrNull(
-              "pumpShortM",
+              "missingHeadM",
               METRES.from(0),
               "Head that the pump lacks at the sum of the targets, all other falls held to theirs;"
                   + " 0 if it is strong enough, null if no more head would do it.",
-              it -> it.settings().pumpShortM())
+              it -> it.settings().missingHeadM())
           .member("running", RunningJson.SHAPE, Meaning.RUNNING, BalanceAnswer::takes)
           .list(
               "findings",

@@ -56,10 +56,10 @@ public final class OddsJson {
           .words(
               "written", "What the file says: 0 % .. 40 %.", driver -> driver.unknown().written())
           .number(
-              "share",
+              "varianceShare",
               CHANCE,
               "Its first-order share of the variances of all these flows, summed.",
-              driver -> driver.driver().share())
+              driver -> driver.driver().varianceShare())
           .byName(
               "falls",
               CHANCE,

@@ -133,7 +133,7 @@ public record PipesJson(
           .number("years", NUMBER.above(0), Meaning.YEARS, PipesJson::years)
           .orNull("currency", Value.words(), Meaning.CURRENCY, PipesJson::currency)
           .member(
-              "choices",
+              "candidates",
               Value.someOf(CHOICE),
               "Each with its own cheapest pump; where nothing is pumped, what tells of a pump is"
                   + " null. Those that meet every target first, by cost over the years; then the"

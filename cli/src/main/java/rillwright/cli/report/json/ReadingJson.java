@@ -40,13 +40,13 @@ record ReadingJson(
 
   private record Place(Kind kind, String name) {}
 
-  private static final Kind FLOW_AT = new Kind("at", "flow", FLOW);
-  private static final Kind CREST_HEAD_AT = new Kind("at", "crest head", METRES);
-  private static final Kind BRINK_AT = new Kind("at", "brink", METRES);
-  private static final Kind PRESSURE_AT = new Kind("at", "pressure", PRESSURE);
-  private static final Kind LEVEL_AT = new Kind("at", "level", METRES);
-  private static final Kind PRESSURE_OF_GAUGE = new Kind("gauge", "pressure", PRESSURE);
-  private static final Kind POWER_OF_PUMP = new Kind("pump", "power", POWER);
+  private static final Kind FLOW_AT = new Kind("at", "flowM3PerS", FLOW);
+  private static final Kind CREST_HEAD_AT = new Kind("at", "crestHeadM", METRES);
+  private static final Kind BRINK_AT = new Kind("at", "brinkDepthM", METRES);
+  private static final Kind PRESSURE_AT = new Kind("at", "pressurePa", PRESSURE);
+  private static final Kind LEVEL_AT = new Kind("at", "levelM", METRES);
+  private static final Kind PRESSURE_OF_GAUGE = new Kind("gauge", "pressurePa", PRESSURE);
+  private static final Kind POWER_OF_PUMP = new Kind("pump", "powerW", POWER);
   private static final List<Kind> KINDS =
       List.of(
           FLOW_AT,
@@ -109,7 +109,11 @@ record ReadingJson(
   private static Shape<ReadingJson> untaken(Kind kind) {
     return state(
         at(kind)
-            .member(kind.read, Value.nothing(), "Still to be read.", it -> it)
+            .member(
+                kind.read,
+                Value.nothing(),
+                "Still to be read. Unit: " + kind.quantity.unit() + ".",
+                it -> it)
             .words(
                 "within",
                 "How closely it is usually read.",

@@ -81,12 +81,12 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
 
   private static final Shape<Transit> TRANSIT =
       Shape.<Transit>of()
-          .number("streams", VOLUME, "In the reaches.", Transit::streamsM3)
-          .number("gravel", VOLUME, "In gravel, what of it drains.", Transit::gravelM3)
-          .number("pools", VOLUME, "Above the crests of pools.", Transit::poolsM3)
-          .number("boxes", VOLUME, "Above the crests of falls' boxes.", Transit::boxesM3)
-          .number("filters", VOLUME, "In filters that drain.", Transit::filtersM3)
-          .number("pipes", VOLUME, "In pipes that drain.", Transit::pipesM3);
+          .number("streamsM3", VOLUME, "In the reaches.", Transit::streamsM3)
+          .number("gravelM3", VOLUME, "In gravel, what of it drains.", Transit::gravelM3)
+          .number("poolsM3", VOLUME, "Above the crests of pools.", Transit::poolsM3)
+          .number("boxesM3", VOLUME, "Above the crests of falls' boxes.", Transit::boxesM3)
+          .number("filtersM3", VOLUME, "In filters that drain.", Transit::filtersM3)
+          .number("pipesM3", VOLUME, "In pipes that drain.", Transit::pipesM3);
 
   private static final Shape<Map.Entry<FirstFill.Item, Double>> FILLED =
       Shape.<Map.Entry<FirstFill.Item, Double>>of()
@@ -164,10 +164,10 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
               TimeCourse.Moment::flowM3PerS,
               PointName::value)
           .member(
-              "homeM3PerS",
+              "returnFlowM3PerS",
               Value.byName(FLOW),
               "Flows at the ends of streams.",
-              TimeCourse.Moment::homeM3PerS)
+              TimeCourse.Moment::returnFlowM3PerS)
           .member(
               "poolHeadM",
               Value.byName(METRES),
@@ -179,10 +179,10 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
           .number(
               "stopsAtS", SECONDS, "When all is steady and the pump stops.", TimeCourse::stopsAtS)
           .numberOrNull(
-              "firstWaterHomeS",
+              "firstReturnS",
               SECONDS,
               "When the first stream brings home a tenth of what it will.",
-              TimeCourse::firstWaterHomeS)
+              TimeCourse::firstReturnS)
           .number(
               "ranOverM3", VOLUME, "What ran over from ponds and chambers.", TimeCourse::ranOverM3)
           .number(

@@ -42,7 +42,7 @@ import rillwright.solver.trial.RunningPoint;
  */
 record TriedJson(
     Optional<RatedTrial> pump,
-    boolean does,
+    boolean meetsTargets,
     SteadyState state,
     OptionalDouble energyKwhPerYear,
     OptionalDouble costPerYear,
@@ -56,7 +56,11 @@ record TriedJson(
 
   /** The same in a condition; the state is empty where nothing can flow. */
   record InCondition(
-      String name, boolean does, Optional<SteadyState> state, String verdict, String code) {}
+      String name,
+      boolean meetsTargets,
+      Optional<SteadyState> state,
+      String verdict,
+      String code) {}
 
   private static final Value<String> CODE = Value.oneOf(VerdictCode.all());
 
@@ -72,17 +76,17 @@ record TriedJson(
               "Electrical power of all together; null if the data sheet has none.",
               RunningPoint::powerW)
           .numberOrNull(
-              "efficiency",
+              "wireToWater",
               SHARE,
-              "Share of that power that becomes flow and head; null without power.",
-              RunningPoint::efficiency);
+              "Hydraulic power per electrical power; null without power.",
+              RunningPoint::wireToWater);
 
   private static final Shape<InCondition> CONDITION =
       Shape.<InCondition>of()
           .truth(
-              "does",
+              "meetsTargets",
               "Whether every fall gets its target then; not without a balance.",
-              InCondition::does)
+              InCondition::meetsTargets)
           .each(
               "fallsM3PerS",
               FLOW,
@@ -116,10 +120,10 @@ record TriedJson(
               "Share of the speed of the published curve; null where nothing is pumped.",
               it -> it.trial(trial -> trial.setup().speed()))
           .truth(
-              "does",
+              "meetsTargets",
               "Whether every fall gets its target, up to 5 % short and throttled included; with"
                   + " conditions, in all of them.",
-              TriedJson::does)
+              TriedJson::meetsTargets)
           .each(
               "fallsM3PerS",
               FLOW,
@@ -128,12 +132,12 @@ record TriedJson(
               fall -> fall.point().name().value(),
               PointState::outflowM3PerS)
           .orNull(
-              "operating",
+              "operatingPoint",
               POINT,
               "With the valves as they stand; null where nothing is pumped.",
               it -> it.trial(PumpTrial::operating))
           .orNull(
-              "throttled",
+              "throttledPoint",
               POINT,
               "Where it runs when throttled, if that is how it does it; energy and cost are of this"
                   + " point then.",
@@ -149,7 +153,7 @@ record TriedJson(
               SHARE,
               "Flow as a share of that of the best efficiency; null without power.",
               it -> it.trial(PumpTrial::shareOfBestEfficiencyFlow).orElse(OptionalDouble.empty()))
-          .numberOrNull("energyPerYear", ENERGY, "Of a year.", TriedJson::energyKwhPerYear)
+          .numberOrNull("energyKwhPerYear", ENERGY, "Of a year.", TriedJson::energyKwhPerYear)
           .numberOrNull(
               "costPerYear", MONEY, "Of that energy; null without a price.", TriedJson::costPerYear)
           .each(
@@ -217,9 +221,9 @@ record TriedJson(
     JudgedWords judged = new JudgedWords(units, demand, rated);
     return new TriedJson(
         Optional.of(rated),
-        rated.does(),
+        rated.meetsTargets(),
         trial.state(),
-        rated.energyPerYearKwh(),
+        rated.energyKwhPerYear(),
         year.cost(trial),
         year.turnover(trial),
         costOverYears,
@@ -234,7 +238,7 @@ record TriedJson(
     VerdictWords words = new VerdictWords(units, tried.demand());
     return new InCondition(
         tried.condition(),
-        tried.does(),
+        tried.meetsTargets(),
         tried.trial().map(PumpTrial::state),
         tried.trial().map(words::full).orElse("no balance"),
         VerdictCode.ofPump(tried.trial()));
@@ -245,7 +249,7 @@ record TriedJson(
     GravityWords words = new GravityWords(units);
     return new TriedJson(
         Optional.empty(),
-        pipe.does(),
+        pipe.meetsTargets(),
         pipe.state(),
         OptionalDouble.of(0),
         OptionalDouble.of(0),
@@ -260,7 +264,7 @@ record TriedJson(
                 tried ->
                     new InCondition(
                         tried.name(),
-                        tried.does(),
+                        tried.meetsTargets(),
                         tried.run().map(run -> run.asItStands().state()),
                         words.full(tried),
                         VerdictCode.ofRun(tried.run())))

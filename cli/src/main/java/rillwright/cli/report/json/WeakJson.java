@@ -80,10 +80,10 @@ public final class WeakJson {
               answer ->
                   answer.diagnosis().firstGroup().stream().map(it -> it.cause().id()).toList())
           .orNull(
-              "toldApartBy",
+              "separatedBy",
               ReadingJson.UNTAKEN,
               "The reading that tells the first group apart best; null if none does.",
-              answer -> answer.diagnosis().toldApartBy().map(next -> new ReadingJson(next.what())))
+              answer -> answer.diagnosis().separatedBy().map(next -> new ReadingJson(next.what())))
           .list(
               "next",
               NEXT,

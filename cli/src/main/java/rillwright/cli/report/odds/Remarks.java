@@ -111,7 +111,7 @@ public final class Remarks {
 
   private void drivers() {
     List<RankedDriver> ranked = answer.ranked();
-    if (ranked.isEmpty() || ranked.get(0).driver().share() == 0) {
+    if (ranked.isEmpty() || ranked.get(0).driver().varianceShare() == 0) {
       remarks.add(
           Finding.of(
               Severity.NOTE,
@@ -122,7 +122,7 @@ public final class Remarks {
       return;
     }
     RankedDriver first = ranked.get(0);
-    if (first.driver().share() >= WORTH_KNOWING) {
+    if (first.driver().varianceShare() >= WORTH_KNOWING) {
       String address = first.unknown().address();
       remarks.add(
           Finding.of(
@@ -130,7 +130,7 @@ public final class Remarks {
                   "measure-first",
                   address,
                   "Look at " + address + " first: if it were known exactly, ")
-              .share("share", first.driver().share())
+              .share("share", first.driver().varianceShare())
               .then(
                   " of the spread (as variance) would go away. What has a share near 0 is not worth"
                       + " measuring."));

@@ -110,7 +110,7 @@ public final class CandidatesPicture {
     List<OperatingPoint> points = new ArrayList<>();
     for (RatedTrial rated : drawn) {
       PumpTrial trial = rated.trial();
-      boolean labelled = points.isEmpty() && rated.does();
+      boolean labelled = points.isEmpty() && rated.meetsTargets();
       boolean throttled = trial.verdict().throttled().isPresent();
       if (labelled && throttled) {
         points.add(point(trial.inUse(), label(trial, true)));

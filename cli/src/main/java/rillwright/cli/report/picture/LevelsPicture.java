@@ -88,7 +88,9 @@ public final class LevelsPicture {
   private static Map<String, Double> flows(Moment moment) {
     Map<String, Double> flows = new LinkedHashMap<>();
     moment.flowM3PerS().forEach((fall, value) -> flows.put("over " + fall.value(), value));
-    moment.homeM3PerS().forEach((stream, value) -> flows.put("home by stream " + stream, value));
+    moment
+        .returnFlowM3PerS()
+        .forEach((stream, value) -> flows.put("home by stream " + stream, value));
     return flows;
   }
 

@@ -114,7 +114,7 @@ public final class OddsPicture {
     double rest = 0;
     int others = 0;
     for (RankedDriver ranked : answer.ranked()) {
-      double share = ranked.driver().share();
+      double share = ranked.driver().varianceShare();
       if (shares.size() < MOST_BARS && share >= VISIBLE) {
         shares.add(share(ranked.unknown().address(), share));
       } else {

@@ -59,7 +59,7 @@ public final class SharePicture {
     Panel.Mark setting =
         new Panel.Mark(
             place(sweep),
-            setting(set, units) + ": " + units.share(settings.share()) + " of the target");
+            setting(set, units) + ": " + units.share(settings.targetFraction()) + " of the target");
     return new Panel(
         across(set),
         "Of the target, %",
@@ -90,8 +90,8 @@ public final class SharePicture {
     return loss.degreesFromOpen()
         .orElseGet(
             () ->
-                loss.openShare().isPresent()
-                    ? PERCENT * loss.openShare().getAsDouble()
+                loss.opening().isPresent()
+                    ? PERCENT * loss.opening().getAsDouble()
                     : loss.lossCoefficient());
   }
 
@@ -101,15 +101,15 @@ public final class SharePicture {
     return valve
         + (loss.degreesFromOpen().isPresent()
             ? "handle from open, degrees"
-            : loss.openShare().isPresent() ? "open, %" : "loss coefficient K");
+            : loss.opening().isPresent() ? "open, %" : "loss coefficient K");
   }
 
   private static String setting(SetValve set, ShownUnits units) {
     Valve.Setpoint loss = set.valve().loss();
     return loss.degreesFromOpen().isPresent()
         ? Math.round(loss.degreesFromOpen().getAsDouble()) + "°"
-        : loss.openShare().isPresent()
-            ? units.share(loss.openShare().getAsDouble()) + " open"
+        : loss.opening().isPresent()
+            ? units.share(loss.opening().getAsDouble()) + " open"
             : set.valve().isShut() ? "shut" : "K " + units.number(loss.lossCoefficient());
   }
 }

@@ -118,7 +118,7 @@ public final class SizesPicture {
     List<OperatingPoint> points = new ArrayList<>();
     for (RatedPipe rated : drawn) {
       PumpTrial trial = rated.pump().trial();
-      boolean labelled = points.isEmpty() && rated.does();
+      boolean labelled = points.isEmpty() && rated.meetsTargets();
       boolean throttled = rated.isThrottled();
       if (labelled) {
         points.add(point(trial.inUse(), label(rated, throttled)));

@@ -56,13 +56,14 @@ public record OddsAnswer(
       ranked.add(new RankedDriver(unknowns.get(i), odds.drivers().get(i)));
     }
     ranked.sort(
-        Comparator.comparingDouble((RankedDriver ranks) -> ranks.driver().share()).reversed());
+        Comparator.comparingDouble((RankedDriver ranks) -> ranks.driver().varianceShare())
+            .reversed());
     return ranked;
   }
 
   /** The share of the spread that no unknown explains by itself, 0 to 1. */
   public double together() {
-    double alone = odds.drivers().stream().mapToDouble(Odds.Driver::share).sum();
+    double alone = odds.drivers().stream().mapToDouble(Odds.Driver::varianceShare).sum();
     return alone > 0 ? Math.max(0, 1 - alone) : 0;
   }
 }

@@ -17,7 +17,7 @@ import rillwright.curves.unit.Unit;
  * @param pumpCurves heads given; may be empty if there is a system curve
  * @param operatingPoints where they meet, the first one the most important
  * @param flowLimit a flow that the network cannot pass
- * @param staticLift the head at no flow
+ * @param staticHead the head at no flow
  * @param power drawn by a pump
  */
 public record OperatingChart(
@@ -29,7 +29,7 @@ public record OperatingChart(
     List<PumpCurveSeries> pumpCurves,
     List<OperatingPoint> operatingPoints,
     Optional<FlowMark> flowLimit,
-    Optional<HeadMark> staticLift,
+    Optional<HeadMark> staticHead,
     Optional<PowerSeries> power)
     implements Chart {
   public OperatingChart {

@@ -78,7 +78,7 @@ public record Axes(
   }
 
   private static double greatestHead(OperatingChart chart) {
-    double greatest = chart.staticLift().map(HeadMark::headM).orElse(0.0);
+    double greatest = chart.staticHead().map(HeadMark::headM).orElse(0.0);
     for (PumpCurveSeries pump : chart.pumpCurves()) {
       for (CurvePoint point : pump.published()) {
         greatest = Math.max(greatest, point.headM());
@@ -96,7 +96,7 @@ public record Axes(
   }
 
   private static double leastHead(OperatingChart chart) {
-    double least = chart.staticLift().map(HeadMark::headM).orElse(0.0);
+    double least = chart.staticHead().map(HeadMark::headM).orElse(0.0);
     for (CurveSeries system : chart.systemCurves()) {
       for (CurvePoint point : system.points()) {
         least = Math.min(least, point.headM());

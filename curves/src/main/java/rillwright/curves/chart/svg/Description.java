@@ -35,7 +35,7 @@ public record Description(String title, String text) {
       sentences.add(listed("Operating point", point.labelLines().stream()));
     }
     sentences.add(chart.flowLimit().map(FlowMark::label).orElse(""));
-    sentences.add(chart.staticLift().map(HeadMark::label).orElse(""));
+    sentences.add(chart.staticHead().map(HeadMark::label).orElse(""));
     return of(chart.title(), sentences.stream());
   }
 

@@ -31,12 +31,12 @@ public record ValveLoss(ValveTravel travel, double openLossCoefficient) {
   /**
    * K at an opening, dimensionless; infinite when shut.
    *
-   * @param openShare share of the handle's or stem's travel, 0 (shut) to 1 (open)
+   * @param opening share of the handle's or stem's travel, 0 (shut) to 1 (open)
    */
-  public double lossCoefficientAt(double openShare) {
-    return openShare <= 0
+  public double lossCoefficientAt(double opening) {
+    return opening <= 0
         ? Double.POSITIVE_INFINITY
-        : lossCoefficientWhereClosed(travel.closedAt(openShare));
+        : lossCoefficientWhereClosed(travel.closedAt(opening));
   }
 
   /** The greatest K before it is shut, dimensionless: where the last slope ends. */
@@ -63,7 +63,7 @@ public record ValveLoss(ValveTravel travel, double openLossCoefficient) {
    * @param k dimensionless, not below that of the open valve nor above {@link
    *     #greatestLossCoefficient()}, but for what rounding does
    */
-  public double openShareAt(double k) {
+  public double openingAt(double k) {
     List<ClosedPoint> points = points();
     int after = 1;
     while (after < points.size() - 1 && k > points.get(after).lossCoefficient() * (1 + ROUNDING)) {

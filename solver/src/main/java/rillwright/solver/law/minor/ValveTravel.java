@@ -56,10 +56,10 @@ public enum ValveTravel {
   /**
    * A point of a published table.
    *
-   * @param openShare share of the handle's or stem's travel, 0 (shut) to 1 (open)
+   * @param opening share of the handle's or stem's travel, 0 (shut) to 1 (open)
    * @param lossCoefficient K there, dimensionless
    */
-  public record TravelPoint(double openShare, double lossCoefficient) {}
+  public record TravelPoint(double opening, double lossCoefficient) {}
 
   /** The published table, from open towards shut. */
   public List<TravelPoint> publishedPoints() {
@@ -69,8 +69,8 @@ public enum ValveTravel {
   }
 
   /** Whether its loss at an opening lies within the published table, not beyond its end. */
-  public boolean isPublishedAt(double openShare) {
-    return (1 - openShare) * travel() <= closed[closed.length - 1] + ROUNDING;
+  public boolean isPublishedAt(double opening) {
+    return (1 - opening) * travel() <= closed[closed.length - 1] + ROUNDING;
   }
 
   /** The least opening of the published table, a share of the travel. */
@@ -92,8 +92,8 @@ public enum ValveTravel {
   /**
    * How far the handle stands from open, degrees, at an opening; meaningful where {@link #turns()}.
    */
-  public static double degreesFromOpen(double openShare) {
-    return QUARTER_TURN_DEGREES * (1 - openShare);
+  public static double degreesFromOpen(double opening) {
+    return QUARTER_TURN_DEGREES * (1 - opening);
   }
 
   /** The loss of a valve whose K is as published when it is open, too. */
@@ -102,8 +102,8 @@ public enum ValveTravel {
   }
 
   /** How far it is closed, in the unit of its points, at an opening. */
-  double closedAt(double openShare) {
-    return turns ? degreesFromOpen(openShare) : 1 - openShare;
+  double closedAt(double opening) {
+    return turns ? degreesFromOpen(opening) : 1 - opening;
   }
 
   /** The whole way from open to shut, in the unit of its points. */

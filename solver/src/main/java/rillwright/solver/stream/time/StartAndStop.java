@@ -142,7 +142,7 @@ public final class StartAndStop {
             phase == Phase.RUNNING,
             circuit.levelsM(levelsThen),
             new LinkedHashMap<>(over),
-            circuit.homeM3PerS(levelsThen),
+            circuit.returnFlowM3PerS(levelsThen),
             circuit.poolHeadsM(levelsThen)));
   }
 
@@ -152,10 +152,10 @@ public final class StartAndStop {
             .filter(Moment::pumping)
             .reduce((one, later) -> later)
             .orElseThrow()
-            .homeM3PerS();
+            .returnFlowM3PerS();
     for (Moment moment : moments) {
       for (Map.Entry<String, Double> stream : steady.entrySet()) {
-        double home = moment.homeM3PerS().get(stream.getKey());
+        double home = moment.returnFlowM3PerS().get(stream.getKey());
         if (stream.getValue() > 0 && home >= FIRST_WATER * stream.getValue()) {
           return OptionalDouble.of(moment.timeS());
         }

@@ -67,7 +67,7 @@ final class StreamStores {
   }
 
   /** What each stream brings home at some levels, m³/s, by its name. */
-  Map<String, Double> homeM3PerS(double[] levels) {
+  Map<String, Double> returnFlowM3PerS(double[] levels) {
     Map<String, Double> home = new LinkedHashMap<>();
     for (Row row : rows.values()) {
       if (!row.isEmpty()) {

@@ -10,8 +10,8 @@ import rillwright.solver.network.PointName;
  *
  * @param moments in order of time
  * @param stopsAtS when the pump is switched off, s after switch-on
- * @param firstWaterHomeS when the first stream brings home a tenth of what it will, s; empty if
- *     none does
+ * @param firstReturnS when the first stream brings home a tenth of what it will, s; empty if none
+ *     does
  * @param ranOverM3 water that ran over from ponds and chambers, m³
  * @param volumeM3 all water of all stores, m³
  * @param volumeErrorM3 by how much that strays at most, from the levels by geometry, m³
@@ -19,7 +19,7 @@ import rillwright.solver.network.PointName;
 public record TimeCourse(
     List<Moment> moments,
     double stopsAtS,
-    OptionalDouble firstWaterHomeS,
+    OptionalDouble firstReturnS,
     double ranOverM3,
     double volumeM3,
     double volumeErrorM3) {
@@ -44,7 +44,7 @@ public record TimeCourse(
    * @param pumping whether the pump is on
    * @param levelM levels of basins and of chambers whose area is known
    * @param flowM3PerS over each fall
-   * @param homeM3PerS what each stream brings home
+   * @param returnFlowM3PerS what each stream brings home
    * @param poolHeadM head over the crest of each pool, by its stream and its place in it
    */
   public record Moment(
@@ -52,6 +52,6 @@ public record TimeCourse(
       boolean pumping,
       Map<PointName, Double> levelM,
       Map<PointName, Double> flowM3PerS,
-      Map<String, Double> homeM3PerS,
+      Map<String, Double> returnFlowM3PerS,
       Map<String, Double> poolHeadM) {}
 }

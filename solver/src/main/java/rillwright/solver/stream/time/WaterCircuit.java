@@ -289,8 +289,8 @@ final class WaterCircuit {
   }
 
   /** What each stream brings home at these levels, m³/s. */
-  Map<String, Double> homeM3PerS(double[] levels) {
-    return streams.homeM3PerS(levels);
+  Map<String, Double> returnFlowM3PerS(double[] levels) {
+    return streams.returnFlowM3PerS(levels);
   }
 
   /** Head over the crest of each pool, m. */

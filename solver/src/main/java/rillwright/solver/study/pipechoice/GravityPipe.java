@@ -22,10 +22,11 @@ public record GravityPipe(
    * narrower; then the others, by what the worst fall gets.
    */
   static final Comparator<GravityPipe> BEST_FIRST =
-      Comparator.comparing((GravityPipe pipe) -> !pipe.does())
-          .thenComparingDouble(pipe -> pipe.does() ? WholeCents.of(pipe.option.materialCost()) : 0)
-          .thenComparingDouble(pipe -> pipe.does() ? pipe.option.sumOfBoresM() : 0)
-          .thenComparingDouble(pipe -> -pipe.worstShare())
+      Comparator.comparing((GravityPipe pipe) -> !pipe.meetsTargets())
+          .thenComparingDouble(
+              pipe -> pipe.meetsTargets() ? WholeCents.of(pipe.option.materialCost()) : 0)
+          .thenComparingDouble(pipe -> pipe.meetsTargets() ? pipe.option.sumOfBoresM() : 0)
+          .thenComparingDouble(pipe -> -pipe.leastFraction())
           .thenComparingDouble(pipe -> pipe.option.sumOfBoresM());
 
   public GravityPipe {
@@ -41,15 +42,15 @@ public record GravityPipe(
    */
   public record InCondition(String name, Optional<GravityRun> run) {
     /** Whether every fall gets its target then. */
-    public boolean does() {
-      return run.isPresent() && run.get().does();
+    public boolean meetsTargets() {
+      return run.isPresent() && run.get().meetsTargets();
     }
 
     /**
      * The share of its target that the worst fall gets then, the valves as they stand; 0 if none.
      */
-    public double worstShare() {
-      return run.map(it -> it.asItStands().worstShare()).orElse(0.0);
+    public double leastFraction() {
+      return run.map(it -> it.asItStands().leastFraction()).orElse(0.0);
     }
   }
 
@@ -65,19 +66,23 @@ public record GravityPipe(
 
   /** Whether every fall gets its target: in every condition, where there are any. */
   @Override
-  public boolean does() {
-    return conditions.isEmpty() ? run.does() : conditions.stream().allMatch(InCondition::does);
+  public boolean meetsTargets() {
+    return conditions.isEmpty()
+        ? run.meetsTargets()
+        : conditions.stream().allMatch(InCondition::meetsTargets);
   }
 
   /** The condition in which the worst fall gets least, the first of equal ones. */
   public Optional<InCondition> worstCondition() {
     return conditions.stream()
-        .min(Comparator.comparing(InCondition::does).thenComparingDouble(InCondition::worstShare));
+        .min(
+            Comparator.comparing(InCondition::meetsTargets)
+                .thenComparingDouble(InCondition::leastFraction));
   }
 
-  private double worstShare() {
+  private double leastFraction() {
     return worstCondition()
-        .map(InCondition::worstShare)
-        .orElseGet(() -> run.asItStands().worstShare());
+        .map(InCondition::leastFraction)
+        .orElseGet(() -> run.asItStands().leastFraction());
   }
 }

@@ -24,11 +24,11 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
    *
    * @param state what flows where
    * @param worst the fall that gets the least share of its target
-   * @param worstShare that share
+   * @param leastFraction that share
    * @param greatestShare the greatest share that any gets
    */
   public record Shares(
-      SteadyState state, PointName worst, double worstShare, double greatestShare) {
+      SteadyState state, PointName worst, double leastFraction, double greatestShare) {
 
     static Shares in(Network network, Targets targets) {
       SteadyState state = SteadyStateFinder.find(network);
@@ -38,7 +38,7 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
     }
 
     private boolean areEnough() {
-      return worstShare >= Verdict.JUST_SHORT_SHARE;
+      return leastFraction >= Verdict.JUST_SHORT_SHARE;
     }
   }
 
@@ -51,10 +51,13 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
   static GravityRun in(Network network) {
     Targets targets = Targets.of(network);
     Shares asItStands = Shares.in(network, targets);
-    boolean does = asItStands.areEnough() && asItStands.greatestShare() <= Verdict.TOO_MUCH_SHARE;
+    boolean meetsTargets =
+        asItStands.areEnough() && asItStands.greatestShare() <= Verdict.TOO_MUCH_SHARE;
     return new GravityRun(
         asItStands,
-        does ? Optional.empty() : heldToTheTargets(network, targets).filter(Shares::areEnough));
+        meetsTargets
+            ? Optional.empty()
+            : heldToTheTargets(network, targets).filter(Shares::areEnough));
   }
 
   /** With each fall held to its target; empty if there is no balance then. */
@@ -73,12 +76,12 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
   }
 
   /** Whether every fall gets its target, by the bounds that hold for pumps: up to 5 % short. */
-  public boolean does() {
+  public boolean meetsTargets() {
     return inUse().areEnough();
   }
 
   /** Whether it does so short of the target by what one could see. */
   public boolean isJustShort() {
-    return does() && inUse().worstShare() < Verdict.ENOUGH_SHARE;
+    return meetsTargets() && inUse().leastFraction() < Verdict.ENOUGH_SHARE;
   }
 }

@@ -29,7 +29,7 @@ public record Payback(Kind kind, OptionalDouble years) {
 
   /** The payback of a dearer pipe against a cheaper one. */
   public static Payback of(RatedPipe cheaper, RatedPipe dearer, RunningTerms terms) {
-    if (!cheaper.does() || !dearer.does()) {
+    if (!cheaper.meetsTargets() || !dearer.meetsTargets()) {
       return new Payback(Kind.UNKNOWN, OptionalDouble.empty());
     }
     if (cheaper.hasThePumpOf(dearer)) {
@@ -39,8 +39,8 @@ public record Payback(Kind kind, OptionalDouble years) {
         cheaper.option().materialCost().isPresent()
             && dearer.option().materialCost().isPresent()
             && cheaper.pumpPriceCompares(dearer)
-            && cheaper.pump().energyPerYearKwh().isPresent()
-            && dearer.pump().energyPerYearKwh().isPresent()
+            && cheaper.pump().energyKwhPerYear().isPresent()
+            && dearer.pump().energyKwhPerYear().isPresent()
             && terms.pricePerKwh().isPresent();
     if (!known) {
       return new Payback(Kind.UNKNOWN, OptionalDouble.empty());
@@ -48,8 +48,8 @@ public record Payback(Kind kind, OptionalDouble years) {
     double more = dearer.paidOnce() - cheaper.paidOnce();
     double saved =
         terms.pricePerKwh().getAsDouble()
-            * (cheaper.pump().energyPerYearKwh().getAsDouble()
-                - dearer.pump().energyPerYearKwh().getAsDouble());
+            * (cheaper.pump().energyKwhPerYear().getAsDouble()
+                - dearer.pump().energyKwhPerYear().getAsDouble());
     if (saved <= 0) {
       return new Payback(Kind.NEVER, OptionalDouble.empty());
     }

@@ -23,7 +23,7 @@ public record PipeChoice(List<RatedPipe> ranked, List<String> leftOut, int trial
    */
   public Optional<RatedPipe> cheapestPipe() {
     return ranked.stream()
-        .filter(rated -> rated.does() && rated.option().materialCost().isPresent())
+        .filter(rated -> rated.meetsTargets() && rated.option().materialCost().isPresent())
         .min(Comparator.comparingDouble(rated -> rated.option().materialCost().orElseThrow()));
   }
 }

@@ -10,12 +10,12 @@ public interface RankedPipes<P extends SizedPipe> {
 
   /** The choice with the least cost that meets every target; empty if none does. */
   default Optional<P> leastCost() {
-    return ranked().stream().filter(SizedPipe::does).findFirst();
+    return ranked().stream().filter(SizedPipe::meetsTargets).findFirst();
   }
 
   /** The one after it. */
   default Optional<P> runnerUp() {
-    return ranked().stream().filter(SizedPipe::does).skip(1).findFirst();
+    return ranked().stream().filter(SizedPipe::meetsTargets).skip(1).findFirst();
   }
 
   /** The next sizes up: larger, and none tried lies between; one for each line that is free. */

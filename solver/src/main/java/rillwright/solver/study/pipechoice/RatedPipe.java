@@ -25,11 +25,12 @@ public record RatedPipe(
    * a pipe or pump without a price stands behind what has not.
    */
   static final Comparator<RatedPipe> BEST_FIRST =
-      Comparator.comparing((RatedPipe rated) -> !rated.does())
-          .thenComparing(rated -> rated.does() && rated.option.materialCost().isEmpty())
-          .thenComparingInt(rated -> rated.does() ? rated.pump.unknownCost() : 0)
-          .thenComparingDouble(rated -> rated.does() ? WholeCents.of(rated.costOverYears) : 0)
-          .thenComparingDouble(rated -> rated.does() ? rated.option.sumOfBoresM() : 0)
+      Comparator.comparing((RatedPipe rated) -> !rated.meetsTargets())
+          .thenComparing(rated -> rated.meetsTargets() && rated.option.materialCost().isEmpty())
+          .thenComparingInt(rated -> rated.meetsTargets() ? rated.pump.unknownCost() : 0)
+          .thenComparingDouble(
+              rated -> rated.meetsTargets() ? WholeCents.of(rated.costOverYears) : 0)
+          .thenComparingDouble(rated -> rated.meetsTargets() ? rated.option.sumOfBoresM() : 0)
           .thenComparing(rated -> rated.pump, RatedTrial.BEST_FIRST);
 
   @Override
@@ -49,8 +50,8 @@ public record RatedPipe(
 
   /** Whether it gives the falls their targets. */
   @Override
-  public boolean does() {
-    return pump.does();
+  public boolean meetsTargets() {
+    return pump.meetsTargets();
   }
 
   /** Whether it does it throttled. */

@@ -22,7 +22,7 @@ public interface SizedPipe {
   List<Finding> findings();
 
   /** Whether every fall gets its target. */
-  boolean does();
+  boolean meetsTargets();
 
   /** What the size of a line means for the water in it. */
   default LineFigures figures(LineName line) {

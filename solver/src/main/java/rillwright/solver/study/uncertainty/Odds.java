@@ -57,10 +57,10 @@ public record Odds(
   /**
    * How much one unknown matters by itself.
    *
-   * @param share of the variances of all flows, summed, 0 to 1
+   * @param varianceShare of the variances of all flows, summed, 0 to 1
    * @param ofFall share of the variance of each fall's flow, 0 to 1, in the order of the falls
    */
-  public record Driver(double share, Map<PointName, Double> ofFall) {
+  public record Driver(double varianceShare, Map<PointName, Double> ofFall) {
     public Driver {
       ofFall = Collections.unmodifiableMap(new LinkedHashMap<>(ofFall));
     }

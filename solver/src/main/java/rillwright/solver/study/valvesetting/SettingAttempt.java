@@ -51,14 +51,14 @@ final class SettingAttempt {
     this.throttles = Throttle.assign(ways, useful, targets.falls());
     ShareSearch search = new ShareSearch(throttling, targets, throttles);
     this.largest = search.find();
-    if (largest.share() <= 0) {
+    if (largest.targetFraction() <= 0) {
       exactly = false;
       return; // nothing closed would help: no water reaches the governing fall
     }
-    exactly = aim == Aim.TARGET && largest.share() >= 1;
+    exactly = aim == Aim.TARGET && largest.targetFraction() >= 1;
     List<Throttle> closed =
         exactly ? forTheTarget(ways, useful) : search.without(largest.governing());
-    Throttled throttled = throttling.at(exactly ? 1 : largest.share(), closed);
+    Throttled throttled = throttling.at(exactly ? 1 : largest.targetFraction(), closed);
     throttled
         .limitM3PerS()
         .keySet()

@@ -35,10 +35,10 @@ final class ShareSearch {
   /**
    * The answer.
    *
-   * @param share of every target, 0 or more
+   * @param targetFraction of every target, 0 or more
    * @param governing the fall that decides it
    */
-  record Largest(double share, PointName governing) {}
+  record Largest(double targetFraction, PointName governing) {}
 
   Largest find() {
     SteadyState open = throttling.wideOpen();

@@ -12,7 +12,7 @@ import rillwright.solver.steady.SteadyState;
 /**
  * Valve settings with which falls share as they target.
  *
- * @param share the multiple of its target that every fall gets at least
+ * @param targetFraction the multiple of its target that every fall gets at least
  * @param governing the fall that decides it
  * @param state with the valves so set
  * @param wideOpen with all these valves wide open
@@ -20,21 +20,21 @@ import rillwright.solver.steady.SteadyState;
  * @param order lines of the valves, first to set first
  * @param favoured falls that get more than the share, because no valve that could hold them back is
  *     among these, or it closes too coarsely
- * @param pumpShortM head that the pump lacks at the sum of the targets, m, with all other falls
+ * @param missingHeadM head that the pump lacks at the sum of the targets, m, with all other falls
  *     held to their targets whether or not there is a valve for it; 0 if it is strong enough; empty
  *     if no more head would do it, or head is lacking and there is no pump
  * @param heldToTargets whether the falls are held to their targets, though all could get more
  * @param opensGoverningWay whether one of the valves is wide open on the governing fall's way
  */
 public record ValveSettings(
-    double share,
+    double targetFraction,
     PointName governing,
     SteadyState state,
     SteadyState wideOpen,
     List<SetValve> valves,
     List<LineName> order,
     Set<PointName> favoured,
-    OptionalDouble pumpShortM,
+    OptionalDouble missingHeadM,
     boolean heldToTargets,
     boolean opensGoverningWay) {
   public ValveSettings {

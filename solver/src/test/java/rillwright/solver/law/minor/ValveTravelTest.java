@@ -77,7 +77,7 @@ class ValveTravelTest {
   void publishedPointsLieOnItsCurve(ValveTravel valve) {
     assertTrue(valve.publishedPoints().size() >= 4);
     for (ValveTravel.TravelPoint point : valve.publishedPoints()) {
-      double k = valve.published().lossCoefficientAt(point.openShare());
+      double k = valve.published().lossCoefficientAt(point.opening());
       assertEquals(point.lossCoefficient(), k, 1e-12 * k, point.toString());
     }
   }
@@ -89,13 +89,13 @@ class ValveTravelTest {
       double k = valve.published().lossCoefficientAt(percent / 100.0);
       assertEquals(
           percent / 100.0,
-          valve.published().openShareAt(k),
+          valve.published().openingAt(k),
           1e-12,
           valve + " at " + percent + " %");
     }
-    assertEquals(1, valve.published().openShareAt(valve.published().lossCoefficientAt(1)));
+    assertEquals(1, valve.published().openingAt(valve.published().lossCoefficientAt(1)));
     double greatest = valve.published().greatestLossCoefficient();
-    double found = valve.published().lossCoefficientAt(valve.published().openShareAt(greatest));
+    double found = valve.published().lossCoefficientAt(valve.published().openingAt(greatest));
     assertEquals(greatest, found, 2e-5 * greatest, "short of shut by a millionth of the travel");
   }
 
@@ -110,8 +110,8 @@ class ValveTravelTest {
     assertEquals(Math.sqrt(0.855 * 1.54), butterfly.lossCoefficientAt(1 - 10.0 / 90), 1e-12);
     assertEquals(1.54, butterfly.lossCoefficientAt(1 - 20.0 / 90), 1e-12);
     assertEquals(10.8, butterfly.lossCoefficientAt(1 - 40.0 / 90), 1e-12);
-    assertEquals(1 - 10.0 / 90, butterfly.openShareAt(Math.sqrt(0.855 * 1.54)), 1e-12);
-    assertEquals(1, butterfly.openShareAt(0.855));
+    assertEquals(1 - 10.0 / 90, butterfly.openingAt(Math.sqrt(0.855 * 1.54)), 1e-12);
+    assertEquals(1, butterfly.openingAt(0.855));
     assertEquals(
         ValveTravel.BUTTERFLY.published().greatestLossCoefficient(),
         butterfly.greatestLossCoefficient());

@@ -56,9 +56,9 @@ class StartAndStopTest {
         steady.levelM().get(Slope.POND),
         3e-4);
     assertEquals(flow, steady.flowM3PerS().get(Slope.FALL), 0.01 * flow);
-    assertEquals(flow, steady.homeM3PerS().get("main"), 0.01 * flow);
+    assertEquals(flow, steady.returnFlowM3PerS().get("main"), 0.01 * flow);
     assertEquals(0, last.levelM().get(Slope.POND), 1e-3);
-    assertTrue(course.firstWaterHomeS().isPresent());
+    assertTrue(course.firstReturnS().isPresent());
   }
 
   /**
@@ -108,7 +108,7 @@ class StartAndStopTest {
     Moment steady = StartAndStop.of(StreamBudgetFinder.find(large.plan()).running()).steady();
 
     double over = steady.flowM3PerS().get(Slope.FALL);
-    assertEquals(over, steady.homeM3PerS().get("main"), 0.011 * over);
+    assertEquals(over, steady.returnFlowM3PerS().get("main"), 0.011 * over);
   }
 
   @Test

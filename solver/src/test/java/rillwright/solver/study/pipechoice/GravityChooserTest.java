@@ -46,7 +46,7 @@ class GravityChooserTest {
     "3.1e5, true, false, true",
   })
   void flowIsTheClosedFormAndJudgedByTheTarget(
-      double c, boolean does, boolean justShort, boolean farTooMuch) {
+      double c, boolean meetsTargets, boolean justShort, boolean farTooMuch) {
     GravityPipe pipe =
         GravityChooser.choose(List.of(option("any", 0.05, c, 100)), Progress.UNSEEN)
             .ranked()
@@ -54,8 +54,8 @@ class GravityChooserTest {
 
     double flow = Math.sqrt(2 / c);
     assertEquals(flow, pipe.state().line(SUPPLY).flowM3PerS(), 1e-12);
-    assertEquals(flow / 0.002, pipe.run().asItStands().worstShare(), 1e-9);
-    assertEquals(does, pipe.does());
+    assertEquals(flow / 0.002, pipe.run().asItStands().leastFraction(), 1e-9);
+    assertEquals(meetsTargets, pipe.meetsTargets());
     assertEquals(justShort, pipe.run().isJustShort());
     assertEquals(farTooMuch, pipe.run().throttled().isPresent());
   }
@@ -73,8 +73,8 @@ class GravityChooserTest {
     GravityRun run = GravityChooser.choose(List.of(option), Progress.UNSEEN).ranked().get(0).run();
 
     double far = root(2e5, 1.25e6, 0.001);
-    assertTrue(run.asItStands().worstShare() < 0.95, "" + run.asItStands().worstShare());
-    assertTrue(run.does());
+    assertTrue(run.asItStands().leastFraction() < 0.95, "" + run.asItStands().leastFraction());
+    assertTrue(run.meetsTargets());
     assertEquals(far, run.inUse().state().line(new LineName("far")).flowM3PerS(), 1e-12);
     assertEquals(0.001, run.inUse().state().line(new LineName("near")).flowM3PerS(), 1e-12);
   }
@@ -136,10 +136,10 @@ class GravityChooserTest {
 
     GravityPipe pipe = GravityChooser.choose(List.of(option), Progress.UNSEEN).ranked().get(0);
 
-    assertTrue(pipe.run().does());
-    assertFalse(pipe.does());
+    assertTrue(pipe.run().meetsTargets());
+    assertFalse(pipe.meetsTargets());
     assertEquals("fouled", pipe.worstCondition().orElseThrow().name());
     assertEquals(
-        Math.sqrt(2 / 8e5) / 0.002, pipe.worstCondition().orElseThrow().worstShare(), 1e-9);
+        Math.sqrt(2 / 8e5) / 0.002, pipe.worstCondition().orElseThrow().leastFraction(), 1e-9);
   }
 }

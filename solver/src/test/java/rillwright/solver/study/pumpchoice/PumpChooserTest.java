@@ -104,17 +104,17 @@ class PumpChooserTest {
 
     assertEquals(List.of("stout", "cheap"), models(choice));
     RatedTrial first = choice.ranked().get(0);
-    assertTrue(first.does());
-    assertEquals(1, first.worst().orElseThrow().worstShare(), 1e-8);
+    assertTrue(first.meetsTargets());
+    assertEquals(1, first.worst().orElseThrow().leastFraction(), 1e-8);
     // 90 W · 5000 h · 10 years · 0.2 a kWh, as it stands
     assertEquals(900, first.costOverYears().orElseThrow(), 1e-9);
     RatedTrial second = choice.ranked().get(1);
-    assertFalse(second.does());
-    assertTrue(second.trial().verdict().does(), "as it stands it does");
+    assertFalse(second.meetsTargets());
+    assertTrue(second.trial().verdict().meetsTargets(), "as it stands it does");
     ConditionTrial worst = second.worst().orElseThrow();
     assertEquals("raised", worst.condition());
-    assertEquals(PlainNetworks.flowOf(3.5, PlainNetworks.C) / 0.002, worst.worstShare(), 1e-8);
-    assertTrue(second.conditions().get(0).does());
+    assertEquals(PlainNetworks.flowOf(3.5, PlainNetworks.C) / 0.002, worst.leastFraction(), 1e-8);
+    assertTrue(second.conditions().get(0).meetsTargets());
   }
 
   @Test
@@ -126,7 +126,7 @@ class PumpChooserTest {
     List<RatedTrial> ranked = chooseInBoth(offer).ranked();
 
     assertEquals(List.of(0.81, 1.0), ranked.stream().map(r -> r.trial().setup().speed()).toList());
-    assertTrue(ranked.get(0).does());
+    assertTrue(ranked.get(0).meetsTargets());
   }
 
   @Test
@@ -148,7 +148,7 @@ class PumpChooserTest {
             .ranked()
             .get(0);
 
-    assertFalse(rated.does());
+    assertFalse(rated.meetsTargets());
     assertEquals("astray", rated.worst().orElseThrow().condition());
     assertTrue(rated.worst().orElseThrow().trial().isEmpty());
   }

@@ -124,7 +124,7 @@ class OddsFinderTest {
     // Q ≥ 0.999 W, less being missed, where H ≥ (0.999 W/0.01)², with H even between its ends
     double chance = (greatest - Math.pow(0.999 * 0.95, 2)) / (greatest - least);
     assertEquals(chance, spout.chance().orElseThrow(), 2e-4);
-    assertEquals(1, odds.drivers().get(0).share(), 1e-4);
+    assertEquals(1, odds.drivers().get(0).varianceShare(), 1e-4);
   }
 
   @Test
@@ -172,8 +172,8 @@ class OddsFinderTest {
     double ofLevel = n * n * (meanLevel - m * m) / variance;
     double ofLoss = m * m * (meanInverse - n * n) / variance;
     assertTrue(ofLevel > ofLoss && ofLevel + ofLoss < 0.99, "the case tells something");
-    assertEquals(ofLevel, odds.drivers().get(0).share(), 0.012);
-    assertEquals(ofLoss, odds.drivers().get(1).share(), 0.012);
+    assertEquals(ofLevel, odds.drivers().get(0).varianceShare(), 0.012);
+    assertEquals(ofLoss, odds.drivers().get(1).varianceShare(), 0.012);
   }
 
   /** Two spouts: the summed variance is shared as the variances of the two flows. */
@@ -196,8 +196,8 @@ class OddsFinderTest {
             twoSpouts);
 
     // four times the loss halves the flow: a quarter of the variance
-    assertEquals(0.8, odds.drivers().get(0).share(), 0.01);
-    assertEquals(0.2, odds.drivers().get(1).share(), 0.01);
+    assertEquals(0.8, odds.drivers().get(0).varianceShare(), 0.01);
+    assertEquals(0.2, odds.drivers().get(1).varianceShare(), 0.01);
     assertEquals(0.0, odds.drivers().get(0).ofFall().get(name("narrow")), 1e-9);
     assertEquals(1.0, odds.drivers().get(1).ofFall().get(name("narrow")), 1e-4);
     assertTrue(odds.falls().stream().allMatch(fall -> fall.chance().isEmpty()), "no targets");
@@ -276,7 +276,7 @@ class OddsFinderTest {
 
     assertEquals(200, odds.tally().contradictory());
     assertTrue(only(odds).chance().isEmpty() && only(odds).flow().isEmpty());
-    assertEquals(0, odds.drivers().get(0).share());
+    assertEquals(0, odds.drivers().get(0).varianceShare());
   }
 
   @Test

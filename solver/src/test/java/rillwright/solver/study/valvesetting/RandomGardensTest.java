@@ -58,7 +58,11 @@ class RandomGardensTest {
     SteadyState state = settings.state();
     for (PointName fall : Targets.of(state.network()).falls()) {
       double share = Garden.share(settings, fall.value());
-      assertEquals(settings.share(), share, 1e-6 * settings.share(), () -> fall + ", seed " + seed);
+      assertEquals(
+          settings.targetFraction(),
+          share,
+          1e-6 * settings.targetFraction(),
+          () -> fall + ", seed " + seed);
     }
     String way = settings.governing().value().replace("fall", "way");
     assertEquals(Role.WIDE_OPEN, Garden.set(settings, way).role(), () -> "seed " + seed);
@@ -83,7 +87,7 @@ class RandomGardensTest {
       }
       SteadyState state = SteadyStateFinder.find(other);
       double worst = targets.shareAt(targets.worstIn(state), state);
-      assertTrue(worst <= settings.share() * (1 + 1e-9), () -> worst + ", seed " + seed);
+      assertTrue(worst <= settings.targetFraction() * (1 + 1e-9), () -> worst + ", seed " + seed);
     }
   }
 
@@ -91,7 +95,7 @@ class RandomGardensTest {
   @MethodSource("seeds")
   void targetIsGivenExactlyOrTheLargestShare(long seed) {
     Network network = garden(new SplittableRandom(seed));
-    double largest = balanced(network).share();
+    double largest = balanced(network).targetFraction();
     ValveSettings settings = targeted(network);
     for (PointName fall : Targets.of(network).falls()) {
       assertEquals(
@@ -100,6 +104,6 @@ class RandomGardensTest {
           1e-6,
           () -> fall + ", seed " + seed);
     }
-    assertEquals(largest < 1, settings.pumpShortM().orElseThrow() > 0);
+    assertEquals(largest < 1, settings.missingHeadM().orElseThrow() > 0);
   }
 }

@@ -48,9 +48,9 @@ class UnevenWaysTest {
 
     ValveSettings settings = balanced(network);
 
-    assertTrue(settings.pumpShortM().isEmpty());
+    assertTrue(settings.missingHeadM().isEmpty());
     assertTrue(settings.state().point(new PointName("chamber")).isStarved());
-    assertEquals(share(settings, "one"), share(settings, "two"), 1e-6 * settings.share());
+    assertEquals(share(settings, "one"), share(settings, "two"), 1e-6 * settings.targetFraction());
   }
 
   /** The low outlet has no valve: it takes what it takes, and the others share the rest. */
@@ -72,9 +72,9 @@ class UnevenWaysTest {
     ValveSettings settings = balanced(network);
 
     assertEquals(Set.of(new PointName("low")), settings.favoured());
-    assertEquals(settings.share(), share(settings, "middle"), 1e-7);
-    assertEquals(settings.share(), share(settings, "high"), 1e-7);
-    assertTrue(share(settings, "low") > settings.share());
+    assertEquals(settings.targetFraction(), share(settings, "middle"), 1e-7);
+    assertEquals(settings.targetFraction(), share(settings, "high"), 1e-7);
+    assertTrue(share(settings, "low") > settings.targetFraction());
   }
 
   @Test
@@ -137,8 +137,8 @@ class UnevenWaysTest {
 
     ValveSettings settings = balanced(network);
 
-    assertEquals(settings.share(), share(settings, "two"), 1e-9);
-    assertEquals(settings.share(), share(settings, "high"), 1e-9);
+    assertEquals(settings.targetFraction(), share(settings, "two"), 1e-9);
+    assertEquals(settings.targetFraction(), share(settings, "high"), 1e-9);
     assertEquals(Set.of(new PointName("one")), settings.favoured());
   }
 
@@ -158,8 +158,8 @@ class UnevenWaysTest {
 
     ValveSettings settings = balanced(network);
 
-    assertEquals(settings.share(), share(settings, "low"), 1e-9);
-    assertEquals(settings.share(), share(settings, "high"), 1e-9);
+    assertEquals(settings.targetFraction(), share(settings, "low"), 1e-9);
+    assertEquals(settings.targetFraction(), share(settings, "high"), 1e-9);
     assertEquals(Role.THROTTLED, set(settings, "left").role());
     assertEquals(Role.THROTTLED, set(settings, "right").role());
   }
@@ -179,10 +179,10 @@ class UnevenWaysTest {
 
     ValveSettings settings = balanced(network);
 
-    assertEquals(0, settings.share());
+    assertEquals(0, settings.targetFraction());
     assertEquals(new PointName("high"), settings.governing());
     assertEquals(Role.WIDE_OPEN, set(settings, "low way").role());
-    assertTrue(settings.pumpShortM().orElseThrow() > 0);
+    assertTrue(settings.missingHeadM().orElseThrow() > 0);
   }
 
   @Test
@@ -202,8 +202,8 @@ class UnevenWaysTest {
 
     ValveSettings settings = balanced(network);
 
-    assertEquals(settings.share(), share(settings, "low"), 1e-9);
-    assertEquals(settings.share(), share(settings, "high"), 1e-9);
+    assertEquals(settings.targetFraction(), share(settings, "low"), 1e-9);
+    assertEquals(settings.targetFraction(), share(settings, "high"), 1e-9);
   }
 
   @Test
@@ -220,7 +220,7 @@ class UnevenWaysTest {
             .network();
     ValveSettings settings = balanced(network);
     SetValve low = set(settings, "low way");
-    double open = low.valve().loss().openShare().orElseThrow();
+    double open = low.valve().loss().opening().orElseThrow();
     Network further =
         low.place()
             .withLoss(

@@ -61,7 +61,7 @@ class ValveSettingFinderTest {
 
     ValveSettings settings = balanced(twoOutlets().network());
 
-    assertEquals(s, settings.share(), 1e-9 * s);
+    assertEquals(s, settings.targetFraction(), 1e-9 * s);
     assertEquals(k, set(settings, "low way").lossCoefficient().orElseThrow(), 1e-6 * k);
     assertEquals(K_OPEN, set(settings, "high way").lossCoefficient().orElseThrow());
     assertEquals(new PointName("high"), settings.governing());
@@ -80,7 +80,7 @@ class ValveSettingFinderTest {
 
     ValveSettings settings = targeted(twoOutlets().network());
 
-    assertEquals(1, settings.share(), 1e-9);
+    assertEquals(1, settings.targetFraction(), 1e-9);
     assertEquals(1, share(settings, "low"), 1e-9);
     assertEquals(kLow, set(settings, "low way").lossCoefficient().orElseThrow(), 1e-6 * kLow);
     assertEquals(kHigh, set(settings, "high way").lossCoefficient().orElseThrow(), 1e-6 * kHigh);
@@ -131,9 +131,11 @@ class ValveSettingFinderTest {
 
     ValveSettings settings = balanced(network);
 
-    assertTrue(settings.share() < 1 && settings.share() > 0, () -> "" + settings.share());
-    assertEquals(settings.share(), share(settings, "low"), 1e-9);
-    assertEquals(asked - given, settings.pumpShortM().orElseThrow(), 1e-8);
-    assertEquals(0, balanced(twoOutlets().network()).pumpShortM().orElseThrow());
+    assertTrue(
+        settings.targetFraction() < 1 && settings.targetFraction() > 0,
+        () -> "" + settings.targetFraction());
+    assertEquals(settings.targetFraction(), share(settings, "low"), 1e-9);
+    assertEquals(asked - given, settings.missingHeadM().orElseThrow(), 1e-8);
+    assertEquals(0, balanced(twoOutlets().network()).missingHeadM().orElseThrow());
   }
 }

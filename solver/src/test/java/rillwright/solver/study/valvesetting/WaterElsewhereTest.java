@@ -52,7 +52,7 @@ class WaterElsewhereTest {
     ValveSettings settings = balanced(pumped(10, LOW_TARGET, quadratic(1)));
 
     assertEquals(Set.of(new PointName("low")), settings.favoured());
-    assertEquals(ASKED - 5, settings.pumpShortM().orElseThrow(), 1e-8);
+    assertEquals(ASKED - 5, settings.missingHeadM().orElseThrow(), 1e-8);
   }
 
   @Test
@@ -60,20 +60,20 @@ class WaterElsewhereTest {
     // 16 − 16/0.006 · 0.003 = 8 m
     ValveSettings settings = balanced(pumped(16, LOW_TARGET, quadratic(1)));
 
-    assertTrue(settings.share() < 1, () -> "" + settings.share());
-    assertEquals(0, settings.pumpShortM().orElseThrow());
+    assertTrue(settings.targetFraction() < 1, () -> "" + settings.targetFraction());
+    assertEquals(0, settings.missingHeadM().orElseThrow());
   }
 
   @Test
   void valveToAFallWithoutATargetCountsAsClosed() {
     // alone the high outlet asks for 6 + 0.1 + 0.4 m at 1 L/s: 9 − 9/0.006 · 0.001 = 7.5 m
     ValveSettings settings = balanced(pumped(9, 0, valve(0)));
-    assertTrue(settings.share() < 1, () -> "" + settings.share());
-    assertEquals(0, settings.pumpShortM().orElseThrow());
+    assertTrue(settings.targetFraction() < 1, () -> "" + settings.targetFraction());
+    assertEquals(0, settings.missingHeadM().orElseThrow());
 
     // 7 − 7/0.006 · 0.001 = 5.833 m
     assertEquals(
-        6.5 - 7 + 7.0 / 6, balanced(pumped(7, 0, valve(0))).pumpShortM().orElseThrow(), 1e-8);
+        6.5 - 7 + 7.0 / 6, balanced(pumped(7, 0, valve(0))).missingHeadM().orElseThrow(), 1e-8);
   }
 
   private static Network downhill(double levelM, Part low) {
@@ -90,11 +90,11 @@ class WaterElsewhereTest {
   @Test
   void withoutAPumpHeadIsEnoughOrItIsNot() {
     ValveSettings enough = balanced(downhill(ASKED + 0.1, quadratic(1)));
-    assertTrue(enough.share() < 1, () -> "" + enough.share());
-    assertEquals(0, enough.pumpShortM().orElseThrow());
+    assertTrue(enough.targetFraction() < 1, () -> "" + enough.targetFraction());
+    assertEquals(0, enough.missingHeadM().orElseThrow());
 
     assertEquals(
-        OptionalDouble.empty(), balanced(downhill(ASKED - 0.1, quadratic(1))).pumpShortM());
+        OptionalDouble.empty(), balanced(downhill(ASKED - 0.1, quadratic(1))).missingHeadM());
   }
 
   @Test

@@ -51,7 +51,7 @@ public final class BalanceText {
     RunningCost.print(answer.takes(), units, page);
     page.heading("WHAT TO KNOW");
     BalanceRemarks.of(answer).forEach(remark -> page.marked("! ", remark.message(units)));
-    if (settings.share() > 0) {
+    if (settings.targetFraction() > 0) {
       shared();
       howToSet();
     }
@@ -81,7 +81,7 @@ public final class BalanceText {
           set.place().line().value(),
           set.valve().label(),
           handle(loss),
-          told(loss.openShare(), units::share),
+          told(loss.opening(), units::share),
           told(set.lossCoefficient(), units::number),
           told(slope(set), this::slope),
           loss.isShut() ? "shut it" : words(set.role()));
@@ -93,7 +93,7 @@ public final class BalanceText {
   private String handle(Valve.Setpoint loss) {
     return loss.degreesFromOpen().isPresent()
         ? Math.round(loss.degreesFromOpen().getAsDouble()) + "°"
-        : told(loss.openShare(), share -> units.share(share) + " open");
+        : told(loss.opening(), share -> units.share(share) + " open");
   }
 
   private static OptionalDouble slope(SetValve set) {

@@ -34,7 +34,7 @@ final class ConditionTables {
    *
    * @param balanced whether there is a balance
    */
-  record Gets(boolean balanced, double share, boolean does) {}
+  record Gets(boolean balanced, double share, boolean meetsTargets) {}
 
   ConditionTables(JudgingConditions judging, ShownUnits units, PageBuilder page) {
     this.judging = judging;
@@ -46,7 +46,7 @@ final class ConditionTables {
     row(
         name,
         rated.conditions().stream()
-            .map(it -> new Gets(it.trial().isPresent(), it.worstShare(), it.does()))
+            .map(it -> new Gets(it.trial().isPresent(), it.leastFraction(), it.meetsTargets()))
             .toList());
   }
 
@@ -94,7 +94,9 @@ final class ConditionTables {
 
   private Cell cell(Gets tried) {
     String share = tried.balanced() ? units.share(tried.share()) : "no balance";
-    return new Cell(tried.does() ? share : "! " + share, tried.does() ? Tone.GOOD : Tone.WARNING);
+    return new Cell(
+        tried.meetsTargets() ? share : "! " + share,
+        tried.meetsTargets() ? Tone.GOOD : Tone.WARNING);
   }
 
   private static String words(InTheWay change) {

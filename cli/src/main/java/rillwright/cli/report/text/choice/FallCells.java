@@ -46,10 +46,10 @@ final class FallCells {
     return cells(state, worst, targets.shareAt(worst, state));
   }
 
-  List<Cell> cells(SteadyState state, PointName worst, double worstShare) {
+  List<Cell> cells(SteadyState state, PointName worst, double leastFraction) {
     return each()
         ? targets.falls().stream().map(fall -> Cell.of(gets(fall, state))).toList()
-        : List.of(Cell.of(worst.value() + " " + units.share(worstShare)));
+        : List.of(Cell.of(worst.value() + " " + units.share(leastFraction)));
   }
 
   private String gets(PointName fall, SteadyState state) {

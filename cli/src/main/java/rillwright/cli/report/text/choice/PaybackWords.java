@@ -25,13 +25,13 @@ final class PaybackWords {
 
   /** A few words against the cheapest pipe that gives the falls their targets. */
   String cell(RatedPipe rated) {
-    if (!rated.does() || cheapest.isEmpty()) {
+    if (!rated.meetsTargets() || cheapest.isEmpty()) {
       return "-";
     }
     if (cheapest.get().equals(rated)) {
       boolean allPriced =
           answer.choice().ranked().stream()
-              .noneMatch(other -> other.does() && other.option().materialCost().isEmpty());
+              .noneMatch(other -> other.meetsTargets() && other.option().materialCost().isEmpty());
       return allPriced ? "cheapest" : "cheapest known";
     }
     Payback payback = Payback.of(cheapest.get(), rated, answer.terms());
@@ -58,7 +58,7 @@ final class PaybackWords {
           "With one and the same pump a larger pipe buys flow, not money: it never pays for"
               + " itself.";
       case UNKNOWN ->
-          dearer.does()
+          dearer.meetsTargets()
               ? "Whether it pays for itself cannot be told without prices and watts."
               : "It does not give every fall its target.";
     };

@@ -89,7 +89,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
 
   @Override
   boolean isThrottled(RatedPipe rated) {
-    return rated.does() && rated.isThrottled();
+    return rated.meetsTargets() && rated.isThrottled();
   }
 
   @Override
@@ -101,7 +101,8 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   void besideTheTable() {
     boolean unpriced =
         rows.stream()
-            .anyMatch(rated -> rated.does() && rated.pump().trial().setup().price().isEmpty());
+            .anyMatch(
+                rated -> rated.meetsTargets() && rated.pump().trial().setup().price().isEmpty());
     if (unpriced) {
       costs.unpricedPumps(marksPumps());
     }
@@ -125,7 +126,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
           sizes.cell(rated.option()),
           units.head(point.headM()),
           point.powerW().isPresent() ? units.power(point.powerW().getAsDouble()) : UNKNOWN,
-          money.energy(rated.pump().energyPerYearKwh()),
+          money.energy(rated.pump().energyKwhPerYear()),
           paybacks.cell(rated));
     }
     return table;
@@ -136,7 +137,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     boolean priced = least.option().materialCost().isPresent();
     boolean othersUnpriced =
         answer.choice().ranked().stream()
-            .anyMatch(rated -> rated.does() && rated.option().materialCost().isEmpty());
+            .anyMatch(rated -> rated.meetsTargets() && rated.option().materialCost().isEmpty());
     if (least.costOverYears().isEmpty()) {
       return "Narrowest of " + MEET + (priced && othersUnpriced ? " and have a price" : "");
     }
@@ -195,7 +196,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   @Override
   String buys(RatedPipe least, RatedPipe next) {
     boolean samePump = least.hasThePumpOf(next);
-    if (!samePump && least.does() && next.does()) {
+    if (!samePump && least.meetsTargets() && next.meetsTargets()) {
       return "do it with " + pump(next) + draws(least, next);
     }
     return (least.isThrottled() || next.isThrottled() ? "with the valves as they stand " : "")
@@ -250,12 +251,12 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   private void samePump() {
     boolean oneSetup =
         answer.choice().ranked().stream()
-                .filter(RatedPipe::does)
+                .filter(RatedPipe::meetsTargets)
                 .map(rated -> rated.pump().trial().setup())
                 .distinct()
                 .count()
             == 1;
-    boolean several = answer.choice().ranked().stream().filter(RatedPipe::does).count() > 1;
+    boolean several = answer.choice().ranked().stream().filter(RatedPipe::meetsTargets).count() > 1;
     if (oneSetup && several && !answer.pumpsFree()) {
       page.paragraph(
           "All sizes run one and the same pump, so a larger pipe buys flow and not money. Where"

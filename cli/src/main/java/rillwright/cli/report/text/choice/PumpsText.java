@@ -52,8 +52,8 @@ public final class PumpsText {
 
   private Page print() {
     List<RatedTrial> ranked = answer.choice().ranked();
-    List<RatedTrial> does = ranked.stream().filter(RatedTrial::does).toList();
-    List<RatedTrial> others = ranked.stream().filter(rated -> !rated.does()).toList();
+    List<RatedTrial> does = ranked.stream().filter(RatedTrial::meetsTargets).toList();
+    List<RatedTrial> others = ranked.stream().filter(rated -> !rated.meetsTargets()).toList();
     demand();
     if (!does.isEmpty()) {
       page.table(doing(first(does)));
@@ -149,7 +149,7 @@ public final class PumpsText {
       PumpTrial trial = rated.trial();
       List<Cell> cells = new ArrayList<>(falls.cells(trial));
       cells.add(Cell.of(power(trial.inUse().powerW())));
-      cells.add(Cell.of(money.energy(rated.energyPerYearKwh())));
+      cells.add(Cell.of(money.energy(rated.energyKwhPerYear())));
       cells.add(Cell.of(money.cost(rated, somePriced(rows))));
       cells.add(new Cell(judged(rated).brief(), Tone.GOOD));
       table.row(SetupWords.of(trial.setup(), units), cells);
@@ -184,7 +184,7 @@ public final class PumpsText {
           units.head(point.headM()),
           units.share(trial.shareOfRange(point)),
           share(trial.shareOfBestEfficiencyFlow(point)),
-          share(point.efficiency()),
+          share(point.wireToWater()),
           money.price(trial.setup().price()),
           FindingCell.of(trial.findings()));
     }

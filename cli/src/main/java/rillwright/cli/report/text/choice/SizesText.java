@@ -156,7 +156,7 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
     table.column("verdict", Side.LEFT);
     for (P pipe : rows) {
       List<Cell> cells = cells(pipe);
-      cells.add(new Cell(brief(pipe), pipe.does() ? Tone.GOOD : Tone.WARNING));
+      cells.add(new Cell(brief(pipe), pipe.meetsTargets() ? Tone.GOOD : Tone.WARNING));
       table.row(sizes.cell(pipe.option()), cells);
     }
     return table;

@@ -37,7 +37,7 @@ final class UnpumpedSizes extends SizesText<GravityPipe> {
     List<Cell> cells =
         new ArrayList<>(
             falls.cells(
-                pipe.stateInUse(), pipe.run().inUse().worst(), pipe.run().inUse().worstShare()));
+                pipe.stateInUse(), pipe.run().inUse().worst(), pipe.run().inUse().leastFraction()));
     cells.add(Cell.of(money.amount(pipe.option().materialCost())));
     return cells;
   }
@@ -62,7 +62,10 @@ final class UnpumpedSizes extends SizesText<GravityPipe> {
     tables.row(
         sizes.cell(pipe.option()),
         pipe.conditions().stream()
-            .map(it -> new ConditionTables.Gets(it.run().isPresent(), it.worstShare(), it.does()))
+            .map(
+                it ->
+                    new ConditionTables.Gets(
+                        it.run().isPresent(), it.leastFraction(), it.meetsTargets()))
             .toList());
   }
 

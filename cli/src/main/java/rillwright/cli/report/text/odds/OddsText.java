@@ -112,7 +112,7 @@ public final class OddsText {
     table.column("as written", Side.LEFT);
     for (RankedDriver ranked : answer.ranked()) {
       List<Cell> cells = new ArrayList<>();
-      cells.add(Cell.of(units.share(ranked.driver().share())));
+      cells.add(Cell.of(units.share(ranked.driver().varianceShare())));
       if (apart) {
         falls.forEach(fall -> cells.add(Cell.of(units.share(ranked.driver().ofFall().get(fall)))));
       }

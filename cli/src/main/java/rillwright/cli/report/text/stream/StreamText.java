@@ -87,9 +87,9 @@ public final class StreamText {
   private void times(TimeCourse followed) {
     new TimesTable(followed, units).print(page);
     String first =
-        followed.firstWaterHomeS().isPresent()
+        followed.firstReturnS().isPresent()
             ? "The first water comes home "
-                + units.duration(followed.firstWaterHomeS().getAsDouble())
+                + units.duration(followed.firstReturnS().getAsDouble())
                 + " after the start, all"
             : "All";
     page.paragraph(

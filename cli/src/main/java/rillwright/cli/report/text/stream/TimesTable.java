@@ -38,7 +38,7 @@ final class TimesTable {
     for (PointName fall : start.flowM3PerS().keySet()) {
       table.column("over " + fall.value(), Side.RIGHT);
     }
-    for (String stream : start.homeM3PerS().keySet()) {
+    for (String stream : start.returnFlowM3PerS().keySet()) {
       table.column("home by " + stream, Side.RIGHT);
     }
     for (Moment moment : told()) {
@@ -94,8 +94,8 @@ final class TimesTable {
     for (PointName fall : start.flowM3PerS().keySet()) {
       cells.add(Cell.of(flow(moment.flowM3PerS().getOrDefault(fall, 0.0))));
     }
-    for (String stream : start.homeM3PerS().keySet()) {
-      cells.add(Cell.of(flow(moment.homeM3PerS().getOrDefault(stream, 0.0))));
+    for (String stream : start.returnFlowM3PerS().keySet()) {
+      cells.add(Cell.of(flow(moment.returnFlowM3PerS().getOrDefault(stream, 0.0))));
     }
     return cells;
   }

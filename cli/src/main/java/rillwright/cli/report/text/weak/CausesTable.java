@@ -86,7 +86,7 @@ final class CausesTable {
     ReadingWords words = new ReadingWords(Shown.of(answer));
     return answer
         .diagnosis()
-        .toldApartBy()
+        .separatedBy()
         .map(
             next ->
                 "Together they hold four fifths of the chances. What tells them apart best: "

@@ -50,7 +50,7 @@ final class WeakAdvice {
     }
     Explanation first = answer.diagnosis().causes().get(0);
     page.paragraph(mostLikely(first));
-    answer.diagnosis().toldApartBy().flatMap(this::toldApart).ifPresent(page::paragraph);
+    answer.diagnosis().separatedBy().flatMap(this::toldApart).ifPresent(page::paragraph);
     Misfit misfit = new Misfit(answer);
     beyondReach(misfit).forEach(sentence -> page.marked("! ", sentence));
     doesNotFit(first, misfit).forEach(sentence -> page.marked("! ", sentence));

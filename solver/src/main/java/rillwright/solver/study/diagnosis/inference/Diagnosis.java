@@ -10,14 +10,14 @@ import rillwright.solver.study.diagnosis.reading.Reading;
  * @param readings what was read
  * @param causes all causes, most likely first; probabilities sum to 1
  * @param firstGroup the likeliest that hold four fifths together
- * @param toldApartBy the reading that tells the first group apart best; empty if none does
+ * @param separatedBy the reading that tells the first group apart best; empty if none does
  * @param next readings still to be taken, the one that tells most first
  */
 public record Diagnosis(
     List<Reading> readings,
     List<Explanation> causes,
     List<Explanation> firstGroup,
-    Optional<NextReading> toldApartBy,
+    Optional<NextReading> separatedBy,
     List<NextReading> next) {
   private static final double UNNAMED_PASSES = 0.3;
 

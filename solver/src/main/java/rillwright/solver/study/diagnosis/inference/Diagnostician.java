@@ -141,7 +141,7 @@ public final class Diagnostician {
         readings,
         causes,
         causes.subList(0, group.size()),
-        toldApartBy(next, beliefs, group, probability),
+        separatedBy(next, beliefs, group, probability),
         next);
   }
 
@@ -222,7 +222,7 @@ public final class Diagnostician {
         .toList();
   }
 
-  private Optional<NextReading> toldApartBy(
+  private Optional<NextReading> separatedBy(
       List<NextReading> next, List<Belief> beliefs, List<Integer> group, double[] probability) {
     Information information = new Information(scope);
     List<Belief> members = group.stream().map(beliefs::get).toList();

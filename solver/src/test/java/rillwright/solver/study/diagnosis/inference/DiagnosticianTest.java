@@ -186,7 +186,7 @@ class DiagnosticianTest {
     assertEquals(new Measurands.GaugePressure("G1", new When.ValveShut(SUPPLY)), best.what());
     assertEquals(most, best.bits(), 0.02);
     assertTrue(most > 0.9, "the two are about even: " + p);
-    assertEquals(best.what(), diagnosis.toldApartBy().orElseThrow().what());
+    assertEquals(best.what(), diagnosis.separatedBy().orElseThrow().what());
   }
 
   private static double balance() {
