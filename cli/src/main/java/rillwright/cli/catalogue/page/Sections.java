@@ -149,10 +149,7 @@ final class Sections {
             Field.words("type", "Which.", ValveOpening::type),
             Field.words("size", "For which it holds; \"any\" for all.", ValveOpening::size),
             Field.number(
-                "opening",
-                SHARE.from(0).upTo(1),
-                "Share of the travel.",
-                ValveOpening::opening),
+                "opening", SHARE.from(0).upTo(1), "Share of the travel.", ValveOpening::opening),
             Field.number(
                 "lossCoefficient",
                 NUMBER.from(0),

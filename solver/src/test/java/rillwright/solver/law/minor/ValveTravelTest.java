@@ -88,10 +88,7 @@ class ValveTravelTest {
     for (int percent = 1; percent <= 90; percent++) {
       double k = valve.published().lossCoefficientAt(percent / 100.0);
       assertEquals(
-          percent / 100.0,
-          valve.published().openingAt(k),
-          1e-12,
-          valve + " at " + percent + " %");
+          percent / 100.0, valve.published().openingAt(k), 1e-12, valve + " at " + percent + " %");
     }
     assertEquals(1, valve.published().openingAt(valve.published().lossCoefficientAt(1)));
     double greatest = valve.published().greatestLossCoefficient();
