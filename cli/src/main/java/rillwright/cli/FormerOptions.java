@@ -2,6 +2,7 @@ package rillwright.cli;
 
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Set;
 
 /** Options under names that earlier versions had; command lines that use them stay valid. */
 final class FormerOptions {
@@ -10,18 +11,27 @@ final class FormerOptions {
           "--wish", "--target",
           "--upto", "--max-pumps",
           "--each", "--independent",
-          "--not-called", "--include-slight");
+          "--not-called", "--include-slight",
+          "--valve", "--valves");
+
+  /** Commands in which the line of the pump was asked for by {@code --line}. */
+  private static final Set<String> OF_A_PUMP = Set.of("duty", "chart", "pumps");
 
   private FormerOptions() {}
 
   /** Arguments with today's names; what follows an equals sign stays. */
   static String[] renewed(String[] arguments) {
-    return Arrays.stream(arguments).map(FormerOptions::renewed).toArray(String[]::new);
+    boolean ofAPump = arguments.length > 0 && OF_A_PUMP.contains(arguments[0]);
+    return Arrays.stream(arguments)
+        .map(argument -> renewed(argument, ofAPump))
+        .toArray(String[]::new);
   }
 
-  private static String renewed(String argument) {
+  private static String renewed(String argument, boolean ofAPump) {
     int equals = argument.indexOf('=');
     String name = equals < 0 ? argument : argument.substring(0, equals);
-    return TODAY.getOrDefault(name, name) + argument.substring(name.length());
+    String today =
+        ofAPump && name.equals("--line") ? "--pump" : TODAY.getOrDefault(name, name);
+    return today + argument.substring(name.length());
   }
 }

@@ -34,7 +34,7 @@ import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
     footer = {
       "  rillwright balance falls.yaml",
       "  rillwright balance falls.yaml --target            exactly the targets, not more",
-      "  rillwright balance falls.yaml --valve low --valve high",
+      "  rillwright balance falls.yaml --valves low,high",
       "  rillwright balance falls.yaml --chart share.png",
       "  rillwright balance falls.yaml --set \"lines.high.pipe.size=2 in\"",
       "  rillwright balance falls.yaml --strict          1 if the pump is too small for the targets"

@@ -73,11 +73,7 @@ public final class PipesCommand implements Callable<Integer> {
       description = "Data sheets of pumps to choose from, files that end in .csv.")
   private Optional<Path> folder = Optional.empty();
 
-  @Option(
-      names = "--pump",
-      paramLabel = "NAME",
-      description = "The line of the pump that is meant, where there are several.")
-  private Optional<String> pumpLine = Optional.empty();
+  @Mixin private PumpArguments pump;
 
   @Mixin private TogetherArguments together;
 
@@ -114,13 +110,13 @@ public final class PipesCommand implements Callable<Integer> {
   /** Whether a pump has to do with it: one that there is, or one that is asked for. */
   private boolean pumps(Project read) {
     return folder.isPresent()
-        || pumpLine.isPresent()
+        || pump.isGiven()
         || !PumpPlace.listChosen(read.network()).isEmpty()
         || !PumpPlace.listPlanned(read.network()).isEmpty();
   }
 
   private void pumped(Project read) {
-    PumpPlace place = PumpArguments.placeIn(read, pumpLine, "--pump", sizes.lines());
+    PumpPlace place = pump.placeIn(read, sizes.lines());
     OtherPumps.requireChosen(read, place);
     final double years = cost.years();
     conditions.requireFit(read, state -> ChosenPumps.requireFor(state, place));

@@ -30,13 +30,13 @@ class BalanceCommandTest {
 
   @Test
   void unknownLineIsToldWithWhatWasMeant() {
-    assertRefuses(Run.of("balance", PROJECT, "--valve", "lwo"), "\"lwo\"", "did you mean \"low\"");
+    assertRefuses(Run.of("balance", PROJECT, "--valves", "lwo"), "\"lwo\"", "did you mean \"low\"");
   }
 
   @Test
   void lineWithoutAValveIsToldWithThoseThatHaveOne() {
     assertRefuses(
-        Run.of("balance", PROJECT, "--valve", "intake"),
+        Run.of("balance", PROJECT, "--valves", "intake"),
         "ball-valves.yaml:16:3",
         "no valve",
         "\"low\", \"high\"");
@@ -62,9 +62,9 @@ class BalanceCommandTest {
   @Test
   void valvesNotMarkedMayBeNamed() throws IOException {
     Run run =
-        Run.of("balance", changed(", adjustable: yes", ""), "--valve", "low", "--format", "json");
+        Run.of("balance", changed(", adjustable: yes", ""), "--valves", "low", "--format", "json");
     assertEquals(0, run.status(), run.err());
-    assertTrue(run.out().contains("\"share\": 1.029"), run.out());
+    assertTrue(run.out().contains("\"targetFraction\": 1.029"), run.out());
   }
 
   @Test

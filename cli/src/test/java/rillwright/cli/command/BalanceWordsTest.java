@@ -35,12 +35,12 @@ class BalanceWordsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--valve low --valve high | so its way stays wide open and the others are held back",
-        "--valve low | " + OWN_WAY,
-        "--valve high | and none of these valves can hold back the others for it.",
+        "--valves low,high | so its way stays wide open and the others are held back",
+        "--valves low | " + OWN_WAY,
+        "--valves high | and none of these valves can hold back the others for it.",
         "--target | The pump gives more than the targets ask: what is too much is held back, and"
             + " some of its power is lost in the valves; without --target all would get more.",
-        "--valve low --target | without --target the fall with the least would get more."
+        "--valves low --target | without --target the fall with the least would get more."
       })
   void whatDecidesTheShareIsTrueForTheValvesNamed(String options, String words) {
     List<String> arguments = new ArrayList<>(List.of("balance", PROJECT));
@@ -63,7 +63,7 @@ class BalanceWordsTest {
   @Test
   void fallThatNoValveHoldsBackIsTheReasonAndNotThePump() {
     for (String valve : List.of("supply", "high")) {
-      String text = text(List.of("balance", PROJECT, "--valve", valve));
+      String text = text(List.of("balance", PROJECT, "--valves", valve));
       Run.assertTold(
           text,
           "The pump is strong enough for the targets, but \"high fall\" gets 90 % of its target",
@@ -75,7 +75,7 @@ class BalanceWordsTest {
   @Test
   void pumpThatIsTooSmallEvenSoLacksLessHead() {
     String small = "lines.supply.pump=dipper 180";
-    String one = text(List.of("balance", PROJECT, "--set", small, "--valve", "high"));
+    String one = text(List.of("balance", PROJECT, "--set", small, "--valves", "high"));
     Run.assertTold(one, "of head, even with what goes elsewhere held back. No fall gets less than");
   }
 
@@ -100,7 +100,7 @@ class BalanceWordsTest {
     String project = changed("type: ball", "type: gate");
     String text = text(List.of("balance", project, "--chart", picture.toString()));
     Run.assertTold(
-        text, "1 % more takes", "low gate valve 56 % open 56 % 2.97 14 gph close so far");
+        text, "1 % more takes", "low gate valve 56 % open 56 % 2.969 14 gph close so far");
     Run.assertTold(Files.readString(picture), "56 % open: 103 % of the target", "open, %");
   }
 

@@ -41,7 +41,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
   void secondPumpThatTheFirstMakesNeedlessIsNotNeeded() throws IOException {
     sheet("vario.csv", "# variable speed: 40..100 %\n" + TwinFalls.SHEET);
 
-    String text = text("pumps", withSecondPump(), "--from", list.toString(), "--line", "second");
+    String text = text("pumps", withSecondPump(), "--from", list.toString(), "--pump", "second");
     Run.assertTold(
         text,
         "the pump in \"supply\" gives every fall its target alone: none is needed in \"second\"",
@@ -52,7 +52,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
 
   @Test
   void dutyOfANeedlessPumpIsNotPriced() throws IOException {
-    String text = text("duty", withSecondPump(), "--line", "second");
+    String text = text("duty", withSecondPump(), "--pump", "second");
     Run.assertTold(text, "none is needed in \"second\"");
     assertFalse(text.contains("from the wire"), text);
   }

@@ -40,9 +40,9 @@ class PumpsRefusedTest extends ScratchSupplier {
   void unknownLineIsToldWithTheNearest() throws IOException {
     sheet("one.csv", SHEET);
 
-    Run.of("pumps", LongStream.PROJECT, "--from", list.toString(), "--line", "suply")
+    Run.of("pumps", LongStream.PROJECT, "--from", list.toString(), "--pump", "suply")
         .assertRefused("did you mean \"supply\"?");
-    Run.of("pumps", LongStream.PROJECT, "--from", list.toString(), "--line", "intake")
+    Run.of("pumps", LongStream.PROJECT, "--from", list.toString(), "--pump", "intake")
         .assertRefused("has no pump");
   }
 
@@ -64,8 +64,8 @@ class PumpsRefusedTest extends ScratchSupplier {
     ExampleSheets.layInto(folder, LongStream.FOLDER);
     String file = file(second);
 
-    Run.of("pumps", file, "--from", list.toString()).assertRefused("--line: supply, second");
-    assertEquals(0, Run.of("pumps", file, "--from", list.toString(), "--line", "second").status());
+    Run.of("pumps", file, "--from", list.toString()).assertRefused("--pump: supply, second");
+    assertEquals(0, Run.of("pumps", file, "--from", list.toString(), "--pump", "second").status());
   }
 
   @Test

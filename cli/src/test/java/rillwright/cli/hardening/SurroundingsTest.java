@@ -183,7 +183,7 @@ class SurroundingsTest {
     String answer =
         "line \"up\" has 2 pumps; write the one that is meant as \"- pump: to be chosen\"";
     refused(Run.of("duty", file.toString()), answer);
-    refused(Run.of("duty", file.toString(), "--line", "up"), answer);
+    refused(Run.of("duty", file.toString(), "--pump", "up"), answer);
     Files.writeString(file, two.replace("pump: mine", "pump: to be chosen"));
     refused(
         Run.of("duty", file.toString()),
@@ -207,7 +207,7 @@ class SurroundingsTest {
     Path file = folder.resolve("pond.yaml");
     Files.writeString(file, POINTS + REST + more + "pumps: {mine: mine.csv}\n");
     refused(
-        Run.of("chart", file.toString(), "--line", "down"),
+        Run.of("chart", file.toString(), "--pump", "down"),
         "line \"down\" has no pump; write one in it, for example");
   }
 }

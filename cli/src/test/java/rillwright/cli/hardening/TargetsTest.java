@@ -78,12 +78,12 @@ class TargetsTest {
   void aValveThatIsToBeShutHasNoLossCoefficient(String line) {
     String pond = "../examples/fish-pond/pond.yaml";
     MeasuredRun json =
-        MeasuredRun.of("balance", pond, "--target", "--valve", line, "--format", "json");
+        MeasuredRun.of("balance", pond, "--target", "--valves", line, "--format", "json");
     assertEquals("", json.err());
     assertTrue(json.json().get("valves").get(0).get("lossCoefficient").isNull(), json.out());
     String picture = folder.resolve("share.svg").toString();
     MeasuredRun text =
-        MeasuredRun.of("balance", pond, "--target", "--valve", line, "--chart", picture);
+        MeasuredRun.of("balance", pond, "--target", "--valves", line, "--chart", picture);
     assertEquals("", text.err());
     assertTrue(text.out().contains("is to be shut"), text.out());
     assertFalse(Scratch.read(picture).contains("NaN"));

@@ -13,10 +13,15 @@ import rillwright.solver.pumping.PumpPlace;
 /** Which pump a command is about. */
 public final class PumpArguments {
   @Option(
-      names = "--line",
-      paramLabel = "NAME",
-      description = "The line of the pump that is meant, where there are several.")
+      names = "--pump",
+      paramLabel = "LINE",
+      description = "Chooses the pump in this line, where there are several.")
   private Optional<String> line = Optional.empty();
+
+  /** Whether a pump is chosen by its line. */
+  public boolean isGiven() {
+    return line.isPresent();
+  }
 
   /**
    * The place of the pump that is meant: the one still to be chosen, else the one there is.
@@ -24,17 +29,15 @@ public final class PumpArguments {
    * @throws InvalidInput if there is none, or several and none is named
    */
   public PumpPlace placeIn(Project project) {
-    return placeIn(project, line, "--line", List.of());
+    return placeIn(project, List.of());
   }
 
   /**
-   * The same for a line that another option names.
+   * The same for a command that studies some lines.
    *
-   * @param option its name, for messages
-   * @param about lines that the command is about: of several pumps the only one in them is meant
+   * @param studied these lines: of several pumps the only one in them is meant
    */
-  public static PumpPlace placeIn(
-      Project project, Optional<String> line, String option, List<String> about) {
+  public PumpPlace placeIn(Project project, List<String> studied) {
     List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
     List<PumpPlace> chosen = PumpPlace.listChosen(project.network());
     if (line.isPresent()) {
@@ -45,7 +48,7 @@ public final class PumpArguments {
       throw wrong(project, "no line has a pump; write one, for example \"- pump: to be chosen\"");
     }
     List<PumpPlace> near =
-        candidates.stream().filter(place -> about.contains(place.line().value())).toList();
+        candidates.stream().filter(place -> studied.contains(place.line().value())).toList();
     if (near.size() == 1) {
       return near.get(0);
     }
@@ -53,9 +56,7 @@ public final class PumpArguments {
     if (lines.size() > 1) {
       throw wrong(
           project,
-          "several pumps could be meant; name the line of one with "
-              + option
-              + ": "
+          "several pumps could be meant; name the line of one with --pump: "
               + String.join(", ", lines));
     }
     return only(project, candidates);

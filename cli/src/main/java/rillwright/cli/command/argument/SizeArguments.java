@@ -20,11 +20,11 @@ public final class SizeArguments {
 
   @Option(
       names = "--line",
-      paramLabel = "NAME",
+      paramLabel = "LINE",
       required = true,
       description =
-          "The line whose pipe is asked for; given several times, all of them take one size, as in"
-              + " one trench.")
+          "Studies the pipe of this line; repeatable, all of them take one size, as in one"
+              + " trench.")
   private List<String> lines = List.of();
 
   @Option(

@@ -1,9 +1,11 @@
 package rillwright.cli.command.argument;
 
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
@@ -16,12 +18,12 @@ import rillwright.solver.study.valvesetting.ValvePlace;
 /** Which valves a command may set. */
 public final class ValveArguments {
   @Option(
-      names = "--valve",
-      paramLabel = "LINE",
+      names = "--valves",
+      paramLabel = "LINE,LINE",
       description =
-          "Sets the valve of this line: its last one that is marked adjustable, else its last one."
-              + " May be given several times; without it all that are marked adjustable are set.")
-  private List<String> lines = List.of();
+          "Sets the valves of these lines, of each the last one that is marked adjustable, else"
+              + " its last one. Without it all that are marked adjustable are set.")
+  private List<String> given = List.of();
 
   /**
    * The places of the valves.
@@ -29,7 +31,7 @@ public final class ValveArguments {
    * @throws InvalidInput if there are none or a line is not known
    */
   public List<ValvePlace> placesIn(Project project) {
-    if (lines.isEmpty()) {
+    if (given.isEmpty()) {
       List<ValvePlace> places = ValvePlace.listAdjustable(project.network());
       if (places.isEmpty()) {
         throw wrong(project, nothingToSet(project));
@@ -37,15 +39,26 @@ public final class ValveArguments {
       return places;
     }
     Set<ValvePlace> places = new LinkedHashSet<>();
-    for (String line : lines) {
+    for (String line : lines(given, known(project))) {
       places.add(placeIn(project, line));
     }
     return List.copyOf(places);
   }
 
+  /** Names with commas between; a name that has one itself stands alone. */
+  private static List<String> lines(List<String> given, List<String> known) {
+    return given.stream()
+        .flatMap(it -> known.contains(it) ? Stream.of(it) : Arrays.stream(it.split(",", -1)))
+        .map(String::strip)
+        .toList();
+  }
+
+  private static List<String> known(Project project) {
+    return project.network().lines().stream().map(line -> line.name().value()).toList();
+  }
+
   private static ValvePlace placeIn(Project project, String name) {
-    List<String> known =
-        project.network().lines().stream().map(line -> line.name().value()).toList();
+    List<String> known = known(project);
     String quoted = PlainText.quoted(name);
     if (!known.contains(name)) {
       throw wrong(project, "no line is called " + quoted + Choices.hint(name, known));
@@ -61,7 +74,7 @@ public final class ValveArguments {
 
   private static String nothingToSet(Project project) {
     return "no valve is marked \"adjustable: yes\", so none may be set; mark those on the ways to"
-        + " the falls, or name their lines with --valve; "
+        + " the falls, or name their lines with --valves; "
         + withValves(project);
   }
 
