@@ -30,8 +30,7 @@ final class FormerOptions {
   private static String renewed(String argument, boolean ofAPump) {
     int equals = argument.indexOf('=');
     String name = equals < 0 ? argument : argument.substring(0, equals);
-    String today =
-        ofAPump && name.equals("--line") ? "--pump" : TODAY.getOrDefault(name, name);
+    String today = ofAPump && name.equals("--line") ? "--pump" : TODAY.getOrDefault(name, name);
     return today + argument.substring(name.length());
   }
 }

@@ -19,7 +19,8 @@ class FormerOptionsTest {
   @Test
   void lineOfThePumpIsStillTakenWhereItWasAskedFor() {
     String[] pump = {"duty", "pond.yaml", "--pump=low"};
-    assertArrayEquals(pump, FormerOptions.renewed(new String[] {"duty", "pond.yaml", "--line=low"}));
+    assertArrayEquals(
+        pump, FormerOptions.renewed(new String[] {"duty", "pond.yaml", "--line=low"}));
     String[] pipe = {"pipes", "pond.yaml", "--line", "low"};
     assertArrayEquals(pipe, FormerOptions.renewed(pipe.clone()));
   }
