@@ -81,7 +81,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
 
     String text = text("pumps", twin("title", "title"), "--from", list.toString());
     assertTrue(text.indexOf(" priced ") < text.indexOf(" cheap "), text);
-    Run.assertTold(text, "USD + pump does it");
+    Run.assertTold(text, "USD + pump meets the target");
     assertTrue(text.indexOf("has no price") < text.indexOf("WHERE THEY RUN"), text);
   }
 
@@ -124,16 +124,27 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     String text = text("pumps", STREAM + "/stream.yaml", "--from", STREAM + "/supplier");
     Run.assertTold(
         text,
-        "kestrel-350 9 m3/h 100 % 261 W 2,290 kWh 7,100 EUR does it when throttled",
+        "kestrel-350 9 m3/h 100 % 261 W 2,290 kWh 7,100 EUR meets the target when throttled",
         "kestrel-350 9 m3/h 6.22 m 49 % 99 % 58 % 689 EUR nothing",
-        "all figures of its row here and below are at the throttled point");
+        "Rows marked \"throttled\" show throttled figures");
+  }
+
+  @Test
+  void throttlingWithoutAValveSaysThatOneIsMissing() throws IOException {
+    sheet("strong.csv", TwinFalls.SHEET);
+    String low = "      - valve: {k: 0.1, adjustable: yes}\n";
+    String text = text("pumps", twin(low, ""), "--from", list.toString());
+    Run.assertTold(
+        text,
+        "meets the target when throttled, no valve",
+        "the valve for it is missing: fit one on the way to \"low fall\"");
   }
 
   @Test
   void findingsThatThrottlingRemovesAreNotToldOfTheBest() throws IOException {
     sheet("strong.csv", TwinFalls.SHEET);
     String text = text("pumps", twin("title", "title"), "--from", list.toString());
-    Run.assertTold(text, "First is strong: does it when throttled");
+    Run.assertTold(text, "First is strong: meets the target when throttled");
     assertFalse(text.contains("short of the"), text);
   }
 

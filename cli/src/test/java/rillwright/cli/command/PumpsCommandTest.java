@@ -104,7 +104,7 @@ class PumpsCommandTest extends ScratchSupplier {
             1e-12);
       }
     }
-    assertTrue(answer.get("candidates").toString().contains("does it when throttled to"));
+    assertTrue(answer.get("candidates").toString().contains("meets the target when throttled to"));
   }
 
   @Test

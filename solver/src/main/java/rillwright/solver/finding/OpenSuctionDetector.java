@@ -8,7 +8,7 @@ import rillwright.solver.network.Skimmer;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.SteadyState;
 
-/** Pipes that suck from a basin without a skimmer. */
+/** Pipes that suck from open water without a skimmer. */
 final class OpenSuctionDetector implements Detector {
 
   @Override
@@ -17,7 +17,10 @@ final class OpenSuctionDetector implements Detector {
     for (LineState line : state.lines()) {
       PointName from = line.flowM3PerS() < 0 ? line.line().to() : line.line().from();
       boolean skimmer = line.line().has(Skimmer.class);
-      if (line.flowM3PerS() != 0 && !skimmer && state.network().point(from) instanceof Basin) {
+      if (line.flowM3PerS() != 0
+          && !skimmer
+          && state.network().point(from) instanceof Basin basin
+          && !basin.fullOfStone()) {
         findings.add(
             openSuction(line.line().name().value(), from.value(), Math.abs(line.flowM3PerS())));
       }

@@ -16,6 +16,7 @@ import rillwright.solver.invariant.Require;
  *     where the file says it
  * @param evaporatesM2 surface from which its water evaporates, m², 0 where it is covered; empty:
  *     the surface of its water
+ * @param fullOfStone whether stones fill it, its water in the voids between
  */
 public record Basin(
     PointName name,
@@ -25,7 +26,8 @@ public record Basin(
     OptionalDouble gradeM,
     OptionalDouble linerEdgeM,
     OptionalDouble leastLevelM,
-    OptionalDouble evaporatesM2)
+    OptionalDouble evaporatesM2,
+    boolean fullOfStone)
     implements Point {
   public Basin {
     Require.given("name of a basin", name);
@@ -54,7 +56,8 @@ public record Basin(
         gradeM,
         linerEdgeM,
         OptionalDouble.empty(),
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        false);
   }
 
   @Override
@@ -75,6 +78,14 @@ public record Basin(
   /** The same basin at another level. */
   public Basin withLevel(double newLevelM) {
     return new Basin(
-        name, newLevelM, shape, overflowM, gradeM, linerEdgeM, leastLevelM, evaporatesM2);
+        name,
+        newLevelM,
+        shape,
+        overflowM,
+        gradeM,
+        linerEdgeM,
+        leastLevelM,
+        evaporatesM2,
+        fullOfStone);
   }
 }

@@ -18,6 +18,8 @@ import rillwright.solver.pumping.Targets;
  * What the targets of a network ask of the pump at a place; found once for all pumps tried there.
  */
 public final class Demand {
+  private final Network network;
+  private final PumpPlace place;
   private final Targets targets;
   private final Optional<HeadNeeded> asTheyStand;
   private final Optional<Governed> throttled;
@@ -26,12 +28,13 @@ public final class Demand {
   private final Map<PointName, OptionalDouble> lifts = new HashMap<>();
 
   private Demand(Network network, PumpPlace place, Targets targets) {
+    this.network = network;
+    this.place = place;
     this.targets = targets;
     TargetHead whole = new TargetHead(network, place, targets);
     this.asTheyStand = whole.asTheyStand();
     this.throttled = whole.throttled();
-    this.throttledJustShort =
-        new TargetHead(network, place, targets.times(Verdict.JUST_SHORT_SHARE)).throttled();
+    this.throttledJustShort = throttledTo(Verdict.JUST_SHORT_SHARE);
     this.leastShutOff = LeastShutOff.at(network, place);
     for (PointName fall : targets.falls()) {
       lifts.put(fall, lift(network, place, fall));
@@ -77,6 +80,11 @@ public final class Demand {
   /** The same, each at 95 % of its target. */
   public Optional<Governed> throttledJustShort() {
     return throttledJustShort;
+  }
+
+  /** The same, each at a share of its target; empty if that cannot be drawn. */
+  Optional<Governed> throttledTo(double share) {
+    return new TargetHead(network, place, targets.times(share)).throttled();
   }
 
   /** What the high points on its way ask of it at no flow; empty without one. */

@@ -1,7 +1,9 @@
 package rillwright.solver.trial;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeadNeeded;
@@ -15,6 +17,9 @@ import rillwright.solver.trial.Verdict.Kind;
 final class Judge {
   /** Share of a head by which rounding may make it look too small. */
   private static final double ROUNDING = 1e-9;
+
+  /** How closely the share of a throttled target is found. */
+  private static final double SHARE_ACCURACY = 1e-5;
 
   private final Demand demand;
   private final double densityKgPerM3;
@@ -57,14 +62,17 @@ final class Judge {
     } else {
       kind = cannotLift(set, worst, least) ? Kind.CANNOT_LIFT : Kind.FALLS_SHORT;
     }
-    Optional<HeadNeeded> throttled = throttled(kind);
+    OptionalDouble share = throttledShare(kind, set);
+    Optional<HeadNeeded> throttled = throttled(share);
     return new Verdict(
         kind,
         worst,
         least,
         starves,
         throttled.map(at -> RunningPoint.of(set, at.flowM3PerS(), densityKgPerM3)),
+        share,
         throttled.map(HeadNeeded::state),
+        throttled.isPresent() ? MissingValves.in(state, targets) : List.of(),
         kind == Kind.NOT_NEEDED ? OptionalDouble.empty() : missingHead(set));
   }
 
@@ -95,14 +103,29 @@ final class Judge {
         && set.headAt(0) <= lift.getAsDouble() + ROUNDING * Math.abs(lift.getAsDouble());
   }
 
-  private Optional<HeadNeeded> throttled(Kind kind) {
-    Optional<Governed> governed =
-        switch (kind) {
-          case THROTTLED -> demand.throttled();
-          case THROTTLED_JUST_SHORT -> demand.throttledJustShort();
-          default -> Optional.empty();
-        };
-    return governed.map(Governed::needed);
+  /** The greatest share of its target that every fall can get from it, where it is throttled. */
+  private OptionalDouble throttledShare(Kind kind, PumpSet set) {
+    return switch (kind) {
+      case THROTTLED -> OptionalDouble.of(1);
+      case THROTTLED_JUST_SHORT ->
+          OptionalDouble.of(
+              FallingRoot.find(
+                  share -> spareM(set, share), Verdict.JUST_SHORT_SHARE, 1, SHARE_ACCURACY));
+      default -> OptionalDouble.empty();
+    };
+  }
+
+  /** The head that it has to spare where every fall gets a share of its target, m. */
+  private double spareM(PumpSet set, double share) {
+    return demand.throttledTo(share).map(at -> -lackM(set, at.needed())).orElse(-1.0);
+  }
+
+  private Optional<HeadNeeded> throttled(OptionalDouble share) {
+    if (share.isEmpty()) {
+      return Optional.empty();
+    }
+    return (share.getAsDouble() == 1 ? demand.throttled() : demand.throttledTo(share.getAsDouble()))
+        .map(Governed::needed);
   }
 
   private OptionalDouble missingHead(PumpSet set) {

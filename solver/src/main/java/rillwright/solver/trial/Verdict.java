@@ -1,5 +1,6 @@
 package rillwright.solver.trial;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.network.Point;
@@ -14,7 +15,9 @@ import rillwright.solver.steady.SteadyState;
  * @param leastFraction that share
  * @param starves whether it draws a chamber down with the valves as they stand
  * @param throttled where it runs when throttled, if that is how it does it
+ * @param throttledShare the share of its target that every fall gets then
  * @param throttledState what flows where then; its pump gives no head there
+ * @param missingValves the falls that have to be throttled then and have no valve for it
  * @param missingHeadM the head that it lacks at the targets' flow with the others throttled, m;
  *     empty if it lacks none or that flow cannot be drawn
  */
@@ -24,8 +27,14 @@ public record Verdict(
     double leastFraction,
     boolean starves,
     Optional<RunningPoint> throttled,
+    OptionalDouble throttledShare,
     Optional<SteadyState> throttledState,
+    List<PointName> missingValves,
     OptionalDouble missingHeadM) {
+  public Verdict {
+    missingValves = List.copyOf(missingValves);
+  }
+
   /** More than this share of a target is so much that it should be throttled. */
   public static final double TOO_MUCH_SHARE = 1.25;
 

@@ -13,8 +13,10 @@ import rillwright.solver.building.NetworkBuilder;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
+import rillwright.solver.network.Basin;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -54,6 +56,26 @@ class SlowAndLowTest {
         Optional.empty(), find("slow-gravity-line", SteadyStateFinder.find(drain(0.00191, 0.11))));
     assertEquals(
         Optional.empty(), find("slow-gravity-line", SteadyStateFinder.find(drain(0, 0.11))));
+  }
+
+  @Test
+  void nobodyReachesAPipeBetweenStones() {
+    Network open = drain(0.002, 0.11);
+    Basin pond = (Basin) open.point(new PointName("pond"));
+    Basin stones =
+        new Basin(
+            pond.name(),
+            pond.levelM(),
+            pond.shape(),
+            pond.overflowM(),
+            pond.gradeM(),
+            pond.linerEdgeM(),
+            pond.leastLevelM(),
+            pond.evaporatesM2(),
+            true);
+    assertTrue(find("open-suction", SteadyStateFinder.find(open)).isPresent());
+    assertEquals(
+        Optional.empty(), find("open-suction", SteadyStateFinder.find(open.withPoint(stones))));
   }
 
   @Test

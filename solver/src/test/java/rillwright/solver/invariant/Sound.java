@@ -141,7 +141,7 @@ final class Sound {
     return List.of(
         POINT,
         new LineName("supply"),
-        new Basin(POINT, 0, Optional.of(SHAPE), ONE, ONE, ONE, ONE, ONE),
+        new Basin(POINT, 0, Optional.of(SHAPE), ONE, ONE, ONE, ONE, ONE, true),
         SHAPE,
         new BasinShape.Row(0, 1),
         new Chamber(POINT, -1, -0.5, ONE, ONE),

@@ -220,7 +220,8 @@ class SameNetworkTest {
           b.gradeM(),
           b.linerEdgeM(),
           b.leastLevelM(),
-          b.evaporatesM2());
+          b.evaporatesM2(),
+          b.fullOfStone());
     } else if (point instanceof Chamber c) {
       return new Chamber(name, c.floorM(), c.intakeM(), c.topM(), c.areaM2());
     } else if (point instanceof Tee t) {

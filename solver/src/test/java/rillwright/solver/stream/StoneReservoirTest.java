@@ -83,7 +83,8 @@ class StoneReservoirTest {
                     UNKNOWN,
                     UNKNOWN,
                     leastLevelM,
-                    evaporatesM2),
+                    evaporatesM2,
+                    true),
                 new Chamber(VAULT, -0.9, INTAKE_M, UNKNOWN, vaultAreaM2),
                 new Fall(
                     FALL,

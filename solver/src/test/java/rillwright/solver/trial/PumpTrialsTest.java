@@ -18,6 +18,7 @@ import rillwright.solver.law.pump.BestEfficiency;
 import rillwright.solver.law.pump.PumpSet.Arrangement;
 import rillwright.solver.law.pump.SuctionNeeds;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
@@ -150,6 +151,42 @@ class PumpTrialsTest {
     assertEquals(kind, trial.verdict().kind());
     assertEquals(new PointName("high"), trial.verdict().worst());
     assertTrue(trial.verdict().leastFraction() < 0.95, "as the valves stand it is short");
+  }
+
+  /**
+   * At a share f of both targets the high outlet takes 3 + 0.5 f² m and the pump gives 4.65 - 1.2 f
+   * m: f = √4.74 - 1.2.
+   */
+  @Test
+  void throttledShareIsTheGreatestThatItReaches() {
+    PumpTrials trials = new PumpTrials(PlainNetworks.twoOutlets(), PlainNetworks.PLACE);
+    Verdict verdict = trials.run(alone(PlainNetworks.offer("p", 4.65, 100))).verdict();
+    double share = Math.sqrt(4.74) - 1.2;
+    assertEquals(share, verdict.throttledShare().orElseThrow(), 1e-4);
+    assertEquals(2e-3 * share, verdict.throttled().orElseThrow().flowM3PerS(), 1e-6);
+    assertEquals(
+        1,
+        trials.run(alone(PlainNetworks.offer("p", 5, 100))).verdict().throttledShare().orElse(0));
+  }
+
+  @Test
+  void throttlingNeedsAValveThatThrottlesNothingElse() {
+    assertEquals(List.of(new PointName("low")), missing(PlainNetworks.twoOutlets()));
+    assertEquals(List.of(new PointName("low")), missing(withValve("supply")));
+    assertEquals(List.of(new PointName("low")), missing(withValve("to high")));
+    assertEquals(List.of(), missing(withValve("to low")));
+  }
+
+  private static Network withValve(String line) {
+    Network network = PlainNetworks.twoOutlets();
+    Line before = network.line(new LineName(line));
+    List<Part> parts = new ArrayList<>(before.parts());
+    parts.add(new Valve("valve", new Valve.GivenLoss(0), new Bore(0.05), true));
+    return network.withLine(before.withParts(parts));
+  }
+
+  private static List<PointName> missing(Network network) {
+    return trial(network, PlainNetworks.offer("p", 5, 100)).verdict().missingValves();
   }
 
   @Test

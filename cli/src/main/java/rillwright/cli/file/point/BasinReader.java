@@ -55,6 +55,7 @@ final class BasinReader implements PointReader {
         fields.find("grade", Measure.SMALL_LENGTH, Range.ANY),
         fields.find("liner edge", Measure.SMALL_LENGTH, Range.ANY),
         leastLevel,
-        fields.find("evaporates", Measure.AREA, Range.NOT_NEGATIVE));
+        fields.find("evaporates", Measure.AREA, Range.NOT_NEGATIVE),
+        voids < 1);
   }
 }

@@ -18,7 +18,10 @@ public final class GravityWords {
 
   /** A few words for a cell of a table. */
   public String brief(GravityPipe pipe) {
-    return judged(pipe).map(this::brief).orElse("no balance") + where(pipe);
+    return judged(pipe)
+            .map(run -> brief(run) + VerdictWords.noValve(run.missingValves()))
+            .orElse("no balance")
+        + where(pipe);
   }
 
   /** The whole verdict, without a full stop. */
@@ -54,10 +57,12 @@ public final class GravityWords {
     if (!run.meetsTargets()) {
       return run.inUse().leastFraction() > 0 ? "falls short by " + lack(run) : "leaves a fall dry";
     }
-    String throttled = run.throttled().isPresent() ? " when throttled" : "";
+    if (run.throttled().isEmpty()) {
+      return run.isJustShort() ? "does it, just short by " + lack(run) : "does it";
+    }
     return run.isJustShort()
-        ? "does it" + throttled + ", just short by " + lack(run)
-        : "does it" + throttled;
+        ? lack(run) + " under target when throttled, accepted"
+        : "meets the target when throttled";
   }
 
   private String full(GravityRun run) {
@@ -67,7 +72,9 @@ public final class GravityWords {
           ? "falls short by " + lack(run) + " at " + fall
           : "leaves " + fall + " dry";
     }
-    return run.isJustShort() ? brief(run) + " at " + fall : brief(run);
+    return brief(run)
+        + (run.isJustShort() ? " at " + fall : "")
+        + VerdictWords.missing(run.missingValves());
   }
 
   private String lack(GravityRun run) {

@@ -1,8 +1,11 @@
 package rillwright.cli.report.choice;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.wording.Listing;
 import rillwright.curves.wording.PlainText;
+import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.trial.Demand;
@@ -27,14 +30,34 @@ public final class VerdictWords {
     return switch (verdict.kind()) {
       case MEETS_TARGET -> "does it";
       case JUST_SHORT -> "does it, just short by " + shortBy(verdict);
-      case THROTTLED -> "does it when throttled";
-      case THROTTLED_JUST_SHORT -> "does it, just short, when throttled";
+      case THROTTLED -> "meets the target when throttled" + noValve(verdict.missingValves());
+      case THROTTLED_JUST_SHORT ->
+          throttledShort(verdict)
+              + " under target when throttled, accepted"
+              + noValve(verdict.missingValves());
       case FALLS_SHORT ->
           verdict.leastFraction() < 1 ? "falls short by " + shortBy(verdict) : "draws air";
       case CANNOT_START -> "cannot start";
       case CANNOT_LIFT -> "cannot lift";
       case NOT_NEEDED -> "not needed";
     };
+  }
+
+  private String throttledShort(Verdict verdict) {
+    return lack(verdict.throttledShare().orElseThrow(), units);
+  }
+
+  /** Says in a cell that a valve is missing. */
+  static String noValve(List<PointName> without) {
+    return without.isEmpty() ? "" : ", no valve";
+  }
+
+  /** Says which valves are missing. */
+  static String missing(List<PointName> without) {
+    List<String> names = without.stream().map(fall -> PlainText.quoted(fall.value())).toList();
+    return without.isEmpty()
+        ? ""
+        : "; the valve for it is missing: fit one on the way to " + Listing.of(names);
   }
 
   private String shortBy(Verdict verdict) {
@@ -54,9 +77,17 @@ public final class VerdictWords {
     return switch (verdict.kind()) {
       case MEETS_TARGET -> "does it";
       case JUST_SHORT -> "does it, just short: " + worst + " gets " + shortBy(verdict) + " less";
-      case THROTTLED -> "does it when throttled to " + throttled(verdict) + unthrottled(trial);
+      case THROTTLED ->
+          "meets the target when throttled to "
+              + throttled(verdict)
+              + unthrottled(trial)
+              + missing(verdict.missingValves());
       case THROTTLED_JUST_SHORT ->
-          "does it, just short, when throttled: 95 % of every target at " + throttled(verdict);
+          throttledShort(verdict)
+              + " under every target when throttled to "
+              + throttled(verdict)
+              + ", accepted"
+              + missing(verdict.missingValves());
       case FALLS_SHORT ->
           verdict.leastFraction() < 1
               ? "falls short by " + shortBy(verdict) + " at " + worst

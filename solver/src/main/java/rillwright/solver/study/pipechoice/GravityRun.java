@@ -1,5 +1,6 @@
 package rillwright.solver.study.pipechoice;
 
+import java.util.List;
 import java.util.Optional;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Network;
@@ -9,6 +10,7 @@ import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
+import rillwright.solver.trial.MissingValves;
 import rillwright.solver.trial.Verdict;
 
 /**
@@ -16,8 +18,13 @@ import rillwright.solver.trial.Verdict;
  *
  * @param asItStands with the valves as they stand
  * @param throttled with no fall getting more than its target, if that is how every fall gets it
+ * @param missingValves the falls that have to be throttled then and have no valve for it
  */
-public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
+public record GravityRun(
+    Shares asItStands, Optional<Shares> throttled, List<PointName> missingValves) {
+  public GravityRun {
+    missingValves = List.copyOf(missingValves);
+  }
 
   /**
    * What the falls get of their targets.
@@ -53,11 +60,14 @@ public record GravityRun(Shares asItStands, Optional<Shares> throttled) {
     Shares asItStands = Shares.in(network, targets);
     boolean meetsTargets =
         asItStands.areEnough() && asItStands.greatestShare() <= Verdict.TOO_MUCH_SHARE;
-    return new GravityRun(
-        asItStands,
+    Optional<Shares> throttled =
         meetsTargets
             ? Optional.empty()
-            : heldToTheTargets(network, targets).filter(Shares::areEnough));
+            : heldToTheTargets(network, targets).filter(Shares::areEnough);
+    return new GravityRun(
+        asItStands,
+        throttled,
+        throttled.isPresent() ? MissingValves.in(asItStands.state(), targets) : List.of());
   }
 
   /** With each fall held to its target; empty if there is no balance then. */

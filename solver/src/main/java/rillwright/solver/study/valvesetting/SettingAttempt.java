@@ -14,6 +14,7 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.Targets;
+import rillwright.solver.pumping.WaterWays;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.valvesetting.SetValve.Role;

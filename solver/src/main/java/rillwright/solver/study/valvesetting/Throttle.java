@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.WaterWays;
 
 /**
  * Valves that set some falls together.

@@ -5,6 +5,7 @@ import java.util.List;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.Targets;
+import rillwright.solver.pumping.WaterWays;
 import rillwright.solver.steady.SteadyStateFinder;
 
 /** Finds {@link ValveSettings}. */

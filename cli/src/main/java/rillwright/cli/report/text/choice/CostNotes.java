@@ -18,8 +18,8 @@ final class CostNotes {
 
   /** Where the figures of some rows are at a throttled point. */
   static final String THROTTLED =
-      "Where it does it when throttled, all figures of its row here and below are at the throttled"
-          + " point; all others, and what to look out for, are with the valves as they stand.";
+      "Rows marked \"throttled\" show throttled figures, here and below; all others, and what to"
+          + " look out for, are with the valves as they stand.";
 
   private final PageBuilder page;
   private final ShownUnits units;

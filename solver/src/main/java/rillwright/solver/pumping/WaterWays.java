@@ -1,4 +1,4 @@
-package rillwright.solver.study.valvesetting;
+package rillwright.solver.pumping;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -12,17 +12,18 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
 /** Where the water of a line runs on to, in a steady state; open water at a held level ends it. */
-final class WaterWays {
+public final class WaterWays {
   private final Network network;
   private final SteadyState state;
 
-  WaterWays(SteadyState state) {
+  /** The ways in a state. */
+  public WaterWays(SteadyState state) {
     this.network = state.network();
     this.state = state;
   }
 
   /** The lines that water of a line meets after it, in no order. */
-  Set<LineName> linesAfter(LineName line) {
+  public Set<LineName> linesAfter(LineName line) {
     Set<LineName> met = new HashSet<>();
     Deque<PointName> open = new ArrayDeque<>();
     open.add(end(network.line(line)));
@@ -41,7 +42,7 @@ final class WaterWays {
   }
 
   /** Those of some points that water of a line reaches, in their order. */
-  Set<PointName> reached(LineName line, Set<PointName> points) {
+  public Set<PointName> reached(LineName line, Set<PointName> points) {
     Set<PointName> ends = new HashSet<>();
     ends.add(end(network.line(line)));
     linesAfter(line).forEach(after -> ends.add(end(network.line(after))));
