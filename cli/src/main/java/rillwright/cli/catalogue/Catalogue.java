@@ -72,6 +72,14 @@ public final class Catalogue {
     return pipesOf(material).stream().map(PipeSize::size).toList();
   }
 
+  /**
+   * The next smaller and the next larger size of a material, of those in the unit that is written
+   * if there are any; none if what is written is no length.
+   */
+  public List<String> sizesAround(String material, String written) {
+    return Spelling.around(written, sizesOf(material));
+  }
+
   /** The loss of a fitting in a bore, where it depends on the size that of the nearest one. */
   public Optional<FittingLoss> findFitting(String type, Bore bore) {
     return Sized.nearest(listFittings(), type, bore);

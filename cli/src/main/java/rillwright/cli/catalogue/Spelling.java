@@ -1,6 +1,7 @@
 package rillwright.cli.catalogue;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,7 +13,8 @@ import rillwright.curves.unit.Unit;
 /** When two spellings of a name or of a length mean the same. */
 final class Spelling {
   private static final Pattern LENGTH =
-      Pattern.compile("(?:(?:(\\d+)(?:\\s+|\\s*-\\s*))?(\\d+)/(\\d+)|(\\d*\\.?\\d+))\\s*(\\p{L}+)");
+      Pattern.compile(
+          "(?:(?:(\\d+)(?:\\s+|\\s*-\\s*))?(\\d+)/(\\d+)|(\\d*\\.?\\d+))\\s*(\\p{L}+|['\"])");
   private static final double SAME_M = 1e-6;
   private static final char LAST_ASCII = 127;
 
@@ -101,6 +103,24 @@ final class Spelling {
     return first.isPresent()
         && second.isPresent()
         && Math.abs(first.getAsDouble() - second.getAsDouble()) < SAME_M;
+  }
+
+  /**
+   * Of sizes from small to large, the last below one that is not among them and the first above.
+   */
+  static List<String> around(String written, List<String> sizes) {
+    OptionalDouble lengthM = lengthM(written);
+    String inUnit = written.replaceAll("[^\\p{L}]", "");
+    List<String> alike = sizes.stream().filter(size -> size.endsWith(" " + inUnit)).toList();
+    List<String> all = alike.isEmpty() ? sizes : alike;
+    if (lengthM.isEmpty()) {
+      return List.of();
+    }
+    int smaller = 0;
+    while (smaller < all.size() && lengthM(all.get(smaller)).orElse(0) < lengthM.getAsDouble()) {
+      smaller++;
+    }
+    return all.subList(Math.max(0, smaller - 1), Math.min(all.size(), smaller + 1));
   }
 
   /** Whether a text is a name, then a size, in whatever spelling of both. */

@@ -35,19 +35,44 @@ public final class Choices {
    */
   public static String hint(String written, Collection<String> allKnown) {
     List<String> known = allKnown.stream().filter(name -> !name.isBlank()).toList();
-    List<String> near = Nearest.to(written, known);
-    if (near.isEmpty() && !written.isEmpty()) {
-      near = known.stream().filter(name -> name.startsWith(written)).limit(MOST_NEAR).toList();
-    }
-    if (near.isEmpty() && written.length() <= LONGEST_SEARCHED) {
-      near = AlikeWords.in(written, known);
-    }
+    List<String> near = meant(written, known);
     if (!near.isEmpty()) {
       return "; did you mean "
           + String.join(" or ", near.stream().map(PlainText::quoted).toList())
           + "?";
     }
     return known.isEmpty() ? "" : "; it may be " + listed(known);
+  }
+
+  /**
+   * Names that may have been meant by a word that is not known: by what the trade calls them, by
+   * their letters, their beginning or their words, in this order; none if nothing is like it.
+   */
+  public static List<String> meant(String written, Collection<String> known) {
+    if (written.isBlank() || written.length() > LONGEST_SEARCHED) {
+      return List.of();
+    }
+    List<String> near = TradeNames.meant(written, known);
+    if (near.isEmpty()) {
+      near = Nearest.to(written, known);
+    }
+    if (near.isEmpty()) {
+      near = known.stream().filter(name -> name.startsWith(written)).limit(MOST_NEAR).toList();
+    }
+    return near.isEmpty() ? AlikeWords.in(written, known) : near;
+  }
+
+  /**
+   * As {@link #hint(String, Collection)}, of sizes: {@code the nearest are 1-1/2 in and 2 in}.
+   *
+   * @param around the nearest smaller and the nearest larger one, as far as there are any
+   */
+  public static String hint(String written, Collection<String> known, List<String> around) {
+    return switch (around.size()) {
+      case 0 -> hint(written, known);
+      case 1 -> "; the nearest is " + around.get(0);
+      default -> "; the nearest are " + String.join(" and ", around);
+    };
   }
 
   /**

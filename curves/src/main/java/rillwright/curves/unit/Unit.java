@@ -11,8 +11,8 @@ import java.util.Optional;
  * gallon 231 in³, imperial gallon 4.54609 L, horsepower 550 ft·lbf/s, psi.
  */
 public enum Unit {
-  FOOT(Dimension.LENGTH, 0.3048, "ft"),
-  INCH(Dimension.LENGTH, 0.0254, "in"),
+  FOOT(Dimension.LENGTH, 0.3048, "ft", "'"),
+  INCH(Dimension.LENGTH, 0.0254, "in", "\""),
   METRE(Dimension.LENGTH, 1, "m"),
   CENTIMETRE(Dimension.LENGTH, 0.01, "cm"),
   MILLIMETRE(Dimension.LENGTH, 0.001, "mm"),
@@ -29,6 +29,7 @@ public enum Unit {
   CUBIC_METRE_PER_SECOND(Dimension.FLOW, 1, "m3/s", "m³/s"),
 
   GALLON_PER_HOUR_PER_INCH(Dimension.FLOW_PER_WIDTH, Values.US_GALLON / 3600 / 0.0254, "gph/in"),
+  GALLON_PER_HOUR_PER_FOOT(Dimension.FLOW_PER_WIDTH, Values.US_GALLON / 3600 / 0.3048, "gph/ft"),
   CUBIC_METRE_PER_HOUR_PER_METRE(Dimension.FLOW_PER_WIDTH, 1 / 3600.0, "m3/h/m", "m³/h/m"),
 
   PSI(Dimension.PRESSURE, 6894.757293168361, "psi"),

@@ -63,6 +63,7 @@ class UnitTest {
     "60, gpm, 13627.4824, L/h",
     "1, cfs, 448.8312, gpm",
     "100, gph/in, 14.90320, m3/h/m",
+    "12, gph/ft, 1, gph/in",
     "1, bar, 14.50377, psi",
     "1, in/day, 25.4, mm/day",
     "88, ft/s, 60, mph",

@@ -106,7 +106,10 @@ public final class LineSizes {
                             + PlainText.harmless(material)
                             + ", the material of line "
                             + PlainText.quoted(line.value())
-                            + Choices.hint(written, catalogue.sizesOf(material))));
+                            + Choices.hint(
+                                written,
+                                catalogue.sizesOf(material),
+                                catalogue.sizesAround(material, written))));
     return option(
         new Size(found.size(), found.insideM()),
         steps.stream().map(step -> change(step, "size", found.size())).toList());

@@ -12,6 +12,8 @@ import rillwright.cli.file.part.PartReader;
 import rillwright.cli.file.part.PartReaders;
 import rillwright.cli.file.part.Shorthand;
 import rillwright.cli.file.part.Surroundings;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
@@ -71,9 +73,7 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
               + ": a part is written as its kind and what is said about it, for example \"- run: 38"
               + " ft\", not "
               + node.words()
-              + (word.isEmpty() || readers.find(word).isPresent()
-                  ? ""
-                  : Choices.hint(word, readers.kinds())));
+              + (word.isEmpty() || readers.find(word).isPresent() ? "" : hint(word, readers)));
       return Optional.empty();
     }
     Entry first = map.entries().get(0);
@@ -83,7 +83,7 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
           line.what()
               + ": there is no kind of part "
               + PlainText.quoted(first.key())
-              + Choices.hint(first.key(), readers.kinds()));
+              + hint(first.key(), readers));
       return Optional.empty();
     }
     if (map.entries().size() > 1) {
@@ -98,6 +98,14 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
               + "\"; begin each part with \"- \" and put its fields in braces or indent them more");
     }
     return Optional.of(first);
+  }
+
+  /** What may have been meant by a kind that is not known: the type of a part for one. */
+  private static String hint(String kind, PartReaders readers) {
+    return readers
+        .typed(kind)
+        .map(example -> "; write " + PlainText.quoted(example))
+        .orElseGet(() -> Choices.hint(kind, readers.kinds()));
   }
 
   /** The material that it names itself. */
@@ -126,7 +134,26 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
             + ": fields belong here ("
             + Choices.listed(reader.fields())
             + "), not "
-            + value.words());
+            + value.words()
+            + example());
     return Optional.empty();
+  }
+
+  /** How a bare type or a bare number of a part with types is written. */
+  private String example() {
+    if (reader.types().isEmpty() || !(value instanceof Scalar scalar) || scalar.isNothing()) {
+      return "";
+    }
+    String text = scalar.text();
+    boolean isNumber = QuantityReader.fits(text, Measure.NUMBER);
+    String right =
+        isNumber
+            ? reader.kind() + ": {k: " + text + "}"
+            : reader.example(
+                reader
+                    .typeOf(text)
+                    .or(() -> Choices.meant(text, reader.types()).stream().findFirst())
+                    .orElse(text));
+    return "; write " + PlainText.quoted(right);
   }
 }

@@ -42,6 +42,11 @@ final class CheckValveReader implements PartReader {
   }
 
   @Override
+  public List<String> types() {
+    return catalogue.checkValveTypes();
+  }
+
+  @Override
   public Part read(Fields fields, Surroundings around) {
     Bore bore = bores.require(fields, around);
     Optional<String> type = fields.findText("type");
@@ -53,7 +58,7 @@ final class CheckValveReader implements PartReader {
           "type",
           PlainText.quoted(type.get())
               + " is not in the catalogue, and its k is not given"
-              + Choices.hint(type.get(), catalogue.checkValveTypes(), "check valves"));
+              + Choices.hint(type.get(), types(), "check valves"));
     }
     if (!fields.has("type") && !fields.has("k")) {
       fields.fault("give its type, for example \"type: swing\", or its k");

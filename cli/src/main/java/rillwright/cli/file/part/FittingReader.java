@@ -44,6 +44,11 @@ final class FittingReader implements PartReader {
   }
 
   @Override
+  public List<String> types() {
+    return catalogue.fittingTypes();
+  }
+
+  @Override
   public Part read(Fields fields, Surroundings around) {
     int count = fields.count("count");
     Optional<String> type = fields.findText("type");
@@ -60,7 +65,7 @@ final class FittingReader implements PartReader {
           "type",
           PlainText.quoted(type.get())
               + " is not in the catalogue, and its k is not given"
-              + Choices.hint(type.get(), catalogue.fittingTypes(), "fittings"));
+              + Choices.hint(type.get(), types(), "fittings"));
     }
     if (type.isEmpty() && !fields.has("k")) {
       fields.fault("give its type, for example \"type: elbow 90\", or its k");

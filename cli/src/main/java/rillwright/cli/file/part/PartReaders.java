@@ -42,6 +42,13 @@ public final class PartReaders {
     return Optional.ofNullable(byKind.get(kind));
   }
 
+  /** How a part would be written whose type was given for its kind; empty if no type is that. */
+  public Optional<String> typed(String word) {
+    return byKind.values().stream()
+        .flatMap(reader -> reader.typeOf(word).stream().map(reader::example))
+        .findFirst();
+  }
+
   /** The words for all kinds. */
   public List<String> kinds() {
     return List.copyOf(byKind.keySet());

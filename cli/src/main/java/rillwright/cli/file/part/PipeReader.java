@@ -47,8 +47,8 @@ public final class PipeReader {
    */
   public PipeSpec read(Fields fields, Optional<String> materialAround) {
     Optional<String> material = material(fields);
-    PipeSpec bored = bored(fields, material.or(() -> materialAround));
     boolean misspelt = fields.has("material") && material.isEmpty();
+    PipeSpec bored = bored(fields, misspelt ? material : material.or(() -> materialAround));
     Optional<Friction> friction =
         explicitFriction(fields, material.or(() -> materialAround))
             .or(() -> material.flatMap(this::catalogueFriction))
@@ -118,7 +118,8 @@ public final class PipeReader {
             + " is not a size of "
             + PlainText.harmless(material)
             + " in the catalogue"
-            + Choices.hint(size, catalogue.sizesOf(material), "pipes"));
+            + Choices.hint(
+                size, catalogue.sizesOf(material), catalogue.sizesAround(material, size)));
     return ofBore(1, "");
   }
 

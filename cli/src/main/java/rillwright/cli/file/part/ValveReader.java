@@ -39,6 +39,16 @@ final class ValveReader implements PartReader {
   }
 
   @Override
+  public List<String> types() {
+    return catalogue.valveTypes();
+  }
+
+  @Override
+  public String example(String type) {
+    return kind() + ": {type: " + type + ", open: 100 %}";
+  }
+
+  @Override
   public Part read(Fields fields, Surroundings around) {
     Bore bore = bores.require(fields, around);
     Optional<ValveLoss> loss = loss(fields, bore);
@@ -52,9 +62,7 @@ final class ValveReader implements PartReader {
     if (type.isPresent() && loss.isEmpty()) {
       fields.fault(
           "type",
-          PlainText.quoted(type.get())
-              + " is not known"
-              + Choices.hint(type.get(), catalogue.valveTypes()));
+          PlainText.quoted(type.get()) + " is not known" + Choices.hint(type.get(), types()));
     }
     return loss;
   }

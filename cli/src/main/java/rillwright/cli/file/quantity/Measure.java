@@ -2,8 +2,10 @@ package rillwright.cli.file.quantity;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rillwright.curves.unit.Dimension;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.law.Gravity;
@@ -137,9 +139,15 @@ public final class Measure {
    * @param shown how many of them to show as examples
    */
   private static Measure lengths(List<String> symbols, int shown) {
-    List<Scale> scales = symbols.stream().map(symbol -> LENGTH.find(symbol).orElseThrow()).toList();
+    Set<Scale> scales = new LinkedHashSet<>();
+    symbols.forEach(symbol -> scales.add(LENGTH.find(symbol).orElseThrow()));
+    scales.addAll(LENGTH.scales);
     return new Measure(
-        LENGTH.words, scales, scales.size(), symbols.subList(0, shown), LENGTH.meaning);
+        LENGTH.words,
+        List.copyOf(scales),
+        symbols.size(),
+        symbols.subList(0, shown),
+        LENGTH.meaning);
   }
 
   private static Measure of(Dimension dimension) {
@@ -168,12 +176,10 @@ public final class Measure {
    * @param densityKgPerM3 of the water, kg/m³
    */
   public static Measure headIn(double densityKgPerM3) {
-    List<Scale> scales = new ArrayList<>();
-    for (Unit unit : Dimension.LENGTH.units()) {
-      scales.add(new Scale(unit.symbol(), unit.toSi(1)));
-    }
-    scales.addAll(scalesOf(Dimension.PRESSURE, densityKgPerM3 * Gravity.STANDARD_M_PER_S2));
-    return new Measure("a head", scales, scales.size());
+    List<Scale> pressures =
+        scalesOf(Dimension.PRESSURE, densityKgPerM3 * Gravity.STANDARD_M_PER_S2);
+    Measure both = either(LENGTH, new Measure(PRESSURE.words, pressures, pressures.size()));
+    return new Measure("a head", both.scales, both.offered);
   }
 
   /** What may be measured by either of two. */

@@ -19,7 +19,11 @@ public final class QuantityReader {
   private static final Pattern DIVIDES_BY_0 = Pattern.compile("/0+(?!\\d)");
 
   /** Longer symbols before those that they begin with. */
-  private static final List<String> LENGTH_SYMBOLS = List.of("ft", "in", "mm", "cm", "m");
+  private static final List<String> LENGTH_SYMBOLS =
+      List.of("ft", "in", "mm", "cm", "m", "'", "\"");
+
+  /** A mark between thousands, not feet. */
+  private static final Pattern THOUSANDS = Pattern.compile("'\\d{3}(?!\\d)");
 
   private final String text;
   private final Measure measure;
@@ -135,7 +139,10 @@ public final class QuantityReader {
     private double value(boolean asDifference) throws NotAQuantity {
       NumberScanner scanner = new NumberScanner(single);
       double sign = scanner.sign();
-      OptionalDouble sum = measure.addsUp() ? sumFrom(scanner.position()) : OptionalDouble.empty();
+      OptionalDouble sum =
+          measure.addsUp() && !THOUSANDS.matcher(single).find()
+              ? sumFrom(scanner.position())
+              : OptionalDouble.empty();
       if (sum.isPresent()) {
         return sign * sum.getAsDouble() + 0.0;
       }

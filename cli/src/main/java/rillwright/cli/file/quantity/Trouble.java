@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 
 /** What to answer to a text that is no quantity of the kind asked for. */
@@ -173,6 +172,6 @@ final class Trouble {
   }
 
   private static String listed(Measure measure) {
-    return Choices.listed(measure.symbols());
+    return String.join(", ", measure.symbols());
   }
 }

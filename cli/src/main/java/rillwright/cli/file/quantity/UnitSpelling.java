@@ -13,11 +13,9 @@ final class UnitSpelling {
       Map.ofEntries(
           Map.entry("feet", "ft"),
           Map.entry("foot", "ft"),
-          Map.entry("'", "ft"),
           Map.entry("\u2032", "ft"),
           Map.entry("inch", "in"),
           Map.entry("inches", "in"),
-          Map.entry("\"", "in"),
           Map.entry("\u2033", "in"),
           Map.entry("''", "in"),
           Map.entry("metre", "m"),

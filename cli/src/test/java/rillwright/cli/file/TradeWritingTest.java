@@ -1,0 +1,64 @@
+package rillwright.cli.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.solver.network.HighPoint;
+
+/** What people of the trade write is read, or answered with what it is called here. */
+class TradeWritingTest {
+  private static String line(String part) {
+    return ProjectText.POINTS
+        + "  line:\n"
+        + "    from: pond\n"
+        + "    to: low\n"
+        + "    pipe: {material: flexible PVC, size: 2\"}\n"
+        + "    parts:\n"
+        + "      - run: 5' 6\"\n"
+        + "      - "
+        + part
+        + "\n";
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "fitting: {type: bend 45} | ; did you mean \"elbow 45\"?",
+        "fitting: {type: 90 bend} | ; did you mean \"elbow 90\" or",
+        "fitting: {type: hose tail} | ; did you mean \"barbed adapter\"?",
+        "fitting: {type: tank connector} | ; did you mean \"bulkhead\"?",
+        "fitting: {type: slide valve} | ; did you mean \"knife gate open\"?",
+        "valve: {type: slide valve, open: 50 %} | ; did you mean \"gate\"?",
+        "check valve: {type: flap} | ; did you mean \"swing\"?",
+        "run: {length: 1 m, material: uPVC, size: 63 mm} | ; did you mean \"PVC-U PN 10\"?",
+        "fitting: tee branch | not \"tee branch\"; write \"fitting: {type: tee branch}\"",
+        "fitting: bend 45 | ; write \"fitting: {type: elbow 45}\"",
+        "fitting: 0.5 | ; write \"fitting: {k: 0.5}\"",
+        "valve: slide valve | ; write \"valve: {type: gate, open: 100 %}\"",
+        "check valve: swing | ; write \"check valve: {type: swing}\"",
+        "bend 45: {count: 2} | ; write \"fitting: {type: elbow 45}\"",
+        "ball valve: {} | ; write \"valve: {type: ball, open: 100 %}\"",
+        "non-return valve: {} | ; write \"check valve: {type: swing}\"",
+        "gate | ; write \"valve: {type: gate, open: 100 %}\"",
+        "run: {length: 1 m, material: PVC-U PN 10, size: 130 mm}"
+            + " | ; the nearest are 125 mm and 140 mm",
+        "run: {length: 1 m, material: PVC-U PN 10, size: 230 mm} | ; the nearest is 200 mm",
+        "run: {length: 1 m, size: 60 mm} | ; the nearest are 50 mm and 63 mm"
+      })
+  void tradeNamesGetTheirSuggestion(String part, String told) {
+    String faults = ProjectText.faultsOf(line(part));
+    assertTrue(faults.startsWith("pond.yaml:18:"), faults);
+    assertTrue(faults.contains(told), faults);
+    assertEquals(1, faults.lines().count(), faults);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"4', 1.2192", "22\", 0.5588", "5' 6\", 1.6764", "5'6-1/2\", 1.6891"})
+  void feetAndInchesAreRead(String length, double metres) {
+    Project project = ProjectText.read(line("high point: " + length));
+    assertEquals(metres, ((HighPoint) ProjectText.partOf(project, 1)).elevationM(), 1e-12);
+  }
+}
