@@ -28,7 +28,7 @@ public record PipeSize(Material wall, String size, double insideM, String source
   }
 
   /** Whether it is sold by millimetres, not inches. */
-  boolean isMetric() {
+  public boolean isMetric() {
     return size.endsWith("mm");
   }
 

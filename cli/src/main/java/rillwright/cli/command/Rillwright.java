@@ -31,6 +31,7 @@ import rillwright.cli.command.argument.StandardOptions;
       "  rillwright odds pond.yaml      the chance that it works, given what is not known exactly",
       "  rillwright balance pond.yaml   how to set the valves so that falls share one pump",
       "  rillwright weak pond.yaml      why a fall is weak, and what to read next",
+      "  rillwright mend pond.yaml      what would give every fall its target, and for how much",
       "  rillwright stream pond.yaml    how far the pond falls while the stream fills",
       "  rillwright solve --help        more about a command",
       "",
@@ -47,6 +48,7 @@ public final class Rillwright implements Runnable {
     Map<String, Class<?>> commands = new LinkedHashMap<>();
     commands.put("check", CheckCommand.class);
     commands.put("solve", SolveCommand.class);
+    commands.put("mend", MendCommand.class);
     commands.put("duty", DutyCommand.class);
     commands.put("chart", ChartCommand.class);
     commands.put("pumps", PumpsCommand.class);

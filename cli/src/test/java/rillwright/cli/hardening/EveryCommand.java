@@ -48,6 +48,8 @@ record EveryCommand(String file, String line, String sheets) {
             List.of("odds", "--samples", "5", "--conditions"),
             List.of("balance", "--chart", picture("share.svg")),
             List.of("balance", "--target"),
+            List.of("mend"),
+            List.of("mend", "--from", sheets, "--sizes", "1 in, 63 mm"),
             List.of("weak", "--chart", picture("why.svg")),
             List.of("weak", "--causes"),
             List.of("stream", "--chart", picture("levels.svg")),

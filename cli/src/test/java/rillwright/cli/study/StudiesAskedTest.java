@@ -29,6 +29,8 @@ import rillwright.cli.study.condition.Cases;
 import rillwright.cli.study.condition.InConditions;
 import rillwright.cli.study.curve.CurvesRequest;
 import rillwright.cli.study.duty.DutyRequest;
+import rillwright.cli.study.mend.MendRequest;
+import rillwright.cli.study.mend.Offered;
 import rillwright.cli.study.odds.OddsRequest;
 import rillwright.cli.study.solve.SolveRequest;
 import rillwright.cli.study.solve.Solved;
@@ -151,6 +153,18 @@ class StudiesAskedTest {
             List.of(
                 answer.settings().targetFraction(),
                 ValveSweeps.of(answer).sweeps().stream().map(sweep -> sweep.steps()).toList()));
+  }
+
+  @Test
+  void mend() throws IOException {
+    assertEditedAlike(
+        TWIN,
+        LOWER_FALL,
+        new MendRequest(Offered.NOTHING, List.of(), 10),
+        answer ->
+            List.of(
+                answer.bounds(),
+                answer.remedies().stream().map(remedy -> remedy.fallsM3PerS()).toList()));
   }
 
   private SheetFolder supplier() {

@@ -1,6 +1,7 @@
 package rillwright.cli.command.argument;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -44,7 +45,18 @@ public final class ProjectArguments {
    * @throws rillwright.cli.file.fault.InvalidInput if the file, a change or a condition is wrong
    */
   public Project read() {
-    Project project = ProjectReader.read(file, changes, sheetFolders);
+    return read(List.of());
+  }
+
+  /**
+   * The same where data sheets may lie in other folders too.
+   *
+   * @param more folders that another option names
+   */
+  public Project read(List<Path> more) {
+    List<Path> folders = new ArrayList<>(sheetFolders);
+    folders.addAll(more);
+    Project project = ProjectReader.read(file, changes, folders);
     if (project.tree().find("conditions").isPresent()) {
       ProjectConditions.of(project, List.of());
     }

@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.study.choice.LineSizes;
 import rillwright.cli.study.choice.SizeOption;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Line;

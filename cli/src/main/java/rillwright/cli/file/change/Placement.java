@@ -25,9 +25,13 @@ import rillwright.curves.wording.PlainText;
 record Placement(Address address, Node value, List<Place> places) {
   static final String LINES = "lines";
   static final String PARTS = "parts";
+  private static final String PUMPS = "pumps";
+
+  /** Before a kind of part: one more of it, at the end of its line. */
+  private static final String NEW = "new ";
 
   /** Sections whose second step is a name that must exist. */
-  private static final List<String> NAMED = List.of("points", LINES, "pumps", "streams");
+  private static final List<String> NAMED = List.of("points", LINES, PUMPS, "streams");
 
   MapNode in(MapNode tree) {
     return inMap(tree, 0);
@@ -56,7 +60,8 @@ record Placement(Address address, Node value, List<Place> places) {
       return inPart(map, index);
     }
     Optional<Entry> there = map.find(name);
-    if (there.isEmpty() && index == 1 && NAMED.contains(step(0))) {
+    boolean isNewSheet = isInside(PUMPS, index) && isLast(index);
+    if (there.isEmpty() && index == 1 && NAMED.contains(step(0)) && !isNewSheet) {
       throw wrong(
           index,
           "there is no "
@@ -129,6 +134,9 @@ record Placement(Address address, Node value, List<Place> places) {
             .filter(entry -> entry.value() instanceof ListNode)
             .orElseThrow(() -> noSuchPart(List.of(), index));
     List<Node> items = new ArrayList<>(((ListNode) parts.value()).items());
+    if (step(index).startsWith(NEW)) {
+      return withNewPart(line, parts, index);
+    }
     PartStep wanted = PartStep.of(step(index));
     List<String> kinds = new ArrayList<>();
     int met = 0;
@@ -146,6 +154,16 @@ record Placement(Address address, Node value, List<Place> places) {
       }
     }
     throw noSuchPart(kinds, index);
+  }
+
+  private MapNode withNewPart(MapNode line, Entry parts, int index) {
+    String kind = step(index).substring(NEW.length()).strip();
+    Entry part =
+        new Entry(kind, places.get(index), changed(nothing(), index, Shorthand.fieldOf(kind)));
+    List<Node> items = new ArrayList<>(((ListNode) parts.value()).items());
+    items.add(new MapNode(List.of(part), places.get(index)));
+    return line.with(
+        new Entry(PARTS, parts.keyPlace(), new ListNode(items, parts.value().place())));
   }
 
   private InvalidInput noSuchPart(List<String> kinds, int index) {

@@ -18,6 +18,7 @@ public final class Answers {
           PumpsJson.SHAPE,
           PipesJson.SHAPE,
           BalanceJson.SHAPE,
+          MendJson.SHAPE,
           StreamJson.SHAPE,
           CasesJson.STREAM,
           OddsJson.SHAPE,

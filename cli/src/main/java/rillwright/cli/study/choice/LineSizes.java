@@ -1,6 +1,7 @@
-package rillwright.cli.command.argument;
+package rillwright.cli.study.choice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,10 +19,10 @@ import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
-import rillwright.cli.study.choice.SizeOption;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.LineName;
+import rillwright.solver.network.Run;
 import rillwright.solver.study.pipechoice.PipeOption.Size;
 
 /**
@@ -90,6 +91,36 @@ public final class LineSizes {
             + PlainText.quoted(line.value())
             + ": its pipe names no material, so a size has no meaning; write for example \"pipe:"
             + " {material: flexible PVC, size: 2 in}\"");
+  }
+
+  /**
+   * The next sizes up by bore, in the same material and sold by the same measure; none where the
+   * line's pipe is given by its inside diameter.
+   *
+   * @param most how many
+   */
+  public List<SizeOption> larger(int most) {
+    Optional<PipeSize> now = widest();
+    if (now.isEmpty()) {
+      return List.of();
+    }
+    Catalogue catalogue = Catalogue.standard();
+    String material = now.get().material();
+    return catalogue.sizesOf(material).stream()
+        .map(size -> catalogue.findPipe(material, size).orElseThrow())
+        .filter(pipe -> pipe.isMetric() == now.get().isMetric())
+        .filter(pipe -> pipe.insideM() > now.get().insideM())
+        .sorted(Comparator.comparingDouble(PipeSize::insideM))
+        .limit(most)
+        .map(pipe -> read(pipe.size(), Place.whole(pipe.size())))
+        .toList();
+  }
+
+  private Optional<PipeSize> widest() {
+    return project.network().line(line).placed(Run.class).stream()
+        .map(run -> Catalogue.standard().findPipeOfLabel(run.part().label()))
+        .flatMap(Optional::stream)
+        .max(Comparator.comparingDouble(PipeSize::insideM));
   }
 
   private SizeOption catalogued(String material, String written, Place place, List<String> steps) {

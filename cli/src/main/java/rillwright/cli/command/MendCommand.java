@@ -1,0 +1,92 @@
+package rillwright.cli.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import rillwright.cli.command.argument.CostArguments;
+import rillwright.cli.command.argument.ProjectArguments;
+import rillwright.cli.command.argument.ReportArguments;
+import rillwright.cli.command.need.ChosenPumps;
+import rillwright.cli.command.need.ImpossibleSheets;
+import rillwright.cli.command.output.InputFiles;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.pump.SheetFolder;
+import rillwright.cli.report.json.MendJson;
+import rillwright.cli.report.text.mend.MendText;
+import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.mend.MendRequest;
+import rillwright.cli.study.mend.Offered;
+
+/** What would mend it. */
+@Command(
+    name = "mend",
+    description = {
+      "Tries changes for every fall that misses its target and every chamber that runs short.",
+      "Valves, cleaning, fittings, pumps, skimmer, crest and pipe are put into the project one by",
+      "one and balanced: what each gives at every fall, what it costs, and what cannot do it."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rillwright mend falls.yaml",
+      "  rillwright mend falls.yaml --from pumps          tries a supplier's pumps too",
+      "  rillwright mend falls.yaml --sizes \"2 in, 3 in\"  tries these sizes of pipe only",
+      "  rillwright mend falls.yaml --format json         all that was tried, in SI units"
+    })
+public final class MendCommand implements Callable<Integer> {
+  @Mixin private ProjectArguments project;
+
+  @Option(
+      names = "--from",
+      paramLabel = "FOLDER",
+      description = "Tries the data sheets of this folder too, files that end in .csv.")
+  private Optional<Path> folder = Optional.empty();
+
+  @Option(
+      names = "--sizes",
+      paramLabel = "SIZES",
+      split = ",",
+      description = "Sizes of pipe to try, with commas between; without it one to three sizes up.")
+  private List<String> sizes = List.of();
+
+  @Mixin private CostArguments cost;
+
+  @Mixin private ReportArguments report;
+
+  @Override
+  public Integer call() {
+    Project read = project.read(folder.stream().toList());
+    report.check(inputs(read));
+    ChosenPumps.require(read);
+    MendRequest request =
+        new MendRequest(
+            folder.map(it -> offered(it, read)).orElse(Offered.NOTHING),
+            sizes.stream().map(String::strip).toList(),
+            cost.years());
+    MendAnswer answer = project.ask(request, read);
+    report.print(() -> MendJson.of(answer), () -> MendText.of(answer));
+    return ExitStatus.DONE;
+  }
+
+  private InputFiles inputs(Project read) {
+    InputFiles inputs = project.inputs(read);
+    return folder.map(inputs::andSheetsOf).orElse(inputs);
+  }
+
+  private Offered offered(Path from, Project read) {
+    double density = read.network().water().densityKgPerM3();
+    SheetFolder sheets = ImpossibleSheets.without(SheetFolder.read(from, density), read);
+    return new Offered(sheets.sheets(), beside(from) + "/");
+  }
+
+  /** The folder as the project names it: from its own folder on. */
+  private String beside(Path from) {
+    Path home = project.file().toAbsolutePath().normalize().getParent();
+    Path there = from.toAbsolutePath().normalize();
+    Path named = there.startsWith(home) ? home.relativize(there) : there;
+    return named.toString().replace('\\', '/');
+  }
+}

@@ -1,0 +1,123 @@
+package rillwright.cli.report.json;
+
+import static rillwright.cli.json.Quantity.FLOW;
+import static rillwright.cli.json.Quantity.METRES;
+import static rillwright.cli.json.Quantity.MONEY;
+import static rillwright.cli.json.Quantity.NUMBER;
+import static rillwright.cli.json.Quantity.POWER;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import rillwright.cli.json.Json;
+import rillwright.cli.json.Shape;
+import rillwright.cli.json.Value;
+import rillwright.cli.report.mend.RemedyWords;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.mend.Bound;
+import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.mend.Need;
+import rillwright.cli.study.mend.Remedy;
+import rillwright.cli.study.mend.Work;
+import rillwright.solver.network.PointName;
+
+/** What would mend a job, for programs. */
+public final class MendJson {
+  private record Told(Remedy remedy, ShownUnits units) {}
+
+  private static final Shape<Need> NEED =
+      Shape.<Need>of()
+          .words("at", "The point or line.", Need::at)
+          .words("code", "As findings call it.", Need::code)
+          .numberOrNull("targetM3PerS", FLOW, "Its target; null without one.", Need::targetM3PerS)
+          .number("hasM3PerS", FLOW, "What flows there.", Need::hasM3PerS);
+
+  private static final Shape<Told> REMEDY =
+      Shape.<Told>of()
+          .list(
+              "for",
+              Value.words(),
+              "Points whose need it meets; where it does not mend, points that it helps.",
+              it -> it.remedy.serves().stream().map(PointName::value).toList())
+          .words("kind", "The class of change.", it -> it.remedy.candidate().kind())
+          .list(
+              "set",
+              Value.words(),
+              "The change as --set takes it, in this order.",
+              it -> it.remedy.candidate().set())
+          .byName(
+              "fallsM3PerS",
+              FLOW,
+              "What every fall and outlet gets then.",
+              it -> it.remedy.fallsM3PerS(),
+              PointName::value)
+          .numberOrNull("powerW", POWER, "Drawn by all pumps then.", it -> it.remedy.powerW())
+          .truth(
+              "mends",
+              "Whether every need of \"for\" is met, targets from 100 to 125 %, and none is lost"
+                  + " that was met before.",
+              it -> it.remedy.mends())
+          .numberOrNull(
+              "price",
+              MONEY,
+              "Of what is bought, with the trench where one is dug; null if a price is missing.",
+              it -> it.remedy.candidate().price())
+          .numberOrNull("costPerYear", MONEY, "Of electricity then.", it -> it.remedy.costPerYear())
+          .member(
+              "effort",
+              Value.oneOf(Arrays.stream(Work.values()).map(Work::word).toList()),
+              "What has to be done.",
+              it -> it.remedy.candidate().work().word())
+          .words("words", "For people.", it -> RemedyWords.of(it.remedy.candidate(), it.units));
+
+  private static final Shape<Bound> BOUND =
+      Shape.<Bound>of()
+          .member(
+              "kind",
+              Value.oneOf(Arrays.stream(Bound.Kind.values()).map(Bound.Kind::word).toList()),
+              "The class of change.",
+              bound -> bound.kind().word())
+          .byName(
+              "fallsM3PerS",
+              FLOW,
+              "The most that each fall with a target can get by it, each by itself.",
+              Bound::fallsM3PerS,
+              PointName::value)
+          .truth(
+              "enough", "Whether that is enough for every fall that lacks water.", Bound::enough);
+
+  static final Shape<MendAnswer> SHAPE =
+      Shape.<MendAnswer>answer("mend", "Changes that were tried, and what each would bring.")
+          .words("title", Meaning.TITLE, MendAnswer::title)
+          .list("changed", Value.words(), Meaning.CHANGED, MendAnswer::changes)
+          .list("needs", NEED, "What does not do what it should.", MendAnswer::needs)
+          .list(
+              "remedies",
+              REMEDY,
+              "The best first: those that mend before others.",
+              it -> it.remedies().stream().map(remedy -> new Told(remedy, Shown.of(it))).toList())
+          .list("bounds", BOUND, "What classes of change cannot exceed.", MendAnswer::bounds)
+          .numberOrNull(
+              "dutyFlowM3PerS",
+              FLOW,
+              "Flow that a pump must make for all targets, the others throttled; null if none is"
+                  + " known to do.",
+              it -> duty(it, true))
+          .numberOrNull(
+              "dutyHeadM", METRES, "Head that it must make at that flow.", it -> duty(it, false))
+          .number("years", NUMBER.above(0), Meaning.YEARS, MendAnswer::years)
+          .orNull("currency", Value.words(), Meaning.CURRENCY, MendAnswer::currency);
+
+  private MendJson() {}
+
+  /** The JSON text. */
+  public static String of(MendAnswer answer) {
+    return Json.text(SHAPE, answer);
+  }
+
+  private static OptionalDouble duty(MendAnswer answer, boolean flow) {
+    return answer.duty().flatMap(duty -> duty.duty().throttled()).stream()
+        .mapToDouble(duty -> flow ? duty.flowM3PerS() : duty.headM())
+        .findFirst();
+  }
+}

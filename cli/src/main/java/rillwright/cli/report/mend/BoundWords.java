@@ -1,0 +1,49 @@
+package rillwright.cli.report.mend;
+
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.mend.Bound;
+import rillwright.cli.study.mend.Need;
+
+/** Why a class of change cannot do it. */
+public final class BoundWords {
+  private static final double HARDLY_MORE = 1e-6;
+
+  private BoundWords() {}
+
+  /** What a bound says about a fall that lacks water, in a sentence. */
+  public static String of(Bound bound, Need need, ShownUnits units) {
+    double most = bound.fallsM3PerS().get(need.point());
+    double target = need.targetM3PerS().orElse(0);
+    if (most <= need.hasM3PerS() * (1 + HARDLY_MORE)) {
+      return nothing(bound.kind(), "\"" + need.at() + "\"");
+    }
+    return change(bound.kind())
+        + " \""
+        + need.at()
+        + "\" gets "
+        + units.flow(most)
+        + " at most, "
+        + units.share(most / target)
+        + " of its target.";
+  }
+
+  private static String nothing(Bound.Kind kind, String at) {
+    return switch (kind) {
+      case VALVES -> "Valves: none is closed on the way to " + at + ", and it shares with nothing.";
+      case CLEANING -> "Cleaning: nothing on the way to " + at + " is clogged in the file.";
+      case FITTINGS -> "Fittings: those on the way to " + at + " take next to nothing.";
+      case PUMP_SPEED -> "Pump speed: the pump for " + at + " runs at full speed.";
+      case PIPE_FRICTION -> "Pipe: that on the way to " + at + " takes next to nothing.";
+    };
+  }
+
+  private static String change(Bound.Kind kind) {
+    return switch (kind) {
+      case VALVES -> "Valves: with its own wide open and every other way shut,";
+      case CLEANING -> "Cleaning: with all of its way clean,";
+      case FITTINGS -> "Fittings: with no loss in any fitting or check valve of its way,";
+      case PUMP_SPEED -> "Pump speed: with the pump at full speed,";
+      case PIPE_FRICTION -> "Pipe: with no friction at all in its way,";
+    };
+  }
+}

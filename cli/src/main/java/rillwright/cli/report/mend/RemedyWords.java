@@ -1,0 +1,95 @@
+package rillwright.cli.report.mend;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.mend.Action;
+import rillwright.cli.study.mend.Candidate;
+import rillwright.cli.study.mend.Step;
+
+/** What is to be done, in a sentence. */
+public final class RemedyWords {
+  private RemedyWords() {}
+
+  /** The sentence, without its full stop. */
+  public static String of(Candidate candidate, ShownUnits units) {
+    Map<Step, String> parts = new LinkedHashMap<>();
+    for (Step step : candidate.steps()) {
+      Optional<Step> begun =
+          parts.keySet().stream().filter(before -> isContinued(before, step)).findFirst();
+      if (begun.isPresent()) {
+        parts.merge(begun.get(), continued(step, units), String::concat);
+      } else {
+        parts.put(step, of(step, units));
+      }
+    }
+    List<String> words = List.copyOf(parts.values());
+    String joined =
+        words.size() < 3
+            ? String.join(" and ", words)
+            : words.stream().limit(words.size() - 1).collect(Collectors.joining(", "))
+                + " and "
+                + words.get(words.size() - 1);
+    return Character.toUpperCase(joined.charAt(0)) + joined.substring(1);
+  }
+
+  private static boolean isContinued(Step before, Step step) {
+    return before.at().equals(step.at())
+        && (before.action() == Action.ADD_VALVE && step.action() == Action.TURN_VALVE
+            || before.action() == Action.OTHER_PUMP && step.action() == Action.SPEED);
+  }
+
+  private static String continued(Step step, ShownUnits units) {
+    return step.action() == Action.SPEED
+        ? " at " + units.share(step.figure()) + " speed"
+        : " set to " + setting(step, units);
+  }
+
+  private static String of(Step step, ShownUnits units) {
+    String at = "\"" + step.at() + "\"";
+    return switch (step.action()) {
+      case TURN_VALVE, OPEN_VALVE, THROTTLE ->
+          "set the " + step.part() + " of " + at + " to " + setting(step, units);
+      case ADD_VALVE -> "put a " + step.name() + " valve in " + at;
+      case CLEAN -> "clean the " + step.part() + " of " + at;
+      case FREER_FITTING ->
+          "replace the "
+              + (step.figure() > 1 ? units.number(step.figure()) + " × " : "")
+              + step.part()
+              + " of "
+              + at
+              + " by "
+              + step.name();
+      case SPEED -> "run the pump of " + at + " at " + units.share(step.figure()) + " speed";
+      case MORE_PARALLEL -> together(step, units) + " side by side";
+      case MORE_IN_SERIES -> together(step, units) + " one after the other";
+      case OTHER_PUMP -> "take pump " + step.name() + " for " + at;
+      case WIDER_MOUTH -> "take a skimmer mouth of " + units.width(step.figure()) + " in " + at;
+      case LOWER_SILL -> "set the skimmer's sill of " + at + " to " + units.width(step.figure());
+      case LOWER_CREST -> "lower the crest of " + at + " to " + units.width(step.figure());
+      case OTHER_WIDTH -> "make the crest of " + at + " " + units.width(step.figure()) + " wide";
+      case PIPE -> "lay " + step.name() + " pipe in " + at;
+    };
+  }
+
+  private static String together(Step step, ShownUnits units) {
+    return "run "
+        + units.number(step.figure())
+        + " of "
+        + step.part()
+        + " in \""
+        + step.at()
+        + "\"";
+  }
+
+  private static String setting(Step step, ShownUnits units) {
+    return switch (step.action()) {
+      case TURN_VALVE -> step.figure() == 0 ? "wide open" : units.number(step.figure()) + "°";
+      case OPEN_VALVE -> units.share(step.figure()) + " open";
+      default -> "K " + units.number(step.figure());
+    };
+  }
+}

@@ -1,0 +1,233 @@
+package rillwright.cli.report.text.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import rillwright.cli.report.mend.BoundWords;
+import rillwright.cli.report.mend.RemedyWords;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
+import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.mend.Bound;
+import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.mend.Need;
+import rillwright.cli.study.mend.Remedy;
+import rillwright.cli.study.mend.Work;
+import rillwright.solver.network.Point;
+import rillwright.solver.steady.SteadyState;
+
+/** What would mend a job, on one page. */
+public final class MendText {
+  private static final int MOST_MENDING = 8;
+  private static final int MOST_OTHERS = 5;
+  private static final int MOST_SET = 3;
+
+  /** More falls than this have their shares only. */
+  private static final int FEW_FALLS = 2;
+
+  /** What is to be done takes a line of its own where it is longer. */
+  private static final int LONGEST_NAME = 36;
+
+  private static final String UNKNOWN = "-";
+
+  private final MendAnswer answer;
+  private final ShownUnits units;
+  private final List<Point> falls;
+  private final PageBuilder page;
+
+  private MendText(MendAnswer answer) {
+    this.answer = answer;
+    this.units = Shown.of(answer);
+    this.falls =
+        answer.state().network().waysOut().stream()
+            .filter(point -> point.targetM3PerS().orElse(0) > 0)
+            .toList();
+    this.page = ChangedWords.page(answer.title(), answer.changes());
+  }
+
+  /** The page. */
+  public static Page of(MendAnswer answer) {
+    return new MendText(answer).print();
+  }
+
+  private Page print() {
+    if (answer.needs().isEmpty()) {
+      page.space();
+      page.paragraph("Every fall gets its target and nothing else is in need of a change.");
+      return page.build();
+    }
+    List<Remedy> mending = answer.mending();
+    List<Remedy> others = answer.remedies().stream().filter(it -> !it.mends()).toList();
+    page.table(needs());
+    if (!mending.isEmpty()) {
+      page.table(remedies("MEETS THE TARGET, BEST FIRST", shown(mending, MOST_MENDING)));
+      more(mending, MOST_MENDING);
+    }
+    if (!others.isEmpty()) {
+      page.table(remedies("FALLS SHORT, NEAREST FIRST", shown(others, MOST_OTHERS)));
+      more(others, MOST_OTHERS);
+    }
+    cannot();
+    page.heading("WHAT TO DO");
+    first(mending);
+    duty();
+    cautions();
+    return page.build();
+  }
+
+  private static List<Remedy> shown(List<Remedy> all, int most) {
+    return all.subList(0, Math.min(most, all.size()));
+  }
+
+  private void more(List<Remedy> all, int most) {
+    if (all.size() > most) {
+      page.paragraph("and " + (all.size() - most) + " more; \"--format json\" lists them all.");
+    }
+  }
+
+  private TableBuilder needs() {
+    TableBuilder table =
+        new TableBuilder("NEEDS")
+            .column("gets", Side.RIGHT)
+            .column("target", Side.RIGHT)
+            .column("of target", Side.RIGHT)
+            .column("", Side.LEFT);
+    for (Need need : answer.needs()) {
+      OptionalDouble target = need.targetM3PerS();
+      table.row(
+          need.at(),
+          need.isOfTarget() || need.hasM3PerS() > 0 ? units.flow(need.hasM3PerS()) : UNKNOWN,
+          told(target, units::writtenFlow),
+          told(target, it -> units.share(need.hasM3PerS() / it)),
+          need.code().replace('-', ' '));
+    }
+    return table;
+  }
+
+  private static String told(OptionalDouble number, DoubleFunction<String> words) {
+    return number.isPresent() ? words.apply(number.getAsDouble()) : UNKNOWN;
+  }
+
+  private TableBuilder remedies(String heading, List<Remedy> rows) {
+    TableBuilder table = new TableBuilder(heading, LONGEST_NAME);
+    falls.forEach(fall -> table.column(fall.name().value(), Side.RIGHT));
+    table.column("draws", Side.RIGHT).column("costs", Side.RIGHT).column("a year", Side.RIGHT);
+    table.row(
+        "as it stands",
+        row(
+            answer.state(),
+            told(answer.takes().powerW(), units::power),
+            "nothing",
+            money(answer.takes().costPerYear())));
+    int number = 0;
+    for (Remedy remedy : rows) {
+      number++;
+      OptionalDouble price = remedy.candidate().price();
+      table.row(
+          number + "  " + RemedyWords.of(remedy.candidate(), units),
+          row(
+              remedy.state(),
+              told(remedy.powerW(), units::power),
+              price.orElse(1) == 0 ? "nothing" : money(price),
+              money(remedy.costPerYear())));
+    }
+    return table;
+  }
+
+  private List<Cell> row(SteadyState state, String power, String price, String year) {
+    List<Cell> cells = new ArrayList<>();
+    for (Point fall : falls) {
+      double flow = state.point(fall.name()).outflowM3PerS();
+      double target = state.network().point(fall.name()).targetM3PerS().orElse(Double.NaN);
+      String share = units.share(flow / target);
+      String told = falls.size() > FEW_FALLS ? share : units.flow(flow) + " " + share;
+      cells.add(new Cell(told, flow < target ? Tone.WARNING : Tone.GOOD));
+    }
+    cells.addAll(List.of(Cell.of(power), Cell.of(price), Cell.of(year)));
+    return cells;
+  }
+
+  private String money(OptionalDouble amount) {
+    return told(
+        amount, it -> units.amount(it) + answer.currency().map(word -> " " + word).orElse(""));
+  }
+
+  private void cannot() {
+    List<String> sentences = new ArrayList<>();
+    for (Bound bound : answer.bounds()) {
+      for (Need need : answer.needs()) {
+        if (need.isUnder()
+            && bound.fallsM3PerS().get(need.point()) < need.targetM3PerS().orElse(0)) {
+          sentences.add(BoundWords.of(bound, need, units));
+        }
+      }
+    }
+    if (!sentences.isEmpty()) {
+      page.heading("WHAT CANNOT DO IT ALONE, AND WHY");
+      sentences.forEach(sentence -> page.marked("- ", sentence));
+    }
+  }
+
+  private void first(List<Remedy> mending) {
+    if (mending.isEmpty()) {
+      page.marked("! ", "No single change that was tried does it.");
+      return;
+    }
+    Remedy best = mending.get(0);
+    page.paragraph("First: " + RemedyWords.of(best.candidate(), units) + ".");
+    int number = 0;
+    for (Remedy remedy : shown(mending, MOST_SET)) {
+      number++;
+      List<String> set = remedy.candidate().set().stream().map(it -> "--set '" + it + "'").toList();
+      page.paragraph("To look at " + number + ": " + String.join(" ", set));
+    }
+  }
+
+  private void duty() {
+    answer
+        .duty()
+        .flatMap(duty -> duty.duty().throttled())
+        .ifPresent(
+            throttled ->
+                page.paragraph(
+                    "Another pump does it if it makes "
+                        + units.flow(throttled.flowM3PerS())
+                        + " at "
+                        + units.head(throttled.headM())
+                        + leastShutOff()
+                        + ", the other falls throttled to their targets."));
+  }
+
+  private String leastShutOff() {
+    return answer
+        .duty()
+        .flatMap(duty -> duty.duty().leastShutOff())
+        .map(least -> " and more than " + units.head(least.headM()) + " at no flow")
+        .orElse("");
+  }
+
+  private void cautions() {
+    List<Work> works = answer.remedies().stream().map(it -> it.candidate().work()).toList();
+    if (answer.state().network().isPumped()) {
+      page.marked(
+          "- ",
+          "Electricity and water: switch the pump off and unplug it before hands go in. Wiring is"
+              + " for a qualified electrician, licensed where the law requires it.");
+    }
+    if (works.contains(Work.PIPE)) {
+      page.marked(
+          "- ",
+          "Have buried services located before digging. Any trench can collapse; follow local rules"
+              + " before entering it.");
+    }
+    page.marked(
+        "- ", "Hydraulic estimate only; not an engineering, electrical or structural design.");
+  }
+}

@@ -1,0 +1,31 @@
+package rillwright.cli.study.mend;
+
+import java.util.Comparator;
+
+/**
+ * Remedies that mend before others, those that mend more first; among them what takes neither money
+ * nor digging, then by cost over the years, else by effort. Of the others the nearest first.
+ *
+ * @param years over which cost counts
+ * @param alike costs that differ by less are alike
+ */
+record BestFirst(double years, double alike) implements Comparator<Remedy> {
+
+  @Override
+  public int compare(Remedy one, Remedy other) {
+    return Comparator.comparing((Remedy it) -> !it.mends())
+        .thenComparingInt(it -> it.mends() ? -it.serves().size() : 0)
+        .thenComparingDouble(it -> it.mends() ? 0 : -it.leastShare())
+        .thenComparing(it -> !it.isFree())
+        .thenComparingDouble(this::cost)
+        .thenComparing(it -> it.candidate().work())
+        .thenComparingInt(it -> it.candidate().steps().size())
+        .thenComparingDouble(it -> it.costOver(years).orElse(0))
+        .compare(one, other);
+  }
+
+  private double cost(Remedy remedy) {
+    double cost = remedy.costOver(years).orElse(Double.POSITIVE_INFINITY);
+    return alike > 0 ? Math.rint(cost / alike) : cost;
+  }
+}

@@ -1,0 +1,85 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.curves.sheet.SpeedRange;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.study.mending.AtMost;
+import rillwright.solver.study.mending.OwnWay;
+
+/** What the classes of change that were tried cannot exceed. */
+final class Bounds {
+  private final Site site;
+
+  private Bounds(Site site) {
+    this.site = site;
+  }
+
+  /** The bounds, where a fall lacks water; none else. */
+  static List<Bound> of(Site site) {
+    if (site.needs().stream().noneMatch(Need::isUnder)) {
+      return List.of();
+    }
+    Bounds bounds = new Bounds(site);
+    List<Bound> all = new ArrayList<>();
+    for (Bound.Kind kind : Bound.Kind.values()) {
+      bounds.of(kind).ifPresent(all::add);
+    }
+    return all;
+  }
+
+  private Optional<Bound> of(Bound.Kind kind) {
+    Map<PointName, Double> falls = new LinkedHashMap<>();
+    for (PointName fall : site.targets().falls()) {
+      most(kind, fall).ifPresent(flow -> falls.put(fall, flow));
+    }
+    List<Need> lacking = site.needs().stream().filter(Need::isUnder).toList();
+    boolean isKnown = lacking.stream().allMatch(need -> falls.containsKey(need.point()));
+    boolean isEnough =
+        isKnown
+            && lacking.stream()
+                .allMatch(need -> falls.get(need.point()) >= need.targetM3PerS().orElse(0));
+    return isKnown ? Optional.of(new Bound(kind, falls, isEnough)) : Optional.empty();
+  }
+
+  private OptionalDouble most(Bound.Kind kind, PointName fall) {
+    AtMost most = new AtMost(site.state(), fall);
+    return switch (kind) {
+      case VALVES -> most.withTheOthersShutM3PerS();
+      case CLEANING -> cleaned(fall);
+      case FITTINGS -> most.withoutFittingsM3PerS();
+      case PUMP_SPEED ->
+          site.network().isPumped() ? most.withPumpsM3PerS(this::fastest) : OptionalDouble.empty();
+      case PIPE_FRICTION -> most.withoutPipeFrictionM3PerS();
+    };
+  }
+
+  private Pump fastest(Pump pump) {
+    double greatest =
+        Optional.ofNullable(site.project().sheets().get(pump.model()))
+            .flatMap(sheet -> sheet.facts().variableSpeed())
+            .map(SpeedRange::greatest)
+            .orElse(1.0);
+    return pump.atSpeed(Math.max(greatest, pump.set().speed()));
+  }
+
+  private OptionalDouble cleaned(PointName fall) {
+    Set<LineName> way = OwnWay.to(fall, site.state());
+    List<Step> steps =
+        Cleaning.steps(
+            site,
+            site.network().lines().stream().filter(line -> way.contains(line.name())).toList());
+    return steps.isEmpty()
+        ? OptionalDouble.of(site.state().point(fall).outflowM3PerS())
+        : site.with(new Candidate(steps).set()).stream()
+            .mapToDouble(state -> state.point(fall).outflowM3PerS())
+            .findFirst();
+  }
+}

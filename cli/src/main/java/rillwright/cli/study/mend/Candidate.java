@@ -1,0 +1,59 @@
+package rillwright.cli.study.mend;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * Changes that are tried together.
+ *
+ * @param steps one or more
+ */
+public record Candidate(List<Step> steps) {
+  public Candidate {
+    steps = List.copyOf(steps);
+  }
+
+  static Candidate of(Step step) {
+    return new Candidate(List.of(step));
+  }
+
+  /** These and other changes. */
+  Candidate and(Candidate other) {
+    return new Candidate(Stream.concat(steps.stream(), other.steps.stream()).toList());
+  }
+
+  /** As any command takes them. */
+  public List<String> set() {
+    return steps.stream().flatMap(step -> step.set().stream()).toList();
+  }
+
+  /** The greatest effort among them. */
+  public Work work() {
+    return steps.stream()
+        .map(step -> step.action().work())
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  /** The class of changes; "several" of different ones. */
+  public String kind() {
+    List<String> kinds = steps.stream().map(step -> step.action().kind()).distinct().toList();
+    List<String> own = kinds.stream().filter(kind -> !kind.equals("valve")).toList();
+    List<String> told = kinds.contains("new valve") ? own : kinds;
+    return told.size() == 1 ? told.get(0) : "several";
+  }
+
+  /** The price of all that is bought; empty if that of something is not known. */
+  public OptionalDouble price() {
+    double sum = 0;
+    for (Step step : steps) {
+      if (step.price().isEmpty()) {
+        return step.price();
+      }
+      sum += step.price().getAsDouble();
+    }
+    return OptionalDouble.of(sum);
+  }
+}

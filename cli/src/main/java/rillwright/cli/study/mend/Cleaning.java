@@ -1,0 +1,95 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.ListNode;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.solver.network.Filter;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Placed;
+import rillwright.solver.network.Skimmer;
+
+/** Cleaning what is clogged, one thing alone and all together. */
+final class Cleaning implements Source {
+  private static final String CLOGGED = "clogged";
+  private static final String DEPOSIT = "deposit";
+  private static final String RUN = "run";
+
+  @Override
+  public List<List<Candidate>> candidates(Site site) {
+    List<Step> steps = steps(site, site.lines());
+    List<List<Candidate>> all = new ArrayList<>();
+    steps.forEach(step -> all.add(List.of(Candidate.of(step))));
+    if (steps.size() > 1) {
+      all.add(List.of(new Candidate(steps)));
+    }
+    return all;
+  }
+
+  /** What there is to clean in lines. */
+  static List<Step> steps(Site site, List<Line> lines) {
+    List<Step> steps = new ArrayList<>();
+    for (Line line : lines) {
+      for (Placed<Skimmer> skimmer : line.placed(Skimmer.class)) {
+        if (skimmer.part().clogged() > 0) {
+          steps.add(cleaned(skimmer));
+        }
+      }
+      for (Placed<Filter> filter : line.placed(Filter.class)) {
+        if (filter.part().clogged() > 0) {
+          steps.add(cleaned(filter));
+        }
+      }
+      List<String> pipes = fouled(site, line);
+      if (!pipes.isEmpty()) {
+        steps.add(step(line, "pipe", pipes));
+      }
+    }
+    return steps;
+  }
+
+  private static Step cleaned(Placed<? extends Part> clogged) {
+    return step(
+        clogged.line(), clogged.part().kind(), List.of(Addresses.ofPart(clogged, CLOGGED, "0 %")));
+  }
+
+  private static Step step(Line line, String part, List<String> set) {
+    return new Step(Action.CLEAN, line.name().value(), part, 0, "", set, Step.NOTHING);
+  }
+
+  private static List<String> fouled(Site site, Line line) {
+    List<String> set = new ArrayList<>();
+    Optional<MapNode> written =
+        site.project().tree().findMap("lines").flatMap(map -> map.findMap(line.name().value()));
+    written
+        .flatMap(map -> map.findMap("pipe"))
+        .flatMap(pipe -> pipe.find(DEPOSIT))
+        .ifPresent(deposit -> set.add(clean(line, "pipe")));
+    int runs = 0;
+    for (Node item :
+        written.flatMap(map -> map.find("parts")).map(Cleaning::items).orElse(List.of())) {
+      Optional<Node> run = find(item, RUN);
+      runs += run.isPresent() ? 1 : 0;
+      if (run.flatMap(fields -> find(fields, DEPOSIT)).isPresent()) {
+        set.add(clean(line, runs == 1 ? RUN : RUN + " " + runs));
+      }
+    }
+    return set;
+  }
+
+  private static String clean(Line line, String step) {
+    return Addresses.ofLine(line.name(), step, DEPOSIT, "0 mm");
+  }
+
+  private static List<Node> items(Entry parts) {
+    return parts.value() instanceof ListNode list ? list.items() : List.of();
+  }
+
+  private static Optional<Node> find(Node node, String field) {
+    return node instanceof MapNode map ? map.find(field).map(Entry::value) : Optional.empty();
+  }
+}

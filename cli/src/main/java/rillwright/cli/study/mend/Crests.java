@@ -1,0 +1,154 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import rillwright.cli.file.Show;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.QuantityReader;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.curves.unit.Unit;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Fall;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * The crest of a fall: lower for more flow; of another width where the target is a depth or a flow
+ * for each unit of width.
+ */
+final class Crests implements Source {
+  private static final int MOST_LOWER = 40;
+
+  private static final int MOST_NARROWER = 60;
+
+  @Override
+  public List<List<Candidate>> candidates(Site site) {
+    List<List<Candidate>> all = new ArrayList<>();
+    for (Need need : site.needs()) {
+      if (need.isOfTarget() && site.network().point(need.point()) instanceof Fall fall) {
+        if (need.isUnder()) {
+          lower(site, fall).ifPresent(step -> all.add(List.of(Candidate.of(step))));
+        }
+        if (isByWidth(site, fall)) {
+          width(site, fall, need.isUnder()).ifPresent(step -> all.add(List.of(Candidate.of(step))));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static Unit unit(Site site) {
+    return site.project().show() == Show.METRIC ? Unit.MILLIMETRE : Unit.INCH;
+  }
+
+  private static double step(Unit unit) {
+    return unit == Unit.INCH ? 0.5 : 10;
+  }
+
+  private static boolean gets(Fall fall, Optional<SteadyState> state) {
+    return state
+        .filter(it -> !it.starves())
+        .map(it -> it.point(fall.name()))
+        .filter(
+            it -> it.outflowM3PerS() >= it.point().targetM3PerS().orElse(Double.POSITIVE_INFINITY))
+        .isPresent();
+  }
+
+  private static Optional<Step> lower(Site site, Fall fall) {
+    Unit unit = unit(site);
+    double now = unit.fromSi(fall.crestM());
+    double water =
+        site.network().points(Basin.class).stream()
+            .mapToDouble(Basin::levelM)
+            .max()
+            .orElse(Double.NEGATIVE_INFINITY);
+    int most = (int) Math.min(MOST_LOWER, (now - unit.fromSi(water)) / step(unit) - 1);
+    OptionalInt least =
+        LeastSteps.find(
+            1,
+            most,
+            steps -> {
+              double crestM = unit.toSi(now - steps * step(unit));
+              return gets(
+                  fall,
+                  Site.balanced(site.network().withPoint(fall.withCrest(crestM, fall.weir()))));
+            });
+    return least.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            changed(Action.LOWER_CREST, "crest", fall, now - least.getAsInt() * step(unit), unit));
+  }
+
+  /** By trying the file itself: the target goes with the width. */
+  private static Optional<Step> width(Site site, Fall fall, boolean narrower) {
+    Unit unit = unit(site);
+    double now = unit.fromSi(fall.widthM().orElse(0));
+    int most = (int) Math.min(MOST_NARROWER, Math.ceil(now / step(unit) / 2));
+    if (now == 0) {
+      return Optional.empty();
+    }
+    OptionalInt least =
+        narrower
+            ? LeastSteps.find(
+                1, most, steps -> gets(fall, sized(site, fall, now - steps * step(unit), unit)))
+            : lastThatGets(site, fall, now, unit);
+    return least.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            changed(
+                Action.OTHER_WIDTH,
+                "width",
+                fall,
+                now + (narrower ? -1 : 1) * least.getAsInt() * step(unit),
+                unit));
+  }
+
+  /** The widest that still gets its target. */
+  private static OptionalInt lastThatGets(Site site, Fall fall, double now, Unit unit) {
+    OptionalInt tooWide =
+        LeastSteps.find(
+            1,
+            2 * MOST_NARROWER,
+            steps -> !gets(fall, sized(site, fall, now + steps * step(unit), unit)));
+    return tooWide.isPresent() && tooWide.getAsInt() > 1
+        ? OptionalInt.of(tooWide.getAsInt() - 1)
+        : OptionalInt.empty();
+  }
+
+  private static Optional<SteadyState> sized(Site site, Fall fall, double width, Unit unit) {
+    return site.with(changed(Action.OTHER_WIDTH, "width", fall, width, unit).set());
+  }
+
+  private static Step changed(Action action, String field, Fall fall, double size, Unit unit) {
+    String written = String.format(Locale.ROOT, "%.2f %s", size, unit.symbol());
+    return new Step(
+        action,
+        fall.name().value(),
+        "",
+        unit.toSi(size),
+        "",
+        List.of(Addresses.ofPoint(fall.name(), field, written)),
+        OptionalDouble.empty());
+  }
+
+  /** Whether the target is a depth or a flow for each unit of width. */
+  private static boolean isByWidth(Site site, Fall fall) {
+    return site.project()
+        .tree()
+        .findMap("points")
+        .flatMap(points -> points.findMap(fall.name().value()))
+        .flatMap(point -> point.find("target"))
+        .map(Entry::value)
+        .filter(
+            target ->
+                target instanceof MapNode
+                    || target instanceof Scalar text
+                        && QuantityReader.fits(text.text(), Measure.FLOW_PER_WIDTH))
+        .isPresent();
+  }
+}

@@ -1,0 +1,51 @@
+package rillwright.cli.study.mend;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.study.Answer;
+import rillwright.cli.study.Effort;
+import rillwright.cli.study.Job;
+import rillwright.cli.study.RunningFigures;
+import rillwright.cli.study.duty.DutyAnswer;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * What would mend a job.
+ *
+ * @param job that it is about
+ * @param state as it stands
+ * @param needs what does not do what it should
+ * @param remedies that were tried and help, the best first
+ * @param bounds what classes of change cannot exceed
+ * @param duty of a pump that would do, where a fall lacks water and a pump drives it
+ * @param years over which cost counts
+ * @param currency of all prices, where one is known
+ * @param effort of trying them
+ */
+public record MendAnswer(
+    Job job,
+    SteadyState state,
+    List<Need> needs,
+    List<Remedy> remedies,
+    List<Bound> bounds,
+    Optional<DutyAnswer> duty,
+    double years,
+    Optional<String> currency,
+    Effort effort)
+    implements Answer {
+  public MendAnswer {
+    needs = List.copyOf(needs);
+    remedies = List.copyOf(remedies);
+    bounds = List.copyOf(bounds);
+  }
+
+  /** What running the pumps takes as it stands. */
+  public RunningFigures takes() {
+    return RunningFigures.of(state, running());
+  }
+
+  /** Those that mend. */
+  public List<Remedy> mending() {
+    return remedies.stream().filter(Remedy::mends).toList();
+  }
+}

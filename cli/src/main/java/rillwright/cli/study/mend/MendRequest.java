@@ -1,0 +1,95 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.cli.file.Project;
+import rillwright.cli.study.Effort;
+import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
+import rillwright.cli.study.Request;
+import rillwright.cli.study.RunningFigures;
+import rillwright.cli.study.duty.DutyAnswer;
+import rillwright.cli.study.duty.DutyRequest;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.pumping.PumpPlace;
+
+/**
+ * What would mend it?
+ *
+ * @param offered pumps of a supplier that may be bought
+ * @param sizes of pipe that may be laid; none for the next ones up
+ * @param years over which cost counts, above 0
+ */
+public record MendRequest(Offered offered, List<String> sizes, double years)
+    implements Request<MendAnswer> {
+  /** Costs that differ by less than this share of today's are alike. */
+  private static final double ALIKE = 0.01;
+
+  public MendRequest {
+    sizes = List.copyOf(sizes);
+  }
+
+  @Override
+  public MendAnswer answer(Project project, Progress progress) {
+    PumpsChosen.require(project.network());
+    long start = System.nanoTime();
+    Site site = Site.of(project);
+    Trials trials = new Trials(site);
+    Map<Set<String>, Remedy> remedies = new LinkedHashMap<>();
+    if (!site.needs().isEmpty()) {
+      for (Source source : sources()) {
+        for (List<Candidate> alternatives : source.candidates(site)) {
+          trials
+              .first(alternatives)
+              .ifPresent(it -> remedies.putIfAbsent(Set.copyOf(it.candidate().set()), it));
+        }
+      }
+    }
+    return new MendAnswer(
+        Job.of(project),
+        site.state(),
+        site.needs(),
+        sorted(remedies.values(), site),
+        Bounds.of(site),
+        duty(site),
+        years,
+        Bought.currency(project),
+        Effort.since(start, trials.count()));
+  }
+
+  private List<Source> sources() {
+    return List.of(
+        new Valves(),
+        new Cleaning(),
+        new FreerFittings(),
+        new Pumps(offered),
+        new Skimmers(),
+        new Crests(),
+        new LargerPipes(sizes));
+  }
+
+  private List<Remedy> sorted(Collection<Remedy> remedies, Site site) {
+    OptionalDouble today = RunningFigures.of(site.state(), site.project().running()).costPerYear();
+    List<Remedy> sorted = new ArrayList<>(remedies);
+    sorted.sort(new BestFirst(years, ALIKE * years * today.orElse(0)));
+    return sorted;
+  }
+
+  /** The duty of the one pump that drives what lacks water. */
+  private static Optional<DutyAnswer> duty(Site site) {
+    List<PumpPlace> pumps =
+        PumpPlace.listChosen(site.network()).stream()
+            .filter(place -> site.lines().contains(site.network().line(place.line())))
+            .toList();
+    boolean lacks = site.needs().stream().anyMatch(Need::isUnder);
+    return lacks && pumps.size() == 1
+        ? Optional.of(new DutyRequest(pumps.get(0)).answer(site.project()))
+        : Optional.empty();
+  }
+}

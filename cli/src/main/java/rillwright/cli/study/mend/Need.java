@@ -1,0 +1,74 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.solver.finding.Finding;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * Something that does not do what it should.
+ *
+ * @param at the point or line
+ * @param point that a change for it serves: the point, or where the line leads
+ * @param code of the finding that tells it
+ * @param targetM3PerS its target, m³/s, where it has one
+ * @param hasM3PerS what flows there, m³/s
+ */
+public record Need(
+    String at, PointName point, String code, OptionalDouble targetM3PerS, double hasM3PerS) {
+  static final String UNDER_TARGET = "under-target";
+  static final String OVER_TARGET = "over-target";
+  static final String STARVED = "starved-chamber";
+
+  private static final Set<String> OF_POINTS =
+      Set.of(UNDER_TARGET, OVER_TARGET, STARVED, "touchy", "runs-over");
+  private static final Set<String> OF_PUMPS =
+      Set.of("near-shut-off", "below-minimum-flow", "past-published-range");
+
+  /** What a state needs, in the order of its findings. */
+  static List<Need> in(SteadyState state, List<Finding> findings) {
+    List<Need> needs = new ArrayList<>();
+    for (Finding finding : findings) {
+      if (OF_POINTS.contains(finding.code())) {
+        needs.add(at(new PointName(finding.at()), finding, state));
+      } else if (OF_PUMPS.contains(finding.code())) {
+        needs.add(in(new LineName(finding.at()), finding, state));
+      }
+    }
+    return needs;
+  }
+
+  private static Need at(PointName name, Finding finding, SteadyState state) {
+    Point point = state.network().point(name);
+    return new Need(
+        finding.at(),
+        name,
+        finding.code(),
+        point.targetM3PerS(),
+        state.point(name).outflowM3PerS());
+  }
+
+  private static Need in(LineName line, Finding finding, SteadyState state) {
+    return new Need(
+        finding.at(),
+        state.network().line(line).to(),
+        finding.code(),
+        OptionalDouble.empty(),
+        state.line(line).flowM3PerS());
+  }
+
+  /** Whether it is about a target. */
+  public boolean isOfTarget() {
+    return code.equals(UNDER_TARGET) || code.equals(OVER_TARGET);
+  }
+
+  /** Whether a fall gets too little. */
+  public boolean isUnder() {
+    return code.equals(UNDER_TARGET);
+  }
+}

@@ -1,0 +1,165 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import rillwright.cli.file.Project;
+import rillwright.curves.sheet.DataSheet;
+import rillwright.curves.sheet.SpeedRange;
+import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Placed;
+import rillwright.solver.network.Pump;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * The pumps on the way to what is in need: another speed, one more, another pump.
+ *
+ * @param offered pumps of a supplier beside those that the file names
+ */
+record Pumps(Offered offered) implements Source {
+  /** Slower than this few pumps can be run, percent; common practice, no source. */
+  private static final int SLOWEST_PERCENT = 40;
+
+  private static final int FULL_PERCENT = 100;
+
+  @Override
+  public List<List<Candidate>> candidates(Site site) {
+    List<List<Candidate>> all = new ArrayList<>();
+    for (Line line : site.lines()) {
+      for (Placed<Pump> placed : line.placed(Pump.class)) {
+        if (placed.part().set().speed() > 0) {
+          speed(site, placed).ifPresent(step -> all.add(List.of(Candidate.of(step))));
+          all.add(List.of(Candidate.of(oneMore(site, placed, PumpSet.Arrangement.PARALLEL))));
+          all.add(List.of(Candidate.of(oneMore(site, placed, PumpSet.Arrangement.SERIES))));
+          others(site, placed, all);
+        }
+      }
+    }
+    return all;
+  }
+
+  private static Optional<SpeedRange> range(Site site, Placed<Pump> placed) {
+    return Optional.ofNullable(site.project().sheets().get(placed.part().model()))
+        .flatMap(sheet -> sheet.facts().variableSpeed());
+  }
+
+  /** The least speed, whole percent, at which all falls get their target; the greatest if none. */
+  private static Optional<Step> speed(Site site, Placed<Pump> placed) {
+    Optional<SpeedRange> range = range(site, placed);
+    double now = placed.part().set().speed();
+    int slowest = range.map(it -> percent(it.least())).orElse(SLOWEST_PERCENT);
+    int fastest =
+        Math.max(range.map(it -> percent(it.greatest())).orElse(FULL_PERCENT), percent(now));
+    OptionalInt least =
+        LeastSteps.find(
+            slowest, fastest, speed -> site.isEnough(at(site, placed, (double) speed / 100)));
+    int speed = least.orElse(fastest);
+    if (Math.abs(speed - FULL_PERCENT * now) < 1 || site.targets().isEmpty()) {
+      return Optional.empty();
+    }
+    boolean isKnown = range.isPresent() || now != 1;
+    return Optional.of(
+        new Step(
+            Action.SPEED,
+            placed.line().name().value(),
+            placed.part().label(),
+            (double) speed / FULL_PERCENT,
+            "",
+            List.of(Addresses.ofPart(placed, "speed", speed + " %")),
+            isKnown ? Step.NOTHING : OptionalDouble.empty()));
+  }
+
+  private static int percent(double speed) {
+    return (int) Math.rint(FULL_PERCENT * speed);
+  }
+
+  /** The state at a speed; today's where there is no balance. */
+  private static SteadyState at(Site site, Placed<Pump> placed, double speed) {
+    Network slower =
+        site.network().withPart(placed.line().name(), placed.index(), placed.part().atSpeed(speed));
+    return Site.balanced(slower).orElse(site.state());
+  }
+
+  private static Step oneMore(Site site, Placed<Pump> placed, PumpSet.Arrangement arrangement) {
+    boolean parallel = arrangement == PumpSet.Arrangement.PARALLEL;
+    int count = placed.part().set().count() + 1;
+    Optional<DataSheet> sheet =
+        Optional.ofNullable(site.project().sheets().get(placed.part().model()));
+    return new Step(
+        parallel ? Action.MORE_PARALLEL : Action.MORE_IN_SERIES,
+        placed.line().name().value(),
+        placed.part().label(),
+        count,
+        "",
+        List.of(
+            Addresses.ofPart(placed, "count", Integer.toString(count)),
+            Addresses.ofPart(placed, "arranged", parallel ? "parallel" : "series")),
+        sheet.map(it -> Bought.pump(it, site.project())).orElse(OptionalDouble.empty()));
+  }
+
+  private void others(Site site, Placed<Pump> placed, List<List<Candidate>> all) {
+    String now = placed.part().model();
+    for (Map.Entry<String, DataSheet> known : site.project().sheets().entrySet()) {
+      if (!known.getKey().equals(now)) {
+        other(site, placed, known.getKey(), known.getValue(), List.of(), all);
+      }
+    }
+    for (Map.Entry<String, DataSheet> sheet : offered.sheets().entrySet()) {
+      if (!site.project().sheets().containsKey(sheet.getKey())) {
+        String path = offered.pathOf(sheet.getKey());
+        List<String> named = List.of(Addresses.ofSheet(sheet.getKey(), path));
+        other(site, placed, sheet.getKey(), sheet.getValue(), named, all);
+      }
+    }
+  }
+
+  /** As the valves stand, at its least sufficient speed, and with all valves set for it. */
+  private static void other(
+      Site site,
+      Placed<Pump> placed,
+      String model,
+      DataSheet sheet,
+      List<String> named,
+      List<List<Candidate>> all) {
+    List<String> set = new ArrayList<>(named);
+    set.add(Addresses.ofPart(placed, "model", model));
+    if (placed.part().set().speed() != 1) {
+      set.add(Addresses.ofPart(placed, "speed", "100 %"));
+    }
+    if (placed.part().set().count() != 1) {
+      set.add(Addresses.ofPart(placed, "count", "1"));
+    }
+    Step step =
+        new Step(
+            Action.OTHER_PUMP,
+            placed.line().name().value(),
+            placed.part().label(),
+            0,
+            model,
+            set,
+            Bought.pump(sheet, site.project()));
+    all.add(List.of(Candidate.of(step)));
+    Optional<Project> changed = site.changed(set);
+    if (changed.isEmpty() || Site.balanced(changed.get().network()).isEmpty()) {
+      return;
+    }
+    Site with = Site.of(changed.get());
+    if (sheet.facts().variableSpeed().isPresent()) {
+      Placed<Pump> there =
+          with.network().line(placed.line().name()).placed(Pump.class).stream()
+              .filter(pump -> pump.index() == placed.index())
+              .findFirst()
+              .orElseThrow();
+      speed(with, there)
+          .ifPresent(slower -> all.add(List.of(new Candidate(List.of(step, slower)))));
+    }
+    if (with.isEnough(with.state()) || site.targets().falls().size() > 1) {
+      Valves.all(changed.get(), List.of(step)).ifPresent(all::add);
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package rillwright.cli.study.mend;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * A change that was put into the project and balanced.
+ *
+ * @param candidate the changes
+ * @param serves points whose need it meets; where it meets none, those that it helps
+ * @param mends whether every need that it serves is met, and nothing is lost that was met before
+ * @param state with the changes
+ * @param powerW drawn from the wire then; empty if a sheet gives none
+ * @param costPerYear of electricity then; empty if it is not known
+ * @param leastShare the least share of its target that any fall gets, 1 at most
+ */
+public record Remedy(
+    Candidate candidate,
+    List<PointName> serves,
+    boolean mends,
+    SteadyState state,
+    OptionalDouble powerW,
+    OptionalDouble costPerYear,
+    double leastShare) {
+  public Remedy {
+    serves = List.copyOf(serves);
+  }
+
+  /** Whether it takes neither money nor digging. */
+  public boolean isFree() {
+    return candidate.price().orElse(1) == 0 && !candidate.work().digs();
+  }
+
+  /** What every fall and outlet gets then, m³/s. */
+  public Map<PointName, Double> fallsM3PerS() {
+    Map<PointName, Double> falls = new LinkedHashMap<>();
+    state
+        .network()
+        .waysOut()
+        .forEach(point -> falls.put(point.name(), state.point(point.name()).outflowM3PerS()));
+    return falls;
+  }
+
+  /** Price and electricity over some years; empty if either is not known. */
+  public OptionalDouble costOver(double years) {
+    return candidate.price().isPresent() && costPerYear.isPresent()
+        ? OptionalDouble.of(candidate.price().getAsDouble() + years * costPerYear.getAsDouble())
+        : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,107 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.solver.balance.SearchFailed;
+import rillwright.solver.finding.Findings;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.Targets;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+import rillwright.solver.study.mending.OwnWay;
+import rillwright.solver.trial.Verdict;
+
+/**
+ * A project as it stands, and what it needs.
+ *
+ * @param project as it is read
+ * @param state that it balances in
+ * @param targets of its falls and outlets
+ * @param needs what does not do what it should
+ */
+record Site(Project project, SteadyState state, Targets targets, List<Need> needs) {
+
+  static Site of(Project project) {
+    SteadyState state = SteadyStateFinder.find(project.network());
+    return new Site(
+        project, state, Targets.of(project.network()), Need.in(state, Findings.of(state)));
+  }
+
+  Network network() {
+    return project.network();
+  }
+
+  /** The project with changes, balanced; empty if it cannot be so or has no balance then. */
+  Optional<SteadyState> with(List<String> changes) {
+    return changed(changes).flatMap(changed -> balanced(changed.network()));
+  }
+
+  /** The project with changes; empty if it cannot be so. */
+  Optional<Project> changed(List<String> changes) {
+    try {
+      return Optional.of(project.with(changes));
+    } catch (InvalidInput cannotBeSo) {
+      return Optional.empty();
+    }
+  }
+
+  /** A network's state; empty without a balance. */
+  static Optional<SteadyState> balanced(Network network) {
+    try {
+      return Optional.of(SteadyStateFinder.find(network));
+    } catch (NoBalance | SearchFailed unbalanced) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether every fall gets at least its target. */
+  boolean isEnough(SteadyState changed) {
+    return targets.isEmpty() || targets.shareAt(targets.worstIn(changed), changed) >= 1;
+  }
+
+  /** Whether every fall gets its target and not much more. */
+  boolean isWithin(SteadyState changed) {
+    return isEnough(changed) && targets.greatestShareIn(changed) <= Verdict.TOO_MUCH_SHARE;
+  }
+
+  /** Whether some need is of a code. */
+  boolean has(String code) {
+    return needs.stream().anyMatch(need -> need.code().equals(code));
+  }
+
+  /** The points that need more than they get. */
+  Set<PointName> lacking() {
+    Set<PointName> lacking = new LinkedHashSet<>();
+    needs.stream()
+        .filter(need -> !need.code().equals(Need.OVER_TARGET))
+        .forEach(need -> lacking.add(need.point()));
+    return lacking;
+  }
+
+  /** The lines that the water of each point in need comes through. */
+  Map<PointName, Set<LineName>> ways() {
+    Map<PointName, Set<LineName>> ways = new LinkedHashMap<>();
+    needs.forEach(need -> ways.put(need.point(), OwnWay.to(need.point(), state)));
+    return ways;
+  }
+
+  /** The same together, in the order of the network. */
+  List<Line> lines() {
+    Set<LineName> all = new LinkedHashSet<>();
+    ways().values().forEach(all::addAll);
+    List<Line> lines = new ArrayList<>(network().lines());
+    lines.removeIf(line -> !all.contains(line.name()));
+    return lines;
+  }
+}

@@ -1,0 +1,13 @@
+package rillwright.cli.study.mend;
+
+import java.util.List;
+
+/** A class of changes that may be tried. */
+interface Source {
+  /**
+   * What may be tried at a site.
+   *
+   * @return each with what takes its place where it does not mend, the handier first
+   */
+  List<List<Candidate>> candidates(Site site);
+}

@@ -1,0 +1,191 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.cli.file.Project;
+import rillwright.solver.balance.SearchFailed;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.Skimmer;
+import rillwright.solver.network.Valve;
+import rillwright.solver.pumping.Targets;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.study.valvesetting.ValvePlace;
+import rillwright.solver.study.valvesetting.ValveSettingFinder;
+import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
+import rillwright.solver.study.valvesetting.ValveSettings;
+import rillwright.solver.trial.Verdict;
+
+/**
+ * Valves set so that the falls share: the largest share of their targets or, where that is too
+ * much, little more than the targets. One alone, those that may be set, all, and one more where a
+ * branch has none.
+ */
+final class Valves implements Source {
+  /** More than the target by so much, so that a handle set to a whole degree still gives it. */
+  private static final double ROOM = 1.02;
+
+  private static final double QUARTER_TURN = 90;
+
+  /** Of one that is bought. */
+  private static final String NEW_TYPE = "ball";
+
+  @Override
+  public List<List<Candidate>> candidates(Site site) {
+    List<List<Candidate>> all = new ArrayList<>();
+    for (List<ValvePlace> places : sets(site.network())) {
+      List<Candidate> alternatives =
+          new ArrayList<>(set(site.project(), places, List.of()).orElse(List.of()));
+      if (places.size() == 1) {
+        swept(site, places.get(0)).ifPresent(alternatives::add);
+      }
+      if (!alternatives.isEmpty()) {
+        all.add(alternatives);
+      }
+    }
+    List<Line> without =
+        site.network().lines().stream().filter(line -> couldHaveOne(line, site)).toList();
+    for (Line line : without) {
+      added(site, List.of(line)).ifPresent(all::add);
+    }
+    if (without.size() > 1) {
+      added(site, without).ifPresent(all::add);
+    }
+    return all;
+  }
+
+  /**
+   * The widest opening of one valve, by whole degrees, at which no target is missed or exceeded.
+   */
+  private static Optional<Candidate> swept(Site site, ValvePlace place) {
+    Valve now = place.in(site.network());
+    if (!(now.loss() instanceof Valve.Opening opening)) {
+      return Optional.empty();
+    }
+    for (int degrees = 0; degrees < QUARTER_TURN; degrees++) {
+      double open = 1 - degrees / QUARTER_TURN;
+      Valve turned = now.withSetpoint(new Valve.Opening(opening.travel(), open));
+      Network set = site.network().withPart(place.line(), place.partIndex(), turned);
+      if (Site.balanced(set).filter(site::isWithin).isPresent()) {
+        Line line = site.network().line(place.line());
+        return Optional.of(
+            Candidate.of(Handle.EXACTLY.step(line.placed(Valve.class), place.partIndex(), turned)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Those that are marked adjustable, all, and each alone. */
+  private static Set<List<ValvePlace>> sets(Network network) {
+    Set<List<ValvePlace>> sets = new LinkedHashSet<>();
+    sets.add(ValvePlace.listAdjustable(network));
+    sets.add(places(network));
+    places(network).forEach(place -> sets.add(List.of(place)));
+    sets.remove(List.<ValvePlace>of());
+    return sets;
+  }
+
+  private static List<ValvePlace> places(Network network) {
+    return network.placed(Valve.class).stream()
+        .map(valve -> new ValvePlace(valve.line().name(), valve.index()))
+        .toList();
+  }
+
+  private static boolean couldHaveOne(Line line, Site site) {
+    boolean toAFall = site.targets().falls().contains(line.to());
+    return toAFall
+        && !line.has(Valve.class)
+        && !line.has(Skimmer.class)
+        && line.mainBore().isPresent();
+  }
+
+  private static Optional<List<Candidate>> added(Site site, List<Line> lines) {
+    List<Step> steps = lines.stream().map(line -> added(line, site.project())).toList();
+    return site.changed(new Candidate(steps).set())
+        .flatMap(changed -> set(changed, places(changed.network()), steps));
+  }
+
+  private static Step added(Line line, Project project) {
+    return new Step(
+        Action.ADD_VALVE,
+        line.name().value(),
+        "",
+        0,
+        NEW_TYPE,
+        List.of(
+            Addresses.ofLine(line.name(), "new valve", "type", NEW_TYPE),
+            Addresses.ofLine(line.name(), "valve", "open", "100 %")),
+        Bought.fittings(NEW_TYPE + " valve", 1, line, project));
+  }
+
+  /** All valves of a project set, after some steps that made it what it is. */
+  static Optional<List<Candidate>> all(Project project, List<Step> before) {
+    return set(project, places(project.network()), before);
+  }
+
+  private static Optional<List<Candidate>> set(
+      Project project, List<ValvePlace> places, List<Step> before) {
+    if (Targets.of(project.network()).isEmpty() || places.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      Network set = settings(project.network(), places).state().network();
+      List<Candidate> roundings = new ArrayList<>();
+      for (Handle handle : Handle.values()) {
+        List<Step> steps = new ArrayList<>(before);
+        for (ValvePlace place : places) {
+          Valve now = place.in(project.network());
+          Valve then = place.in(set);
+          if (!then.loss().equals(now.loss())) {
+            Line line = project.network().line(place.line());
+            steps.add(handle.step(line.placed(Valve.class), place.partIndex(), then));
+          }
+        }
+        if (steps.size() > before.size()) {
+          roundings.add(new Candidate(steps));
+        }
+      }
+      return roundings.isEmpty() ? Optional.empty() : Optional.of(roundings);
+    } catch (NoBalance | SearchFailed unbalanced) {
+      return Optional.empty();
+    }
+  }
+
+  private static ValveSettings settings(Network network, List<ValvePlace> places) {
+    ValveSettings largest = ValveSettingFinder.find(network, places, Aim.LARGEST_SHARE);
+    boolean isTooMuch =
+        Targets.of(network).greatestShareIn(largest.state()) > Verdict.TOO_MUCH_SHARE;
+    if (!isTooMuch || largest.share() < ROOM) {
+      return largest;
+    }
+    return ValveSettingFinder.find(withRoom(network), places, Aim.TARGET);
+  }
+
+  private static Network withRoom(Network network) {
+    Network roomy = network;
+    for (Point point : network.waysOut()) {
+      roomy = roomy.withPoint(withRoom(point));
+    }
+    return roomy;
+  }
+
+  private static Point withRoom(Point point) {
+    if (point.targetM3PerS().isEmpty()) {
+      return point;
+    }
+    OptionalDouble more = OptionalDouble.of(ROOM * point.targetM3PerS().getAsDouble());
+    if (point instanceof Fall fall) {
+      return new Fall(
+          fall.name(), fall.crestM(), fall.weir(), fall.depthBand(), more, fall.returnsTo());
+    }
+    Outlet outlet = (Outlet) point;
+    return new Outlet(outlet.name(), outlet.elevationM(), outlet.levelM(), outlet.nozzle(), more);
+  }
+}

@@ -1,0 +1,134 @@
+package rillwright.solver.study.mending;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import rillwright.solver.network.CheckValve;
+import rillwright.solver.network.Fitting;
+import rillwright.solver.network.HighPoint;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
+import rillwright.solver.network.Valve;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/**
+ * The most that a fall can get by one kind of change, whatever its size: what such a change could
+ * take off the fall's own way is gone, the other branches stay as they are. Each fall is looked at
+ * by itself, so that all together may get less.
+ */
+public final class AtMost {
+  /**
+   * So much wider a pipe takes next to nothing: friction goes with the fifth power of the bore, all
+   * else with the fourth.
+   */
+  private static final double WIDE = 100;
+
+  private final SteadyState state;
+  private final PointName fall;
+  private final Set<LineName> way;
+
+  /** The most that a fall can get. */
+  public AtMost(SteadyState state, PointName fall) {
+    this.state = state;
+    this.fall = fall;
+    this.way = OwnWay.to(fall, state);
+  }
+
+  /**
+   * Without any loss that depends on the bore of its way: friction, fittings, valves, ends. High
+   * points let all through: what runs full over them is more than what falls beside air. m³/s;
+   * empty if there is no balance then.
+   */
+  public OptionalDouble withoutPipeFrictionM3PerS() {
+    return with(
+        line -> {
+          List<Part> parts = new ArrayList<>(line.parts());
+          parts.removeIf(HighPoint.class::isInstance);
+          return line.withParts(parts).narrowed(WIDE);
+        });
+  }
+
+  /** Without the loss of fittings and check valves of its way, m³/s; empty without a balance. */
+  public OptionalDouble withoutFittingsM3PerS() {
+    return with(line -> line.withParts(line.parts().stream().map(AtMost::freed).toList()));
+  }
+
+  private static Part freed(Part part) {
+    if (part instanceof Fitting fitting) {
+      return new Fitting(fitting.label(), fitting.count(), 0, fitting.inside());
+    }
+    return part instanceof CheckValve valve
+        ? new CheckValve(valve.label(), 0, 0, valve.inside(), valve.swings())
+        : part;
+  }
+
+  /**
+   * With every valve of its way wide open and every other way out shut, m³/s; empty if other water
+   * has to run.
+   */
+  public OptionalDouble withTheOthersShutM3PerS() {
+    Network changed = state.network();
+    for (Line line : changed.lines()) {
+      boolean leadsElsewhere = isOtherWayOut(line.to()) || isOtherWayOut(line.from());
+      if (way.contains(line.name())) {
+        changed =
+            changed.withLine(line.withParts(line.parts().stream().map(AtMost::open).toList()));
+      } else if (leadsElsewhere && line.mainBore().isPresent()) {
+        List<Part> parts = new ArrayList<>(line.parts());
+        parts.add(
+            new Valve(
+                "", new Valve.GivenLoss(Double.POSITIVE_INFINITY), line.mainBore().get(), false));
+        changed = changed.withLine(line.withParts(parts));
+      }
+    }
+    return flowIn(changed);
+  }
+
+  private boolean isOtherWayOut(PointName name) {
+    Point point = state.network().point(name);
+    return !name.equals(fall) && point.spill().isPresent();
+  }
+
+  private static Part open(Part part) {
+    return part instanceof Valve valve ? valve.withSetpoint(valve.loss().wideOpen()) : part;
+  }
+
+  /**
+   * With the pumps of its way at a speed, m³/s; empty without a balance.
+   *
+   * @param fastest a pump at its greatest speed
+   */
+  public OptionalDouble withPumpsM3PerS(UnaryOperator<Pump> fastest) {
+    return with(
+        line ->
+            line.withParts(
+                line.parts().stream()
+                    .map(part -> part instanceof Pump pump ? fastest.apply(pump) : part)
+                    .toList()));
+  }
+
+  private OptionalDouble with(UnaryOperator<Line> change) {
+    Network changed = state.network();
+    for (LineName name : way) {
+      changed = changed.withLine(change.apply(changed.line(name)));
+    }
+    return flowIn(changed);
+  }
+
+  private OptionalDouble flowIn(Network changed) {
+    try {
+      return OptionalDouble.of(SteadyStateFinder.find(changed).point(fall).outflowM3PerS());
+    } catch (NoBalance otherWaterMustRun) {
+      return OptionalDouble.empty();
+    }
+  }
+}
