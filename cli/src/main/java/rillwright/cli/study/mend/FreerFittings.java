@@ -57,8 +57,8 @@ final class FreerFittings implements Source {
       Fitting fitting = placed.part();
       Optional<FittingLoss> freer =
           Optional.ofNullable(FREER.get(fitting.label()))
-              .flatMap(type -> Catalogue.standard().findFitting(type, fitting.inside()))
-              .filter(loss -> loss.lossCoefficient() < fitting.lossCoefficient());
+              .flatMap(type -> Catalogue.standard().findFitting(type, fitting.loss().bore()))
+              .filter(loss -> loss.lossCoefficient() < fitting.loss().kForward());
       freer.ifPresent(
           loss ->
               steps.add(

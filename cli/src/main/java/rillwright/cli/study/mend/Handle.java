@@ -54,11 +54,11 @@ enum Handle {
     Placed<Valve> placed =
         valves.stream().filter(valve -> valve.index() == index).findFirst().orElseThrow();
     String line = placed.line().name().value();
-    if (set.loss().openShare().isEmpty()) {
+    if (set.loss().opening().isEmpty()) {
       double k = rounded(set.loss().lossCoefficient());
       return step(Action.THROTTLE, line, set, k, Addresses.ofPart(placed, "k", text(k)));
     }
-    double open = set.loss().openShare().getAsDouble();
+    double open = set.loss().opening().getAsDouble();
     OptionalDouble degrees = set.loss().degreesFromOpen();
     if (degrees.isEmpty()) {
       double share = rounded(open, A_HUNDREDTH);

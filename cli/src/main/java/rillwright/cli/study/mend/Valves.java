@@ -71,7 +71,7 @@ final class Valves implements Source {
     }
     for (int degrees = 0; degrees < QUARTER_TURN; degrees++) {
       double open = 1 - degrees / QUARTER_TURN;
-      Valve turned = now.withSetpoint(new Valve.Opening(opening.travel(), open));
+      Valve turned = now.withSetpoint(opening.at(open));
       Network set = site.network().withPart(place.line(), place.partIndex(), turned);
       if (Site.balanced(set).filter(site::isWithin).isPresent()) {
         Line line = site.network().line(place.line());
@@ -162,7 +162,7 @@ final class Valves implements Source {
     ValveSettings largest = ValveSettingFinder.find(network, places, Aim.LARGEST_SHARE);
     boolean isTooMuch =
         Targets.of(network).greatestShareIn(largest.state()) > Verdict.TOO_MUCH_SHARE;
-    if (!isTooMuch || largest.share() < ROOM) {
+    if (!isTooMuch || largest.targetFraction() < ROOM) {
       return largest;
     }
     return ValveSettingFinder.find(withRoom(network), places, Aim.TARGET);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Fitting;
 import rillwright.solver.network.HighPoint;
@@ -64,7 +65,11 @@ public final class AtMost {
 
   private static Part freed(Part part) {
     if (part instanceof Fitting fitting) {
-      return new Fitting(fitting.label(), fitting.count(), 0, fitting.inside());
+      return new Fitting(
+          fitting.label(),
+          fitting.count(),
+          new VelocityHeadLoss(0, fitting.loss().bore()),
+          fitting.coversChangeOfBore());
     }
     return part instanceof CheckValve valve
         ? new CheckValve(valve.label(), 0, 0, valve.inside(), valve.swings())
