@@ -66,7 +66,7 @@ class InputFilesTest {
   void noCommandDrawsOverADataSheetOfTheProject() throws IOException {
     Path sheet = write("my pump.svg");
     String named = "a data sheet that the project names";
-    for (String command : List.of("odds", "balance", "mend", "stream", "weak")) {
+    for (String command : List.of("odds", "balance", "stream", "weak")) {
       refuses(named, sheet, command, project, "--chart", sheet.toString());
     }
     refuses(named, sheet, "chart", project, "--to", sheet.toString());

@@ -11,6 +11,7 @@ import rillwright.solver.network.Fitting;
 import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
+import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
@@ -53,7 +54,9 @@ public final class AtMost {
     return with(
         line -> {
           List<Part> parts = new ArrayList<>(line.parts());
-          parts.removeIf(HighPoint.class::isInstance);
+          parts.removeIf(
+              part ->
+                  part instanceof HighPoint || part instanceof Loss && part.bore().isPresent());
           return line.withParts(parts).narrowed(WIDE);
         });
   }
