@@ -19,7 +19,7 @@ import rillwright.cli.report.json.MendJson;
 import rillwright.cli.report.text.mend.MendText;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.MendRequest;
-import rillwright.cli.study.mend.Offered;
+import rillwright.cli.study.mend.change.Offered;
 
 /** What would mend it. */
 @Command(

@@ -30,7 +30,7 @@ import rillwright.cli.study.condition.InConditions;
 import rillwright.cli.study.curve.CurvesRequest;
 import rillwright.cli.study.duty.DutyRequest;
 import rillwright.cli.study.mend.MendRequest;
-import rillwright.cli.study.mend.Offered;
+import rillwright.cli.study.mend.change.Offered;
 import rillwright.cli.study.odds.OddsRequest;
 import rillwright.cli.study.solve.SolveRequest;
 import rillwright.cli.study.solve.Solved;

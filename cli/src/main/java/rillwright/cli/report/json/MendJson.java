@@ -16,9 +16,9 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.Bound;
 import rillwright.cli.study.mend.MendAnswer;
-import rillwright.cli.study.mend.Need;
 import rillwright.cli.study.mend.Remedy;
-import rillwright.cli.study.mend.Work;
+import rillwright.cli.study.mend.change.Need;
+import rillwright.cli.study.mend.change.Work;
 import rillwright.solver.network.PointName;
 
 /** What would mend a job, for programs. */

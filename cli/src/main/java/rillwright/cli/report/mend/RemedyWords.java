@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.study.mend.Action;
-import rillwright.cli.study.mend.Candidate;
-import rillwright.cli.study.mend.Step;
+import rillwright.cli.study.mend.change.Action;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Step;
 
 /** What is to be done, in a sentence. */
 public final class RemedyWords {

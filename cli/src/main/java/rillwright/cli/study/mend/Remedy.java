@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import rillwright.cli.study.mend.change.Candidate;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 

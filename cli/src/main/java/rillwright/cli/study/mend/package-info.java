@@ -1,5 +1,5 @@
 /**
- * What would mend a job: changes that are put into it one by one and balanced. Uses {@code file},
- * {@code pricing}, {@code study.choice} and the solver; knows no words.
+ * What would mend a job: changes are put into it one by one, balanced and judged. Uses {@code
+ * change} and the solver; knows no words.
  */
 package rillwright.cli.study.mend;

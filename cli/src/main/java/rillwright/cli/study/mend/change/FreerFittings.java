@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +19,7 @@ import rillwright.solver.network.Placed;
 /**
  * Fittings and check valves that take less, in place of those of the catalogue that stand there.
  */
-final class FreerFittings implements Source {
+public final class FreerFittings implements Source {
   /** What does the same with less loss. */
   private static final Map<String, String> FREER =
       Map.of(

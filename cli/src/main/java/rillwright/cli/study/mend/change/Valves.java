@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -28,7 +28,7 @@ import rillwright.solver.trial.Verdict;
  * much, little more than the targets. One alone, those that may be set, all, and one more where a
  * branch has none.
  */
-final class Valves implements Source {
+public final class Valves implements Source {
   /** More than the target by so much, so that a handle set to a whole degree still gives it. */
   private static final double ROOM = 1.02;
 

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

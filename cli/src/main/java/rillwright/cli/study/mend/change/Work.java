@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 /** What has to be done for a change, the least effort first. */
 public enum Work {

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,11 +20,11 @@ import rillwright.solver.network.Run;
  *
  * @param sizes to try; none for the next ones up
  */
-record LargerPipes(List<String> sizes) implements Source {
+public record LargerPipes(List<String> sizes) implements Source {
   /** How many sizes up are tried; more than that nobody lays for a fall. */
   private static final int MOST_SIZES = 3;
 
-  LargerPipes {
+  public LargerPipes {
     sizes = List.copyOf(sizes);
   }
 

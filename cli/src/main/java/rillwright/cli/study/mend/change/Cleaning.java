@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import rillwright.solver.network.Placed;
 import rillwright.solver.network.Skimmer;
 
 /** Cleaning what is clogged, one thing alone and all together. */
-final class Cleaning implements Source {
+public final class Cleaning implements Source {
   private static final String CLOGGED = "clogged";
   private static final String DEPOSIT = "deposit";
   private static final String RUN = "run";
@@ -31,7 +31,7 @@ final class Cleaning implements Source {
   }
 
   /** What there is to clean in lines. */
-  static List<Step> steps(Site site, List<Line> lines) {
+  public static List<Step> steps(Site site, List<Line> lines) {
     List<Step> steps = new ArrayList<>();
     for (Line line : lines) {
       for (Placed<Skimmer> skimmer : line.placed(Skimmer.class)) {

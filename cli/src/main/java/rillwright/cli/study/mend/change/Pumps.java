@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +21,7 @@ import rillwright.solver.steady.SteadyState;
  *
  * @param offered pumps of a supplier beside those that the file names
  */
-record Pumps(Offered offered) implements Source {
+public record Pumps(Offered offered) implements Source {
   /** Slower than this few pumps can be run, percent; common practice, no source. */
   private static final int SLOWEST_PERCENT = 40;
 

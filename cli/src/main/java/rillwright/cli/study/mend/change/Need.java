@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,9 +21,9 @@ import rillwright.solver.steady.SteadyState;
  */
 public record Need(
     String at, PointName point, String code, OptionalDouble targetM3PerS, double hasM3PerS) {
-  static final String UNDER_TARGET = "under-target";
-  static final String OVER_TARGET = "over-target";
-  static final String STARVED = "starved-chamber";
+  public static final String UNDER_TARGET = "under-target";
+  public static final String OVER_TARGET = "over-target";
+  public static final String STARVED = "starved-chamber";
 
   private static final Set<String> OF_POINTS =
       Set.of(UNDER_TARGET, OVER_TARGET, STARVED, "touchy", "runs-over");
@@ -31,7 +31,7 @@ public record Need(
       Set.of("near-shut-off", "below-minimum-flow", "past-published-range");
 
   /** What a state needs, in the order of its findings. */
-  static List<Need> in(SteadyState state, List<Finding> findings) {
+  public static List<Need> in(SteadyState state, List<Finding> findings) {
     List<Need> needs = new ArrayList<>();
     for (Finding finding : findings) {
       if (OF_POINTS.contains(finding.code())) {

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +13,7 @@ import rillwright.solver.network.Placed;
 import rillwright.solver.network.Skimmer;
 
 /** A wider mouth or a lower sill where a chamber runs short of water. */
-final class Skimmers implements Source {
+public final class Skimmers implements Source {
   private static final int MOST_STEPS = 36;
 
   @Override

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +13,7 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.Run;
 
 /** What is bought for a change, at the prices of the project; empty where a price is missing. */
-final class Bought {
+public final class Bought {
   private Bought() {}
 
   /** New pipe and fittings of lines, and the trench that is dug for them. */
@@ -54,7 +54,7 @@ final class Bought {
   }
 
   /** The currency of a project, which has one; empty if it names no price. */
-  static Optional<String> currency(Project project) {
+  public static Optional<String> currency(Project project) {
     return project
         .running()
         .price()

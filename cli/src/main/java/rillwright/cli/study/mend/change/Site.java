@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,25 +30,25 @@ import rillwright.solver.trial.Verdict;
  * @param targets of its falls and outlets
  * @param needs what does not do what it should
  */
-record Site(Project project, SteadyState state, Targets targets, List<Need> needs) {
+public record Site(Project project, SteadyState state, Targets targets, List<Need> needs) {
 
-  static Site of(Project project) {
+  public static Site of(Project project) {
     SteadyState state = SteadyStateFinder.find(project.network());
     return new Site(
         project, state, Targets.of(project.network()), Need.in(state, Findings.of(state)));
   }
 
-  Network network() {
+  public Network network() {
     return project.network();
   }
 
   /** The project with changes, balanced; empty if it cannot be so or has no balance then. */
-  Optional<SteadyState> with(List<String> changes) {
+  public Optional<SteadyState> with(List<String> changes) {
     return changed(changes).flatMap(changed -> balanced(changed.network()));
   }
 
   /** The project with changes; empty if it cannot be so. */
-  Optional<Project> changed(List<String> changes) {
+  public Optional<Project> changed(List<String> changes) {
     try {
       return Optional.of(project.with(changes));
     } catch (InvalidInput cannotBeSo) {
@@ -57,7 +57,7 @@ record Site(Project project, SteadyState state, Targets targets, List<Need> need
   }
 
   /** A network's state; empty without a balance. */
-  static Optional<SteadyState> balanced(Network network) {
+  public static Optional<SteadyState> balanced(Network network) {
     try {
       return Optional.of(SteadyStateFinder.find(network));
     } catch (NoBalance | SearchFailed unbalanced) {
@@ -66,22 +66,22 @@ record Site(Project project, SteadyState state, Targets targets, List<Need> need
   }
 
   /** Whether every fall gets at least its target. */
-  boolean isEnough(SteadyState changed) {
+  public boolean isEnough(SteadyState changed) {
     return targets.isEmpty() || targets.shareAt(targets.worstIn(changed), changed) >= 1;
   }
 
   /** Whether every fall gets its target and not much more. */
-  boolean isWithin(SteadyState changed) {
+  public boolean isWithin(SteadyState changed) {
     return isEnough(changed) && targets.greatestShareIn(changed) <= Verdict.TOO_MUCH_SHARE;
   }
 
   /** Whether some need is of a code. */
-  boolean has(String code) {
+  public boolean has(String code) {
     return needs.stream().anyMatch(need -> need.code().equals(code));
   }
 
   /** The points that need more than they get. */
-  Set<PointName> lacking() {
+  public Set<PointName> lacking() {
     Set<PointName> lacking = new LinkedHashSet<>();
     needs.stream()
         .filter(need -> !need.code().equals(Need.OVER_TARGET))
@@ -90,14 +90,14 @@ record Site(Project project, SteadyState state, Targets targets, List<Need> need
   }
 
   /** The lines that the water of each point in need comes through. */
-  Map<PointName, Set<LineName>> ways() {
+  public Map<PointName, Set<LineName>> ways() {
     Map<PointName, Set<LineName>> ways = new LinkedHashMap<>();
     needs.forEach(need -> ways.put(need.point(), OwnWay.to(need.point(), state)));
     return ways;
   }
 
   /** The same together, in the order of the network. */
-  List<Line> lines() {
+  public List<Line> lines() {
     Set<LineName> all = new LinkedHashSet<>();
     ways().values().forEach(all::addAll);
     List<Line> lines = new ArrayList<>(network().lines());

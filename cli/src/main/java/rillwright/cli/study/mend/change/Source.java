@@ -1,9 +1,9 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.List;
 
 /** A class of changes that may be tried. */
-interface Source {
+public interface Source {
   /**
    * What may be tried at a site.
    *

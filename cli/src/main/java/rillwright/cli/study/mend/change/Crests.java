@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +21,7 @@ import rillwright.solver.steady.SteadyState;
  * The crest of a fall: lower for more flow; of another width where the target is a depth or a flow
  * for each unit of width.
  */
-final class Crests implements Source {
+public final class Crests implements Source {
   private static final int MOST_LOWER = 40;
 
   private static final int MOST_NARROWER = 60;

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.change;
 
 /** A kind of change to one thing. */
 public enum Action {
