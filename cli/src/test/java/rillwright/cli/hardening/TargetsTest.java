@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
 
 /** One definition of a missed target: more than a thousandth below it, at any fall or outlet. */
 class TargetsTest {
@@ -60,6 +62,34 @@ class TargetsTest {
     assertTrue(balance.json().get("falls").has("under"), balance.out());
     assertTrue(MeasuredRun.of("balance", project).out().contains("  under  "));
     assertEquals(1, MeasuredRun.of("solve", project, "--strict").status());
+  }
+
+  /**
+   * A pump that makes what {@code duty} asks for with the others throttled brings all their target,
+   * and none more, be the outlet in air or under water.
+   */
+  @ParameterizedTest
+  @CsvSource({"-1 m", "0.3 m", "2 m"})
+  void aPumpThatMakesTheThrottledDutyBringsEveryTarget(String level) {
+    String chosen = Scratch.read(project(", target: 1 L/s", level, ", target: 0.5 L/s", "2 m"));
+    String planned = Scratch.file(folder, chosen.replace("pump: p}", "pump: to be chosen}"));
+    JsonNode duty = MeasuredRun.of("duty", planned, "--format", "json").json().get("throttled");
+    assertEquals(0.0015, duty.get("flowM3PerS").asDouble(), 1e-9);
+    double head = duty.get("headM").asDouble();
+    String made =
+        String.format(
+            Locale.ROOT,
+            "{flow: 0 L/s, head: %.9f m}, {flow: 1.5 L/s, head: %.9f m}, {flow: 3 L/s, head: 0 m}",
+            head + 1,
+            head);
+    String points = chosen.substring(chosen.indexOf("p: {points: [") + "p: {points: [".length());
+    String pumped = Scratch.file(folder, chosen.replace(points, made + "]}\n"));
+    JsonNode falls =
+        MeasuredRun.of("balance", pumped, "--target", "--format", "json").json().get("falls");
+    for (String fall : List.of("fall", "under")) {
+      double target = falls.get(fall).get("targetM3PerS").asDouble();
+      assertEquals(target, falls.get(fall).get("flowM3PerS").asDouble(), 1e-4 * target, fall);
+    }
   }
 
   /** Water that runs in at an outlet without a target misses none. */

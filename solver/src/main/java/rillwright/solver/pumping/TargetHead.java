@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
-import rillwright.solver.network.Spill;
 import rillwright.solver.steady.SteadyState;
 
 /**
@@ -109,18 +109,18 @@ public final class TargetHead {
   }
 
   /**
-   * The head that a fall lacks for its target where it is held to it, m; below 0 if it has more,
-   * without bound where that cannot be said: at an outlet under water, or where heads are not
-   * known.
+   * The head that a fall or outlet lacks for its target where it is held to it, m; below 0 if it
+   * has more, without bound where heads are not known.
    */
   private double lackM(PointName fall, SteadyState state) {
     OptionalDouble stands = state.point(fall).headM();
-    Optional<Spill> out = network.point(fall).spill();
-    if (stands.isEmpty() || out.isEmpty()) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double asks = out.get().levelM() + out.get().law().headLossAt(targets.at(fall));
-    return asks - stands.getAsDouble();
+    Point point = network.point(fall);
+    double asks =
+        point
+            .spill()
+            .map(out -> out.levelM() + out.law().headLossAt(targets.at(fall)))
+            .orElseGet(() -> point.heldHeadM().orElseThrow());
+    return asks - stands.orElse(Double.NEGATIVE_INFINITY);
   }
 
   /** All other falls throttled to their targets, this one with its way wide open. */

@@ -85,7 +85,7 @@ final class Model {
   }
 
   private void addUnlessHeld(Map<PointName, Double> draws, PointName point, double draw) {
-    if (network.point(point).heldHeadM().isEmpty()) {
+    if (imposed.heldHeadM(network.point(point)).isEmpty()) {
       draws.merge(point, draw, Double::sum);
     }
   }
@@ -102,7 +102,7 @@ final class Model {
       double draw = draws.getOrDefault(point.name(), 0.0);
       double comesIn =
           starved.containsKey(point.name()) ? starved.get(point.name()).inflowM3PerS() : 0;
-      numbering.addPoint(point, draw - comesIn);
+      numbering.addPoint(point.name(), imposed.heldHeadM(point), draw - comesIn);
     }
     starved.forEach((chamber, state) -> numbering.addIntake(chamber, state.intakeM()));
     laws.forEach(numbering::addLine);

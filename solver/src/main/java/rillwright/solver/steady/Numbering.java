@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import rillwright.solver.balance.BalanceProblem;
 import rillwright.solver.balance.BalanceProblem.Link;
@@ -15,7 +16,6 @@ import rillwright.solver.law.OneWayLaw;
 import rillwright.solver.law.OneWayLaw.Direction;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
-import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Spill;
 
@@ -35,14 +35,12 @@ final class Numbering {
   /**
    * The node of a point.
    *
+   * @param heldHeadM the head at which it is held, m, if it is
    * @param drawM3PerS taken out there unless its head is held, m³/s
    */
-  void addPoint(Point point, double drawM3PerS) {
-    nodeOf.put(point.name(), nodes.size());
-    nodes.add(
-        point.heldHeadM().isPresent()
-            ? Node.held(point.heldHeadM().getAsDouble())
-            : Node.free(drawM3PerS));
+  void addPoint(PointName point, OptionalDouble heldHeadM, double drawM3PerS) {
+    nodeOf.put(point, nodes.size());
+    nodes.add(heldHeadM.isPresent() ? Node.held(heldHeadM.getAsDouble()) : Node.free(drawM3PerS));
   }
 
   /** The node that water running into a starved chamber sees, held at its intake. */

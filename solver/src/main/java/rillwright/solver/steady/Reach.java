@@ -86,7 +86,7 @@ final class Reach {
     OptionalDouble head =
         state
             .map(found -> found.point(point).drawnHeadM())
-            .orElseGet(() -> network.point(point).heldHeadM());
+            .orElseGet(() -> imposed.heldHeadM(network.point(point)));
     if (head.isPresent() || !passed.add(point)) {
       return head;
     }

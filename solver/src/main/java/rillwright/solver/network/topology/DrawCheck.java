@@ -131,7 +131,7 @@ public final class DrawCheck {
     double wanted = wanted(point);
     addEdge(vertex, SINK, Math.max(0, wanted));
     addEdge(SOURCE, vertex, Math.max(0, -wanted));
-    boolean held = point.heldHeadM().isPresent();
+    boolean held = point.heldHeadM().isPresent() && !closed.contains(point.name());
     boolean spills = point.spill().isPresent() && !closed.contains(point.name());
     boolean gives = held || (spills && point.spill().get().law().leastFlow() < 0);
     boolean swallows = starved.containsKey(point.name());
