@@ -24,13 +24,13 @@ import rillwright.cli.file.pump.PumpTable;
 import rillwright.cli.file.pump.PumpsReader;
 import rillwright.cli.file.pump.SheetSource;
 import rillwright.cli.file.quantity.Measure;
-import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.site.PriceNames;
 import rillwright.cli.file.site.SiteReader;
 import rillwright.cli.file.stream.BoxesReader;
 import rillwright.cli.file.stream.EvaporationReader;
 import rillwright.cli.file.stream.StreamsReader;
 import rillwright.cli.file.tree.MapNode;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Fitting;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.LineName;
@@ -62,8 +62,7 @@ public final class ProjectMapping {
           "signs",
           "evaporation",
           "conditions");
-  private static final Range VERSION =
-      Range.between(1, 1, "must be 1, the version of the format that this program reads");
+  private static final String VERSION = "1";
 
   private final Catalogue catalogue;
   private final SheetSource sheets;
@@ -128,7 +127,7 @@ public final class ProjectMapping {
   Project map(MapNode tree, List<String> changes, DrawnValues drawn) {
     Ledger ledger = new Ledger(file, drawn);
     Fields root = Fields.of(tree, "", ledger, SECTIONS);
-    root.find("rillwright", Measure.NUMBER, VERSION);
+    version(root);
     final String title = root.findText("title").orElse(nameOf(file));
     final Show show =
         root.findWord("show", List.of("us", "metric")).filter("metric"::equals).isPresent()
@@ -172,6 +171,17 @@ public final class ProjectMapping {
         tree,
         changes,
         this);
+  }
+
+  private static void version(Fields root) {
+    Optional<String> written = root.findText("rillwright").filter(text -> !text.equals(VERSION));
+    written.ifPresent(
+        text ->
+            root.fault(
+                "rillwright",
+                PlainText.quoted(text)
+                    + " is not possible; it must be 1, the version of the format that this program"
+                    + " reads"));
   }
 
   /** The file's name without its folder and ending. */

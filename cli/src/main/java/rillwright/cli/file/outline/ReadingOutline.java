@@ -39,7 +39,12 @@ public final class ReadingOutline {
     known(reading, "gauge", gauges);
     known(reading, "pump", lines);
     known(reading, "valve", lines);
-    reading.findWord("when", ReadingForm.STATES);
+    if (reading
+        .findWord("when", ReadingForm.STATES)
+        .filter(ReadingForm.VALVE_SHUT::equals)
+        .isPresent()) {
+      reading.requireText("valve", lines.stream().findFirst().orElse("supply"));
+    }
     Optional<ReadQuantity> read = ReadingForm.whatWasRead(reading);
     for (ReadQuantity quantity : ReadQuantity.values()) {
       quantity.find(reading);
