@@ -29,7 +29,7 @@ import tools.jackson.databind.ObjectMapper;
  */
 final class OrderlyRun {
   private static final Set<Integer> ORDERLY = Set.of(0, 1, 2, 3);
-  private static final Pattern NO_NUMBER = Pattern.compile("(?<![\\w\"])-?(NaN|Infinity|∞)(?!\\w)");
+  static final Pattern NO_NUMBER = Pattern.compile("(?<![\\w\"])-?(NaN|Infinity|∞)(?!\\w)");
   private static final List<String> INSIDES =
       List.of("\tat ", "Exception", "a defect in the program", "Optional[", "java.");
 

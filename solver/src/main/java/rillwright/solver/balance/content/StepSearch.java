@@ -38,8 +38,11 @@ public final class StepSearch {
     double best = 1;
     for (int i = 0; i < MOST_TRIES; i++) {
       double bySecant = low + (high - low) * -atLow / (atHigh - atLow);
-      // Halving at every other try keeps the bracket shrinking where the slope has a kink.
-      double t = i % 2 == 0 ? bySecant : (low + high) / 2;
+      // Halving at every other try keeps the bracket shrinking where the slope has a kink; slopes
+      // too
+      // large for a number have no secant.
+      boolean usable = i % 2 == 0 && Double.isFinite(bySecant);
+      double t = usable ? bySecant : (low + high) / 2;
       double at = slope.applyAsDouble(t);
       best = t;
       if (Math.abs(at) <= SHORT_STEP_SHARE * -atStart) {

@@ -63,4 +63,13 @@ class StepSearchTest {
       assertTrue(slope.applyAsDouble(length) <= 0.25, "seed " + seed + ", case " + i);
     }
   }
+
+  /** Of such a slope there is no secant: infinity over infinity is no number. */
+  @Test
+  void slopesTooLargeForANumberAreHalved() {
+    double length =
+        StepSearch.lengthOf(
+            t -> t == 0 ? -1 : t < 0.4 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
+    assertEquals(0.4, length, 1e-3);
+  }
 }
