@@ -26,6 +26,7 @@ import tools.jackson.databind.ObjectMapper;
  * @param err what it complained about
  * @param processorSeconds processor time
  * @param allocatedBytes memory asked for, whether or not it was given back
+ * @param keptBytes the most memory of this process in use after a collection; 0 if none took place
  */
 public record MeasuredRun(
     List<String> arguments,
@@ -33,7 +34,8 @@ public record MeasuredRun(
     String out,
     String err,
     double processorSeconds,
-    long allocatedBytes) {
+    long allocatedBytes,
+    long keptBytes) {
   private static final double NANOSECONDS = 1e9;
   private static final int DEFECT = 70;
 
@@ -71,7 +73,8 @@ public record MeasuredRun(
     final long bytes = thread.getThreadAllocatedBytes(self);
     final long start = thread.getCurrentThreadCpuTime();
     int status;
-    try {
+    KeptMemory kept = new KeptMemory();
+    try (kept) {
       status =
           Main.commandLine(arguments)
               .setOut(new PrintWriter(out))
@@ -87,7 +90,8 @@ public record MeasuredRun(
         out.toString(),
         err.toString(),
         (thread.getCurrentThreadCpuTime() - start) / NANOSECONDS,
-        thread.getThreadAllocatedBytes(self) - bytes);
+        thread.getThreadAllocatedBytes(self) - bytes,
+        kept.mostBytes());
   }
 
   private static String whereItIs() {

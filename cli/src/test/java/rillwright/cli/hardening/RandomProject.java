@@ -28,16 +28,22 @@ final class RandomProject {
   static Map<String, Object> of(long seed) {
     RandomProject project = new RandomProject(seed);
     int tees = 1 + project.draw.below(project.draw.chance(0.1) ? 12 : 4);
-    return project.build(seed, tees);
+    return project.build(seed, tees, 0);
   }
 
   /** A larger one, of up to 40 lines. */
   static Map<String, Object> large(long seed) {
     RandomProject project = new RandomProject(seed);
-    return project.build(seed, 15 + project.draw.below(15));
+    return project.build(seed, 15 + project.draw.below(15), 0);
   }
 
-  private Map<String, Object> build(long seed, int tees) {
+  /** One of about 30 lines, half of them in rings. */
+  static Map<String, Object> mesh(long seed) {
+    RandomProject project = new RandomProject(seed);
+    return project.build(seed, 12, 14);
+  }
+
+  private Map<String, Object> build(long seed, int tees, int rings) {
     String start = openWater();
     boolean isPumped = draw.chance(0.85);
     for (int i = 0; i < tees; i++) {
@@ -54,13 +60,13 @@ final class RandomProject {
       }
       join("tee " + draw.below(tees), name, false);
     }
-    int extra = draw.chance(0.5) ? draw.below(3) : 0;
+    int extra = rings + (draw.chance(0.5) ? draw.below(3) : 0);
     List<String> names = List.copyOf(points.keySet());
     for (int i = 0; i < extra; i++) {
       String from = draw.oneOf(names);
       String to = draw.oneOf(names);
       if (!from.equals(to)) {
-        join(from, to, draw.chance(0.2));
+        join(from, to, rings == 0 && draw.chance(0.2));
       }
     }
     return whole(seed);

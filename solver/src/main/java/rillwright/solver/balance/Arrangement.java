@@ -1,5 +1,6 @@
 package rillwright.solver.balance;
 
+import java.util.Arrays;
 import java.util.List;
 import rillwright.solver.balance.linear.NodalSystem;
 import rillwright.solver.law.HeadLaw;
@@ -27,6 +28,9 @@ final class Arrangement {
 
   /** Flow taken out at each node. */
   final double[] draw;
+
+  /** The links that lead from each node to others, in their order. */
+  final int[][] linksAt;
 
   final NodalSystem system;
 
@@ -57,6 +61,27 @@ final class Arrangement {
       heldHead[i] = node.heldHeadM().orElse(0);
       draw[i] = held[i] ? 0 : node.drawM3PerS();
     }
+    linksAt = incidence();
     system = new NodalSystem(nodeCount, from, to);
+  }
+
+  private int[][] incidence() {
+    int[] count = new int[nodeCount];
+    for (int k = 0; k < linkCount; k++) {
+      if (from[k] != to[k]) {
+        count[from[k]]++;
+        count[to[k]]++;
+      }
+    }
+    int[][] links = new int[nodeCount][];
+    Arrays.setAll(links, i -> new int[count[i]]);
+    Arrays.fill(count, 0);
+    for (int k = 0; k < linkCount; k++) {
+      if (from[k] != to[k]) {
+        links[from[k]][count[from[k]]++] = k;
+        links[to[k]][count[to[k]]++] = k;
+      }
+    }
+    return links;
   }
 }

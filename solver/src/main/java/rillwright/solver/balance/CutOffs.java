@@ -88,8 +88,8 @@ final class CutOffs {
   }
 
   private int onlyFreeLinkAt(int node) {
-    for (int k = 0; k < net.linkCount; k++) {
-      if (state.isFree(k) && (net.from[k] == node) != (net.to[k] == node)) {
+    for (int k : net.linksAt[node]) {
+      if (state.isFree(k)) {
         return k;
       }
     }

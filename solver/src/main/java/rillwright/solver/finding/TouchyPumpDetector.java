@@ -58,9 +58,7 @@ final class TouchyPumpDetector implements Detector {
   }
 
   private static Network withLowerBasins(Network network) {
-    return new Network(
-        network.water(),
-        network.siteElevationM(),
+    return network.with(
         network.points().stream().map(TouchyPumpDetector::lowered).toList(),
         network.lines());
   }

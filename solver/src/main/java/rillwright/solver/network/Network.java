@@ -1,13 +1,12 @@
 package rillwright.solver.network;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import rillwright.solver.invariant.Require;
 import rillwright.solver.law.HeadLaw;
-import rillwright.solver.law.SeriesLaw;
 import rillwright.solver.water.Water;
 
 /**
@@ -17,8 +16,13 @@ import rillwright.solver.water.Water;
 public final class Network {
   private final Water water;
   private final double siteElevationM;
-  private final Map<PointName, Point> points;
-  private final Map<LineName, Line> lines;
+  private final List<Point> pointsInOrder;
+  private final List<Line> linesInOrder;
+  private final Map<PointName, Point> points = new HashMap<>();
+  private final Map<LineName, Line> lines = new HashMap<>();
+
+  /** Laws found so far: one network is balanced often, and most of it stays from one to the next. */
+  private final Map<LineName, LineLaws> laws = new ConcurrentHashMap<>();
 
   /**
    * A network.
@@ -33,15 +37,15 @@ public final class Network {
     Require.finite("elevation of the site", siteElevationM, "m");
     this.water = Require.given("water", water);
     this.siteElevationM = siteElevationM;
-    this.points = new LinkedHashMap<>();
-    this.lines = new LinkedHashMap<>();
-    for (Point point : Require.all("points of a network", points)) {
+    this.pointsInOrder = Require.all("points of a network", points);
+    this.linesInOrder = Require.all("lines of a network", lines);
+    for (Point point : pointsInOrder) {
       Require.name("name of a point", point.name().value());
       if (this.points.put(point.name(), point) != null) {
         throw new IllegalArgumentException("two points are called \"" + point.name() + "\"");
       }
     }
-    for (Line line : Require.all("lines of a network", lines)) {
+    for (Line line : linesInOrder) {
       Require.name("name of a line", line.name().value());
       if (this.lines.put(line.name(), line) != null) {
         throw new IllegalArgumentException("two lines are called \"" + line.name() + "\"");
@@ -86,27 +90,27 @@ public final class Network {
 
   /** All points, in the order of the file. */
   public List<Point> points() {
-    return List.copyOf(points.values());
+    return pointsInOrder;
   }
 
   /** All lines, in the order of the file. */
   public List<Line> lines() {
-    return List.copyOf(lines.values());
+    return linesInOrder;
   }
 
   /** The points of a kind, in the order of the file. */
   public <P extends Point> List<P> points(Class<P> kind) {
-    return points.values().stream().filter(kind::isInstance).map(kind::cast).toList();
+    return pointsInOrder.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
   /** The parts of a kind where they stand, in the order of the file. */
   public <P extends Part> List<Placed<P>> placed(Class<P> kind) {
-    return lines.values().stream().flatMap(line -> line.placed(kind).stream()).toList();
+    return linesInOrder.stream().flatMap(line -> line.placed(kind).stream()).toList();
   }
 
   /** Falls and outlets, in the order of the file. */
   public List<Point> waysOut() {
-    return points.values().stream()
+    return pointsInOrder.stream()
         .filter(point -> point instanceof Fall || point instanceof Outlet)
         .toList();
   }
@@ -152,12 +156,7 @@ public final class Network {
 
   /** The laws of a line's entrance, parts and exit by themselves, in order. */
   public List<HeadLaw> ownLawsOf(Line line) {
-    Setting setting = settingOf(line);
-    List<HeadLaw> laws = new ArrayList<>();
-    laws.add(line.entrance().lawAtFrom());
-    line.parts().forEach(part -> laws.add(part.law(setting)));
-    laws.add(line.exit().lawAtTo());
-    return laws;
+    return known(line).own();
   }
 
   /**
@@ -165,25 +164,42 @@ public final class Network {
    * add up to the line's.
    */
   public List<HeadLaw> lawsOf(Line line) {
-    List<HeadLaw> laws = ownLawsOf(line);
-    for (ChangeOfBore change : line.changesOfBore()) {
-      int run = change.after().index() + 1;
-      laws.set(run, new SeriesLaw(List.of(change.law(), laws.get(run))));
-    }
-    return laws;
+    return known(line).withChanges().laws();
   }
 
   /** The head law of a whole line. */
   public HeadLaw lawOf(Line line) {
-    return new SeriesLaw(lawsOf(line));
+    return known(line).withChanges();
+  }
+
+  private LineLaws known(Line line) {
+    return lines.get(line.name()) == line
+        ? laws.computeIfAbsent(line.name(), name -> LineLaws.of(line, settingOf(line)))
+        : LineLaws.of(line, settingOf(line));
+  }
+
+  /**
+   * The same water with other points and lines; the laws of lines that stay are not found anew.
+   *
+   * @throws IllegalArgumentException as for any network
+   */
+  public Network with(List<Point> otherPoints, List<Line> otherLines) {
+    Network other = new Network(water, siteElevationM, otherPoints, otherLines);
+    for (Line line : otherLines) {
+      LineLaws found = laws.get(line.name());
+      boolean sameStart = points.get(line.from()) == other.points.get(line.from());
+      boolean stays = lines.get(line.name()) == line && (sameStart || !line.has(Skimmer.class));
+      if (found != null && stays) {
+        other.laws.put(line.name(), found);
+      }
+    }
+    return other;
   }
 
   /** The same network with one line replaced by another of its name. */
   public Network withLine(Line changed) {
     line(changed.name());
-    return new Network(
-        water,
-        siteElevationM,
+    return with(
         points(),
         lines().stream().map(line -> line.name().equals(changed.name()) ? changed : line).toList());
   }
@@ -191,9 +207,7 @@ public final class Network {
   /** The same network with one point replaced by another of its name. */
   public Network withPoint(Point changed) {
     point(changed.name());
-    return new Network(
-        water,
-        siteElevationM,
+    return with(
         points().stream()
             .map(point -> point.name().equals(changed.name()) ? changed : point)
             .toList(),

@@ -7,8 +7,8 @@ import java.util.Map;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
-import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
+import rillwright.solver.network.topology.NetworkGraph;
 import rillwright.solver.network.topology.UnmetDraw;
 
 /**
@@ -23,7 +23,7 @@ final class InflowSearch {
 
   private static final int MOST_ROUNDS = 200;
 
-  private final Network network;
+  private final NetworkGraph graph;
   private final Model model;
   private final Map<LineName, Double> falling;
   private int iterations;
@@ -33,8 +33,8 @@ final class InflowSearch {
    *
    * @param falling what falls out of vented lines at first, m³/s; copied
    */
-  InflowSearch(Network network, Model model, Map<LineName, Double> falling) {
-    this.network = network;
+  InflowSearch(NetworkGraph graph, Model model, Map<LineName, Double> falling) {
+    this.graph = graph;
     this.model = model;
     this.falling = new LinkedHashMap<>(falling);
   }
@@ -124,10 +124,8 @@ final class InflowSearch {
   /** What comes into a chamber out of full lines, m³/s. */
   double inflow(PointName chamber, Solved solved) {
     double sum = 0;
-    for (Line line : network.lines()) {
-      if (line.from().equals(chamber) || line.to().equals(chamber)) {
-        sum += solved.inflowM3PerS(line, chamber);
-      }
+    for (Line line : graph.linesAt(chamber)) {
+      sum += solved.inflowM3PerS(line, chamber);
     }
     return sum;
   }

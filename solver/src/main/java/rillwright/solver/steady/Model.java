@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -23,23 +22,31 @@ import rillwright.solver.network.topology.UnmetDraw;
 final class Model {
   private final Network network;
   private final Map<LineName, PointName> fallsTo;
+  private final NetworkGraph graph;
   private final Imposed imposed;
-  private final Map<Line, HeadLaw> laws = new LinkedHashMap<>();
 
-  Model(RunningNetwork running, Imposed imposed) {
+  /** Those whose flow follows from their law. */
+  private final List<Line> lines;
+
+  /**
+   * A model.
+   *
+   * @param graph of the network as it runs
+   */
+  Model(RunningNetwork running, NetworkGraph graph, Imposed imposed) {
     this.network = running.network();
+    this.graph = graph;
     this.fallsTo = running.fallsTo();
     this.imposed = imposed;
-    for (Line line : network.lines()) {
-      if (!imposed.lineFlowM3PerS().containsKey(line.name())) {
-        laws.put(line, network.lawOf(line));
-      }
-    }
+    this.lines =
+        network.lines().stream()
+            .filter(line -> !imposed.lineFlowM3PerS().containsKey(line.name()))
+            .toList();
   }
 
   /** Throws if points are joined to nothing. */
   void check() {
-    List<PointName> floating = new NetworkGraph(network).floatingPoints();
+    List<PointName> floating = graph.floatingPoints();
     if (!floating.isEmpty()) {
       throw new NoBalance(new NoBalance.FloatingPoints(floating));
     }
@@ -57,7 +64,7 @@ final class Model {
     }
     Map<PointName, Double> inflows = new LinkedHashMap<>();
     starved.forEach((chamber, state) -> inflows.put(chamber, state.inflowM3PerS()));
-    return DrawCheck.unmet(network, laws, inflows, draws, imposed.outflowM3PerS().keySet());
+    return DrawCheck.unmet(network, lines, inflows, draws, imposed.outflowM3PerS().keySet());
   }
 
   /**
@@ -105,7 +112,7 @@ final class Model {
       numbering.addPoint(point.name(), imposed.heldHeadM(point), draw - comesIn);
     }
     starved.forEach((chamber, state) -> numbering.addIntake(chamber, state.intakeM()));
-    laws.forEach(numbering::addLine);
+    lines.forEach(line -> numbering.addLine(line, network.lawOf(line)));
     starved.keySet().forEach(numbering::addSurplus);
     for (Point point : network.points()) {
       if (point.spill().isPresent() && !imposed.outflowM3PerS().containsKey(point.name())) {

@@ -48,7 +48,7 @@ final class RunningNetwork {
     this.network =
         courses.isEmpty()
             ? written
-            : new Network(written.water(), written.siteElevationM(), points, lines);
+            : written.with(points, lines);
   }
 
   /** As it runs. */

@@ -12,6 +12,7 @@ import rillwright.solver.network.Chamber;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
+import rillwright.solver.network.topology.NetworkGraph;
 import rillwright.solver.network.topology.UnmetDraw;
 
 /**
@@ -35,6 +36,7 @@ public final class SteadyStateFinder {
   private final Imposed imposed;
   private final Map<LineName, Course> courses;
   private final RunningNetwork running;
+  private final NetworkGraph graph;
   private final Model model;
   private final InflowSearch search;
 
@@ -43,8 +45,9 @@ public final class SteadyStateFinder {
     this.imposed = imposed;
     this.courses = courses;
     this.running = new RunningNetwork(network, courses);
-    this.model = new Model(running, imposed);
-    this.search = new InflowSearch(running.network(), model, fullFlows(courses));
+    this.graph = new NetworkGraph(running.network());
+    this.model = new Model(running, graph, imposed);
+    this.search = new InflowSearch(graph, model, fullFlows(courses));
   }
 
   /**
@@ -97,7 +100,9 @@ public final class SteadyStateFinder {
    * @throws NoBalance naming them
    */
   public static void requireDrawsMet(Network network) {
-    Model model = new Model(new RunningNetwork(network, Map.of()), Imposed.NOTHING);
+    Model model =
+        new Model(
+            new RunningNetwork(network, Map.of()), new NetworkGraph(network), Imposed.NOTHING);
     model.check();
     List<UnmetDraw> unmet = model.unmetDraws(Map.of(), Map.of());
     if (!unmet.isEmpty()) {

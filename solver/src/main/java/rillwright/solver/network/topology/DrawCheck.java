@@ -69,7 +69,7 @@ public final class DrawCheck {
   /**
    * The draws that cannot be met, in the order of the network's points.
    *
-   * @param laws the law of every line that is there to carry water
+   * @param lines that are there to carry water by their laws
    * @param starved chambers that swallow all that their lines bring, and the flow that can be drawn
    *     from each, m³/s
    * @param draws flow taken out at points, m³/s; negative puts in
@@ -77,7 +77,7 @@ public final class DrawCheck {
    */
   public static List<UnmetDraw> unmet(
       Network network,
-      Map<Line, HeadLaw> laws,
+      List<Line> lines,
       Map<PointName, Double> starved,
       Map<PointName, Double> draws,
       Set<PointName> closed) {
@@ -86,25 +86,25 @@ public final class DrawCheck {
       return List.of();
     }
     List<UnmetDraw> unmet = new ArrayList<>();
-    unmet.addAll(new DrawCheck(network, draws, closed, Side.DRAWN).run(laws, starved));
-    unmet.addAll(new DrawCheck(network, draws, closed, Side.PUT_IN).run(laws, starved));
+    unmet.addAll(new DrawCheck(network, draws, closed, Side.DRAWN).run(lines, starved));
+    unmet.addAll(new DrawCheck(network, draws, closed, Side.PUT_IN).run(lines, starved));
     return unmet;
   }
 
-  private List<UnmetDraw> run(Map<Line, HeadLaw> laws, Map<PointName, Double> starved) {
+  private List<UnmetDraw> run(List<Line> lines, Map<PointName, Double> starved) {
     List.of(SOURCE, SINK, WORLD).forEach(graph::addVertex);
     graph.setEdgeWeight(graph.addEdge(SOURCE, WORLD), PLENTY);
     network.points().forEach(point -> graph.addVertex(vertex(point.name())));
     network.points().forEach(point -> addPoint(point, starved));
-    laws.forEach(
-        (line, law) -> {
-          String from = vertex(line.from());
-          String to = vertex(line.to());
-          String intoTo = starved.containsKey(line.to()) ? WORLD : to;
-          String intoFrom = starved.containsKey(line.from()) ? WORLD : from;
-          addPath(from, intoTo, Math.max(0, law.greatestFlow()));
-          addPath(to, intoFrom, Math.max(0, -law.leastFlow()));
-        });
+    for (Line line : lines) {
+      HeadLaw law = network.lawOf(line);
+      String from = vertex(line.from());
+      String to = vertex(line.to());
+      String intoTo = starved.containsKey(line.to()) ? WORLD : to;
+      String intoFrom = starved.containsKey(line.from()) ? WORLD : from;
+      addPath(from, intoTo, Math.max(0, law.greatestFlow()));
+      addPath(to, intoFrom, Math.max(0, -law.leastFlow()));
+    }
     MaximumFlow<DefaultWeightedEdge> flow =
         new EdmondsKarpMFImpl<>(graph, NOTHING).getMaximumFlow(SOURCE, SINK);
     double negligible = Math.max(ROUNDING * all, NEGLIGIBLE_M3_PER_S);

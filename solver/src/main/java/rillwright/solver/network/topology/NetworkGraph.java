@@ -1,13 +1,14 @@
 package rillwright.solver.network.topology;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import org.jgrapht.Graph;
-import org.jgrapht.alg.connectivity.ConnectivityInspector;
-import org.jgrapht.graph.DirectedPseudograph;
 import rillwright.solver.network.Line;
-import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -15,20 +16,21 @@ import rillwright.solver.network.PointName;
 /** The graph of a network: points are its vertices, lines its edges, parallel lines allowed. */
 public final class NetworkGraph {
   private final Network network;
-  private final Graph<PointName, LineName> graph;
+  private final Map<PointName, List<Line>> linesAt = new HashMap<>();
 
   /** The graph of a network. */
   public NetworkGraph(Network network) {
     this.network = network;
-    this.graph = new DirectedPseudograph<>(LineName.class);
-    network.points().forEach(point -> graph.addVertex(point.name()));
-    network.lines().forEach(line -> graph.addEdge(line.from(), line.to(), line.name()));
+    network.points().forEach(point -> linesAt.put(point.name(), new ArrayList<>()));
+    for (Line line : network.lines()) {
+      linesAt.get(line.from()).add(line);
+      linesAt.get(line.to()).add(line);
+    }
   }
 
   /** The lines that begin or end at a point, in the order of the file. */
   public List<Line> linesAt(PointName point) {
-    Set<LineName> touching = graph.edgesOf(point);
-    return network.lines().stream().filter(line -> touching.contains(line.name())).toList();
+    return linesAt.get(point);
   }
 
   /**
@@ -36,16 +38,26 @@ public final class NetworkGraph {
    * leaves.
    */
   public List<PointName> floatingPoints() {
-    List<PointName> floating = new ArrayList<>();
-    for (Set<PointName> joined : new ConnectivityInspector<>(graph).connectedSets()) {
-      if (joined.stream().map(network::point).noneMatch(NetworkGraph::hasReference)) {
-        floating.addAll(joined);
+    Set<PointName> joined = new HashSet<>();
+    Deque<PointName> waiting = new ArrayDeque<>();
+    for (Point point : network.points()) {
+      if (point.heldHeadM().isPresent() || point.spill().isPresent()) {
+        joined.add(point.name());
+        waiting.add(point.name());
       }
     }
-    return network.points().stream().map(Point::name).filter(floating::contains).toList();
-  }
-
-  private static boolean hasReference(Point point) {
-    return point.heldHeadM().isPresent() || point.spill().isPresent();
+    while (!waiting.isEmpty()) {
+      for (Line line : linesAt.get(waiting.remove())) {
+        for (PointName end : List.of(line.from(), line.to())) {
+          if (joined.add(end)) {
+            waiting.add(end);
+          }
+        }
+      }
+    }
+    return network.points().stream()
+        .map(Point::name)
+        .filter(point -> !joined.contains(point))
+        .toList();
   }
 }

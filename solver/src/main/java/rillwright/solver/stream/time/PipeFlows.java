@@ -66,7 +66,7 @@ final class PipeFlows {
         names.stream()
             .map(name -> held.contains(name) ? heldAt(name, 0) : network.point(name))
             .toList();
-    return new Network(network.water(), network.siteElevationM(), points, lines);
+    return network.with(points, lines);
   }
 
   private static Basin heldAt(PointName name, double levelM) {
@@ -134,13 +134,17 @@ final class PipeFlows {
       gains.merge(line.to(), ramp * flow, Double::sum);
       return gains;
     }
-    Network at = inner;
     double ramp = 1;
-    for (Point point : inner.points()) {
-      if (held.contains(point.name())) {
-        at = at.withPoint(heldAt(point.name(), levelM.get(point.name())));
-      }
-    }
+    Network at =
+        inner.with(
+            inner.points().stream()
+                .map(
+                    point ->
+                        held.contains(point.name())
+                            ? heldAt(point.name(), levelM.get(point.name()))
+                            : point)
+                .toList(),
+            inner.lines());
     SteadyState state = SteadyStateFinder.find(at);
     steps += (long) state.iterations() * lines.size();
     for (Point point : at.points()) {

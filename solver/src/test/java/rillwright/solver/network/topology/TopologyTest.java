@@ -22,6 +22,7 @@ import rillwright.solver.network.EndLoss;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineEnd;
 import rillwright.solver.network.LineName;
+import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Outlet;
 import rillwright.solver.network.Point;
@@ -35,7 +36,7 @@ class TopologyTest {
   private static final LineEnd END = new LineEnd(EndLoss.NONE, Optional.empty());
 
   private final List<Point> points = new ArrayList<>();
-  private final Map<Line, HeadLaw> laws = new LinkedHashMap<>();
+  private final List<Line> lines = new ArrayList<>();
   private final Map<PointName, Double> draws = new LinkedHashMap<>();
   private final Map<PointName, Double> starved = new LinkedHashMap<>();
 
@@ -67,25 +68,24 @@ class TopologyTest {
   }
 
   private void line(String name, String from, String to, HeadLaw law) {
-    Line line =
+    lines.add(
         new Line(
             new LineName(name),
             new PointName(from),
             new PointName(to),
             Optional.empty(),
-            List.of(),
+            List.of(new Loss(law, Optional.empty())),
             END,
-            END);
-    laws.put(line, law);
+            END));
   }
 
   private Network network() {
-    return new Network(WATER, 0, points, List.copyOf(laws.keySet()));
+    return new Network(WATER, 0, points, lines);
   }
 
   private Map<String, Double> unmet() {
     Map<String, Double> met = new LinkedHashMap<>();
-    DrawCheck.unmet(network(), laws, starved, draws, Set.of())
+    DrawCheck.unmet(network(), lines, starved, draws, Set.of())
         .forEach(draw -> met.put(draw.point().value(), draw.metM3PerS()));
     return met;
   }

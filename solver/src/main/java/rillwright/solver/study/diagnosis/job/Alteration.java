@@ -123,7 +123,7 @@ public final class Alteration {
       changedPoints.replaceAll(this::withDraw);
     }
     changedPoints.addAll(tees);
-    return new Network(asBuilt.water(), asBuilt.siteElevationM(), changedPoints, changedLines);
+    return asBuilt.with(changedPoints, changedLines);
   }
 
   private Point withDraw(Point point) {
