@@ -22,7 +22,7 @@ final class Description {
 
   Description(
       Network network,
-      Network running,
+      RunningNetwork running,
       Imposed imposed,
       Solved solved,
       Map<PointName, Starved> starved,

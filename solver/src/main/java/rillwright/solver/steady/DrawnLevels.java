@@ -4,17 +4,16 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Line;
-import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 
 /** The levels from which starved chambers are drawn. */
 final class DrawnLevels {
-  private final Network network;
+  private final RunningNetwork running;
   private final Solved solved;
   private final Map<PointName, Starved> starved;
 
-  DrawnLevels(Network network, Solved solved, Map<PointName, Starved> starved) {
-    this.network = network;
+  DrawnLevels(RunningNetwork running, Solved solved, Map<PointName, Starved> starved) {
+    this.running = running;
     this.solved = solved;
     this.starved = starved;
   }
@@ -29,9 +28,9 @@ final class DrawnLevels {
 
   private double levelAtWhichDrawingStops(PointName chamber) {
     double level = starved.get(chamber).intakeM();
-    for (Line line : network.lines()) {
+    for (Line line : running.network().lines()) {
       if (solved.linksOf().containsKey(line.name())) {
-        HeadLaw law = network.lawOf(line);
+        HeadLaw law = running.lawOf(line);
         if (line.from().equals(chamber) && law.greatestFlow() > 0) {
           level = Math.min(level, headBeyondM(line.to()).orElse(level) + law.headLossAt(0));
         } else if (line.to().equals(chamber) && law.leastFlow() < 0) {

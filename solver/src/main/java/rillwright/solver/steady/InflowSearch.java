@@ -82,13 +82,14 @@ final class InflowSearch {
       if (model.unmetDraws(ahead, falls).isEmpty()) {
         starved.putAll(ahead);
         falling.putAll(falls);
+        solved = balanced(starved);
       } else {
         ahead.forEach((name, chamber) -> recycles.get(name).refuse(chamber.inflowM3PerS()));
         falls.forEach((name, flow) -> recycles.get(name).refuse(flow));
         starved.putAll(plain);
         falling.putAll(fell);
+        solved = balance(starved);
       }
-      solved = balance(starved);
       error = error(starved, solved);
     }
     return solved;
@@ -99,6 +100,10 @@ final class InflowSearch {
     if (!unmet.isEmpty()) {
       throw new NoBalance(new NoBalance.UnmetDraws(unmet));
     }
+    return balanced(starved);
+  }
+
+  private Solved balanced(Map<PointName, Starved> starved) {
     Solved solved = model.balance(starved, falling);
     iterations += solved.balance().iterations();
     return solved;

@@ -21,7 +21,7 @@ import rillwright.solver.network.topology.UnmetDraw;
  */
 final class Model {
   private final Network network;
-  private final Map<LineName, PointName> fallsTo;
+  private final RunningNetwork running;
   private final NetworkGraph graph;
   private final Imposed imposed;
 
@@ -36,7 +36,7 @@ final class Model {
   Model(RunningNetwork running, NetworkGraph graph, Imposed imposed) {
     this.network = running.network();
     this.graph = graph;
-    this.fallsTo = running.fallsTo();
+    this.running = running;
     this.imposed = imposed;
     this.lines =
         network.lines().stream()
@@ -64,7 +64,8 @@ final class Model {
     }
     Map<PointName, Double> inflows = new LinkedHashMap<>();
     starved.forEach((chamber, state) -> inflows.put(chamber, state.inflowM3PerS()));
-    return DrawCheck.unmet(network, lines, inflows, draws, imposed.outflowM3PerS().keySet());
+    return DrawCheck.unmet(
+        network, lines, running::lawOf, inflows, draws, imposed.outflowM3PerS().keySet());
   }
 
   /**
@@ -73,7 +74,7 @@ final class Model {
    */
   private Map<PointName, Double> draws(Map<LineName, Double> falling) {
     Map<PointName, Double> draws = new HashMap<>();
-    falling.forEach((line, flow) -> addUnlessHeld(draws, fallsTo.get(line), -flow));
+    falling.forEach((line, flow) -> addUnlessHeld(draws, running.fallsTo().get(line), -flow));
     for (Point point : network.points()) {
       if (point.drawM3PerS() != 0) {
         draws.merge(point.name(), point.drawM3PerS(), Double::sum);
@@ -112,7 +113,7 @@ final class Model {
       numbering.addPoint(point.name(), imposed.heldHeadM(point), draw - comesIn);
     }
     starved.forEach((chamber, state) -> numbering.addIntake(chamber, state.intakeM()));
-    lines.forEach(line -> numbering.addLine(line, network.lawOf(line)));
+    lines.forEach(line -> numbering.addLine(line, running.lawOf(line)));
     starved.keySet().forEach(numbering::addSurplus);
     for (Point point : network.points()) {
       if (point.spill().isPresent() && !imposed.outflowM3PerS().containsKey(point.name())) {

@@ -1,6 +1,9 @@
 package rillwright.solver.steady;
 
-import java.util.HashSet;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,8 +16,10 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
+import rillwright.solver.network.topology.NetworkGraph;
 
 /**
  * How high water comes in lines that carry nothing yet: the head at their upstream end, plus the
@@ -28,6 +33,9 @@ final class Reach {
   private final Optional<SteadyState> state;
   private final Set<LineName> waiting;
 
+  /** How high water stands at each point to which any comes, m. */
+  private final Map<PointName, Double> headM = new LinkedHashMap<>();
+
   /**
    * Reaches in a network.
    *
@@ -40,6 +48,7 @@ final class Reach {
     this.imposed = imposed;
     this.state = state;
     this.waiting = waiting;
+    carryOn();
   }
 
   /** Whether a line's water would come from its first end. */
@@ -79,46 +88,69 @@ final class Reach {
   }
 
   private OptionalDouble atM(PointName point) {
-    return atM(point, new HashSet<>());
+    Double head = headM.get(point);
+    return head == null ? OptionalDouble.empty() : OptionalDouble.of(head);
   }
 
-  private OptionalDouble atM(PointName point, Set<PointName> passed) {
-    OptionalDouble head =
-        state
-            .map(found -> found.point(point).drawnHeadM())
-            .orElseGet(() -> imposed.heldHeadM(network.point(point)));
-    if (head.isPresent() || !passed.add(point)) {
-      return head;
+  /** The heads that are determined, and carried on from them the highest that come to others. */
+  private void carryOn() {
+    NetworkGraph graph = new NetworkGraph(network);
+    for (Point point : network.points()) {
+      OptionalDouble known =
+          state
+              .map(found -> found.point(point.name()).drawnHeadM())
+              .orElseGet(() -> imposed.heldHeadM(point));
+      known.ifPresent(head -> headM.put(point.name(), head));
     }
-    for (Line line : network.lines()) {
-      if (line.joins(point) && !waiting.contains(line.name())) {
-        head = higher(head, brought(line, point, passed));
+    Set<PointName> determined = Set.copyOf(headM.keySet());
+    imposed
+        .lineFlowM3PerS()
+        .forEach(
+            (name, flow) -> {
+              Line line = network.line(name);
+              PointName end = flow > 0 ? line.to() : line.from();
+              if (flow != 0 && !determined.contains(end)) {
+                headM.put(end, Double.POSITIVE_INFINITY);
+              }
+            });
+    Map<PointName, PointName> cameFrom = new HashMap<>();
+    Deque<PointName> open = new ArrayDeque<>(headM.keySet());
+    while (!open.isEmpty()) {
+      PointName point = open.remove();
+      for (Line line : graph.linesAt(point)) {
+        PointName next = line.from().equals(point) ? line.to() : line.from();
+        double brought = determined.contains(next) ? Double.NEGATIVE_INFINITY : broughtM(line, point);
+        if (brought > atM(next).orElse(Double.NEGATIVE_INFINITY)
+            && !isOnTheWay(next, point, cameFrom)) {
+          headM.put(next, brought);
+          cameFrom.put(next, point);
+          open.add(next);
+        }
       }
     }
-    passed.remove(point);
-    return head;
   }
 
-  private OptionalDouble brought(Line line, PointName point, Set<PointName> passed) {
-    boolean forward = line.to().equals(point);
-    Double given = imposed.lineFlowM3PerS().get(line.name());
-    if (given != null) {
-      boolean pushed = forward ? given > 0 : given < 0;
-      return pushed ? OptionalDouble.of(Double.POSITIVE_INFINITY) : OptionalDouble.empty();
+  /** The head that a line brings from one of its ends to the other; −∞ if it brings no water. */
+  private double broughtM(Line line, PointName from) {
+    boolean imposes = imposed.lineFlowM3PerS().containsKey(line.name());
+    boolean forward = line.from().equals(from);
+    if (imposes || waiting.contains(line.name())) {
+      return Double.NEGATIVE_INFINITY;
     }
     HeadLaw law = network.lawOf(line);
-    if (forward) {
-      return law.greatestFlow() > 0
-          ? plus(atM(line.from(), passed), risenM(line.parts()))
-          : OptionalDouble.empty();
-    }
-    return law.leastFlow() < 0 ? atM(line.to(), passed) : OptionalDouble.empty();
+    boolean passes = forward ? law.greatestFlow() > 0 : law.leastFlow() < 0;
+    return passes ? headM.get(from) + (forward ? risenM(line.parts()) : 0) : Double.NEGATIVE_INFINITY;
   }
 
-  private static OptionalDouble higher(OptionalDouble one, OptionalDouble other) {
-    return one.isPresent() && other.isPresent()
-        ? OptionalDouble.of(Math.max(one.getAsDouble(), other.getAsDouble()))
-        : one.isPresent() ? one : other;
+  /** Whether the head at a point was carried there over another: none is carried round in a ring. */
+  private static boolean isOnTheWay(
+      PointName point, PointName to, Map<PointName, PointName> cameFrom) {
+    for (PointName at = to; at != null; at = cameFrom.get(at)) {
+      if (at.equals(point)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static OptionalDouble plus(OptionalDouble head, double risenM) {

@@ -1,17 +1,19 @@
 package rillwright.solver.steady;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.Shut;
 import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineEnd;
 import rillwright.solver.network.LineName;
-import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Outlet;
 import rillwright.solver.network.Part;
@@ -25,6 +27,7 @@ import rillwright.solver.network.PointName;
 final class RunningNetwork {
   private final Network network;
   private final Map<LineName, PointName> fallsTo = new LinkedHashMap<>();
+  private final Set<LineName> shut = new HashSet<>();
 
   /**
    * A network as it runs.
@@ -42,18 +45,24 @@ final class RunningNetwork {
         lines.add(shortened(line, vented, vent));
         fallsTo.put(line.name(), vented.forward() ? line.to() : line.from());
       } else {
-        lines.add(course instanceof Course.NotStarted ? shut(line) : line);
+        lines.add(line);
+        if (course instanceof Course.NotStarted) {
+          shut.add(line.name());
+        }
       }
     }
     this.network =
-        courses.isEmpty()
-            ? written
-            : written.with(points, lines);
+        fallsTo.isEmpty() ? written : written.with(points, lines);
   }
 
   /** As it runs. */
   Network network() {
     return network;
+  }
+
+  /** The law of one of its lines, as it runs. */
+  HeadLaw lawOf(Line line) {
+    return shut.contains(line.name()) ? new Shut() : network.lawOf(line);
   }
 
   /** The vented lines and the points to which their water falls. */
@@ -97,11 +106,5 @@ final class RunningNetwork {
             parts.subList(at + 1, parts.size()),
             end,
             line.exit());
-  }
-
-  private static Line shut(Line line) {
-    List<Part> parts = new ArrayList<>(line.parts());
-    parts.add(new Loss(new Shut(), Optional.empty()));
-    return line.withParts(parts);
   }
 }

@@ -34,7 +34,6 @@ public final class SteadyStateFinder {
 
   private final Network network;
   private final Imposed imposed;
-  private final Map<LineName, Course> courses;
   private final RunningNetwork running;
   private final NetworkGraph graph;
   private final Model model;
@@ -43,7 +42,6 @@ public final class SteadyStateFinder {
   private SteadyStateFinder(Network network, Imposed imposed, Map<LineName, Course> courses) {
     this.network = network;
     this.imposed = imposed;
-    this.courses = courses;
     this.running = new RunningNetwork(network, courses);
     this.graph = new NetworkGraph(running.network());
     this.model = new Model(running, graph, imposed);
@@ -73,7 +71,8 @@ public final class SteadyStateFinder {
     return new Climbing(
             network,
             Imposed.NOTHING,
-            courses -> new SteadyStateFinder(network, Imposed.NOTHING, courses).run())
+            new KnownStates(
+                courses -> new SteadyStateFinder(network, Imposed.NOTHING, courses).run()))
         .settle();
   }
 
@@ -85,13 +84,16 @@ public final class SteadyStateFinder {
    */
   public static SteadyState impose(Network network, Imposed imposed) {
     return new Climbing(
-            network, imposed, courses -> new SteadyStateFinder(network, imposed, courses).plain())
+            network,
+            imposed,
+            new KnownStates(courses -> new SteadyStateFinder(network, imposed, courses).plain()))
         .settle();
   }
 
-  private SteadyState plain() {
+  private KnownStates.Told plain() {
     model.check();
-    return describe(search.settle(new LinkedHashMap<>()), Map.of());
+    Solved solved = search.settle(new LinkedHashMap<>());
+    return courses -> describe(solved, Map.of(), courses);
   }
 
   /**
@@ -110,7 +112,7 @@ public final class SteadyStateFinder {
     }
   }
 
-  private SteadyState run() {
+  private KnownStates.Told run() {
     model.check();
     Map<PointName, Starved> starved = new LinkedHashMap<>();
     Solved solved = search.settle(starved);
@@ -129,7 +131,9 @@ public final class SteadyStateFinder {
       starved = tried;
       next = reconsider(solved, starved);
     }
-    return describe(solved, starved);
+    Solved found = solved;
+    Map<PointName, Starved> drawn = starved;
+    return courses -> describe(found, drawn, courses);
   }
 
   /**
@@ -172,10 +176,11 @@ public final class SteadyStateFinder {
     return starved;
   }
 
-  private SteadyState describe(Solved solved, Map<PointName, Starved> starved) {
+  private SteadyState describe(
+      Solved solved, Map<PointName, Starved> starved, Map<LineName, Course> courses) {
     List<PointState> points = new ArrayList<>();
     Description description =
-        new Description(network, running.network(), imposed, solved, starved, courses);
+        new Description(network, running, imposed, solved, starved, courses);
     network.points().forEach(point -> points.add(description.of(point)));
     List<LineState> lines = network.lines().stream().map(description::of).toList();
     return new SteadyState(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jgrapht.alg.flow.EdmondsKarpMFImpl;
 import org.jgrapht.alg.interfaces.MaximumFlowAlgorithm.MaximumFlow;
 import org.jgrapht.graph.DefaultWeightedEdge;
@@ -50,6 +51,7 @@ public final class DrawCheck {
   private final SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> graph =
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
   private final Network network;
+  private final Function<Line, HeadLaw> laws;
   private final Map<PointName, Double> draws;
   private final Set<PointName> closed;
   private final Side side;
@@ -58,8 +60,13 @@ public final class DrawCheck {
   private final double all;
 
   private DrawCheck(
-      Network network, Map<PointName, Double> draws, Set<PointName> closed, Side side) {
+      Network network,
+      Function<Line, HeadLaw> laws,
+      Map<PointName, Double> draws,
+      Set<PointName> closed,
+      Side side) {
     this.network = network;
+    this.laws = laws;
     this.draws = draws;
     this.closed = closed;
     this.side = side;
@@ -69,7 +76,8 @@ public final class DrawCheck {
   /**
    * The draws that cannot be met, in the order of the network's points.
    *
-   * @param lines that are there to carry water by their laws
+   * @param lines that are there to carry water
+   * @param laws of these lines
    * @param starved chambers that swallow all that their lines bring, and the flow that can be drawn
    *     from each, m³/s
    * @param draws flow taken out at points, m³/s; negative puts in
@@ -78,6 +86,7 @@ public final class DrawCheck {
   public static List<UnmetDraw> unmet(
       Network network,
       List<Line> lines,
+      Function<Line, HeadLaw> laws,
       Map<PointName, Double> starved,
       Map<PointName, Double> draws,
       Set<PointName> closed) {
@@ -86,18 +95,21 @@ public final class DrawCheck {
       return List.of();
     }
     List<UnmetDraw> unmet = new ArrayList<>();
-    unmet.addAll(new DrawCheck(network, draws, closed, Side.DRAWN).run(lines, starved));
-    unmet.addAll(new DrawCheck(network, draws, closed, Side.PUT_IN).run(lines, starved));
+    unmet.addAll(new DrawCheck(network, laws, draws, closed, Side.DRAWN).run(lines, starved));
+    unmet.addAll(new DrawCheck(network, laws, draws, closed, Side.PUT_IN).run(lines, starved));
     return unmet;
   }
 
   private List<UnmetDraw> run(List<Line> lines, Map<PointName, Double> starved) {
+    if (isMetByWideWays(lines, starved)) {
+      return List.of();
+    }
     List.of(SOURCE, SINK, WORLD).forEach(graph::addVertex);
     graph.setEdgeWeight(graph.addEdge(SOURCE, WORLD), PLENTY);
     network.points().forEach(point -> graph.addVertex(vertex(point.name())));
     network.points().forEach(point -> addPoint(point, starved));
     for (Line line : lines) {
-      HeadLaw law = network.lawOf(line);
+      HeadLaw law = laws.apply(line);
       String from = vertex(line.from());
       String to = vertex(line.to());
       String intoTo = starved.containsKey(line.to()) ? WORLD : to;
@@ -120,6 +132,43 @@ public final class DrawCheck {
     return unmet;
   }
 
+  /** Whether every want is met by ways that can each carry all of them: mostly so, and soon seen. */
+  private boolean isMetByWideWays(List<Line> lines, Map<PointName, Double> starved) {
+    WideWays ways = new WideWays();
+    List<PointName> wanting = new ArrayList<>();
+    for (Point point : network.points()) {
+      boolean drawn = side == Side.DRAWN;
+      if (drawn ? gives(point) : takes(point) || starved.containsKey(point.name())) {
+        ways.begin(point.name());
+      }
+      if (wanted(point) > 0) {
+        wanting.add(point.name());
+      }
+    }
+    for (Line line : lines) {
+      HeadLaw law = laws.apply(line);
+      if (law.greatestFlow() >= all) {
+        addWide(ways, line.from(), line.to(), starved);
+      }
+      if (-law.leastFlow() >= all) {
+        addWide(ways, line.to(), line.from(), starved);
+      }
+    }
+    return ways.reach(wanting);
+  }
+
+  /** Adds that water can run from one point to another; a starved chamber swallows it. */
+  private void addWide(
+      WideWays ways, PointName from, PointName to, Map<PointName, Double> starved) {
+    if (side == Side.DRAWN && !starved.containsKey(to)) {
+      ways.add(from, to);
+    } else if (side == Side.PUT_IN && starved.containsKey(to)) {
+      ways.begin(from);
+    } else if (side == Side.PUT_IN) {
+      ways.add(to, from);
+    }
+  }
+
   /** What this side wants at a point, m³/s; negative if the point helps instead. */
   private double wanted(Point point) {
     double draw = draws.getOrDefault(point.name(), 0.0);
@@ -131,13 +180,32 @@ public final class DrawCheck {
     double wanted = wanted(point);
     addEdge(vertex, SINK, Math.max(0, wanted));
     addEdge(SOURCE, vertex, Math.max(0, -wanted));
-    boolean held = point.heldHeadM().isPresent() && !closed.contains(point.name());
-    boolean spills = point.spill().isPresent() && !closed.contains(point.name());
-    boolean gives = held || (spills && point.spill().get().law().leastFlow() < 0);
-    boolean swallows = starved.containsKey(point.name());
-    addPath(WORLD, vertex, gives ? PLENTY * all : 0);
+    addPath(WORLD, vertex, gives(point) ? PLENTY * all : 0);
     addPath(WORLD, vertex, starved.getOrDefault(point.name(), 0.0));
-    addPath(vertex, WORLD, held || spills || swallows ? PLENTY * all : 0);
+    boolean swallows = starved.containsKey(point.name());
+    addPath(vertex, WORLD, takes(point) || swallows ? PLENTY * all : 0);
+  }
+
+  /** Whether as much water as one likes can come in at a point. */
+  private boolean gives(Point point) {
+    return isHeld(point) || (spills(point) && leastSpill(point) < 0);
+  }
+
+  private static double leastSpill(Point point) {
+    return point.spill().map(spill -> spill.law().leastFlow()).orElse(0.0);
+  }
+
+  /** Whether as much water as one likes can leave at a point. */
+  private boolean takes(Point point) {
+    return isHeld(point) || spills(point);
+  }
+
+  private boolean isHeld(Point point) {
+    return point.heldHeadM().isPresent() && !closed.contains(point.name());
+  }
+
+  private boolean spills(Point point) {
+    return point.spill().isPresent() && !closed.contains(point.name());
   }
 
   private static String vertex(PointName name) {

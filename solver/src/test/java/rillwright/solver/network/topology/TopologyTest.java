@@ -85,7 +85,8 @@ class TopologyTest {
 
   private Map<String, Double> unmet() {
     Map<String, Double> met = new LinkedHashMap<>();
-    DrawCheck.unmet(network(), lines, starved, draws, Set.of())
+    Network network = network();
+    DrawCheck.unmet(network, lines, network::lawOf, starved, draws, Set.of())
         .forEach(draw -> met.put(draw.point().value(), draw.metM3PerS()));
     return met;
   }

@@ -1,0 +1,42 @@
+package rillwright.solver.network.topology;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rillwright.solver.network.PointName;
+
+/** Ways from point to point that are wide enough for all that runs anywhere. */
+final class WideWays {
+  private final Map<PointName, List<PointName>> onwards = new HashMap<>();
+  private final Set<PointName> first = new HashSet<>();
+
+  /** Says that all of it can come to a point from outside. */
+  void begin(PointName point) {
+    first.add(point);
+  }
+
+  /** Says that all of it can run from one point to another. */
+  void add(PointName from, PointName to) {
+    onwards.computeIfAbsent(from, point -> new ArrayList<>()).add(to);
+  }
+
+  /** Whether all of it can come to each of some points: then it can come to all at once. */
+  boolean reach(Collection<PointName> points) {
+    Set<PointName> reached = new HashSet<>(first);
+    Deque<PointName> waiting = new ArrayDeque<>(first);
+    while (!waiting.isEmpty()) {
+      for (PointName next : onwards.getOrDefault(waiting.remove(), List.of())) {
+        if (reached.add(next)) {
+          waiting.add(next);
+        }
+      }
+    }
+    return reached.containsAll(points);
+  }
+}
