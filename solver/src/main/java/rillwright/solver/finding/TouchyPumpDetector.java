@@ -59,8 +59,7 @@ final class TouchyPumpDetector implements Detector {
 
   private static Network withLowerBasins(Network network) {
     return network.with(
-        network.points().stream().map(TouchyPumpDetector::lowered).toList(),
-        network.lines());
+        network.points().stream().map(TouchyPumpDetector::lowered).toList(), network.lines());
   }
 
   private static Point lowered(Point point) {

@@ -21,7 +21,9 @@ public final class Network {
   private final Map<PointName, Point> points = new HashMap<>();
   private final Map<LineName, Line> lines = new HashMap<>();
 
-  /** Laws found so far: one network is balanced often, and most of it stays from one to the next. */
+  /**
+   * Laws found so far: one network is balanced often, and most of it stays from one to the next.
+   */
   private final Map<LineName, LineLaws> laws = new ConcurrentHashMap<>();
 
   /**

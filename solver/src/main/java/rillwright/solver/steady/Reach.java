@@ -119,7 +119,8 @@ final class Reach {
       PointName point = open.remove();
       for (Line line : graph.linesAt(point)) {
         PointName next = line.from().equals(point) ? line.to() : line.from();
-        double brought = determined.contains(next) ? Double.NEGATIVE_INFINITY : broughtM(line, point);
+        double brought =
+            determined.contains(next) ? Double.NEGATIVE_INFINITY : broughtM(line, point);
         if (brought > atM(next).orElse(Double.NEGATIVE_INFINITY)
             && !isOnTheWay(next, point, cameFrom)) {
           headM.put(next, brought);
@@ -139,10 +140,14 @@ final class Reach {
     }
     HeadLaw law = network.lawOf(line);
     boolean passes = forward ? law.greatestFlow() > 0 : law.leastFlow() < 0;
-    return passes ? headM.get(from) + (forward ? risenM(line.parts()) : 0) : Double.NEGATIVE_INFINITY;
+    return passes
+        ? headM.get(from) + (forward ? risenM(line.parts()) : 0)
+        : Double.NEGATIVE_INFINITY;
   }
 
-  /** Whether the head at a point was carried there over another: none is carried round in a ring. */
+  /**
+   * Whether the head at a point was carried there over another: none is carried round in a ring.
+   */
   private static boolean isOnTheWay(
       PointName point, PointName to, Map<PointName, PointName> cameFrom) {
     for (PointName at = to; at != null; at = cameFrom.get(at)) {

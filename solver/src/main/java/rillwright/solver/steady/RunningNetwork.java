@@ -51,8 +51,7 @@ final class RunningNetwork {
         }
       }
     }
-    this.network =
-        fallsTo.isEmpty() ? written : written.with(points, lines);
+    this.network = fallsTo.isEmpty() ? written : written.with(points, lines);
   }
 
   /** As it runs. */

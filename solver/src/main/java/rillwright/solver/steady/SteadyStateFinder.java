@@ -179,8 +179,7 @@ public final class SteadyStateFinder {
   private SteadyState describe(
       Solved solved, Map<PointName, Starved> starved, Map<LineName, Course> courses) {
     List<PointState> points = new ArrayList<>();
-    Description description =
-        new Description(network, running, imposed, solved, starved, courses);
+    Description description = new Description(network, running, imposed, solved, starved, courses);
     network.points().forEach(point -> points.add(description.of(point)));
     List<LineState> lines = network.lines().stream().map(description::of).toList();
     return new SteadyState(

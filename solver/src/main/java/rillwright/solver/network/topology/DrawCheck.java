@@ -132,7 +132,9 @@ public final class DrawCheck {
     return unmet;
   }
 
-  /** Whether every want is met by ways that can each carry all of them: mostly so, and soon seen. */
+  /**
+   * Whether every want is met by ways that can each carry all of them: mostly so, and soon seen.
+   */
   private boolean isMetByWideWays(List<Line> lines, Map<PointName, Double> starved) {
     WideWays ways = new WideWays();
     List<PointName> wanting = new ArrayList<>();
