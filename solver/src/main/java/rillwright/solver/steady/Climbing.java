@@ -30,21 +30,30 @@ final class Climbing {
   /** Suction less than this, m, is below any measurement. */
   private static final double NOTICEABLE_M = 1e-9;
 
+  /** Balances kept: those of all lines of a large network would fill the memory. */
+  private static final int MOST_KEPT = 50;
+
+  /** A balance, told with courses that come to the same as those it was found with. */
+  interface Told extends Function<Map<LineName, Course>, SteadyState> {}
+
   private final Network network;
   private final Imposed imposed;
-  private final Function<Map<LineName, Course>, SteadyState> solver;
+  private final Function<Map<LineName, Course>, Told> finder;
   private final Map<LineName, Map<Integer, HighPoint>> judged = new LinkedHashMap<>();
   private final Map<LineName, Course> courses = new LinkedHashMap<>();
+
+  /** Balances of late by what changes them: a few are asked for again. */
+  private final Map<Map<LineName, Course>, Told> known = new LinkedHashMap<>();
 
   /**
    * A network that may climb.
    *
-   * @param solver the steady state with the courses of the lines that do not run full
+   * @param finder the balance with the courses of the lines that do not run full
    */
-  Climbing(Network network, Imposed imposed, Function<Map<LineName, Course>, SteadyState> solver) {
+  Climbing(Network network, Imposed imposed, Function<Map<LineName, Course>, Told> finder) {
     this.network = network;
     this.imposed = imposed;
-    this.solver = solver;
+    this.finder = finder;
     network.lines().stream()
         .filter(line -> line.parts().stream().anyMatch(HighPoint.class::isInstance))
         .filter(line -> !imposed.lineFlowM3PerS().containsKey(line.name()))
@@ -68,7 +77,7 @@ final class Climbing {
    */
   SteadyState settle() {
     if (judged.isEmpty()) {
-      return solver.apply(courses);
+      return state(courses);
     }
     List<LineName> waiting = new ArrayList<>(judged.keySet());
     waiting.sort(Comparator.comparingDouble(this::highestM));
@@ -89,7 +98,7 @@ final class Climbing {
       Optional<SteadyState> state = Optional.empty();
       Optional<NoBalance> unbalanced = Optional.empty();
       try {
-        state = Optional.of(solver.apply(courses));
+        state = Optional.of(state(courses));
       } catch (NoBalance withoutThem) {
         unbalanced = Optional.of(withoutThem);
       }
@@ -109,9 +118,40 @@ final class Climbing {
       } else if (unbalanced.isPresent()) {
         throw unbalanced.get();
       } else {
-        return waiting.isEmpty() ? state.orElseThrow() : solver.apply(courses);
+        return waiting.isEmpty() ? state.orElseThrow() : state(courses);
       }
     }
+  }
+
+  /** The steady state with some courses. */
+  private SteadyState state(Map<LineName, Course> with) {
+    Map<LineName, Course> plain = plainly(with);
+    Told told = known.get(plain);
+    if (told == null) {
+      told = finder.apply(plain);
+      if (known.size() == MOST_KEPT) {
+        known.remove(known.keySet().iterator().next());
+      }
+      known.put(plain, told);
+    }
+    return told.apply(Map.copyOf(with));
+  }
+
+  /**
+   * What of them changes the balance: neither how high water comes in a line that does not start,
+   * nor whether it takes the air along in one that runs full.
+   */
+  private static Map<LineName, Course> plainly(Map<LineName, Course> courses) {
+    Map<LineName, Course> plain = new LinkedHashMap<>();
+    courses.forEach(
+        (line, course) -> {
+          if (course instanceof Course.NotStarted) {
+            plain.put(line, new Course.NotStarted(0, OptionalDouble.empty()));
+          } else if (course instanceof Course.Vented) {
+            plain.put(line, course);
+          }
+        });
+    return plain;
   }
 
   private double highestM(LineName line) {
@@ -134,7 +174,7 @@ final class Climbing {
       Optional<Place> next = strongestSuction(state, swept.keySet());
       if (next.isEmpty()) {
         swept.forEach((place, course) -> courses.putIfAbsent(place.line, course));
-        return swept.isEmpty() ? state : solver.apply(courses);
+        return swept.isEmpty() ? state : state(courses);
       }
       Place place = next.get();
       double full = state.line(place.line).flowM3PerS();
@@ -142,7 +182,7 @@ final class Climbing {
       tried.put(place.line, new Course.Vented(place.index, full > 0, Math.abs(full)));
       Optional<SteadyState> vented;
       try {
-        vented = Optional.of(solver.apply(tried));
+        vented = Optional.of(state(tried));
       } catch (NoBalance restNeedsAllOfIt) {
         vented = Optional.empty();
       }

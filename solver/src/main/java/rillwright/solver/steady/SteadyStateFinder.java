@@ -71,8 +71,7 @@ public final class SteadyStateFinder {
     return new Climbing(
             network,
             Imposed.NOTHING,
-            new KnownStates(
-                courses -> new SteadyStateFinder(network, Imposed.NOTHING, courses).run()))
+            courses -> new SteadyStateFinder(network, Imposed.NOTHING, courses).run())
         .settle();
   }
 
@@ -84,13 +83,11 @@ public final class SteadyStateFinder {
    */
   public static SteadyState impose(Network network, Imposed imposed) {
     return new Climbing(
-            network,
-            imposed,
-            new KnownStates(courses -> new SteadyStateFinder(network, imposed, courses).plain()))
+            network, imposed, courses -> new SteadyStateFinder(network, imposed, courses).plain())
         .settle();
   }
 
-  private KnownStates.Told plain() {
+  private Climbing.Told plain() {
     model.check();
     Solved solved = search.settle(new LinkedHashMap<>());
     return courses -> describe(solved, Map.of(), courses);
@@ -112,7 +109,7 @@ public final class SteadyStateFinder {
     }
   }
 
-  private KnownStates.Told run() {
+  private Climbing.Told run() {
     model.check();
     Map<PointName, Starved> starved = new LinkedHashMap<>();
     Solved solved = search.settle(starved);
