@@ -67,22 +67,22 @@ final class ArgumentWords {
     }
     String word = words.get(0);
     if (!isWholeProgram()) {
-      return PlainText.quoted(word) + " is one too many; " + usage();
+      return PlainText.quoted(word) + " is one argument too many; " + usage();
     }
     List<String> commands = Rillwright.listShown(command);
     if (word.equals("help")) {
-      return "help is asked for with \"rillwright --help\", that about a command with \"rillwright "
+      return "for help write \"rillwright --help\"; for help with a command \"rillwright "
           + commands.get(0)
           + " --help\"";
     }
     if (isProject(word)) {
-      return "say first what to do with "
+      return "give the command before "
           + PlainText.quoted(word)
           + ", for example \"rillwright "
           + commands.get(0)
           + " "
           + word
-          + "\"; it may be "
+          + "\"; choose "
           + String.join(", ", commands);
     }
     return "there is no command " + PlainText.quoted(word) + Choices.hint(word, commands);
@@ -106,7 +106,7 @@ final class ArgumentWords {
   private String missing(ArgSpec what) {
     String name = nameOf(what);
     if (what instanceof OptionSpec && arguments.contains(name)) {
-      return name + " needs something behind it: " + name + " " + what.paramLabel();
+      return name + " needs a value after it: " + name + " " + what.paramLabel();
     }
     return name + " is missing; " + usage();
   }
@@ -121,9 +121,7 @@ final class ArgumentWords {
       return PlainText.quoted(wrong.getValue()) + ": " + FileNames.whyNot(wrong.getValue());
     }
     if (type == boolean.class) {
-      return "nothing belongs behind it, not "
-          + PlainText.quoted(wrong.getValue())
-          + "; write it alone";
+      return "it takes no value, not " + PlainText.quoted(wrong.getValue()) + "; write it alone";
     }
     if (type == int.class || type == long.class) {
       return PlainText.quoted(wrong.getValue()) + " is not a whole number";

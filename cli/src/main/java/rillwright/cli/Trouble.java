@@ -51,7 +51,7 @@ final class Trouble {
             "rillwright: a defect in the program, not in your file ("
                 + e
                 + at
-                + "). Please report this line together with the file; --trace tells more."));
+                + "). Please report this line together with the file; --trace shows details."));
     if (trace) {
       e.printStackTrace(err);
     }

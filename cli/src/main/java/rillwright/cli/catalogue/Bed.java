@@ -9,7 +9,7 @@ import java.util.function.ToDoubleFunction;
  * @param name as project files name it: {@code cobble}
  * @param measure which of the two it is
  * @param least least n, or least D84, m
- * @param normal what is reckoned with: n, or D84, m
+ * @param normal what is computed with: n, or D84, m
  * @param greatest greatest n, or greatest D84, m
  * @param about what it looks like
  * @param source where the numbers are from

@@ -4,7 +4,7 @@ package rillwright.cli.catalogue;
  * What a pipe is made of.
  *
  * @param name as project files name it
- * @param roughnessM absolute roughness that is reckoned with, m
+ * @param roughnessM absolute roughness that is computed with, m
  * @param leastRoughnessM least that it may be when new, m
  * @param greatestRoughnessM greatest that it may be when new, m
  * @param source where the numbers are from

@@ -25,15 +25,15 @@ import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
 @Command(
     name = "balance",
     description = {
-      "Finds how far to close each valve so that every fall gets its share.",
-      "All falls then get the same multiple of their target, the largest that the pump allows: the",
-      "way to the governing fall stays wide open, the others are held back. It tells which valve to"
-          + " set first and how touchy each is."
+      "Finds valve openings that give every fall the same fraction of its target.",
+      "The fraction is the largest that the pump allows: the way to the governing fall stays wide",
+      "open, the others are throttled. The answer says which valve to set first and how sensitive"
+          + " each is."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  rillwright balance falls.yaml",
-      "  rillwright balance falls.yaml --target            exactly the targets, not more",
+      "  rillwright balance falls.yaml --target            no more than the targets",
       "  rillwright balance falls.yaml --valves low,high",
       "  rillwright balance falls.yaml --chart share.png",
       "  rillwright balance falls.yaml --set \"lines.high.pipe.size=2 in\"",
@@ -46,7 +46,7 @@ public final class BalanceCommand implements Callable<Integer> {
 
   @Option(
       names = "--target",
-      description = "Gives every fall exactly its target where the pump is strong enough.")
+      description = "Gives every fall exactly its target if the pump is strong enough.")
   private boolean target;
 
   @Option(
@@ -65,7 +65,7 @@ public final class BalanceCommand implements Callable<Integer> {
     Project read = project.read();
     report.check(project.inputs(read));
     ChosenPumps.require(read);
-    WithTargets.require(read, "nothing can be shared out");
+    WithTargets.require(read, "there is nothing to balance");
     List<ValvePlace> places = valves.placesIn(read);
     BalanceAnswer answer =
         project.ask(new BalanceRequest(places, target ? Aim.TARGET : Aim.LARGEST_SHARE), read);

@@ -23,21 +23,21 @@ import rillwright.cli.command.output.InputFiles;
 @Command(
     name = "catalogue",
     description = {
-      "Lists the pipe sizes, fittings, valves, lips and beds that a file may name.",
-      "Each stands there with its numbers and where those are from."
+      "Lists the pipe sizes, fittings, valves, lips and beds that a project file may name.",
+      "Each entry has its numbers and their source."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  catalogue                            everything",
       "  catalogue pipes                      one section",
       "  catalogue pipes flexible PVC         the sizes of a material",
-      "  catalogue elbow                      whatever is called so",
-      "  catalogue beds --format json         for a program, in SI units",
+      "  catalogue elbow                      every entry with this name",
+      "  catalogue beds --format json         for programs, in SI units",
       "",
       "A project file can override any of these numbers: k: on a fitting or valve,",
       "inside: and roughness: on a pipe. \"k: catalogue\" and \"roughness: catalogue\" stand",
       "for the range: odds draws from it. They are for computing flow; what pressure",
-      "a pipe may carry and where it may lie, its maker and the local code say."
+      "a pipe may carry and where it may be laid is for its maker and the local code to say."
     })
 public final class CatalogueCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -46,15 +46,15 @@ public final class CatalogueCommand implements Callable<Integer> {
       arity = "0..*",
       paramLabel = "WHAT",
       description =
-          "A section (pipes, fittings, ends, valves, check valves, devices, skimmers, lips,"
-              + " beds), a name, or a section and a name.")
+          "A section (pipes, fittings, ends, valves, check valves, devices, skimmers, lips, beds),"
+              + " a name, or a section and a name.")
   private List<String> words = List.of();
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       converter = Format.OfTables.class,
-      description = "text (default), html, json (SI), or csv (SI, one section).")
+      description = "Output format: text (default), html, json (SI), or csv (SI, one section).")
   private Format format = Format.TEXT;
 
   @Mixin private Destination destination;

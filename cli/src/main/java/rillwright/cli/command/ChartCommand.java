@@ -31,16 +31,15 @@ import rillwright.solver.pumping.PumpPlace;
 @Command(
     name = "chart",
     description = {
-      "Draws what the pump gives over what the pipes and falls need.",
-      "The system curve is solved anew at each flow, so it shows where a second fall begins to run"
-          + " or",
+      "Draws the pump curve over the system curve.",
+      "The system curve is solved at each flow, so it shows where a second fall begins to run or",
       "a check valve opens. With a pump still to be chosen, it shows the duty instead."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  rillwright chart pond.yaml                    writes pond.png beside the file",
       "  rillwright chart pond.yaml --to curves.svg --power",
-      "  rillwright chart pond.yaml --format json      the points, for a program; a picture with"
+      "  rillwright chart pond.yaml --format json      the points, for programs; a picture with"
           + " --to"
     })
 public final class ChartCommand implements Callable<Integer> {
@@ -51,17 +50,17 @@ public final class ChartCommand implements Callable<Integer> {
   @Option(
       names = "--to",
       paramLabel = "PICTURE",
-      description = "File to write, .png or .svg; the project's name with .png if not given.")
+      description = "Writes this file, .png or .svg; default: the project's name with .png.")
   private Optional<Path> to = Optional.empty();
 
-  @Option(names = "--power", description = "Draws the watts too.")
+  @Option(names = "--power", description = "Draws the power too.")
   private boolean power;
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       converter = Format.OfPictures.class,
-      description = "text (default) or json.")
+      description = "Output format: text (default) or json.")
   private Format format = Format.TEXT;
 
   @Spec private CommandSpec spec;
@@ -100,8 +99,8 @@ public final class ChartCommand implements Callable<Integer> {
     if (curves.pump().isEmpty() && curves.system().points().isEmpty()) {
       throw new InvalidInput(
           read.places().ofPart(curves.place().line(), curves.place().partIndex()),
-          "there is no curve to draw: no flow can be led through this pump; look at shut valves,"
-              + " clogged filters and stopped pumps on its way");
+          "there is no curve to draw: no water can flow through this pump; check for shut valves,"
+              + " clogged filters and stopped pumps in its line");
     }
   }
 

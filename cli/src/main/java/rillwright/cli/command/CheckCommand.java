@@ -15,7 +15,7 @@ import rillwright.cli.study.check.Checked;
 @Command(
     name = "check",
     description = {
-      "Reads a project file and tells it back, or all that is wrong with it.",
+      "Checks a project file and lists what it describes.",
       "It tells the points, the lines part by part with bores and losses, the pump sheets, and"
           + " what",
       "was taken where the file says nothing. If something is wrong with it, all of it is told at",

@@ -19,8 +19,8 @@ import rillwright.solver.pumping.PumpPlace;
 @Command(
     name = "duty",
     description = {
-      "Finds the flow and head that the pump must make so that every fall gets its target.",
-      "It does so twice: with the valves as they stand, and with the falls that would get too much",
+      "Finds the flow and head that the pump must make to meet every target.",
+      "It gives two points: with the valves as they stand, and with the falls that get too much",
       "throttled. The pump may still be to be chosen (\"- pump: to be chosen\"); one that is named",
       "does not count."
     },

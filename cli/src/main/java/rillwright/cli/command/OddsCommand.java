@@ -35,11 +35,11 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
 @Command(
     name = "odds",
     description = {
-      "Tells the chance that each fall gets its target, given what is not known exactly.",
+      "Finds the chance that each fall gets its target, given what is not known exactly.",
       "What is not known exactly (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\") it takes at"
           + " its",
-      "word: it draws thousands of values for it, balances the network with each, and tells that",
-      "chance, the flows to expect, and which unknown matters most.",
+      "word: it draws thousands of values, balances the network with each, and reports the",
+      "chance, the expected flows, and which unknown matters most.",
       "",
       "A tolerance a ± b (or a +- b) is normal, b the half-width of its 95 %% interval, cut off at",
       "what is possible; a range a .. b is anything between alike. The samples are a Latin",
@@ -67,21 +67,21 @@ public final class OddsCommand implements Callable<Integer> {
   @Option(
       names = "--samples",
       paramLabel = "NUMBER",
-      description = "How many samples to balance: 100 to 1000000, 10000 if not given.")
+      description = "Balances this many samples, 100 to 1000000; default 10000.")
   private int samples = 10_000;
 
   @Option(
       names = "--seed",
       paramLabel = "NUMBER",
-      description = "A whole number from which the samples are drawn, 1 if not given.")
+      description = "Draws the samples from this whole number; default 1.")
   private long seed = 1;
 
   @Option(
       names = "--threads",
       paramLabel = "NUMBER",
       description =
-          "How many threads work at it, as many as the machine has cores if not given; the answer"
-              + " does not depend on it.")
+          "Uses this many threads; default: as many as the machine has cores. The answer does not"
+              + " depend on it.")
   private int threads = Runtime.getRuntime().availableProcessors();
 
   @Mixin private ConditionArguments conditions;
@@ -133,7 +133,7 @@ public final class OddsCommand implements Callable<Integer> {
   private static void requireUnknown(Project project, UncertainQuantities quantities) {
     if (project.network().waysOut().isEmpty()) {
       throw new InvalidInput(
-          project.places().whole(), "there is no fall or outlet, so there is no flow to bet on");
+          project.places().whole(), "there is no fall or outlet, so there is no flow to report");
     }
     if (quantities.inTheNetwork().isEmpty()) {
       throw nothingToBetOn(project, quantities.elsewhere());
@@ -144,8 +144,8 @@ public final class OddsCommand implements Callable<Integer> {
     if (elsewhere.isEmpty()) {
       return new InvalidInput(
           project.places().whole(),
-          "everything in the network is known exactly here, so there are no odds to tell; write"
-              + " what you are not sure of as a tolerance or a range, "
+          "every value in the network is exact here, so there is no chance to compute; write"
+              + " uncertain values as a tolerance or a range, "
               + EXAMPLES);
     }
     String named =
@@ -154,9 +154,9 @@ public final class OddsCommand implements Callable<Integer> {
             .collect(Collectors.joining(", "));
     return new InvalidInput(
         elsewhere.get(0).quantity().written().place(),
-        "odds tells the chances of flows and does not vary "
+        "odds reports the chances of flows and does not vary "
             + named
-            + ": that does not change what the falls get; write a tolerance or a range in points,"
+            + ": it does not change what the falls get; write a tolerance or a range in points,"
             + " lines, pumps or water, "
             + EXAMPLES);
   }

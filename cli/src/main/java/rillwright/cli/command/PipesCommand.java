@@ -44,7 +44,7 @@ import rillwright.solver.pumping.PumpPlace;
 @Command(
     name = "pipes",
     description = {
-      "Tells what each pipe size would mean, in flow, watts and money.",
+      "Compares pipe sizes by flow, power and cost.",
       "Tries sizes for a line, or for several together (one trench) or each freely"
           + " (--independent),",
       "and ranks them by what pipe, pump and electricity cost over the years. With --from FOLDER"
@@ -70,7 +70,7 @@ public final class PipesCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "FOLDER",
-      description = "Data sheets of pumps to choose from, files that end in .csv.")
+      description = "Chooses among the pump data sheets in this folder (.csv).")
   private Optional<Path> folder = Optional.empty();
 
   @Mixin private PumpArguments pump;
@@ -90,7 +90,7 @@ public final class PipesCommand implements Callable<Integer> {
     if (folder.isEmpty() && together.upTo() > 1) {
       throw new InvalidInput(
           Place.whole("--max-pumps"),
-          "this tries several of each pump of a folder, so it needs --from FOLDER; the project's"
+          "this tries several of each pump in a folder, so it needs --from FOLDER; the project's"
               + " own pump says how many it is with \"count\"");
     }
     WithTargets.require(read);
@@ -150,8 +150,8 @@ public final class PipesCommand implements Callable<Integer> {
           read.places().ofLine(none.line()),
           "line "
               + PlainText.quoted(none.line().value())
-              + ": nothing in it changes with the size of its pipe, because its runs name sizes"
-              + " of their own; leave those out");
+              + ": its pipe size changes nothing, because its runs name sizes of their own; remove"
+              + " those");
     }
   }
 
@@ -169,7 +169,7 @@ public final class PipesCommand implements Callable<Integer> {
         read.places().ofPart(place.line(), place.partIndex()),
         "line "
             + PlainText.quoted(place.line().value())
-            + ": its pump is still to be chosen or stands still; name one, or say --from FOLDER to"
+            + ": its pump is still to be chosen or is stopped; name one, or give --from FOLDER to"
             + " choose pump and pipe together");
   }
 }

@@ -30,9 +30,9 @@ import rillwright.solver.pumping.PumpPlace;
 @Command(
     name = "pumps",
     description = {
-      "Tries every data sheet of a folder in place of the project's pump and ranks them.",
-      "Those that give every fall its target stand first, by what they cost over the years; of the",
-      "others it says what is missing.",
+      "Tries every pump data sheet of a folder in the project and ranks them.",
+      "Pumps that meet every target come first, by cost over the years; for the others it lists",
+      "what is missing.",
       "Where a sheet says \"# variable speed: 40..100 %%\", its least sufficient speed is tried"
           + " too.",
       "The pump may still be to be chosen (\"- pump: to be chosen\")."
@@ -42,7 +42,8 @@ import rillwright.solver.pumping.PumpPlace;
       "  rillwright pumps pond.yaml --from pumps",
       "  rillwright pumps pond.yaml --from pumps --max-pumps 2 --years 5   also two together",
       "  rillwright pumps pond.yaml --from pumps --chart pumps.png",
-      "  rillwright pumps pond.yaml --from pumps --conditions   what does it in autumn too",
+      "  rillwright pumps pond.yaml --from pumps --conditions   which also meet the target in"
+          + " autumn",
       "  rillwright pumps pond.yaml --from pumps --set \"lines.intake.skimmer.clogged=40 %%\""
     })
 public final class PumpsCommand implements Callable<Integer> {
@@ -52,7 +53,7 @@ public final class PumpsCommand implements Callable<Integer> {
       names = "--from",
       paramLabel = "FOLDER",
       required = true,
-      description = "The folder with the data sheets, files that end in .csv.")
+      description = "Takes the data sheets from this folder (.csv files).")
   private Path folder;
 
   @Mixin private PumpArguments pump;

@@ -16,24 +16,25 @@ import rillwright.cli.command.argument.StandardOptions;
 @Command(
     name = "rillwright",
     description = {
-      "Pumps, pipes and waterfalls of a pond as one network: write down what is built or planned,",
-      "and learn what flows over each fall."
+      "Computes pumps, pipes and waterfalls of a pond as one network: describe what is built or",
+      "planned, and see what flows over each fall."
     },
     synopsisSubcommandLabel = "COMMAND FILE",
     footerHeading = "%nTo begin:%n",
     footer = {
-      "  rillwright check pond.yaml     is the file right, and what does it say",
+      "  rillwright check pond.yaml     checks the file and lists what it describes",
       "  rillwright solve pond.yaml     what flows where",
-      "  rillwright duty pond.yaml      what a pump must make",
-      "  rillwright pumps pond.yaml --from FOLDER    which pump of these data sheets does it",
-      "  rillwright pipes pond.yaml --line NAME --sizes \"2 in, 3 in\"   what each size would mean",
-      "  rillwright chart pond.yaml     the pump curve over the system curve, as a picture",
-      "  rillwright odds pond.yaml      the chance that it works, given what is not known exactly",
+      "  rillwright duty pond.yaml      the flow and head that a pump must make",
+      "  rillwright pumps pond.yaml --from FOLDER    which of these pumps meets the targets",
+      "  rillwright pipes pond.yaml --line NAME --sizes \"2 in, 3 in\"   flow, power and cost of"
+          + " each size",
+      "  rillwright chart pond.yaml     pump curve and system curve, as a picture",
+      "  rillwright odds pond.yaml      the chance of each target, given what is not known exactly",
       "  rillwright balance pond.yaml   how to set the valves so that falls share one pump",
-      "  rillwright weak pond.yaml      why a fall is weak, and what to read next",
+      "  rillwright weak pond.yaml      likely causes of a weak fall, and what to measure next",
       "  rillwright mend pond.yaml      what would give every fall its target, and for how much",
-      "  rillwright stream pond.yaml    how far the pond falls while the stream fills",
-      "  rillwright solve --help        more about a command",
+      "  rillwright stream pond.yaml    stream depths, pond level while running, days to refill",
+      "  rillwright solve --help        help with one command",
       "",
       "Exit status: 0 done, 1 a target is missed (with --strict), 2 the input is wrong,",
       "3 the network has no balanced state, 70 a defect in the program."
@@ -64,7 +65,7 @@ public final class Rillwright implements Runnable {
 
   @Spec private CommandSpec spec;
 
-  @Option(names = "--version", versionHelp = true, description = "Shows the version and stops.")
+  @Option(names = "--version", versionHelp = true, description = "Shows the version and exits.")
   @SuppressWarnings("UnusedVariable") // set and read by picocli
   private boolean version;
 
@@ -88,7 +89,7 @@ public final class Rillwright implements Runnable {
   @Override
   public void run() {
     throw new CommandLine.ParameterException(
-        spec.commandLine(), "say what to do: one of " + String.join(", ", listShown(spec)));
+        spec.commandLine(), "missing command; choose one of " + String.join(", ", listShown(spec)));
   }
 
   /** Names of the commands that the help text shows. */

@@ -22,9 +22,9 @@ import rillwright.cli.study.solve.Solved;
 @Command(
     name = "solve",
     description = {
-      "Balances the network of a project and tells what flows over each fall.",
-      "It also tells where the pumps run, how the water stands, what to know about it and what to",
-      "read on the day."
+      "Solves the network: flow and depth over each fall.",
+      "It also lists operating points, levels, pressures, warnings, and the readings to expect on",
+      "the day."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -34,7 +34,7 @@ import rillwright.cli.study.solve.Solved;
       "  rillwright solve pond.yaml --conditions      in autumn, in cold water, with a low pond"
           + " ...",
       "  rillwright solve pond.yaml --strict          1 if a fall gets less than its target",
-      "  rillwright solve pond.yaml --format json     for a program, in SI units"
+      "  rillwright solve pond.yaml --format json     for programs, in SI units"
     })
 public final class SolveCommand implements Callable<Integer> {
   @Mixin private ProjectArguments project;

@@ -31,7 +31,7 @@ import rillwright.solver.stream.time.TooFastToFollow;
 @Command(
     name = "stream",
     description = {
-      "Tells how the stream runs and what it does to the pond's level.",
+      "Finds depths and speeds of the stream and the pond's levels.",
       "It tells how deep and fast the water runs in each reach, how much is on its way home, how",
       "far the pond falls while the stream fills and whether the skimmer still drinks then, how"
           + " far",
@@ -43,7 +43,7 @@ import rillwright.solver.stream.time.TooFastToFollow;
       "  rillwright stream pond.yaml --chart levels.png   levels and flows from start to stop",
       "  rillwright stream pond.yaml --conditions         in autumn, with a low pond ...",
       "  rillwright stream pond.yaml --set \"lines.intake.skimmer.sill=-7 in\"",
-      "  rillwright stream pond.yaml --format json        for a program, in SI units"
+      "  rillwright stream pond.yaml --format json        for programs, in SI units"
     })
 public final class StreamCommand implements Callable<Integer> {
   @Mixin private ProjectArguments project;

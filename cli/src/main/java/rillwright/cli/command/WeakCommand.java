@@ -32,8 +32,8 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 @Command(
     name = "weak",
     description = {
-      "Finds what explains the readings at a weak fall.",
-      "It tells which causes they may have, how likely each is, what tells them apart, and what",
+      "Finds the causes that explain the readings at a weak fall.",
+      "It lists likely causes, how likely each is, which reading separates them, and what",
       "to read next. The file describes the job as it was built; its sections",
       "\"readings\" and \"signs\" say what was read and seen."
     },
@@ -41,7 +41,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
     footer = {
       "  rillwright weak pond.yaml",
       "  rillwright weak pond.yaml --readings today.yaml --chart today.png",
-      "  rillwright weak pond.yaml --causes           what could be, and how likely that is at"
+      "  rillwright weak pond.yaml --causes           possible causes, and how likely each is at"
           + " first",
       "  rillwright weak pond.yaml --causes --format json > priors.json",
       "  rillwright weak pond.yaml --priors priors.json",
@@ -61,25 +61,27 @@ public final class WeakCommand implements Callable<Integer> {
   @Option(
       names = "--readings",
       paramLabel = "READINGS",
-      description = "Readings and signs from this file instead of the project's.")
+      description = "Takes readings and signs from this file instead of the project's.")
   private Optional<Path> readings = Optional.empty();
 
   @Option(
       names = "--causes",
-      description = "Shows the causes of this job with their sizes and priors, and what signs do.")
+      description =
+          "Lists the causes of this job with their sizes and priors, and the effect of signs.")
   private boolean causesOnly;
 
   @Option(
       names = "--priors",
       paramLabel = "PRIORS",
       description =
-          "Causes and signs as --causes --format json prints them, edited; the"
-              + " priors are scaled to a sum of 1.")
+          "Takes causes and signs from this file, as --causes --format json prints them; the priors"
+              + " are scaled to a sum of 1.")
   private Optional<Path> priors = Optional.empty();
 
   @Option(
       names = "--include-slight",
-      description = "Nobody called: counts sizes too that take less than a tenth off every fall.")
+      description =
+          "Includes causes that take less than a tenth off every fall (nobody complained).")
   private boolean notCalled;
 
   @Mixin private DrawnReportArguments report;
@@ -95,9 +97,9 @@ public final class WeakCommand implements Callable<Integer> {
     if (causesOnly && report.draws()) {
       throw new InvalidInput(
           Place.whole("--chart"),
-          "this draws what readings say, and --causes is about none; leave out one of the two");
+          "--chart draws the result of readings and --causes uses none; remove one of the two");
     }
-    ChosenPumps.require(read, "; a job that is weak was built with one, so name it here");
+    ChosenPumps.require(read, "; an existing job has a pump, so name it here");
     AsBuilt built = project.ask((it, unseen) -> AsBuilt.of(it.network()), read);
     CausesRequest causes =
         new CausesRequest(priors.map(file -> PriorsReader.read(file, CausesRequest.usual(built))));

@@ -40,10 +40,11 @@ record WeakJob(Project project, AsBuilt built) {
     if (built.isDry()) {
       throw new InvalidInput(
           project.places().whole(),
-          "as the file stands nothing flows, so that there is nothing to compare the readings with."
+          "nothing flows in the job as the file describes it, so there is nothing to compare the"
+              + " readings with."
               + reason()
-              + " Write the job here as it was built and ran; what was found on the day belongs"
-              + " into \"readings\" and \"signs\"");
+              + " Describe the job as it was built and ran; what was found on the day belongs under"
+              + " \"readings\" and \"signs\"");
     }
   }
 
@@ -61,8 +62,8 @@ record WeakJob(Project project, AsBuilt built) {
     if (!Scope.of(built, read).canBeWeak()) {
       throw new InvalidInput(
           project.places().whole(),
-          "nobody can see that this job is weak: it has neither a fall nor an outlet in air; to"
-              + " look for faults all the same give --include-slight");
+          "this job has neither a fall nor an outlet in air, so a weak flow cannot be seen; to"
+              + " search for faults all the same give --include-slight");
     }
   }
 
@@ -70,7 +71,7 @@ record WeakJob(Project project, AsBuilt built) {
   InvalidInput unexplained(Optional<Path> priors) {
     return new InvalidInput(
         priors.map(file -> Place.whole(file.toString())).orElse(project.places().whole()),
-        "no cause with a prior above 0 takes a tenth off a fall of this job; give another one a"
-            + " prior, or count slight faults too with --include-slight");
+        "no cause with a prior above 0 takes a tenth off a fall of this job; give another cause a"
+            + " prior, or include slight faults with --include-slight");
   }
 }

@@ -32,9 +32,10 @@ import rillwright.solver.study.diagnosis.trial.TrialJob;
     name = "weak-trial",
     hidden = true,
     description = {
-      "Tries \"weak\" on simulated calls to some jobs and tells how good it is.",
+      "Tests \"weak\" on simulated service calls and reports how well it does.",
       "For each call it draws a fault, what would be read with its",
-      "errors, and tells how often the answer was right, how well its probabilities hold and what",
+      "errors, and reports how often the answer was right, how well its probabilities hold and"
+          + " what",
       "following its advice was worth."
     },
     footerHeading = "%nExample:%n",
@@ -45,17 +46,23 @@ public final class WeakTrialCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", arity = "1..*", description = "Project files.")
   private List<Path> files = List.of();
 
-  @Option(names = "--calls", paramLabel = "N", description = "How many calls; 600 if not given.")
+  @Option(
+      names = "--calls",
+      paramLabel = "N",
+      description = "Simulates this many calls; default 600.")
   private int calls = 600;
 
-  @Option(names = "--seed", paramLabel = "N", description = "Seed of the dice; 1 if not given.")
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Draws from this whole number; default 1.")
   private long seed = 1;
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       converter = Format.OfPages.class,
-      description = "text (default) or html.")
+      description = "Output format: text (default) or html.")
   private Format format = Format.TEXT;
 
   @Mixin private Destination destination;

@@ -59,8 +59,8 @@ final class NetworkCheck {
             places.ofLine(line.name()),
             "line "
                 + PlainText.quoted(line.name().value())
-                + ": nothing in this line takes any head, so its flow cannot be told; write what"
-                + " lies in it, for example \"run: 3 ft\", or join its two ends into one point");
+                + ": nothing in this line takes any head, so its flow is undetermined; write what"
+                + " it consists of, for example \"run: 3 ft\", or make its two ends one point");
       }
     }
   }

@@ -41,7 +41,7 @@ public final class Choices {
           + String.join(" or ", near.stream().map(PlainText::quoted).toList())
           + "?";
     }
-    return known.isEmpty() ? "" : "; it may be " + listed(known);
+    return known.isEmpty() ? "" : "; choose " + listed(known);
   }
 
   /**
@@ -77,14 +77,14 @@ public final class Choices {
 
   /**
    * As {@link #hint(String, Collection)}, of names in a section of the catalogue: where the list is
-   * cut short, it is said which command tells all.
+   * cut short, it is said which command lists all.
    *
    * @param section as the command {@code catalogue} calls it
    */
   public static String hint(String written, Collection<String> known, String section) {
     String hint = hint(written, known);
     return hint.endsWith(CUT)
-        ? hint + "; \"rillwright catalogue " + section + "\" tells all"
+        ? hint + "; \"rillwright catalogue " + section + "\" lists all"
         : hint;
   }
 }

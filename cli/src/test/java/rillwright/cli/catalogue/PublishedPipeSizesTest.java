@@ -66,7 +66,7 @@ class PublishedPipeSizesTest {
     assertEquals(inside * INCH_M, insideM(material, size), EXACT_M);
   }
 
-  /** Flexible PVC is reckoned with the inside of schedule 40, whose outside it has. */
+  /** Flexible PVC is computed with the inside of schedule 40, whose outside it has. */
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "1/2 in",

@@ -18,8 +18,8 @@ class BalanceWordsTest {
   private static final Path EXAMPLES = Path.of("..", "examples");
   private static final String PROJECT = EXAMPLES.resolve("twin-falls/ball-valves.yaml").toString();
   private static final String OWN_WAY =
-      "\"high fall\" governs: it is the hardest to serve, so the others are held back for it and"
-          + " its own way stays as it is.";
+      "\"high fall\" governs: it needs the most head, so the others are throttled and its own line"
+          + " stays as it is.";
 
   @TempDir private Path folder;
 
@@ -38,8 +38,8 @@ class BalanceWordsTest {
         "--valves low,high | so its way stays wide open and the others are held back",
         "--valves low | " + OWN_WAY,
         "--valves high | and none of these valves can hold back the others for it.",
-        "--target | The pump gives more than the targets ask: what is too much is held back, and"
-            + " some of its power is lost in the valves; without --target all would get more.",
+        "--target | The pump gives more than the targets: the excess is throttled, and some of its"
+            + " power is lost in the valves; without --target all would get more.",
         "--valves low --target | without --target the fall with the least would get more."
       })
   void whatDecidesTheShareIsTrueForTheValvesNamed(String options, String words) {
@@ -100,7 +100,7 @@ class BalanceWordsTest {
     String project = changed("type: ball", "type: gate");
     String text = text(List.of("balance", project, "--chart", picture.toString()));
     Run.assertTold(
-        text, "1 % more takes", "low gate valve 56 % open 56 % 2.969 14 gph close so far");
+        text, "1 % more reduces by", "low gate valve 56 % open 56 % 2.969 14 gph set here");
     Run.assertTold(Files.readString(picture), "56 % open: 103 % of the target", "open, %");
   }
 

@@ -56,7 +56,8 @@ class CheckCommandTest {
   void aShutOffHeadThatTheSheetLacksIsSaidToBeExtended() throws IOException {
     String notes = notesWith("flow [gph],head [ft]\n1000,24\n2000,20\n3000,3\n");
     assertTrue(
-        notes.contains("pump \"tank king\": its sheet begins at 1,000 gph; the shut-off head of"),
+        notes.contains(
+            "pump \"tank king\": its data sheet begins at 1,000 gph; the shut-off head of"),
         notes);
     assertTrue(notes.contains("is extended from there"), notes);
     assertTrue(notes.contains("ft, extended"), notes);
@@ -77,8 +78,8 @@ class CheckCommandTest {
     String notes = notesWith("flow [gph],head [ft]\n0,20\n1000,19\n2000,15\n");
     assertTrue(
         notes.contains(
-            "pump \"tank king\": its sheet ends at 2,000 gph, where it still makes 15 ft; beyond,"
-                + " its curve is extended"),
+            "pump \"tank king\": its data sheet ends at 2,000 gph, where it still makes 15 ft;"
+                + " beyond, its curve is extended"),
         notes);
   }
 
@@ -93,10 +94,10 @@ class CheckCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "60 in | line \"supply\": its pump's sheet asks for 60 in of water over its inlet, and over"
-            + " the intake of \"chamber\" there are 28 in at most",
-        "8 in | line \"supply\": its pump's sheet asks for 8 in of water over its inlet; \"solve\""
-            + " tells how deep it is"
+        "60 in | line \"supply\": the pump's data sheet requires 60 in of water over its inlet;"
+            + " over the intake of \"chamber\" there are 28 in at most",
+        "8 in | line \"supply\": the pump's data sheet requires 8 in of water over its inlet;"
+            + " \"solve\" gives the depth"
       })
   void whatASheetAsksForOverTheInletIsHeldAgainstTheChamber(String needed, String note)
       throws IOException {
@@ -158,9 +159,8 @@ class CheckCommandTest {
     for (String note :
         new String[] {
           // the size of cobble in the catalogue, 90 mm
-          "reaches 1, 3: the bed \"cobble\" is reckoned by the size of its stones (Ferguson), D84"
-              + " 3.54 in -",
-          "reach 5: the bed is reckoned by Manning's n of 0.04 -",
+          "reaches 1, 3: the bed \"cobble\" is computed by the stone-size formula, D84 3.54 in -",
+          "reach 5: the bed is computed by Manning's n of 0.04 -",
           "stream \"main\": reach 1: the banks are taken as walls;",
           "reach 1: of the gravel 38 % is taken as voids (common practice, no source);",
           "reach 1: of the water in the gravel 50 % is taken to drain when the pump stops",

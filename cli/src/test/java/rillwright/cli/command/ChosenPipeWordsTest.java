@@ -78,8 +78,8 @@ class ChosenPipeWordsTest extends ScratchSupplier {
     Run.assertTold(
         text,
         "Least cost of those that meet every target (up to 5 % short counts): 3 in",
-        "! No price is given for PVC schedule 40 2 in, so what it costs is not known, and it"
-            + " stands behind what has a price");
+        "! No price is given for PVC schedule 40 2 in, so its cost is not known and it is listed"
+            + " after those with a price");
   }
 
   @Test

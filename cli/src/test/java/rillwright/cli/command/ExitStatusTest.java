@@ -87,7 +87,7 @@ class ExitStatusTest {
 
   @Test
   void isTwoForSomethingBehindASwitch() {
-    assertSays(Run.of("solve", "--help=3"), 2, "--help: nothing belongs behind it, not \"3\"");
+    assertSays(Run.of("solve", "--help=3"), 2, "--help: it takes no value, not \"3\"");
     assertSays(Run.of("solve", PROJECT, "--strict=3"), 2, "--strict: nothing belongs behind it");
   }
 
@@ -109,7 +109,8 @@ class ExitStatusTest {
     assertSays(Run.of("solve", PROJECT, "--formt", "json"), 2, "--format");
     assertSays(Run.of("solve", PROJECT, "--format", "jsn"), 2, "\"jsn\"", "json");
     assertSays(Run.of("solve"), 2, "FILE");
-    assertSays(Run.of(), 2, "say what to do: one of check, solve, ", ", weak, stream, catalogue");
+    assertSays(
+        Run.of(), 2, "missing command; choose one of check, solve, ", ", weak, stream, catalogue");
   }
 
   @ParameterizedTest(name = "rillwright {0}")
@@ -117,17 +118,18 @@ class ExitStatusTest {
       delimiter = '|',
       value = {
         "slove | there is no command \"slove\"; did you mean \"solve\"?",
-        "polish | there is no command \"polish\"; it may be check, solve,",
-        "weak-trail | there is no command \"weak-trail\"; it may be check, solve, duty, chart,"
-            + " pumps, pipes, odds, balance, weak, stream, catalogue",
+        "polish | there is no command \"polish\"; choose check, solve,",
+        "weak-trail | there is no command \"weak-trail\"; choose check, solve, duty, chart, pumps,"
+            + " pipes, odds, balance, weak, stream, catalogue",
         "help | help is asked for with \"rillwright --help\"",
-        "job1.yaml | say first what to do with \"job1.yaml\", for example \"rillwright check"
+        "job1.yaml | give the command before \"job1.yaml\", for example \"rillwright check"
             + " job1.yaml\"",
         "check | FILE is missing; write \"rillwright check FILE\"",
-        "check a.yaml b.yaml c.yaml | \"b.yaml\" is one too many; write \"rillwright check FILE\"",
+        "check a.yaml b.yaml c.yaml | \"b.yaml\" is one argument too many; write \"rillwright check"
+            + " FILE\"",
         "solve --formt json a.yaml | there is no option \"--formt\" of solve; did you mean"
             + " \"--format\"?",
-        "solve a.yaml --format | --format needs something behind it: --format FORMAT",
+        "solve a.yaml --format | --format needs a value after it: --format FORMAT",
         "chart a.yaml --to a.png --to b.png | --to is given twice; give it once",
         "pumps a.yaml | --from is missing; write \"rillwright pumps FILE --from FOLDER\"",
         "pumps a.yaml --from b --max-pumps two | --max-pumps: \"two\" is not a whole number",

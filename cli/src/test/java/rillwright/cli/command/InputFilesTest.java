@@ -56,7 +56,7 @@ class InputFilesTest {
     byte[] before = Files.readAllBytes(picture);
     Run run = Run.of(arguments);
     assertEquals(2, run.status(), run.out());
-    String message = picture + ": this is " + what + "; a picture needs a name of its own\n";
+    String message = picture + ": this is " + what + "; a picture needs its own name\n";
     assertEquals(message, run.err());
     assertEquals("", run.out());
     assertArrayEquals(before, Files.readAllBytes(picture));

@@ -71,9 +71,9 @@ class OddsCommandTest {
         run.err()
             .startsWith(
                 project
-                    + ":12:18: odds tells the chances of flows and does not vary"
+                    + ":12:18: odds reports the chances of flows and does not vary"
                     + " streams.home.reaches.1.length (12 ft ± 3 ft), streams.home.reaches.1.bed.n"
-                    + " (0.03 .. 0.06), evaporation.rate (0.1 in/day .. 0.4 in/day): that does not"
+                    + " (0.03 .. 0.06), evaporation.rate (0.1 in/day .. 0.4 in/day): it does not"
                     + " change what the falls get; write a tolerance or a range in points, lines,"
                     + " pumps or water, for example"),
         run.err());
@@ -173,7 +173,7 @@ class OddsCommandTest {
     assertTrue(
         run.out()
             .contains(
-                "running.hours (8 h/day .. 24 h/day) has no say in what flows and is left out."),
+                "running.hours (8 h/day .. 24 h/day) does not affect the flows and is left out."),
         run.out());
   }
 

@@ -40,7 +40,7 @@ class PipesRefusedTest {
   @Test
   void linesAndSizesThatAreNotThereAreToldWithWhatIs() {
     Run.of("pipes", LongStream.PROJECT, "--line", "suply", "--sizes", "63 mm")
-        .assertRefused("no line is called \"suply\"", "did you mean \"supply\"?");
+        .assertRefused("there is no line \"suply\"", "did you mean \"supply\"?");
     Run.of("pipes", LongStream.PROJECT, "--line", "supply", "--sizes", "63 mm, 64 mm")
         .assertRefused("\"64 mm\" is not a size of PVC-U PN 10");
     Run.of("pipes", LongStream.PROJECT, "--line", "supply", "--sizes", "")

@@ -68,8 +68,8 @@ class SolveConditionsTest {
     assertFalse(answer.get("offered").booleanValue());
     JsonNode changes = answer.get("conditions").get(2).get("changes");
     assertEquals(
-        "[{\"quantity\":\"points.tank.level\",\"value\":\"1.44 m\"},"
-            + "{\"quantity\":\"lines.pipe.loss.head\",\"value\":\"1.21 m\"}]",
+        "[{\"quantity\":\"points.tank.level\",\"value\":\"1.44"
+            + " m\"},{\"quantity\":\"lines.pipe.loss.head\",\"value\":\"1.21 m\"}]",
         changes.toString());
   }
 
@@ -185,8 +185,8 @@ class SolveConditionsTest {
             + " \"tank\": level",
         "conditions: {as written: {points: {tank: {level: 3 m}}}} | 7:14: condition \"as written\":"
             + " so the file without changes is called",
-        "conditions: {low: 3 m} | 7:19: condition \"low\": changes belong here",
-        "conditions: [low] | 7:13: conditions: names with their changes belong here"
+        "conditions: {low: 3 m} | 7:19: condition \"low\": expected changes",
+        "conditions: [low] | 7:13: conditions: expected names with their changes"
       })
   void whatIsWrongWithAConditionIsToldWhereItStands(String section, String message)
       throws IOException {

@@ -79,7 +79,7 @@ class StudiesInConditionsTest {
     String odds = Run.of("odds", FALLS, "--conditions", "--samples", "200").out();
     String stream = Run.of("stream", STREAM, "--conditions").out();
 
-    assertTrue(odds.contains("is worst off in \"low pond\""), odds);
+    assertTrue(odds.contains("is lowest in \"low pond\""), odds);
     assertTrue(stream.contains("does not hold its pump in"), stream);
     assertTrue(stream.contains("runs dry"), stream);
   }

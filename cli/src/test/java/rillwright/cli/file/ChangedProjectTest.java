@@ -52,7 +52,7 @@ class ChangedProjectTest {
     assertEquals(edited.network().points(), changed.network().points());
     assertEquals(flow(edited), flow(changed));
     assertNotEquals(flow(before), flow(changed));
-    assertEquals(List.of(), before.changes(), "the project itself stays as it is");
+    assertEquals(List.of(), before.changes(), "the project itself leave as it is");
   }
 
   @Test

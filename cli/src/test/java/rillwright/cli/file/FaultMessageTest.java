@@ -21,15 +21,14 @@ class FaultMessageTest {
             + " an area or a shape, not both",
         "{kind: basin, level: -2 m, shape: [{level: -1 m, area: 3 m2}]} | 3:27: point \"p\": level:"
             + " the water stands below the lowest row of the basin's shape",
-        "{kind: basin, level: [0 ft]} | 3:27: point \"p\": level: a length belongs here, not a"
-            + " list",
+        "{kind: basin, level: [0 ft]} | 3:27: point \"p\": level: expected a length, found a list",
         "{kind: basin, level: } | 3:26: point \"p\": level: a value is missing here; a length"
             + " belongs here",
-        "{kind: pool, level: 0 ft} | 3:13: point \"p\": kind: \"pool\" is not known; it may be"
-            + " basin, chamber, tee, fall, outlet",
-        "{level: 0 ft} | 3:3: point \"p\": its kind is missing; it may be basin, chamber, tee,"
-            + " fall, outlet",
-        "0 ft | 3:6: point \"p\": fields such as {kind: tee} belong here, not \"0 ft\"",
+        "{kind: pool, level: 0 ft} | 3:13: point \"p\": kind: \"pool\" is not known; choose basin,"
+            + " chamber, tee, fall, outlet",
+        "{level: 0 ft} | 3:3: point \"p\": its kind is missing; choose basin, chamber, tee, fall,"
+            + " outlet",
+        "0 ft | 3:6: point \"p\": expected fields such as {kind: tee}, found \"0 ft\"",
         "{kind: chamber, floor: -1 m, intake: -2 m} | 3:43: point \"p\": intake: the intake is"
             + " below the floor; it must be at the floor or above",
         "{kind: chamber, floor: -1 m, intake: 2 m, top: 1 m} | 3:43: point \"p\": intake: the"
@@ -45,15 +44,14 @@ class FaultMessageTest {
         "{kind: fall, crest: 4 ft, width: 1 ft, lip: stoen} | 3:50: point \"p\": lip: \"stoen\" is"
             + " not known; did you mean \"stone\"?",
         "{kind: fall, crest: 4 ft, width: 1 ft, returns to: lake} | 3:57: point \"p\": returns to:"
-            + " there is no basin \"lake\"; it may be pond",
+            + " there is no basin \"lake\"; choose pond",
         "{kind: fall, crest: 4 ft, width: 1 ft, target: -5 gph} | 3:53: point \"p\": target: \"-5"
             + " gph\" is not possible; it must be 0 or more",
         "{kind: fall, crest: 4 ft, width: 1 ft, target: 0.6 in} | 3:53: point \"p\": target: a"
             + " depth over the crest is written \"target: {crest head: 0.6 in}\"",
         "{kind: fall, crest: 4 ft, width: 1 ft, target: 5 gph/m} | 3:53: point \"p\": target: \"5"
-            + " gph/m\": \"gph/m\" is not a unit that is known; did you mean \"gph\"?"
-            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s, gph/in, gph/ft,"
-            + " m3/h/m)",
+            + " gph/m\": \"gph/m\" is not a unit that is known; did you mean \"gph\"? (gph, gpm,"
+            + " imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s, gph/in, gph/ft, m3/h/m)",
         "{kind: fall, crest: 4 ft, width: 1 ft, weir: {shape: thin plate}} | 3:51: point \"p\":"
             + " weir: \"height\" is missing; write for example \"height: 8 in\"",
         "{kind: fall, crest: 4 ft, width: 3 ft, weir: {shape: thin plate, height: 8 in, channel"
@@ -114,17 +112,17 @@ class FaultMessageTest {
             + " catalogue, and its k is not given; did you mean \"elbow 90\" or \"elbow 90"
             + " threaded\" or \"long elbow 90 threaded\"?",
         "fitting: {type: gizmo} | fitting: type: \"gizmo\" is not in the catalogue, and its k is"
-            + " not given; it may be elbow 90, sweep 90, elbow 45, mitre 90, return 180, tee run,"
-            + " tee branch, wye 45, union, coupling, barbed coupler, barbed adapter \u2026;"
-            + " \"rillwright catalogue fittings\" tells all",
+            + " not given; choose elbow 90, sweep 90, elbow 45, mitre 90, return 180, tee run, tee"
+            + " branch, wye 45, union, coupling, barbed coupler, barbed adapter \u2026;"
+            + " \"rillwright catalogue fittings\" lists all",
         "fitting: {count: 2} | fitting: give its type, for example \"type: elbow 90\", or its k",
         "fitting: {k: -0.4} | fitting: k: \"-0.4\" is not possible; it must be 0 or more",
         "fitting: {k: 1, count: 1.5} | fitting: count: a count is a whole number",
         "fitting: {k: 1, count: 0} | fitting: count: \"0\" is not possible; it must be from 1 to"
             + " 1000",
-        "fitting: {k: 1 ft} | fitting: k: \"1 ft\" has a unit where a plain number belongs; write"
+        "fitting: {k: 1 ft} | fitting: k: \"1 ft\" has a unit; expected a plain number; write"
             + " \"1\"",
-        "fitting: 3 | fitting: fields belong here (type, k, count, material, size, inside), not"
+        "fitting: 3 | fitting: expected fields (type, k, count, material, size, inside), found"
             + " \"3\"; write \"fitting: {k: 3}\"",
         "valve: {type: ball, open: 60 %, k: 3} | valve: k: give either k or how far the valve is"
             + " open, not both",
@@ -155,7 +153,7 @@ class FaultMessageTest {
             + " \"demo 40\"?",
         "pump: sheets/tank-king.csv | pump: a data sheet gets a name in the section \"pumps\";"
             + " write there \"tank king: sheets/tank-king.csv\", and here \"pump: tank king\"",
-        "pump: {model: demo 40, arranged: row} | pump: arranged: \"row\" is not known; it may be"
+        "pump: {model: demo 40, arranged: row} | pump: arranged: \"row\" is not known; choose"
             + " parallel, series",
         "pump: {model: demo 40, runs back: yes} | pump: runs back: say against which loss, for"
             + " example \"runs back: {k: 15}\"",
@@ -218,22 +216,22 @@ class FaultMessageTest {
             + " catalogue; the nearest are 2 in and 2-1/2 in",
         "{from: pond, to: low, parts: [{vlave: {k: 1}}]} | 12:40: line \"line\": there is no kind"
             + " of part \"vlave\"; did you mean \"valve\"?",
-        "{from: pond, to: low, parts: [pump]} | 12:39: line \"line\": a part is written as its kind"
-            + " and what is said about it, for example \"- run: 38 ft\", not \"pump\"",
-        "{from: pond, to: low, parts: {run: 1 m}} | 12:38: line \"line\": parts: a list belongs"
-            + " here, not a group of fields",
+        "{from: pond, to: low, parts: [pump]} | 12:39: line \"line\": expected the kind of a part"
+            + " and its fields, for example \"- run: 38 ft\", found \"pump\"",
+        "{from: pond, to: low, parts: {run: 1 m}} | 12:38: line \"line\": parts: a list expected,"
+            + " found a group of fields",
         "{from: low, to: split, parts: [], exit: {k: 1}, pipe: {inside: 2 in}} | 12:53: line"
-            + " \"line\": exit: k: a line's end at a tee has no loss of its own; write it as a"
+            + " \"line\": exit: k: a line end at a tee has no loss of its own; write it as a"
             + " fitting, for example \"fitting: {type: tee branch}\"",
         "{from: chamber, to: low, parts: [{skimmer: {width: 1 ft, sill: 0 ft}}]} | 12:52: line"
             + " \"line\": skimmer: a skimmer's line must begin at a basin",
         "{from: pond, to: low, parts: []} | 12:3: line \"line\": nothing in this line takes any"
-            + " head, so its flow cannot be told; write what lies in it, for example \"run: 3 ft\","
-            + " or join its two ends into one point",
+            + " head, so its flow is undetermined; write what it consists of, for example \"run: 3"
+            + " ft\", or make its two ends one point",
         "{from: pond, to: low, pipe: {inside: 2 in}, entrance: {k: 0}, exit: {k: 0}, parts: [valve:"
             + " {k: 0}, check valve: {k: 0}]} | 12:3: line \"line\": nothing in this line takes any"
-            + " head, so its flow cannot be told; write what lies in it, for example \"run: 3 ft\","
-            + " or join its two ends into one point",
+            + " head, so its flow is undetermined; write what it consists of, for example \"run: 3"
+            + " ft\", or make its two ends one point",
         "{from: pond, to: low, parts: [gauge: {name: G, elevation: 0 m}, gauge: {name: G,"
             + " elevation: 1 m}]} | 12:87: line \"line\": gauge 2: name: the gauge in line 12 is"
             + " called \"G\" too; give each gauge its own name"

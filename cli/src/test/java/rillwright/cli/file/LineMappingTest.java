@@ -77,9 +77,8 @@ class LineMappingTest {
   void withoutAPipeAnEndTakesTheBoreOfTheNearestPart() {
     Line line =
         line(
-            "{from: pond, to: low, parts: [fitting: {k: 1, inside: 30 mm},"
-                + " run: {length: 1 m, inside: 40 mm, factor: 0.02},"
-                + " run: {length: 1 m, inside: 60 mm, factor: 0.02},"
+            "{from: pond, to: low, parts: [fitting: {k: 1, inside: 30 mm}, run: {length: 1 m,"
+                + " inside: 40 mm, factor: 0.02}, run: {length: 1 m, inside: 60 mm, factor: 0.02},"
                 + " filter: {rating: {flow: 1 m3/h, head: 1 m}}]}");
     assertEquals(bore(30), line.entrance().bore());
     assertEquals(bore(60), line.exit().bore());
@@ -89,8 +88,8 @@ class LineMappingTest {
   void aHighPointHasNoBoreThatAnEndCouldTake() {
     Line line =
         line(
-            "{from: pond, to: low, parts: [run: {length: 1 m, inside: 30 mm, factor: 0.02},"
-                + " valve: {k: 0.5, inside: 20 mm}, high point: 1 m]}");
+            "{from: pond, to: low, parts: [run: {length: 1 m, inside: 30 mm, factor: 0.02}, valve:"
+                + " {k: 0.5, inside: 20 mm}, high point: 1 m]}");
     assertEquals(bore(20), line.exit().bore());
   }
 
@@ -112,8 +111,8 @@ class LineMappingTest {
     Line line =
         line(
             "{from: pond, to: low, pipe: {inside: 50 mm, roughness: 0.01 mm}, parts: [run: 1 m,"
-                + " run: {length: 1 m, inside: 40 mm}, run: {length: 1 m, factor: 0.03},"
-                + " run: {length: 1 m, inside: 60 mm, hazen c: 150}]}");
+                + " run: {length: 1 m, inside: 40 mm}, run: {length: 1 m, factor: 0.03}, run:"
+                + " {length: 1 m, inside: 60 mm, hazen c: 150}]}");
     Friction pipe = new Friction.Roughness(1e-5);
     assertEquals(
         List.of(
@@ -184,9 +183,9 @@ class LineMappingTest {
     List<Part> parts =
         line("{from: pond, to: low, "
                 + PIPE
-                + "parts: [fitting: {k: 1}, valve: {k: 1, inside: 30 mm}, check valve: {k: 1},"
-                + " run: {length: 1 m, inside: 60 mm}, loss: {k: 1}, gauge: {name: G1,"
-                + " elevation: 0 m}, high point: 2 m]}")
+                + "parts: [fitting: {k: 1}, valve: {k: 1, inside: 30 mm}, check valve: {k: 1}, run:"
+                + " {length: 1 m, inside: 60 mm}, loss: {k: 1}, gauge: {name: G1, elevation: 0 m},"
+                + " high point: 2 m]}")
             .parts();
     assertEquals(
         List.of(bore(50), bore(30), bore(50), bore(60), bore(50), bore(50)),
@@ -197,9 +196,8 @@ class LineMappingTest {
   @Test
   void withoutAPipeTheyStandInTheNearestRunUpstreamFirst() {
     List<Part> parts =
-        line("{from: pond, to: low, parts: [fitting: {k: 1},"
-                + " run: {length: 1 m, inside: 40 mm, factor: 0.02}, gauge: {name: G1,"
-                + " elevation: 0 m}, valve: {k: 1}, loss: {k: 1},"
+        line("{from: pond, to: low, parts: [fitting: {k: 1}, run: {length: 1 m, inside: 40 mm,"
+                + " factor: 0.02}, gauge: {name: G1, elevation: 0 m}, valve: {k: 1}, loss: {k: 1},"
                 + " run: {length: 1 m, inside: 60 mm, factor: 0.02}, check valve: {k: 1}]}")
             .parts();
     assertEquals(

@@ -83,7 +83,7 @@ class SectionTest {
             + " or density and viscosity, not both",
         "water: {density: 1000 kg/m3} | 12:8: water: \"viscosity\" is missing; write for example"
             + " \"viscosity: 1.004e-6 m2/s\"",
-        "water: 62 F | 12:8: water: fields belong here, for example \"water: {temperature: 62 F}\","
+        "water: 62 F | 12:8: water: expected fields, for example \"water: {temperature: 62 F}\","
             + " not \"62 F\"",
         "site: {elevation: 420} | 12:19: site: elevation: \"420\" has no unit; write for example"
             + " \"420 ft\" (ft, in, m, cm, mm)",
@@ -97,8 +97,8 @@ class SectionTest {
             + " be 0 to 24 h/day",
         "running: {days: 210} | 12:17: running: days: \"210\" has no unit; write for example \"210"
             + " days/year\"",
-        "prices: {trench: 6 USD} | 12:18: prices: trench: \"6 USD\" does not say per what; write"
-            + " for example \"0.17 USD/ft\"",
+        "prices: {trench: 6 USD} | 12:18: prices: trench: \"6 USD\" does not say per which unit;"
+            + " write for example \"0.17 USD/ft\"",
         "prices: {trench: 6 USD/ft, pipe: {flexible PVC 2 in: 4 EUR/m}} | 12:18: prices: trench:"
             + " \"6 USD/ft\" is in USD while prices before are in EUR; use one currency in a file",
         "prices: {pipe: {flexibel PVC 2 in: 4 USD/ft}} | 12:17: prices: pipe: \"flexibel PVC 2 in\""
@@ -118,8 +118,8 @@ class SectionTest {
         "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}, {flow: 9 gph, head: 3 ft}]}} | 12:69: pump"
             + " \"p\": points 2: head: \"3 ft\" is the last and is not below the first, \"3 ft\" in"
             + " point 1; a pump's head falls as its flow rises",
-        "pumps: {p: [1]} | 12:12: pump \"p\": the path of its data sheet or {points: [...]} belongs"
-            + " here, not a list",
+        "pumps: {p: [1]} | 12:12: pump \"p\": the path of its data sheet or {points: [...]}"
+            + " expected, found a list",
         "pumps: {p: no-such.csv} | 12:12: pump \"p\":"
             + " src/test/resources/rillwright/cli/file/no-such.csv: there is no such file",
         "pumps: {to be chosen: {points: [{flow: 0 gph, head: 3 ft}, {flow: 9 gph, head: 1 ft}]}} |"
@@ -128,17 +128,17 @@ class SectionTest {
             + " {length: 9 ft, drop: 1 ft, width: 2 ft, bed: coble}]}} | 12:129: stream \"s\":"
             + " reach 2: bed: \"coble\" is not in the catalogue; did you mean \"cobble\"?",
         "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
-            + " sand}]}} | 12:92: stream \"s\": reach 1: bed: \"sand\" is not in the catalogue; it"
-            + " may be clean straight, stones and weeds, winding pools and shoals, winding stones"
-            + " and weeds, mountain gravel and cobble, mountain large boulders, concrete,"
-            + " mortared flagstone, mortared rubble, planted gravel, bare liner, pea gravel …;"
-            + " \"rillwright catalogue beds\" tells all",
+            + " sand}]}} | 12:92: stream \"s\": reach 1: bed: \"sand\" is not in the catalogue;"
+            + " choose clean straight, stones and weeds, winding pools and shoals, winding stones"
+            + " and weeds, mountain gravel and cobble, mountain large boulders, concrete, mortared"
+            + " flagstone, mortared rubble, planted gravel, bare liner, pea gravel …; \"rillwright"
+            + " catalogue beds\" lists all",
         "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
             + " {rubble: 60 mm}}]}} | 12:93: stream \"s\": reach 1: bed: there is no field"
-            + " \"rubble\"; it may be stone, n",
+            + " \"rubble\"; choose stone, n",
         "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
-            + " cobble, gravel: 3 in}]}} | 12:108: stream \"s\": reach 1: gravel: fields belong"
-            + " here, for example \"gravel: {depth: 3 in}\", not \"3 in\"",
+            + " cobble, gravel: 3 in}]}} | 12:108: stream \"s\": reach 1: gravel: expected fields,"
+            + " for example \"gravel: {depth: 3 in}\", not \"3 in\"",
         "streams: {s: {from: fall, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}, pool:"
             + " {area: 9 ft2, depth: 9 in, crest width: 2 ft}}]}} | 12:47: stream \"s\": reach 1: a"
             + " row says one thing: a step, a pool or a reach; give each a row of its own",
@@ -146,8 +146,8 @@ class SectionTest {
             + " ft}}]}} | 12:47: stream \"s\": reach 1: a row says one thing: a step, a pool or a"
             + " reach; give each a row of its own",
         "streams: {s: {from: fall, to: pond, reaches: [{step: 1 ft}]}} | 12:54: stream \"s\": reach"
-            + " 1: step: fields belong here, for example \"step: {height: 1.4 ft, width: 30 in}\","
-            + " not \"1 ft\"",
+            + " 1: step: expected fields, for example \"step: {height: 1.4 ft, width: 30 in}\","
+            + " found \"1 ft\"",
         "streams: {s: {from: fal, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}}]}} |"
             + " 12:21: stream \"s\": from: there is no point \"fal\"; did you mean \"fall\"?",
         "readings: [{at: fall, flow: 5 psi, within: 7 %}] | 12:29: readings 1: flow: \"5 psi\" is a"
@@ -156,9 +156,9 @@ class SectionTest {
         "readings: [{at: fall, bucket: 5 gal}] | 12:12: readings 1: \"time\" is missing; write for"
             + " example \"time: 6 s\"",
         "readings: [{gauge: G9, pressure: 3 psi}] | 12:20: readings 1: gauge: there is no \"G9\"",
-        "evaporation: 5 mm | 12:14: evaporation: \"5 mm\" is a length where a speed belongs (m/s,"
+        "evaporation: 5 mm | 12:14: evaporation: \"5 mm\" is a length; expected a speed (m/s,"
             + " ft/s, mph, km/h, mm/day, in/day)",
-        "signs: 5 | 12:8: signs: a list belongs here, not \"5\""
+        "signs: 5 | 12:8: signs: expected a list, found \"5\""
       })
   void sectionsThatAreWrong(String section, String fault) {
     assertEquals("pond.yaml:" + fault, ProjectText.faultsOf(ProjectText.POINTS + section + "\n"));

@@ -180,8 +180,7 @@ class SurroundingsTest {
   void twoPumpsInOneLineAreNotToldApartByItsName() throws IOException {
     String two = (POINTS + REST).replace("pump: mine,", "pump: mine, pump: mine,");
     Path file = Files.writeString(folder.resolve("pond.yaml"), two + "pumps: {mine: mine.csv}\n");
-    String answer =
-        "line \"up\" has 2 pumps; write the one that is meant as \"- pump: to be chosen\"";
+    String answer = "line \"up\" has 2 pumps; write the one to study as \"- pump: to be chosen\"";
     refused(Run.of("duty", file.toString()), answer);
     refused(Run.of("duty", file.toString(), "--pump", "up"), answer);
     Files.writeString(file, two.replace("pump: mine", "pump: to be chosen"));

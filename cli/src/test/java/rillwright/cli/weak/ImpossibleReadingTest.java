@@ -31,19 +31,19 @@ class ImpossibleReadingTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "{gauge: G1, pressure: 43 psi} | 43 psi is more than anything in this job can make (14.9 psi"
-            + " at most). Look at the unit, the gauge and the place.",
+        "{gauge: G1, pressure: 43 psi} | 43 psi is more than any fault in this job can cause (14.9"
+            + " psi at most). Look at the unit, the gauge and the place.",
         "{gauge: G1, pressure: 43 psi, when: pump off} | 43 psi is more than",
-        "{gauge: G2, pressure: -20 psi} | -20 psi is less than anything in this job can make (-14.7"
-            + " psi at least). Look at the unit, the gauge and the place.",
-        "{at: fall, flow: 30000 gph} | 30,000 gph is more than anything in this job can make (5,930"
-            + " gph at most). Look at the unit, the bucket and the place.",
+        "{gauge: G2, pressure: -20 psi} | -20 psi is less than any fault in this job can cause"
+            + " (-14.7 psi at least). Look at the unit, the gauge and the place.",
+        "{at: fall, flow: 30000 gph} | 30,000 gph is more than any fault in this job can cause"
+            + " (5,930 gph at most). Look at the unit, the bucket and the place.",
         "{at: fall, crest head: 5 ft} | 60 in is more than",
         "{at: fall, brink: 5 ft} | 60 in is more than",
-        "{pump: supply, power: 3 kW} | 3,000 W is more than anything in this job can make (492 W at"
-            + " most). Look at the unit, the meter and the place.",
-        "{at: chamber, level: -40 in} | -40 in is less than anything in this job can make (-26 in at"
-            + " least). Look at the unit, the ruler and the place.",
+        "{pump: supply, power: 3 kW} | 3,000 W is more than any fault in this job can cause (492 W"
+            + " at most). Look at the unit, the meter and the place.",
+        "{at: chamber, level: -40 in} | -40 in is less than any fault in this job can cause (-26 in"
+            + " at least). Look at the unit, the ruler and the place.",
       })
   void aReadingBeyondWhatTheJobCanMakeIsTold(String reading, String remark) throws IOException {
     String told = read(reading).flat();

@@ -32,13 +32,13 @@ class ReadingFaultTest {
   @Test
   void whatIsSetIsBlamedForWhatItSpoils() {
     assertSays(
-        "--set \"readings.1.flow=100 gph\": readings 1: two things stand in one reading, flow and"
+        "--set \"readings.1.flow=100 gph\": readings 1: two quantities in one reading, flow and"
             + " bucket; make two readings of it",
         "--set",
         "readings.1.flow=100 gph");
     assertSays(
-        "--set \"readings.1.gauge=G1\": readings 1: say where it was read: either \"at\" a point,"
-            + " or a gauge, or a pump",
+        "--set \"readings.1.gauge=G1\": readings 1: the place of the reading is missing: either"
+            + " \"at\" a point, or a gauge, or a pump",
         "--set",
         "readings.1.gauge=G1");
   }
@@ -46,13 +46,13 @@ class ReadingFaultTest {
   @Test
   void aListCannotBeSet() {
     assertSays(
-        "--set \"signs=sudden\": signs: a list belongs here, and a list cannot be set; write it"
-            + " into the file",
+        "--set \"signs=sudden\": signs: a list is expected, and a list cannot be set; write it into"
+            + " the file",
         "--set",
         "signs=sudden");
     assertSays(
-        "--set \"signs=[sudden]\": a list is set in the file; a change sets one value: 40 %,"
-            + " ball, 3 in",
+        "--set \"signs=[sudden]\": a list is set in the file; a change sets one value: 40 %, ball,"
+            + " 3 in",
         "--set", "signs=[sudden]");
   }
 
@@ -73,12 +73,12 @@ class ReadingFaultTest {
             + " pump; one with it: supply",
         "{gauge: G1, pressure: 3 psi, when: valve shut} | :2:5: readings 1: \"valve\" is missing;"
             + " write for example \"valve: supply\"",
-        "{at: fall, bucket: 5 gal, time: 5 s, flow: 100 gph} | :2:5: readings 1: two things stand in"
+        "{at: fall, bucket: 5 gal, time: 5 s, flow: 100 gph} | :2:5: readings 1: two quantities in"
             + " one reading, flow and bucket; make two readings of it",
-        "{at: fall, crest head: 1 in, brink: 1 in} | :2:5: readings 1: two things stand in one"
+        "{at: fall, crest head: 1 in, brink: 1 in} | :2:5: readings 1: two quantities in one"
             + " reading, crest head and brink; make two readings of it",
-        "{at: fall} | :2:5: readings 1: say what was read: one of flow, bucket, crest head, brink,"
-            + " pressure, level, power",
+        "{at: fall} | :2:5: readings 1: the quantity that was read is missing: one of flow, bucket,"
+            + " crest head, brink, pressure, level, power",
         "{at: fall, bucket: 5 gal} | :2:5: readings 1: \"time\" is missing; write for example"
             + " \"time: 6 s\"",
       })
@@ -108,6 +108,6 @@ class ReadingFaultTest {
   void signsThatExcludeEachOtherAreRefused() throws IOException {
     WeakCall call = weak("readings: []\nsigns: [bubbles, no bubbles]\n");
     assertEquals(2, call.status());
-    assertTrue(call.err().contains("\"no bubbles\" cannot be true together with \"bubbles\""));
+    assertTrue(call.err().contains("\"no bubbles\" contradicts \"bubbles\""));
   }
 }

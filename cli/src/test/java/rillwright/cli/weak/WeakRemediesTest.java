@@ -34,16 +34,16 @@ class WeakRemediesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "weak-fall/fall.yaml | points.fall.target=3000 gph | It gives what the file promises: as"
-            + " built, \"fall\" gets its target.",
-        "weak-fall/fall.yaml | points.fall.target=4000 gph | It was sold too small: as built,"
-            + " \"fall\" falls short of the target. Look at larger pipe and at other pumps",
-        "twin-falls/falls.yaml | title=Twins | It is shared badly: as built, \"low fall\" gets more"
-            + " than its target and \"high fall\" less. \"rillwright balance\"",
-        "twin-falls/falls.yaml | points.low fall.target=4000 gph | It was sold too small: as built,"
+        "weak-fall/fall.yaml | points.fall.target=3000 gph | The job as built meets its targets:"
+            + " \"fall\" gets its target.",
+        "weak-fall/fall.yaml | points.fall.target=4000 gph | As built, it is undersized: \"fall\""
+            + " falls short of the target. Look at larger pipe and at other pumps",
+        "twin-falls/falls.yaml | title=Twins | The flow is badly balanced: as built, \"low fall\""
+            + " gets more than its target and \"high fall\" less. \"rillwright balance\"",
+        "twin-falls/falls.yaml | points.low fall.target=4000 gph | As built, it is undersized:"
             + " \"low fall\" and \"high fall\" fall short of the target.",
-        "header-pond/troughs.yaml | title=Troughs | It gives what the file promises: as built,"
-            + " \"near trough\" and \"far trough\" get their targets.",
+        "header-pond/troughs.yaml | title=Troughs | The job as built meets its targets: \"near"
+            + " trough\" and \"far trough\" get their targets.",
         "header-pond/troughs.yaml | points.far trough.target=9000 gph | It is shared badly",
       })
   void nothingWrongIsJudgedByTheTargets(String job, String change, String advice)

@@ -49,7 +49,7 @@ class WeakTablesTest {
     assertTrue(call.out().contains("\n  B   "), "the letter is told of: " + call.out());
     assertFalse(call.out().contains("look at the likeliest cause itself"), call.out());
     String again = "Read again what fits least, gauge G1 (43 psi read, by B ";
-    assertTrue(call.flat().contains("No further reading tells much. " + again), call.flat());
+    assertTrue(call.flat().contains("No further reading adds much. " + again), call.flat());
     assertTrue(call.flat().contains("A, none of these: " + again), call.flat());
 
     Path picture = folder.resolve("why.svg");

@@ -79,7 +79,7 @@ final class ChancePlot {
       legend.add(chart.falls().get(i).name(), Pen.panel(i));
     }
     legend.add(
-        "19 in 20, 1 in 2 and 1 in 20 have more",
+        "exceeded in 95, 50, 5 % of samples",
         (g, place) -> quantileMark(g, Legend.middle(place), Pen.panel(0)));
     if (chart.falls().stream().anyMatch(fall -> fall.target().isPresent())) {
       legend.add("target", (g, place) -> TARGET_SAMPLE.draw(g, Legend.middle(place)));

@@ -49,7 +49,7 @@ final class OddsPainter implements Painting {
         .paint(g);
     if (hasBars) {
       double left = WIDTH - Sheet.MARGIN - BARS_WIDTH;
-      Words.heading(g, "What the spread comes from", left, plotTop - 50);
+      Words.heading(g, "Share of variance", left, plotTop - 50);
       Bars.ofShares(chart.shares())
           .paint(g, new Rectangle2D.Double(left, plotTop, BARS_WIDTH, bottom - plotTop));
     }

@@ -80,7 +80,7 @@ class OddsChartTest {
   @Test
   void withoutSharesThereAreNoBars() {
     String svg = new String(ChartWriter.svg(chart(List.of())), UTF_8);
-    assertFalse(svg.contains("What the spread comes from"));
+    assertFalse(svg.contains("Share of variance"));
   }
 
   @Test

@@ -130,7 +130,7 @@ public final class NetworkBuilder {
     Point point = points.get(new PointName(name));
     if (point == null) {
       throw new IllegalArgumentException(
-          "no point is called \"" + name + "\"; points come before the lines that join them");
+          "there is no point \"" + name + "\"; points come before the lines that join them");
     }
     return point;
   }

@@ -33,7 +33,7 @@ final class PumpPowerDetector implements Detector {
                 + model
                 + "\" in \""
                 + at
-                + "\" cannot be right: more comes out than goes in at ")
+                + "\" cannot be right: hydraulic output exceeds electrical input at ")
         .writtenFlow("flow", worst.flowM3PerS())
         .then(", ")
         .power("waterPower", worst.waterPowerW())

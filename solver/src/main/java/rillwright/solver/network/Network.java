@@ -121,7 +121,7 @@ public final class Network {
   public Point point(PointName name) {
     Point point = points.get(name);
     if (point == null) {
-      throw new IllegalArgumentException("no point is called \"" + name + "\"");
+      throw new IllegalArgumentException("there is no point \"" + name + "\"");
     }
     return point;
   }
@@ -130,7 +130,7 @@ public final class Network {
   public Line line(LineName name) {
     Line line = lines.get(name);
     if (line == null) {
-      throw new IllegalArgumentException("no line is called \"" + name + "\"");
+      throw new IllegalArgumentException("there is no line \"" + name + "\"");
     }
     return line;
   }

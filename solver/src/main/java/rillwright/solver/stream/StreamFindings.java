@@ -91,8 +91,8 @@ final class StreamFindings {
                     + " what comes in. "
                     + (fullToo
                         ? "Topping up does not help; the intake is too small for this pump."
-                        : "Topped up to its level at rest it would hold; a lower sill or intake,"
-                            + " a larger pond, a level kept by an automatic fill or less water in"
+                        : "Topped up to its level at rest it would hold; a lower sill or intake, a"
+                            + " larger pond, a level kept by an automatic fill or less water in"
                             + " the stream would help.")));
       }
     }
@@ -156,9 +156,9 @@ final class StreamFindings {
                   name,
                   "\""
                       + name
-                      + "\" takes up more water than the pond can give down to its skimmer's"
-                      + " sill: the pump runs dry before the water comes home. A wider pond, a"
-                      + " lower sill, a narrower or shorter stream would help.")
+                      + "\" takes up more water than the pond can give down to its skimmer's sill:"
+                      + " the pump runs dry before the water comes home. A wider pond, a lower"
+                      + " sill, a narrower or shorter stream would help.")
               : Finding.of(
                       Severity.PROBLEM,
                       DRY,

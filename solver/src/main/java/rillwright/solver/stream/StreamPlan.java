@@ -27,8 +27,8 @@ public record StreamPlan(
   }
 
   /**
-   * The level at which a basin runs over, m: what it says, else the top of its lowest skimmer's
-   * mouth (common practice, no source); empty without either.
+   * The level at which a basin runs over, m: what the file says, else the top of its lowest
+   * skimmer's mouth (common practice, no source); empty without either.
    */
   public OptionalDouble overflowM(Basin basin) {
     return basin.overflowM().isPresent()

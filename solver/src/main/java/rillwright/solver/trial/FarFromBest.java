@@ -43,7 +43,7 @@ final class FarFromBest {
         .share("usualLeastShare", LEAST_SHARE)
         .then(" to ")
         .share("usualGreatestShare", GREATEST_SHARE)
-        .then(" is a good place (common practice). A ")
+        .then(" is recommended (common practice). A ")
         .then(
             share > 1 ? "larger pump, or one made for less" : "smaller pump, or one made for more")
         .then(" head, may draw less for the same water.");

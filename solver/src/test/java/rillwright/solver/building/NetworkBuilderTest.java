@@ -134,7 +134,7 @@ class NetworkBuilderTest {
   @Test
   void saysWhatIsMissing() {
     assertMessage(
-        "no point is called \"pool\"; points come before the lines that join them",
+        "there is no point \"pool\"; points come before the lines that join them",
         () -> pondAndFall().line("supply", "pool", "fall", LineParts.in(PIPE).run(5)));
     assertMessage("two points are called \"pond\"", () -> pondAndFall().basin("pond", 1));
     assertMessage(

@@ -59,7 +59,7 @@ final class OpenWaterSections {
         bed -> List.of(bed.name()),
         List.of(
             Column.words("bed", Bed::name),
-            Column.words("reckoned with", bed -> measure(bed)),
+            Column.words("computed with", bed -> measure(bed)),
             Column.words("range", OpenWaterSections::bedRange),
             Column.words("what it is like", Bed::about)),
         List.of(

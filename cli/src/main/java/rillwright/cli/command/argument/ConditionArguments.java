@@ -14,16 +14,14 @@ public final class ConditionArguments {
   @Option(
       names = "--conditions",
       description =
-          "Looks at it in all conditions that the file names (autumn, cold water, low pond ...), or"
-              + " else in usual ones, and judges by the worst.")
+          "Runs all conditions that the file names (autumn, cold water, low pond ...), or usual"
+              + " ones, and judges by the worst.")
   private boolean all;
 
   @Option(
       names = "--condition",
       paramLabel = "NAME",
-      description =
-          "Looks at it in this condition only, with --conditions too; may be given several times."
-              + " \"as written\" is the file as it is.")
+      description = "Runs one named condition; repeatable. \"as written\" is the file as it is.")
   private List<String> named = List.of();
 
   /** Whether it is to be looked at in conditions at all. */

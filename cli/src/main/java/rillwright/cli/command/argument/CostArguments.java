@@ -16,7 +16,7 @@ public final class CostArguments {
   @Option(
       names = "--years",
       paramLabel = "YEARS",
-      description = "Years over which cost is counted; 10 if not given.")
+      description = "Counts cost over this many years; default 10.")
   private double years = PumpsRequest.USUAL_YEARS;
 
   /** The years, above 0. */

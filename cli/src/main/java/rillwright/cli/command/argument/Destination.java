@@ -21,10 +21,7 @@ public class Destination {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
-  @Option(
-      names = "--to",
-      paramLabel = "OUTPUT",
-      description = "Writes the answer to this file instead of standard output.")
+  @Option(names = "--to", paramLabel = "OUTPUT", description = "Writes the answer to this file.")
   private Optional<Path> to = Optional.empty();
 
   @Mixin

@@ -14,7 +14,7 @@ public final class DrawnReportArguments extends ReportArguments {
   @Option(
       names = "--chart",
       paramLabel = "PICTURE",
-      description = "Draws a picture too, a file that ends in .png or .svg.")
+      description = "Draws a picture too, .png or .svg.")
   private Optional<Path> chart = Optional.empty();
 
   /** Whether a picture in a file of its own is asked for. */

@@ -27,15 +27,14 @@ public final class ProjectArguments {
       names = "--set",
       paramLabel = "CHANGE",
       description =
-          "Changes a value before anything else: \"lines.upper.valve.open=60 %%\". A second part of"
-              + " a kind is \"valve 2\". May be given several times.")
+          "Changes a value first: \"lines.upper.valve.open=60 %%\". A second part of a kind is"
+              + " \"valve 2\". Repeatable.")
   private List<String> changes = List.of();
 
   @Option(
       names = "--sheets",
       paramLabel = "FOLDER",
-      description =
-          "Allows data sheets of the file to lie in this folder outside its own; repeatable.")
+      description = "Allows data sheets in this folder, outside the project's own; repeatable.")
   private List<Path> sheetFolders = List.of();
 
   /**

@@ -55,9 +55,7 @@ public final class PumpArguments {
     List<String> lines = candidates.stream().map(place -> place.line().value()).distinct().toList();
     if (lines.size() > 1) {
       throw wrong(
-          project,
-          "several pumps could be meant; name the line of one with --pump: "
-              + String.join(", ", lines));
+          project, "there are several pumps; choose one with --pump: " + String.join(", ", lines));
     }
     return only(project, candidates);
   }
@@ -80,7 +78,7 @@ public final class PumpArguments {
             ? "line "
                 + quoted
                 + " has no pump; write one in it, for example \"- pump: to be chosen\""
-            : "no line is called " + quoted + Choices.hint(name.value(), lines));
+            : "there is no line " + quoted + Choices.hint(name.value(), lines));
   }
 
   /** The pump of a line; refused if the line has several, which no option tells apart. */
@@ -98,7 +96,7 @@ public final class PumpArguments {
             + inOneLine.size()
             + (planned
                 ? " pumps to be chosen; choose all but one by name first"
-                : " pumps; write the one that is meant as \"- pump: to be chosen\""));
+                : " pumps; write the one to study as \"- pump: to be chosen\""));
   }
 
   private static InvalidInput wrong(Project project, String message) {

@@ -12,7 +12,7 @@ public class ReportArguments extends Destination {
       names = "--format",
       paramLabel = "FORMAT",
       converter = Format.OfAnswers.class,
-      description = "text (default), html or json.")
+      description = "Output format: text (default), html or json.")
   private Format format = Format.TEXT;
 
   /** Hands over the answer in the form asked for. */

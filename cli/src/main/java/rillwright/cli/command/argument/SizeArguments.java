@@ -24,8 +24,7 @@ public final class SizeArguments {
       paramLabel = "LINE",
       required = true,
       description =
-          "Studies the pipe of this line; repeatable, all of them take one size, as in one"
-              + " trench.")
+          "Studies the pipe of this line; repeatable, all of them take one size, as in one trench.")
   private List<String> lines = List.of();
 
   @Option(
@@ -37,7 +36,7 @@ public final class SizeArguments {
               + " their pipe is given by that.")
   private String sizes = "";
 
-  @Option(names = "--independent", description = "Lets each line take a size of its own.")
+  @Option(names = "--independent", description = "Varies the size of each line by itself.")
   private boolean each;
 
   /** Names of the lines, as written. */
@@ -107,8 +106,8 @@ public final class SizeArguments {
             project.places().ofLine(line.name()),
             "line "
                 + PlainText.quoted(name)
-                + " has no run of pipe, so a size has no meaning there; write for example \"- run:"
-                + " 38 ft\" among its parts, or name another line");
+                + " has no run of pipe, so it has no size; write for example \"- run: 38 ft\""
+                + " among its parts, or name another line");
       }
     }
   }

@@ -21,8 +21,8 @@ public final class ValveArguments {
       names = "--valves",
       paramLabel = "LINE,LINE",
       description =
-          "Sets the valves of these lines, of each the last one that is marked adjustable, else"
-              + " its last one. Without it all that are marked adjustable are set.")
+          "Sets the valves of these lines, of each the last one that is marked adjustable, else its"
+              + " last one. Without it all that are marked adjustable are set.")
   private List<String> given = List.of();
 
   /**
@@ -61,7 +61,7 @@ public final class ValveArguments {
     List<String> known = known(project);
     String quoted = PlainText.quoted(name);
     if (!known.contains(name)) {
-      throw wrong(project, "no line is called " + quoted + Choices.hint(name, known));
+      throw wrong(project, "there is no line " + quoted + Choices.hint(name, known));
     }
     Line line = project.network().line(new LineName(name));
     Optional<ValvePlace> place = ValvePlace.findIn(line);
@@ -69,12 +69,12 @@ public final class ValveArguments {
         () ->
             new InvalidInput(
                 project.places().ofLine(line.name()),
-                "line " + quoted + " has no valve that could be set; " + withValves(project)));
+                "line " + quoted + " has no valve to set; " + withValves(project)));
   }
 
   private static String nothingToSet(Project project) {
-    return "no valve is marked \"adjustable: yes\", so none may be set; mark those on the ways to"
-        + " the falls, or name their lines with --valves; "
+    return "no valve is marked \"adjustable: yes\"; mark those to be set, or name their lines with"
+        + " --valves; "
         + withValves(project);
   }
 

@@ -14,8 +14,8 @@ public final class ChosenPumps {
   public static void require(Project project) {
     require(
         project,
-        ", so nothing flows yet; \"rillwright duty\" tells what flow and head it must make, then"
-            + " name one of the section \"pumps\" here");
+        ", so nothing flows yet; \"rillwright duty\" finds the flow and head it must make, then"
+            + " name a pump of the section \"pumps\" here");
   }
 
   /**
@@ -46,7 +46,7 @@ public final class ChosenPumps {
         && !PumpPlace.listChosen(project.network()).contains(place)) {
       throw new InvalidInput(
           project.places().whole(),
-          "it moves or takes away the pump of line "
+          "it moves or removes the pump of line "
               + PlainText.quoted(place.line().value())
               + ", which is to be chosen; leave that pump in its place");
     }

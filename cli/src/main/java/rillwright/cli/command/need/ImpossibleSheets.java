@@ -45,12 +45,12 @@ public final class ImpossibleSheets {
   }
 
   private static String told(MoreOutThanIn worst, ShownUnits units) {
-    return "power cannot be right: more comes out than goes in at "
+    return "power cannot be right: hydraulic output exceeds electrical input at "
         + units.writtenFlow(worst.flowM3PerS())
         + ": "
         + units.power(worst.waterPowerW())
         + " of water from "
         + units.power(worst.powerW())
-        + "; look at the unit";
+        + "; check the unit";
   }
 }

@@ -21,7 +21,7 @@ public final class OtherPumps {
             project.places().ofPart(place.line(), place.partIndex()),
             "line "
                 + PlainText.quoted(place.line().value())
-                + ": this pump is to be chosen too; choose it first, or shut its line");
+                + ": its pump is also to be chosen; choose it first, or shut its line");
       }
     }
   }

@@ -27,7 +27,7 @@ public final class WithTargets {
     if (Targets.of(project.network()).isEmpty()) {
       throw new InvalidInput(
           project.places().whole(),
-          "no fall or outlet says what it wants, so "
+          "no fall or outlet has a target, so "
               + consequence
               + "; write for example \"target: 3600 gph\" or \"target: 100 gph/in\" at each fall");
     }

@@ -24,17 +24,17 @@ public record OutputFile(Path path, String what) {
    */
   public void check(InputFiles inputs) {
     if (Files.exists(path) && !Files.isRegularFile(path)) {
-      String is = Files.isDirectory(path) ? "a folder" : "no file to write over";
-      throw wrong("this is " + is + "; a " + what + " needs a name of its own");
+      String is = Files.isDirectory(path) ? "a folder" : "not a file to overwrite";
+      throw wrong("this is " + is + "; a " + what + " needs its own name");
     }
     inputs
         .find(path)
         .ifPresent(
             input -> {
-              throw wrong("this is " + input + "; a " + what + " needs a name of its own");
+              throw wrong("this is " + input + "; a " + what + " needs its own name");
             });
     if (Files.exists(path) && !Files.isWritable(path)) {
-      throw wrong("this file may not be written over; name another");
+      throw wrong("this file may not be overwritten; choose another name");
     }
     withNewFile((unfinished, target) -> {});
   }
@@ -43,7 +43,7 @@ public record OutputFile(Path path, String what) {
   public void refuseUnasked() {
     if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
       throw wrong(
-          "this file is there already; name the picture with --to, the same name to replace it");
+          "this file exists already; name the picture with --to (the same name replaces it)");
     }
   }
 
@@ -83,7 +83,7 @@ public record OutputFile(Path path, String what) {
       return "there is no such folder";
     }
     String said = e instanceof FileSystemException file ? file.getReason() : e.getMessage();
-    return said == null ? "the folder takes no new files from you" : said;
+    return said == null ? "no permission to write into this folder" : said;
   }
 
   private InvalidInput wrong(String message) {

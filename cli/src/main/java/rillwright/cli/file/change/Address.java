@@ -73,7 +73,7 @@ record Address(List<String> steps) {
         quote == 0
             ? "a change is written as an address, \"=\" and a value:"
                 + " \"lines.intake.skimmer.clogged=40 %\""
-            : "the quote in this change is not closed");
+            : "a quote in this change is not closed");
   }
 
   private static Assignment assignment(List<String> steps, String value, Place place) {

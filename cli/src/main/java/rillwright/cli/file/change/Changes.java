@@ -44,7 +44,7 @@ public final class Changes {
               : "FIELD=VALUE";
       throw new InvalidInput(
           place,
-          "a change sets one value, not several fields; write for example \""
+          "a change sets one value, not several fields; for example \""
               + assignment.address().text()
               + "."
               + example

@@ -32,7 +32,8 @@ final class NamedConditions {
               entry.keyPlace(),
               "condition \""
                   + entry.key()
-                  + "\": so the file without changes is called; give the condition another name");
+                  + "\": this name stands for the file without changes; give the condition another"
+                  + " name");
         }
         if (entry.value() instanceof MapNode changes) {
           conditions.add(new Condition(entry.key(), Change.listIn(changes)));
@@ -41,16 +42,16 @@ final class NamedConditions {
               entry.value().place(),
               "condition \""
                   + entry.key()
-                  + "\": changes belong here, such as {lines: {intake: {skimmer: {clogged: 40"
-                  + " %}}}}, not "
+                  + "\": expected changes such as {lines: {intake: {skimmer: {clogged: 40 %}}}},"
+                  + " found "
                   + entry.value().words());
         }
       }
     } else {
       faults.add(
           section.get().value().place(),
-          "conditions: names with their changes belong here, such as \"autumn: {lines: {intake:"
-              + " {skimmer: {clogged: 40 %}}}}\", not "
+          "conditions: expected names with their changes, such as \"autumn: {lines: {intake:"
+              + " {skimmer: {clogged: 40 %}}}}\", found "
               + section.get().value().words());
     }
     faults.throwIfAny();

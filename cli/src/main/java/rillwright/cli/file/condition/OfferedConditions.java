@@ -72,7 +72,7 @@ final class OfferedConditions {
   }
 
   private static Change change(List<String> steps, String value) {
-    return Change.of(steps, value, "a condition that is offered");
+    return Change.of(steps, value, "a built-in condition");
   }
 
   /** All that clogs at a share: at 0 what is more, above 0 what is less. */

@@ -159,8 +159,8 @@ public final class Fields {
         node.get(),
         field,
         nothing
-            ? "a value is missing here; " + expected + " belongs here"
-            : expected + " belongs here, not " + node.get().words());
+            ? "a value is missing here; expected " + expected
+            : "expected " + expected + ", found " + node.get().words());
     return Optional.empty();
   }
 
@@ -213,7 +213,7 @@ public final class Fields {
   public Optional<String> findText(String field) {
     Optional<String> text = findScalar(field, "a text").map(Scalar::text);
     if (text.isPresent() && text.get().isBlank()) {
-      fault(field, "a text belongs here, not empty quotes");
+      fault(field, "expected a text, found empty quotes");
       return Optional.empty();
     }
     return text;

@@ -23,11 +23,11 @@ record Nesting(String name, Optional<Node> node, Ledger ledger) {
   /**
    * The map; empty if there is none or, with the fault noted, another thing.
    *
-   * @param example to tell with the fault, behind "fields belong here"
+   * @param example to tell with the fault, after "expected fields"
    */
   Optional<MapNode> map(String example) {
     if (node.isPresent() && !(node.get() instanceof MapNode)) {
-      fault("fields belong here" + example, ", not " + node.get().words());
+      fault("expected fields" + example, ", found " + node.get().words());
     }
     return node.filter(MapNode.class::isInstance).map(MapNode.class::cast);
   }
@@ -35,7 +35,7 @@ record Nesting(String name, Optional<Node> node, Ledger ledger) {
   /** The items of the list; none if there is none or, with the fault noted, another thing. */
   List<Node> items() {
     if (node.isPresent() && !(node.get() instanceof ListNode)) {
-      fault("a list belongs here", SetElsewhere.insteadOfList(node.get()));
+      fault("expected a list", SetElsewhere.insteadOfList(node.get()));
     }
     return node.map(n -> n instanceof ListNode list ? list.items() : List.<Node>of())
         .orElse(List.of());
@@ -51,7 +51,7 @@ record Nesting(String name, Optional<Node> node, Ledger ledger) {
       if (item instanceof MapNode map) {
         rows.add(Fields.of(map, row, ledger, fieldsBelow));
       } else {
-        ledger.fault(item.place(), row + ": fields belong here, not " + item.words());
+        ledger.fault(item.place(), row + ": expected fields, found " + item.words());
       }
     }
     return rows;

@@ -47,8 +47,8 @@ final class PriceReader {
       throw new NotAPrice(
           PlainText.quoted(text)
               + (units.isEmpty()
-                  ? " is a price per something where the price of one piece belongs"
-                  : " does not say per what")
+                  ? " is a price per unit; the price of one piece is expected"
+                  : " does not say per which unit")
               + "; write for example \""
               + example
               + "\"");

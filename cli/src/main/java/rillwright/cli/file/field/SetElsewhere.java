@@ -24,9 +24,9 @@ public final class SetElsewhere {
     whole.ledger().fault(place, whole.what() + ": " + message);
   }
 
-  /** What to say after "a list belongs here". */
+  /** What to say after "expected a list". */
   static String insteadOfList(Node there) {
     boolean set = there instanceof Scalar && there.place().isWhole();
-    return set ? ", and a list cannot be set; write it into the file" : ", not " + there.words();
+    return set ? ", and a list cannot be set; write it into the file" : ", found " + there.words();
   }
 }

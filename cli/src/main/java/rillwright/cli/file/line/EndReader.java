@@ -51,7 +51,7 @@ final class EndReader {
     if (k != 0 && atTee) {
       end.fault(
           "k",
-          "a line's end at a tee has no loss of its own; write it as a fitting, for example"
+          "a line end at a tee has no loss of its own; write it as a fitting, for example"
               + " \"fitting: {type: tee branch}\"");
     }
     Optional<Bore> known = own.or(() -> bore);
@@ -59,7 +59,7 @@ final class EndReader {
       end.ledger()
           .note(
               line.nameOf(field)
-                  + " costs nothing, because no pipe is known there; give its inside diameter");
+                  + " takes no head, because no pipe is known there; give its inside diameter");
     }
     return new LineEnd(EndLoss.bothWays(k), known, screen);
   }

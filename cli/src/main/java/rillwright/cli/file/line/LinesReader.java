@@ -48,7 +48,7 @@ public final class LinesReader {
         ledger.fault(
             entry.value().place(),
             what
-                + ": fields such as {from: pond, to: fall} belong here, not "
+                + ": expected fields such as {from: pond, to: fall}, found "
                 + entry.value().words());
       }
     }

@@ -70,8 +70,7 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
       ledger.fault(
           node.place(),
           line.what()
-              + ": a part is written as its kind and what is said about it, for example \"- run: 38"
-              + " ft\", not "
+              + ": expected the kind of a part and its fields, for example \"- run: 38 ft\", found "
               + node.words()
               + (word.isEmpty() || readers.find(word).isPresent() ? "" : hint(word, readers)));
       return Optional.empty();
@@ -131,7 +130,7 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
     ledger.fault(
         value.place(),
         what
-            + ": fields belong here ("
+            + ": expected fields ("
             + Choices.listed(reader.fields())
             + "), not "
             + value.words()

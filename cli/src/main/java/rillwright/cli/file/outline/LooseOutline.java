@@ -14,7 +14,7 @@ public final class LooseOutline {
     SignsReader.read(root);
     Optional<Node> conditions = root.findNode("conditions");
     if (conditions.isPresent() && conditions.get() instanceof Scalar scalar) {
-      root.fault("conditions", "fields or a list belong here, not " + scalar.words());
+      root.fault("conditions", "expected fields or a list, found " + scalar.words());
     }
   }
 }

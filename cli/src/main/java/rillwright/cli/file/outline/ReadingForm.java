@@ -50,7 +50,9 @@ public final class ReadingForm {
     boolean once = PLACES.stream().filter(reading::has).count() == 1;
     if (!once) {
       SetElsewhere.fault(
-          reading, PLACES, "say where it was read: either \"at\" a point, or a gauge, or a pump");
+          reading,
+          PLACES,
+          "the place of the reading is missing: either \"at\" a point, or a gauge, or a pump");
     }
     return once;
   }
@@ -60,7 +62,7 @@ public final class ReadingForm {
     List<ReadQuantity> read =
         Stream.of(ReadQuantity.values()).filter(it -> reading.has(it.field())).toList();
     if (read.isEmpty()) {
-      reading.fault("say what was read: one of " + Choices.listed(READ));
+      reading.fault("the quantity that was read is missing: one of " + Choices.listed(READ));
       return Optional.empty();
     }
     if (read.size() > 1) {
@@ -69,7 +71,7 @@ public final class ReadingForm {
           reading,
           fields,
           (read.size() == 2 ? "two" : "several")
-              + " things stand in one reading, "
+              + " quantities in one reading, "
               + String.join(" and ", fields)
               + (read.size() == 2 ? "; make two readings of it" : "; make a reading of each"));
       return Optional.empty();

@@ -27,7 +27,7 @@ public final class SignsReader {
 
   private static Optional<Sign> sign(Node item, Fields root) {
     if (!(item instanceof Scalar scalar)) {
-      root.ledger().fault(item.place(), "signs: a sign belongs here, not " + item.words());
+      root.ledger().fault(item.place(), "signs: expected a sign, found " + item.words());
       return Optional.empty();
     }
     Optional<Sign> sign = Sign.find(scalar.text());
@@ -51,9 +51,9 @@ public final class SignsReader {
                 item.place(),
                 "signs: \""
                     + sign.words()
-                    + "\" cannot be true together with \""
+                    + "\" contradicts \""
                     + before.words()
-                    + "\"; keep the one that is");
+                    + "\"; keep the one that is true");
       }
     }
     if (!signs.contains(sign)) {

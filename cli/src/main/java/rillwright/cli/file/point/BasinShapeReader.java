@@ -56,8 +56,8 @@ final class BasinShapeReader {
   private void nothingOfTheKind() {
     basin.fault(
         "shape",
-        "rows of level and area belong here, or for example {length: 12 ft, width: 9 ft, depth: 36"
-            + " in, shelves: [{depth: 18 in, width: 12 in}]}");
+        "expected rows of level and area, or for example {length: 12 ft, width: 9 ft, depth: 36 in,"
+            + " shelves: [{depth: 18 in, width: 12 in}]}");
   }
 
   private Optional<BasinShape> rows() {

@@ -63,7 +63,7 @@ public final class CrestReader {
       return new Crest(widthM, new PowerWeir(lip.coefficient(), widthM, lip.brink()), lip.band());
     }
     if (fall.has("lip")) {
-      fall.ledger().note(fall.what() + ": its weir is reckoned with, not its lip");
+      fall.ledger().note(fall.what() + ": its weir is used, not its lip");
       lip(fall);
     }
     return fall.findFields("weir", WEIR_FIELDS)

@@ -80,7 +80,7 @@ public final class PointsReader {
     if (!(entry.value() instanceof MapNode map)) {
       ledger.fault(
           entry.value().place(),
-          what + ": fields such as {kind: tee} belong here, not " + entry.value().words());
+          what + ": expected fields such as {kind: tee}, found " + entry.value().words());
       return Optional.empty();
     }
     Optional<String> kind = kindOf(entry);

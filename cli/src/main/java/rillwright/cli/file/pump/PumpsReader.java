@@ -64,7 +64,7 @@ public final class PumpsReader {
     ledger.fault(
         entry.value().place(),
         what
-            + ": the path of its data sheet or {points: [...]} belongs here, not "
+            + ": expected the path of its data sheet or {points: [...]}, found "
             + entry.value().words());
     return Optional.empty();
   }

@@ -75,7 +75,7 @@ final class EverydayWriting {
       return Optional.of(" is written " + PlainText.quoted(plain.get()) + " here");
     }
     if (DATE.matcher(text).matches()) {
-      return Optional.of(" is a date where " + measure.words() + " belongs");
+      return Optional.of(" is a date; expected " + measure.words());
     }
     return worth(text, measure);
   }

@@ -25,7 +25,7 @@ final class Trouble {
       return "a value is missing here; write " + wanted(measure);
     }
     if (NOT_FINITE.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
-      return quoted + " cannot be reckoned with; write " + wanted(measure);
+      return quoted + " is not a usable value; write " + wanted(measure);
     }
     String kind = measure.needsUnit() ? "quantity" : "number";
     return EverydayWriting.answer(text, measure)
@@ -61,14 +61,14 @@ final class Trouble {
       return quoted + " is written \"" + number + " " + usual.get() + "\" here";
     }
     if (words.isPresent()) {
-      return quoted + " is " + words.get() + " where " + measure.words() + " belongs" + in(measure);
+      return quoted + " is " + words.get() + "; expected " + measure.words() + in(measure);
     }
     return unknownUnit(quoted, symbol, measure);
   }
 
   /** The number is offered alone only where what stands behind it does not change its worth. */
   private static String notPlain(String number, String symbol, boolean isUnit, Measure measure) {
-    String wrong = isUnit ? " has a unit where a plain number belongs" : " is not a number";
+    String wrong = isUnit ? " has a unit; expected a plain number" : " is not a number";
     if (!measure.meaning().isEmpty()) {
       return wrong + "; " + measure.meaning();
     }
@@ -118,7 +118,7 @@ final class Trouble {
     String ending =
         meant.isPresent()
             ? "; did you mean \"" + meant.get() + "\"?" + in(measure)
-            : "; it may be " + listed(measure);
+            : "; choose " + listed(measure);
     return quoted + ": " + PlainText.quoted(unit) + " is not a unit that is known" + ending;
   }
 

@@ -61,7 +61,7 @@ final class StreamItemReader {
   /** What a list's item is; empty, with the fault noted, if it is nothing of the kind. */
   Optional<StreamItem> read(Node item, String what) {
     if (!(item instanceof MapNode map)) {
-      ledger.fault(item.place(), what + ": fields belong here, not " + item.words());
+      ledger.fault(item.place(), what + ": expected fields, found " + item.words());
       return Optional.empty();
     }
     boolean isStep = map.find("step").isPresent();

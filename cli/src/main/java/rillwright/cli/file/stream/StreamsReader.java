@@ -43,7 +43,7 @@ public final class StreamsReader {
       } else {
         ledger.fault(
             entry.value().place(),
-            what + ": fields belong here (from, to, reaches), not " + entry.value().words());
+            what + ": expected fields (from, to, reaches), found " + entry.value().words());
       }
     }
     return streams;
@@ -95,7 +95,7 @@ public final class StreamsReader {
                         + "; say the same in both, or leave \"returns to\" out"));
     List<Node> written = stream.listItems("reaches");
     if (written.isEmpty() && stream.areSound()) {
-      stream.fault("reaches", "a list of reaches, steps and pools belongs here");
+      stream.fault("reaches", "expected a list of reaches, steps and pools");
     }
     List<StreamItem> read = new ArrayList<>();
     int number = 0;

@@ -78,9 +78,9 @@ public final class VisitReader {
           fields.fault(
               String.format(
                   Locale.ROOT,
-                  "this contradicts the reading of the same thing in line %d, column %d: they are"
-                      + " %.1f times as far apart as both may be off; read it again and keep what"
-                      + " you trust",
+                  "this contradicts the reading of the same quantity in line %d, column %d: they"
+                      + " are %.1f times as far apart as both tolerances allow; read it again and"
+                      + " keep what you trust",
                   other.place().line(),
                   other.place().column(),
                   apart / both));

@@ -151,8 +151,8 @@ public final class BalanceRemarks {
         "valve-too-coarse",
         line(set),
         the(set)
-            + " cannot hold back enough: all but shut it still passes too much. A smaller valve,"
-            + " a thinner pipe there or a ball valve would.");
+            + " cannot hold back enough: all but shut it still passes too much. A smaller valve, a"
+            + " thinner pipe there or a ball valve would.");
   }
 
   private static Finding nearlyShut(SetValve set, Valve.Opening opening) {

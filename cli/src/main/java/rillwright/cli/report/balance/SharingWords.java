@@ -15,8 +15,8 @@ public final class SharingWords {
     ValveSettings settings = answer.settings();
     String share = Shown.of(answer).share(settings.targetFraction()) + " of its target. ";
     return (settings.favoured().isEmpty()
-            ? "So set, every fall gets " + share
-            : "So set, no fall gets less than " + share)
+            ? "With these settings every fall gets " + share
+            : "With these settings no fall gets less than " + share)
         + (settings.heldToTargets() && !settings.listThrottled().isEmpty()
             ? heldToTargets(settings)
             : governed(answer));
@@ -27,18 +27,18 @@ public final class SharingWords {
     boolean leftAlone =
         settings.valves().stream().anyMatch(set -> set.role() == SetValve.Role.LEFT_ALONE);
     if (!settings.favoured().isEmpty()) {
-      return ", and none of these valves can hold back the others for it.";
+      return ", and none of these valves can throttle the others for it.";
     }
     return leftAlone && answer.missesATarget()
-        ? ", and no other fall with a target can be held back for it."
-        : ", and nothing needs to be held back for it.";
+        ? ", and no other fall with a target can be throttled for it."
+        : ", and nothing needs to be throttled for it.";
   }
 
   private static String heldToTargets(ValveSettings settings) {
     return (settings.state().network().isPumped()
-            ? "The pump gives more than the targets ask: what is too much is held back, and some of"
-                + " its power is lost in the valves; "
-            : "There is more head than the targets ask: what is too much is held back; ")
+            ? "The pump gives more than the targets: the excess is throttled, and some of its power"
+                + " is lost in the valves; "
+            : "There is more head than the targets need: the excess is throttled; ")
         + (settings.favoured().isEmpty()
             ? "without --target all would get more."
             : "without --target the fall with the least would get more.");
@@ -47,13 +47,13 @@ public final class SharingWords {
   private static String governed(BalanceAnswer answer) {
     ValveSettings settings = answer.settings();
     String governs =
-        PlainText.quoted(settings.governing().value()) + " governs: it is the hardest to serve";
+        PlainText.quoted(settings.governing().value()) + " governs: it needs the most head";
     if (settings.listThrottled().isEmpty()) {
       return governs + nothingHeldBack(answer);
     }
     return governs
         + (settings.opensGoverningWay()
-            ? ", so its way stays wide open and the others are held back for it."
-            : ", so the others are held back for it and its own way stays as it is.");
+            ? ", so its valves stay wide open and the others are throttled."
+            : ", so the others are throttled and its own line stays as it is.");
   }
 }

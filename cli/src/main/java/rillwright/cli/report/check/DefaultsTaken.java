@@ -36,11 +36,11 @@ final class DefaultsTaken {
       notes.add(
           "the water is taken at "
               + (int) Water.USUAL_TEMPERATURE_C
-              + " C (68 F); give \"water: {temperature: ...}\" for cold water, which costs a little"
-              + " more");
+              + " C (68 F); give \"water: {temperature: ...}\" for cold water, which takes a little"
+              + " more more");
     }
     if (project.tree().find("site").isEmpty()) {
-      notes.add("the site is taken at sea level; it matters only where water is under suction");
+      notes.add("the site is taken at sea level; this matters only where water is under suction");
     }
   }
 
@@ -62,8 +62,8 @@ final class DefaultsTaken {
       }
     }
     add(stone, "the lip is taken as stone; say \"lip: metal\" or \"lip: boulders\" if it is not");
-    add(noTarget, "there is no target, so nothing can be missed; give \"target\"");
-    add(floor, "the pump is taken to draw down to the floor; give \"intake\"");
+    add(noTarget, "there is no target, so no shortfall can be found; give \"target\"");
+    add(floor, "the pump intake is taken at the floor; give \"intake\"");
   }
 
   private void add(List<String> names, String sentence) {
@@ -80,7 +80,7 @@ final class DefaultsTaken {
               + " a year");
     }
     if (running.price().isEmpty()) {
-      notes.add("no price of electricity is given, so no costs are told");
+      notes.add("no price of electricity is given, so no costs are shown");
     }
   }
 

@@ -57,7 +57,7 @@ final class SheetNotes {
     if (first.flowM3PerS() > 0) {
       notes.add(
           pump
-              + "its sheet begins at "
+              + "its data sheet begins at "
               + units.writtenFlow(first.flowM3PerS())
               + "; the shut-off head of "
               + units.head(curve.publishedShutOffHeadM())
@@ -71,7 +71,7 @@ final class SheetNotes {
     if (last.headM() > LOW_HEAD_SHARE * first.headM()) {
       notes.add(
           pump
-              + "its sheet ends at "
+              + "its data sheet ends at "
               + units.writtenFlow(last.flowM3PerS())
               + ", where it still makes "
               + units.writtenHead(last.headM())
@@ -82,13 +82,14 @@ final class SheetNotes {
   private void power(String pump, MoreOutThanIn worst) {
     notes.add(
         pump
-            + "the power on its sheet cannot be right: more comes out than goes in at "
+            + "the power on its data sheet cannot be right: hydraulic output exceeds electrical"
+            + " input at "
             + units.writtenFlow(worst.flowM3PerS())
             + ", "
             + units.power(worst.waterPowerW())
             + " of water from "
             + units.power(worst.powerW())
-            + "; look at the unit");
+            + "; check the unit");
   }
 
   private void hump(String pump, PumpPoint before, PumpPoint row) {
@@ -102,7 +103,7 @@ final class SheetNotes {
             + units.writtenHead(before.headM())
             + " at "
             + units.writtenFlow(before.flowM3PerS())
-            + "; is that row right? The hump is levelled");
+            + "; check that row. The hump is levelled");
   }
 
   private void elevation(Line line, int place) {
@@ -110,8 +111,8 @@ final class SheetNotes {
       notes.add(
           "line \""
               + line.name().value()
-              + "\": its pump says no \"elevation\" (of its inlet), so neither its NPSH nor the"
-              + " water over its inlet is checked");
+              + "\": its pump has no \"elevation\" (of its inlet), so neither NPSH nor submergence"
+              + " is checked");
     }
   }
 
@@ -128,15 +129,15 @@ final class SheetNotes {
     notes.add(
         "line \""
             + line.name().value()
-            + "\": its pump's sheet asks for "
+            + "\": the pump's data sheet requires "
             + units.width(needed.getAsDouble())
             + " of water over its inlet"
             + (most < needed.getAsDouble()
-                ? ", and over the intake of \""
+                ? "; over the intake of \""
                     + chamber.name().value()
                     + "\" there are "
                     + units.width(Math.max(0, most))
-                    + " at most: it may draw air; set it deeper"
-                : "; \"solve\" tells how deep it is"));
+                    + " at most: it may draw air; set it lower"
+                : "; \"solve\" gives the depth"));
   }
 }

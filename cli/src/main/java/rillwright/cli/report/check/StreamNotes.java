@@ -69,7 +69,7 @@ final class StreamNotes {
     if (item instanceof Reach reach) {
       sentences.add(bed(reach.bed(), written));
       if (written.find("bank").isEmpty()) {
-        sentences.add("the banks are taken as walls; give \"bank\", run over rise");
+        sentences.add("the banks are taken as vertical; give \"bank\", run over rise");
       }
       written.findMap("gravel").ifPresent(gravel -> gravel(gravel, sentences));
     }
@@ -91,12 +91,12 @@ final class StreamNotes {
             .filter(bed -> bed.value() instanceof Scalar)
             .map(bed -> " " + PlainText.quoted(((Scalar) bed.value()).text()))
             .orElse("");
-    return "the bed" + name + " is reckoned by " + lawWords(law);
+    return "the bed" + name + " is computed by " + lawWords(law);
   }
 
   private String lawWords(BedLaw law) {
     if (law instanceof StoneBed stones) {
-      return "the size of its stones (Ferguson), D84 " + units.fineDepth(stones.d84M());
+      return "the stone-size formula, D84 " + units.fineDepth(stones.d84M());
     }
     return "Manning's n of " + units.number(((Manning) law).n());
   }
@@ -122,7 +122,7 @@ final class StreamNotes {
     boolean byWeather = written.flatMap(fields -> fields.find("air")).isPresent();
     boolean splash = written.flatMap(fields -> fields.find("splash")).isPresent();
     notes.add(
-        "what evaporates is taken off the pond and the wet surface of the streams alike"
+        "evaporation is taken from the pond and the wet surface of the streams"
             + (byWeather
                 ? ": "
                     + units.fineDepth(loss.evaporationMPerDay())

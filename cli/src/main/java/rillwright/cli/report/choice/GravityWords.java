@@ -48,8 +48,7 @@ public final class GravityWords {
     return pipe.worstCondition()
         .map(
             worst ->
-                (worst.meetsTargets() ? ", worst off in " : " in ")
-                    + PlainText.quoted(worst.name()))
+                (worst.meetsTargets() ? ", lowest in " : " in ") + PlainText.quoted(worst.name()))
         .orElse("");
   }
 
@@ -58,7 +57,7 @@ public final class GravityWords {
       return run.inUse().leastFraction() > 0 ? "falls short by " + lack(run) : "leaves a fall dry";
     }
     if (run.throttled().isEmpty()) {
-      return run.isJustShort() ? "does it, just short by " + lack(run) : "does it";
+      return run.isJustShort() ? lack(run) + " under target, accepted" : "meets the target";
     }
     return run.isJustShort()
         ? lack(run) + " under target when throttled, accepted"

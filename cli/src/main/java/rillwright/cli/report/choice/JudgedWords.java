@@ -68,13 +68,13 @@ public final class JudgedWords {
       return " in every condition";
     }
     String name = PlainText.quoted(worst.get().condition());
-    return worst.get().meetsTargets() ? ", worst off in " + name : " in " + name;
+    return worst.get().meetsTargets() ? ", lowest in " + name : " in " + name;
   }
 
   /** What would have to change for a pump that does not do it: a sentence. */
   public String change() {
     return trial
         .map(words::change)
-        .orElse("Nothing can flow then: \"rillwright solve --condition\" tells why.");
+        .orElse("Nothing can flow then: run \"rillwright solve --condition\" for the reason.");
   }
 }

@@ -24,16 +24,16 @@ public final class NotNeeded {
     String does =
         switch (others.size()) {
           case 0 -> "every fall gets its target without a pump";
-          case 1 -> "the pump in " + others.get(0) + " gives every fall its target alone";
+          case 1 -> "the pump in " + others.get(0) + " alone gives every fall its target";
           default ->
               "the pumps in "
                   + others.stream().collect(Collectors.joining(" and "))
-                  + " give every fall its target alone";
+                  + " alone give every fall its target";
         };
     return "Once the falls that get too much are throttled, "
         + does
         + ": none is needed in "
         + PlainText.quoted(place.line().value())
-        + ". There it would stand against a closed line, drawing watts and moving no water.";
+        + ". There it would run against a closed line, drawing power and moving no water.";
   }
 }

@@ -28,8 +28,8 @@ public final class VerdictWords {
   public String brief(PumpTrial trial) {
     Verdict verdict = trial.verdict();
     return switch (verdict.kind()) {
-      case MEETS_TARGET -> "does it";
-      case JUST_SHORT -> "does it, just short by " + shortBy(verdict);
+      case MEETS_TARGET -> "meets the target";
+      case JUST_SHORT -> shortBy(verdict) + " under target, accepted";
       case THROTTLED -> "meets the target when throttled" + noValve(verdict.missingValves());
       case THROTTLED_JUST_SHORT ->
           throttledShort(verdict)
@@ -75,8 +75,8 @@ public final class VerdictWords {
     Verdict verdict = trial.verdict();
     String worst = PlainText.quoted(verdict.worst().value());
     return switch (verdict.kind()) {
-      case MEETS_TARGET -> "does it";
-      case JUST_SHORT -> "does it, just short: " + worst + " gets " + shortBy(verdict) + " less";
+      case MEETS_TARGET -> "meets the target";
+      case JUST_SHORT -> worst + " gets " + shortBy(verdict) + " under target, accepted";
       case THROTTLED ->
           "meets the target when throttled to "
               + throttled(verdict)
@@ -91,8 +91,8 @@ public final class VerdictWords {
       case FALLS_SHORT ->
           verdict.leastFraction() < 1
               ? "falls short by " + shortBy(verdict) + " at " + worst
-              : "draws its chamber down to the intake";
-      case CANNOT_START -> "cannot start: its water does not come over a high point";
+              : "drains its chamber down to the intake";
+      case CANNOT_START -> "cannot start: its water does not pass a high point";
       case CANNOT_LIFT -> "cannot lift to " + worst;
       case NOT_NEEDED ->
           "not needed: with the falls throttled every fall gets its target without it";
@@ -103,21 +103,21 @@ public final class VerdictWords {
   private String unthrottled(PumpTrial trial) {
     double most = demand.targets().greatestShareIn(trial.state());
     return most > Verdict.TOO_MUCH_SHARE
-        ? "; as the valves stand up to " + units.share(most) + " of a target"
+        ? "; with the valves as they stand up to " + units.share(most) + " of a target"
         : "";
   }
 
   private String start(PumpTrial trial, LeastShutOff least) {
     double has = trial.set().publishedShutOffHeadM();
     return has > least.headM()
-        ? "With the falls below throttled its water may come over the high point: try it."
-        : "Its "
+        ? "With the lower falls throttled its water may pass the high point: try it."
+        : "Its shut-off head of "
             + units.head(has)
-            + " at no flow do not reach the high point of "
+            + " is less than the high point of "
             + PlainText.quoted(least.line().value())
             + ", "
             + units.head(least.headM())
-            + " above the water: more head, a lower pipe there, or priming by hand.";
+            + " above the water: choose more head, lay the pipe lower there, or prime it by hand.";
   }
 
   private String throttled(Verdict verdict) {
@@ -133,10 +133,10 @@ public final class VerdictWords {
   public String change(PumpTrial trial) {
     Verdict verdict = trial.verdict();
     if (demand.throttled().isEmpty()) {
-      return "Not the pump: what can come in or go out is too little for the targets.";
+      return "No pump can: too little water can come in or go out for the targets.";
     }
     if (verdict.kind() == Verdict.Kind.NOT_NEEDED) {
-      return "Nothing: throttle the falls that get too much, and no pump is needed here.";
+      return "Nothing. Throttle the falls that get too much; no pump is needed here.";
     }
     if (verdict.kind() == Verdict.Kind.CANNOT_START) {
       return demand
@@ -150,16 +150,18 @@ public final class VerdictWords {
           + units.head(trial.set().headAt(0))
           + " at no flow do not reach the lift of "
           + units.head(lift.orElseThrow())
-          + "; no pipe helps.";
+          + "; a larger pipe does not help.";
     }
     if (verdict.missingHeadM().isEmpty()) {
-      return "Let more water in: a wider or lower skimmer.";
+      return "Let more water in: widen or lower the skimmer.";
     }
     HeadNeeded needed = demand.throttled().get().needed();
     String flow = units.flow(needed.flowM3PerS());
     double gives = trial.set().headAt(needed.flowM3PerS());
     if (gives <= 0) {
-      return "It cannot make " + flow + " at any head: a larger pump, or several in parallel.";
+      return "It cannot deliver "
+          + flow
+          + " at any head: choose a larger pump, or several in parallel.";
     }
     boolean pipeCouldHelp = gives > lift.orElse(0);
     return "It gives "
@@ -168,10 +170,12 @@ public final class VerdictWords {
         + flow
         + " where "
         + units.head(needed.headM())
-        + " are needed; "
+        + " is needed; "
         + (pipeCouldHelp
             ? units.head(verdict.missingHeadM().getAsDouble())
-                + " less friction would do (larger pipe, fewer fittings)."
-            : "the lift alone takes " + units.head(lift.orElse(0)) + ", so no pipe helps.");
+                + " less friction is enough (larger pipe, fewer fittings)."
+            : "the static head alone is "
+                + units.head(lift.orElse(0))
+                + ", so a larger pipe does not help.");
   }
 }

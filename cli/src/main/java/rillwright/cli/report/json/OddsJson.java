@@ -116,7 +116,7 @@ public final class OddsJson {
           .list(
               "drivers",
               DRIVER,
-              "What is not known exactly, what matters most first.",
+              "The uncertain values, largest share of variance first.",
               OddsAnswer::ranked)
           .orNull("running", RunningJson.SHAPE, Meaning.RUNNING, OddsAnswer::takes)
           .member(

@@ -24,13 +24,13 @@ final class RunningJson {
           .number(
               "waterPowerW",
               Quantity.of("W"),
-              "What becomes flow and head.",
+              "Hydraulic power: flow times head.",
               RunningFigures::waterPowerW)
           .numberOrNull(
               "wireToWater",
               SHARE,
-              "The part of the power that becomes flow and head; null if nothing runs or power is"
-                  + " not known.",
+              "Wire-to-water efficiency, hydraulic per electrical power; null if nothing runs or"
+                  + " power is not known.",
               RunningFigures::wireToWater)
           .number(
               "hoursPerDay",

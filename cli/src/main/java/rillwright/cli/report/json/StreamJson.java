@@ -184,7 +184,10 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
               "When the first stream brings home a tenth of what it will.",
               TimeCourse::firstReturnS)
           .number(
-              "ranOverM3", VOLUME, "What ran over from ponds and chambers.", TimeCourse::ranOverM3)
+              "ranOverM3",
+              VOLUME,
+              "What overflowed from ponds and chambers.",
+              TimeCourse::ranOverM3)
           .number(
               "volumeM3",
               Quantity.of("m3"),

@@ -21,7 +21,7 @@ public record ChanceWords(ShownUnits units) {
     return units.share(chance);
   }
 
-  /** "gets its target in 83 of 100 cases." */
+  /** "gets its target in 83 % of samples." */
   String sentence(double chance) {
     if (chance == 1) {
       return "gets its target in every sample.";
@@ -29,7 +29,7 @@ public record ChanceWords(ShownUnits units) {
     if (chance == 0) {
       return "gets its target in no sample.";
     }
-    return "gets its target in " + ofHundred(chance) + " of 100 cases.";
+    return "gets its target in " + ofHundred(chance) + " % of samples.";
   }
 
   /** "83", "under 1", "over 99": how many of a hundred. */

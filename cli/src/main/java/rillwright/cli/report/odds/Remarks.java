@@ -45,24 +45,24 @@ public final class Remarks {
     samples(
         "samples-without-balance",
         tally.withoutBalance(),
-        " no balance: no flow in the allowed directions meets a draw. They count as targets missed"
-            + " and are left out of the flows.");
+        " no balance: no flow in the allowed directions meets a draw. They count as missed targets"
+            + " and are excluded from the flows.");
     samples(
         "samples-not-found",
         tally.notFound(),
-        " a balance that was not found: a defect in the program. Please report it together with the"
-            + " file. They count as targets missed and are left out of the flows.");
+        " no balance found: a defect in the program. Please report it with the file. They count as"
+            + " missed targets and are excluded from the flows.");
     samples(
         "samples-contradictory",
         tally.contradictory(),
         " values that contradict each other ("
             + answer.contradiction().orElse("")
-            + "). They count for nothing; narrow the ranges so that it cannot be.");
+            + "). They are ignored; narrow the ranges to exclude them.");
     samples(
         "samples-starved",
         tally.starved(),
-        " a chamber drawn down to its intake: the pump runs short of water there and may suck air."
-            + " Their flows are counted.");
+        " a chamber drawn down to its intake, where the pump may draw air. Their flows are"
+            + " counted.");
   }
 
   /** "120 of 10,000 samples (1.2 %) have …". */
@@ -105,7 +105,7 @@ public final class Remarks {
       remarks.add(
           Finding.of(Severity.NOTE, "chance-of-all", "", "All of them get their target at once in ")
               .figure("chance", chance, Unit.ONE, wording -> chances.ofHundred(chance))
-              .then(" of 100 cases."));
+              .then(" % of samples."));
     }
   }
 
@@ -117,7 +117,7 @@ public final class Remarks {
               Severity.NOTE,
               "nothing-matters",
               "",
-              "No flow changes noticeably with what is not known exactly: there is nothing to"
+              "No flow changes noticeably with the uncertain values: there is nothing to"
                   + " measure."));
       return;
     }
@@ -129,17 +129,17 @@ public final class Remarks {
                   Severity.ADVICE,
                   "measure-first",
                   address,
-                  "Look at " + address + " first: if it were known exactly, ")
+                  "Look at " + address + " first: if it is known exactly, ")
               .share("share", first.driver().varianceShare())
               .then(
-                  " of the spread (as variance) would go away. What has a share near 0 is not worth"
+                  " of the variance goes away. Values with a share near 0 are not worth"
                       + " measuring."));
     }
     if (answer.together() >= WORTH_A_WORD) {
       remarks.add(
           Finding.of(Severity.NOTE, "together", "", "")
               .share("share", answer.together())
-              .then(" of the spread comes from several of them together and from none by itself."));
+              .then(" of the variance comes from several values together, not from one alone."));
     }
   }
 
@@ -153,7 +153,7 @@ public final class Remarks {
               unknown.address()
                   + " ("
                   + unknown.written()
-                  + ") has no say in what flows and is left out."));
+                  + ") does not affect the flows and is left out."));
     }
   }
 }

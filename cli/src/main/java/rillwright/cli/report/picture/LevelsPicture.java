@@ -90,7 +90,7 @@ public final class LevelsPicture {
     moment.flowM3PerS().forEach((fall, value) -> flows.put("over " + fall.value(), value));
     moment
         .returnFlowM3PerS()
-        .forEach((stream, value) -> flows.put("home by stream " + stream, value));
+        .forEach((stream, value) -> flows.put("return flow, stream " + stream, value));
     return flows;
   }
 
@@ -135,7 +135,7 @@ public final class LevelsPicture {
         mark(marks, skimmer.sillM(), "skimmer's sill" + of);
       }
       budget.overflowM().ifPresent(level -> mark(marks, level, "overflow" + of));
-      basin.gradeM().ifPresent(level -> mark(marks, level, "ground" + of));
+      basin.gradeM().ifPresent(level -> mark(marks, level, "grade" + of));
       basin.linerEdgeM().ifPresent(level -> mark(marks, level, "liner's edge" + of));
     }
     return marks.stream()

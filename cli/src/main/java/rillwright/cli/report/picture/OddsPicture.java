@@ -89,7 +89,7 @@ public final class OddsPicture {
   private String caption() {
     return String.format(
         Locale.ROOT,
-        "%,d samples of what is not known exactly, each balanced anew",
+        "%,d samples of the uncertain values, each balanced",
         answer.odds().plan().samples());
   }
 

@@ -40,7 +40,7 @@ public final class PointWords {
   private static List<String> basin(Basin basin, ShownUnits units) {
     List<String> words = new ArrayList<>(List.of("level " + units.length(basin.levelM())));
     level(words, "overflow at ", basin.overflowM(), units);
-    level(words, "ground at ", basin.gradeM(), units);
+    level(words, "grade at ", basin.gradeM(), units);
     level(words, "liner edge at ", basin.linerEdgeM(), units);
     level(words, "least level ", basin.leastLevelM(), units);
     double volume = basin.shape().map(shape -> shape.volumeM3(basin.levelM())).orElse(0.0);
@@ -55,8 +55,8 @@ public final class PointWords {
         new ArrayList<>(
             List.of(
                 "floor at " + units.length(chamber.floorM()),
-                "pump draws down to " + units.length(chamber.intakeM())));
-    level(words, "runs over at ", chamber.topM(), units);
+                "pump intake at " + units.length(chamber.intakeM())));
+    level(words, "brim at ", chamber.topM(), units);
     return words;
   }
 
@@ -64,7 +64,7 @@ public final class PointWords {
     List<String> words = new ArrayList<>();
     level(words, "at ", tee.elevationM(), units);
     if (tee.elevationM().isEmpty()) {
-      words.add("no elevation, so no pressure is told");
+      words.add("no elevation, so no pressure is shown");
     }
     if (tee.drawM3PerS() != 0) {
       String verb = tee.drawM3PerS() > 0 ? "draws " : "puts in ";

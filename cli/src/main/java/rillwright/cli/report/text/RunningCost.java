@@ -31,8 +31,8 @@ public final class RunningCost {
   private void energy() {
     if (figures.powerW().isEmpty()) {
       page.paragraph(
-          "What it takes to run is not known: the data sheet of a pump gives no power. Read it with"
-              + " a watt meter.");
+          "The running cost is not known: a pump's data sheet gives no power. Measure it with a"
+              + " watt meter.");
       return;
     }
     double power = figures.powerW().getAsDouble();
@@ -55,9 +55,7 @@ public final class RunningCost {
             + ".");
     if (figures.wireToWater().isPresent()) {
       page.paragraph(
-          "Of that power "
-              + units.share(figures.wireToWater().getAsDouble())
-              + " becomes flow and head (wire to water).");
+          "Wire-to-water efficiency: " + units.share(figures.wireToWater().getAsDouble()) + ".");
     }
   }
 
@@ -70,7 +68,7 @@ public final class RunningCost {
         figures.running().hoursPerDay().isEmpty() && figures.running().daysPerYear().isEmpty();
     return " ("
         + (both ? "" : figures.running().daysPerYear().isEmpty() ? "the days " : "the hours ")
-        + "taken where the file says nothing under \"running\")";
+        + "default; set it under \"running\")";
   }
 
   private String money() {

@@ -11,14 +11,14 @@ public enum CauseWords {
       "skimmer clogged",
       "the skimmer is clogged",
       "a clogged skimmer",
-      "Clear leaves and plants from the mouth, free its door, see that the pond is at its mark.",
+      "Clear leaves and plants from the mouth, free its door, check that the pond is at its mark.",
       Caution.HANDS,
       CauseSizeWords.PASSES),
   NET_CLOGGED(
       "net clogged",
       "the net behind the skimmer is clogged",
       "a clogged net",
-      "Clean the net or mat: water stands higher before it than behind. A larger one clogs later.",
+      "Clean the net or mat: water stands higher upstream of it. A larger one clogs later.",
       Caution.HANDS,
       CauseSizeWords.SHARE_CLOGGED),
   INTAKE_CAGE_PACKED(
@@ -32,7 +32,7 @@ public enum CauseWords {
       "pump worn",
       "the pump is worn",
       "a worn pump",
-      "Open the pump: clear its vanes, replace a worn impeller, else the pump.",
+      "Open the pump: clear its vanes, replace a worn impeller or the pump.",
       Caution.HANDS,
       CauseSizeWords.HEAD_LEFT),
   PUMP_SLOW(
@@ -88,14 +88,14 @@ public enum CauseWords {
       "filter clogged",
       "the filter is clogged",
       "a clogged filter",
-      "Backwash or clean it; read the pressure before and behind it when it is clean again.",
+      "Backwash or clean it; read the pressure upstream and downstream when it is clean.",
       Caution.PRESSURE,
       CauseSizeWords.SHARE_CLOGGED),
   MATS_CLOGGED(
       "spill box mats clogged",
       "the mats in the spill box are clogged",
       "clogged spill box mats",
-      "Look into the box: wash the mats, see that water does not run over its back.",
+      "Inspect the box: wash the mats, check that no water runs over its back.",
       Caution.UPHILL,
       CauseSizeWords.HEAD_ADDED),
   PIPE_FOULED(
@@ -109,21 +109,21 @@ public enum CauseWords {
       "pipe smaller than drawn",
       "a pipe is smaller than drawn",
       "a smaller pipe",
-      "Look at what is printed on the pipe where it shows; a second pipe beside it helps most.",
+      "Read the print on the pipe where it is exposed; a second pipe beside it helps most.",
       Caution.DIGGING,
       CauseSizeWords.NONE),
   MORE_LIFT(
       "more lift than drawn",
       "the water is lifted higher than drawn",
       "more lift",
-      "Shoot the crest and the pond with the level; lower the outlet, or plan for the lift that is there.",
+      "Measure crest and pond with a level; lower the outlet, or design for the actual lift.",
       Caution.UPHILL,
       CauseSizeWords.HIGHER),
   LEAK(
       "leak",
       "the buried pipe leaks",
       "a leak",
-      "See whether the pond drops only while it runs; look for wet ground; test the line under"
+      "Check whether the pond drops only while it runs; look for wet ground; test the line under"
           + " pressure.",
       Caution.DIGGING,
       CauseSizeWords.LOST),
@@ -138,14 +138,14 @@ public enum CauseWords {
       "runs back through an idle pump",
       "water runs back through the idle pump",
       "water running back",
-      "Put a check valve behind the pump that stands still, or shut its valve.",
+      "Fit a check valve downstream of the stopped pump, or shut its valve.",
       Caution.HANDS,
       CauseSizeWords.LOSS),
   POND_LOW(
       "pond low",
       "the pond is low",
       "a low pond",
-      "Top it up through an air gap, never with a hose under water; then find where it went.",
+      "Top it up through an air gap, never with a hose under water; then find the loss.",
       Caution.OPEN_WATER,
       CauseSizeWords.DEPTH_GONE),
   STREAM_LEAK(
@@ -172,9 +172,9 @@ public enum CauseWords {
       CauseSizeWords.LOW_END),
   NOTHING_WRONG(
       "nothing wrong",
-      "nothing is broken: all is as it was built",
+      "nothing is wrong: all is as built",
       "nothing wrong",
-      "Compare what it gives with what was promised.",
+      "Compare what it gives with what was agreed.",
       Caution.NONE,
       CauseSizeWords.NONE),
   NONE_OF_THESE(

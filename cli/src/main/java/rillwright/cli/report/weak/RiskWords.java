@@ -21,7 +21,7 @@ public record RiskWords(String mark, String sentence) {
       case SHUT_OFF ->
           new RiskWords(
               "*",
-              "Valve shut: ten seconds at most, not where soft or flexible hose stands under the"
+              "Valve shut: ten seconds at most, never with soft or flexible hose under the"
                   + " pressure, never with a positive-displacement pump; open it slowly.");
       case ELECTRICITY ->
           new RiskWords(

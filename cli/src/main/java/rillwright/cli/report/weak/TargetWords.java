@@ -20,27 +20,27 @@ public final class TargetWords {
     List<PointState> over = targeted.stream().filter(TargetWords::isOverTarget).toList();
     String larger = job.network().isPumped() ? "larger pipe and at other pumps" : "larger pipe";
     if (targeted.isEmpty()) {
-      return "The file tells no target (\"target\"): if more was promised than it gives as built,"
-          + " it was sold too small; then look at "
+      return "The file has no \"target\": if more was agreed than it gives as built, the job is"
+          + " undersized; then look at "
           + larger
           + " before anyone digs or buys.";
     }
     if (under.isEmpty()) {
-      return "It gives what the file promises: as built, "
+      return "The job as built meets its targets: "
           + names(targeted)
           + (targeted.size() == 1 ? " gets its target." : " get their targets.")
           + " Show it with bucket and watch; more than that is a new job, not a repair.";
     }
     if (!over.isEmpty()) {
-      return "It is shared badly: as built, "
+      return "The flow is badly balanced: as built, "
           + names(over)
           + (over.size() == 1
               ? " gets more than its target and "
               : " get more than their targets and ")
           + names(under)
-          + " less. \"rillwright balance\" tells how far to close which valve.";
+          + " less. Run \"rillwright balance\" for the valve openings.";
     }
-    return "It was sold too small: as built, "
+    return "As built, it is undersized: "
         + names(under)
         + (under.size() == 1 ? " falls" : " fall")
         + " short of the target. Look at "

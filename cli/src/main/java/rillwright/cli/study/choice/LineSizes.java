@@ -45,7 +45,7 @@ public final class LineSizes {
     if (!names.contains(name)) {
       throw new InvalidInput(
           project.places().whole(),
-          "no line is called " + PlainText.quoted(name) + Choices.hint(name, names));
+          "there is no line " + PlainText.quoted(name) + Choices.hint(name, names));
     }
     this.project = project;
     this.line = new LineName(name);

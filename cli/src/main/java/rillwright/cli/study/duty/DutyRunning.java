@@ -51,7 +51,7 @@ public record DutyRunning(double waterPowerW, Running running, Optional<Turnover
     return waterPowerW < TINY_W ? 0.10 : 0.25;
   }
 
-  /** Power from the wire, W, at a wire-to-water efficiency above 0. */
+  /** Electrical input, W, at a wire-to-water efficiency above 0. */
   public double powerW(double wireToWater) {
     return waterPowerW / wireToWater;
   }

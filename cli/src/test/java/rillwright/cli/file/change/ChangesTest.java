@@ -99,8 +99,8 @@ class ChangesTest {
             + " \"pond\"?",
         "lines.suply.run=3 ft | there is no \"suply\" in the section \"lines\"; did you mean"
             + " \"supply\"?",
-        "lines.supply.skimmer.clogged=3 % | line \"supply\" has no \"skimmer\"; it may be pump,"
-            + " valve, run, check valve, high point, from, to, pipe, parts, entrance, exit",
+        "lines.supply.skimmer.clogged=3 % | line \"supply\" has no \"skimmer\"; choose pump, valve,"
+            + " run, check valve, high point, from, to, pipe, parts, entrance, exit",
         "lines.supply.valve 3.open=3 % | line \"supply\" has no \"valve 3\"; did you mean"
             + " \"valve\"?",
         "points.pond.level.x=3 | \"level\" is \"0 ft\" and has no field \"x\"",
@@ -110,16 +110,15 @@ class ChangesTest {
         "points.pond.level= | the new value is missing after \"=\"",
         "points..level=3 ft | a name is missing in the address; write for example"
             + " lines.intake.skimmer.clogged",
-        "=3 ft | a name is missing in the address; write for example"
-            + " lines.intake.skimmer.clogged",
+        "=3 ft | a name is missing in the address; write for example lines.intake.skimmer.clogged",
         "signs=[sudden] | a list is set in the file; a change sets one value: 40 %, ball, 3 in",
-        "evaporation={rate: 5 mm/day} | a change sets one value, not several fields; write for"
-            + " example \"evaporation.rate=5 mm/day\"",
-        "evaporation={} | a change sets one value, not several fields; write for example"
+        "evaporation={rate: 5 mm/day} | a change sets one value, not several fields; for example"
+            + " \"evaporation.rate=5 mm/day\"",
+        "evaporation={} | a change sets one value, not several fields; for example"
             + " \"evaporation.FIELD=VALUE\"",
         "water={temperature: 5 C, density: 1 kg/m3} | a change sets one value, not several fields;"
-            + " write for example \"water.temperature=5 C\"",
-        "lines.\"a=3 | the quote in this change is not closed"
+            + " for example \"water.temperature=5 C\"",
+        "lines.\"a=3 | a quote in this change is not closed"
       })
   void whatCannotBeChangedIsTold(String change, String message) {
     MapNode tree = tree(PROJECT);
@@ -131,7 +130,8 @@ class ChangesTest {
   void nestedMapsChangeManyValues() {
     MapNode changes =
         tree(
-            "lines: {supply: {valve 2: {open: 10 %}, pump: {speed: 70 %}}}\nwater: {temperature: 4 C}");
+            "lines: {supply: {valve 2: {open: 10 %}, pump: {speed: 70 %}}}\n"
+                + "water: {temperature: 4 C}");
     MapNode one = Changes.apply(tree(PROJECT), "lines.supply.valve 2.open=10 %");
     MapNode two = Changes.apply(one, "lines.supply.pump.speed=70 %");
     MapNode three = Changes.apply(two, "water.temperature=4 C");

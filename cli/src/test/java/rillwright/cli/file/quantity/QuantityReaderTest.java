@@ -150,9 +150,9 @@ class QuantityReaderTest {
         "share | 60 | \"60\" has no unit; write for example \"60 %\"",
         "head | 3 | \"3\" has no unit; write for example \"3 ft\" (ft, in, m, cm, mm, psi, kPa,"
             + " bar)",
-        "length | 38 gph | \"38 gph\" is a flow where a length belongs (ft, in, m, cm, mm)",
-        "length | 3 psi | \"3 psi\" is a pressure where a length belongs (ft, in, m, cm, mm)",
-        "flow | 20 C | \"20 C\" is a temperature where a flow belongs (gph, gpm, imp gph, imp gpm,"
+        "length | 38 gph | \"38 gph\" is a flow; expected a length (ft, in, m, cm, mm)",
+        "length | 3 psi | \"3 psi\" is a pressure; expected a length (ft, in, m, cm, mm)",
+        "flow | 20 C | \"20 C\" is a temperature; expected a flow (gph, gpm, imp gph, imp gpm,"
             + " cfs, L/h, L/min, L/s, m3/h, m3/s)",
         "length | 38 feet | \"38 feet\": \"feet\" is not a unit that is known; did you mean \"ft\"?"
             + " (ft, in, m, cm, mm)",
@@ -170,12 +170,12 @@ class QuantityReaderTest {
         "flow | 3 600 gph | \"3 600 gph\" has a mark between thousands; write \"3600 gph\"",
         "flow | 3'600 gph | \"3'600 gph\" has a mark between thousands; write \"3600 gph\"",
         "flow | 3_600 gph | \"3_600 gph\" has a mark between thousands; write \"3600 gph\"",
-        "length | NaN | \"NaN\" cannot be reckoned with; write a number with its unit (ft, in, m,"
+        "length | NaN | \"NaN\" is not a usable value; write a number with its unit (ft, in, m, cm,"
+            + " mm)",
+        "length | .inf | \".inf\" is not a usable value; write a number with its unit (ft, in, m,"
             + " cm, mm)",
-        "length | .inf | \".inf\" cannot be reckoned with; write a number with its unit (ft, in, m,"
-            + " cm, mm)",
-        "length | -Infinity m | \"-Infinity m\" cannot be reckoned with; write a number with its"
-            + " unit (ft, in, m, cm, mm)",
+        "length | -Infinity m | \"-Infinity m\" is not a usable value; write a number with its unit"
+            + " (ft, in, m, cm, mm)",
         "length | 1e400 ft | \"1e400 ft\" is too large to be real",
         "length | 1e10 m | \"1e10 m\" is too large to be real",
         "length | 1e-300 m | \"1e-300 m\" is too small to be real",
@@ -185,10 +185,10 @@ class QuantityReaderTest {
         "length | about 3 in | \"about 3 in\" is not a quantity; write a number with its unit (ft,"
             + " in, m, cm, mm)",
         "length | '' | a value is missing here; write a number with its unit (ft, in, m, cm, mm)",
-        "number | 0.5 m | \"0.5 m\" has a unit where a plain number belongs; write \"0.5\"",
+        "number | 0.5 m | \"0.5 m\" has a unit; expected a plain number; write \"0.5\"",
         "number | 5 pieces | \"5 pieces\" is not a number; write \"5\" alone",
-        "number | 60 % | \"60 %\" has a unit where a plain number belongs; write a plain number,"
-            + " for example 1.5",
+        "number | 60 % | \"60 %\" has a unit; expected a plain number; write a plain number, for"
+            + " example 1.5",
         "number | 1:1.5 | \"1:1.5\" is not a number; write a plain number, for example 1.5",
         "angle | right | \"right\" is not a number; write an angle in degrees, for example 90",
         "bank | 45 deg | \"45 deg\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45"
@@ -197,9 +197,9 @@ class QuantityReaderTest {
             + " degrees, 1.5 goes 1.5 across for 1 up",
         "bank | 1:1.5 | \"1:1.5\" is not a number; a bank is run over rise: 0 is a wall, 1 is 45"
             + " degrees, 1.5 goes 1.5 across for 1 up",
-        "bank | 50 % | \"50 %\" has a unit where a plain number belongs; a bank is run over rise: 0"
-            + " is a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
-        "n | 4 % | \"4 %\" has a unit where a plain number belongs; Manning's n is a number such as"
+        "bank | 50 % | \"50 %\" has a unit; expected a plain number; a bank is run over rise: 0 is"
+            + " a wall, 1 is 45 degrees, 1.5 goes 1.5 across for 1 up",
+        "n | 4 % | \"4 %\" has a unit; expected a plain number; Manning's n is a number such as"
             + " 0.04",
         "n | rough | \"rough\" is not a number; write a plain number, for example 0.04",
         "small | 60 | \"60\" has no unit; write \"60 in\" or \"60 mm\" (in, mm, cm, ft, m)",
@@ -209,7 +209,7 @@ class QuantityReaderTest {
         "number | 1_000 | \"1_000\" has a mark between thousands; write \"1000\"",
         "number | 0x10 | \"0x10\" is not a number; write a plain number, for example 1.5",
         "days | 210 days | \"210 days\" is written \"210 days/year\" here",
-        "temperature | 62 K | \"62 K\": \"K\" is not a unit that is known; it may be F, C"
+        "temperature | 62 K | \"62 K\": \"K\" is not a unit that is known; choose F, C"
       })
   void answersWhatIsWrong(String measure, String text, String message) {
     NotAQuantity answer = assertThrows(NotAQuantity.class, () -> read(measure, text));

@@ -12,7 +12,7 @@ import rillwright.solver.law.Gravity;
  *
  * @param flowM3PerS where, m³/s
  * @param waterPowerW ρ g Q H, W
- * @param powerW from the wire, W
+ * @param powerW electrical input, W
  */
 public record MoreOutThanIn(double flowM3PerS, double waterPowerW, double powerW) {
   private static final int STEPS = 100;

@@ -37,7 +37,7 @@ final class Brims {
     brims.add(new Brim(store, levelM));
   }
 
-  /** The store of what ran over. */
+  /** The store of what overflowed. */
   int gathered() {
     return gathered;
   }

@@ -12,7 +12,7 @@ import rillwright.solver.network.PointName;
  * @param stopsAtS when the pump is switched off, s after switch-on
  * @param firstReturnS when the first stream brings home a tenth of what it will, s; empty if none
  *     does
- * @param ranOverM3 water that ran over from ponds and chambers, m³
+ * @param ranOverM3 water that overflowed from ponds and chambers, m³
  * @param volumeM3 all water of all stores, m³
  * @param volumeErrorM3 by how much that strays at most, from the levels by geometry, m³
  */

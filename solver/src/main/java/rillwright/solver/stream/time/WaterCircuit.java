@@ -199,7 +199,7 @@ final class WaterCircuit {
     return sum;
   }
 
-  /** Water that ran over from ponds and chambers so far, m³. */
+  /** Water that overflowed from ponds and chambers so far, m³. */
   double ranOverM3(double[] levels) {
     return stores.get(brims.gathered()).volumeM3(levels[brims.gathered()]);
   }

@@ -63,7 +63,7 @@ class StartAndStopTest {
 
   /**
    * The pond stands 20 mm above its overflow: that runs away, and in the end the pond and its
-   * chamber hold just so much less. No water is lost by it: what ran over is counted.
+   * chamber hold just so much less. No water is lost by it: what overflowed is counted.
    */
   @Test
   void whatStandsAboveTheOverflowRunsAwayAndIsCounted() {

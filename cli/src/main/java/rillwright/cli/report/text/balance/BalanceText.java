@@ -49,7 +49,7 @@ public final class BalanceText {
     page.table(valves());
     page.table(falls());
     RunningCost.print(answer.takes(), units, page);
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     BalanceRemarks.of(answer).forEach(remark -> page.marked("! ", remark.message(units)));
     if (settings.targetFraction() > 0) {
       shared();
@@ -59,14 +59,14 @@ public final class BalanceText {
         "- ",
         settings.state().network().isPumped()
             ? "Electricity and water: switch the pump off and unplug it before hands go into water."
-                + " Do not shut every way while it runs."
-            : "Water held uphill: keep its overflow free.");
+                + " Never shut all lines while it runs."
+            : "Water held uphill: keep its overflow clear.");
     return page.build();
   }
 
   private TableBuilder valves() {
     TableBuilder table =
-        new TableBuilder("SET, IN THIS ORDER")
+        new TableBuilder("SET IN THIS ORDER")
             .column("valve", Side.LEFT)
             .column("handle from open", Side.RIGHT)
             .column("open", Side.RIGHT)
@@ -108,8 +108,8 @@ public final class BalanceText {
     boolean degrees = known.stream().anyMatch(it -> it.sensitivityM3PerSPerDegree().isPresent());
     boolean percents = known.stream().anyMatch(it -> it.sensitivityM3PerSPerDegree().isEmpty());
     return percents
-        ? degrees ? "a degree or 1 % more takes" : "1 % more takes"
-        : "a degree more takes";
+        ? degrees ? "a degree or 1 % more reduces by" : "1 % more reduces by"
+        : "a degree more reduces by";
   }
 
   private String slope(double sensitivity) {
@@ -123,10 +123,10 @@ public final class BalanceText {
 
   private static String words(Role role) {
     return switch (role) {
-      case THROTTLED -> "close so far";
+      case THROTTLED -> "set here";
       case WIDE_OPEN -> "wide open";
-      case TOO_COARSE -> "all but shut, and still too open";
-      case LEFT_ALONE -> "stays as it is";
+      case TOO_COARSE -> "nearly shut, still too open";
+      case LEFT_ALONE -> "leave as it is";
     };
   }
 
@@ -178,11 +178,12 @@ public final class BalanceText {
             + (settings.state().network().isPumped() ? "start the pump" : "let the water run")
             + ", then set "
             + lines
-            + ". Handles are rarely true to a few degrees: time a bucket at each fall and correct."
+            + ". Handles are rarely accurate to a few degrees: time a bucket at each fall and"
+            + " correct."
             + (Interplay.isIn(settings)
-                ? " What one valve holds back goes to the other falls, so go round twice; then mark"
-                    + " the handles."
-                : " Each fall has a way of its own, so the order does not matter; then mark the"
+                ? " Closing one valve raises the other falls, so go round twice; then mark the"
+                    + " handles."
+                : " Each fall has its own line, so the order does not matter; then mark the"
                     + " handles."));
   }
 }

@@ -37,7 +37,7 @@ public final class CheckText {
     page.tableOfAny(pumps);
     List<Finding> findings = checked.findings();
     if (!findings.isEmpty()) {
-      page.heading("WHAT TO KNOW");
+      page.heading("WARNINGS AND NOTES");
       findings.forEach(finding -> page.marked("! ", finding.message(units)));
     }
     List<String> notes = CheckNotes.of(checked);
@@ -50,13 +50,13 @@ public final class CheckText {
 
   private static String summary(Project project, ShownUnits units) {
     Network network = project.network();
-    return "The file is right. It has "
+    return "No errors found in the file. It has "
         + counted(network.points().size(), "point")
         + ", "
         + counted(network.lines().size(), "line")
         + " and "
         + counted(project.sheets().size(), "pump sheet")
-        + ", and is shown in "
+        + "; units shown: "
         + String.join(", ", units.symbols())
         + ".";
   }
@@ -67,7 +67,7 @@ public final class CheckText {
 
   private static TableBuilder points(Network network, ShownUnits units) {
     TableBuilder table =
-        new TableBuilder("POINTS").column("kind", Side.LEFT).column("what it says", Side.LEFT);
+        new TableBuilder("POINTS").column("kind", Side.LEFT).column("description", Side.LEFT);
     for (Point point : network.points()) {
       table.row(point.name().value(), point.kind(), PointWords.of(point, units));
     }
@@ -79,7 +79,7 @@ public final class CheckText {
         new TableBuilder("LINES")
             .column("from", Side.LEFT)
             .column("to", Side.LEFT)
-            .column("parts, in the order the water meets them", Side.LEFT);
+            .column("parts, in flow order", Side.LEFT);
     for (Line line : network.lines()) {
       table.row(
           line.name().value(),

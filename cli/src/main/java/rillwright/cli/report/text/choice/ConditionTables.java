@@ -110,19 +110,18 @@ final class ConditionTables {
   /** Says how the conditions judge. */
   static void note(JudgingConditions judging, PageBuilder page) {
     page.paragraph(
-        "\"In conditions\" is the share of its target that the worst fall gets with the valves as"
-            + " they stand; \"!\" marks where that will not do, throttled or not. A choice does it"
-            + " only if it does in every one of these conditions, and the worst gives the verdict."
+        "\"In conditions\" is the fraction of its target that the lowest fall gets with the valves"
+            + " as they stand; \"!\" marks where that is too little, throttled or not. A candidate"
+            + " meets the target only if it does in every condition; the lowest gives the verdict."
             + " Flows, heads, watts, energy and cost elsewhere are of the project as it stands.");
     if (!judging.inTheWay().isEmpty()) {
       page.marked(
           "! ",
-          "What a condition changes of the very thing that is tried does not count, or stands in"
-              + " its place: "
+          "A condition's change of the item that is varied does not count: "
               + judging.inTheWay().stream()
                   .map(ConditionTables::words)
                   .collect(Collectors.joining("; "))
-              + ". Leave it out of the condition.");
+              + ". Remove it from the condition.");
     }
     if (judging.offered()) {
       ChangesText.offer(page);

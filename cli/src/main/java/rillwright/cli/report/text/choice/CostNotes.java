@@ -13,13 +13,12 @@ import rillwright.solver.trial.RunningTerms;
 /** What a ranking by cost stands on, and what it had to leave out. */
 final class CostNotes {
   /** Where no larger size than the best was tried. */
-  static final String LARGEST =
-      "It is the largest size tried; name a larger one to see what that would buy.";
+  static final String LARGEST = "It is the largest size tried; add a larger one to compare.";
 
   /** Where the figures of some rows are at a throttled point. */
   static final String THROTTLED =
-      "Rows marked \"throttled\" show throttled figures, here and below; all others, and what to"
-          + " look out for, are with the valves as they stand.";
+      "Rows marked \"throttled\" show throttled figures, here and below; all others, and the"
+          + " warnings, are with the valves as they stand.";
 
   private final PageBuilder page;
   private final ShownUnits units;
@@ -39,7 +38,8 @@ final class CostNotes {
   void electricity(RunningTerms terms, String instead) {
     if (terms.pricePerKwh().isEmpty()) {
       page.paragraph(
-          "No price of electricity is known, so no cost is; those that do it are ranked by "
+          "The file gives no price of electricity, so no cost is shown; those that meet the target"
+              + " are ranked by "
               + instead
               + ". Write for example \"running: {price: 0.17 USD/kWh, hours: 24 h/day, days: 210"
               + " days/year}\".");
@@ -62,9 +62,10 @@ final class CostNotes {
   void unpricedPumps(boolean marked) {
     page.paragraph(
         (marked ? "\"+ pump\": the" : "The")
-            + " data sheet has no price (\"# price: 389 USD\"), so the cost is without the pump"
+            + " data sheet has no price (\"# price: 389 USD\"), so the cost excludes the pump"
             + (marked
-                ? ". Ask for the price before comparing; such pumps stand behind those with one."
+                ? ". Ask for the price before comparing; such pumps are listed after those with a"
+                    + " price."
                 : "."));
   }
 
@@ -99,7 +100,8 @@ final class CostNotes {
           "\"Per "
               + units.frictionLength()
               + "\" is the head lost to friction. \"Pipe\" is the pipe of these lines, with the"
-              + " fittings that have a price; the trench is left out, as it is dug for any size."
+              + " fittings that have a price; the trench costs the same for any size and is not"
+              + " included."
               + more);
     } else {
       page.marked(
@@ -107,8 +109,8 @@ final class CostNotes {
           "No price is given for "
               + String.join(", ", unpriced)
               + (anyPriced
-                  ? ", so what it costs is not known, and it stands behind what has a price"
-                  : ", so cost is told without pipe or not at all")
+                  ? ", so its cost is not known and it is listed after those with a price"
+                  : ", so the cost excludes the pipe")
               + "; write for example \"prices: {pipe: {"
               + unpriced.get(0)
               + ": 4.20 USD/ft}}\".");
@@ -122,7 +124,7 @@ final class CostNotes {
           "! ",
           "No price is given for "
               + String.join(", ", fittings)
-              + ", though other fittings have one: sizes with these look cheaper than they are."
+              + ", though other fittings have one: sizes with these appear cheaper than they are."
               + " Write for example \"prices: {fittings: {"
               + fittings.get(0)
               + ": 3.10 USD}}\".");

@@ -50,17 +50,16 @@ final class PaybackWords {
     return switch (payback.kind()) {
       case PAID_BACK ->
           isTooLate(payback)
-              ? "It does not pay for itself in " + units.number(mostYears()) + " years."
-              : "It has paid for itself in year " + year(payback) + ".";
-      case AT_ONCE -> "It costs no more to begin with.";
-      case NEVER -> "It never pays for itself.";
+              ? "It does not pay back in " + units.number(mostYears()) + " years."
+              : "It pays back in year " + year(payback) + ".";
+      case AT_ONCE -> "It costs no more to buy.";
+      case NEVER -> "It never pays back.";
       case SAME_PUMP ->
-          "With one and the same pump a larger pipe buys flow, not money: it never pays for"
-              + " itself.";
+          "With the same pump a larger pipe adds flow, saves nothing: it never pays back.";
       case UNKNOWN ->
           dearer.meetsTargets()
-              ? "Whether it pays for itself cannot be told without prices and watts."
-              : "It does not give every fall its target.";
+              ? "Payback needs prices and pump power."
+              : "It does not meet every target.";
     };
   }
 

@@ -11,18 +11,18 @@ import rillwright.solver.trial.RatedTrial;
 final class PumpNotes {
   /** What to say where no pump does it. */
   static final String NONE_DOES =
-      "None of these pumps does it. Look for one whose curve passes through what the pump must"
-          + " make, or change what the last column says.";
+      "None of these pumps meets the targets. Look for one whose curve passes through the duty"
+          + " point, or make a change of the last column.";
 
   /** What to say where no pump could do it. */
   static final String NO_PUMP_WOULD =
-      "No pump would do it: the targets are out of reach on the way to it or behind it. See what is"
-          + " shut or clogged, and what the skimmer passes (\"rillwright solve\" tells what is"
-          + " shut).";
+      "No pump can meet the targets: too little water can pass upstream or downstream of it. Check"
+          + " what is shut or clogged, and what the skimmer passes (\"rillwright solve\" lists what"
+          + " is shut).";
 
   /** What to do where none is needed. */
   static final String THROTTLE =
-      "Throttle the falls that get too much: \"rillwright balance\" tells how far to close their"
+      "Throttle the falls that get too much: run \"rillwright balance\" for the openings of their"
           + " valves.";
 
   private PumpNotes() {}
@@ -42,7 +42,7 @@ final class PumpNotes {
   static String outOfReach(PumpsAnswer answer) {
     ShownUnits units = Shown.of(answer);
     double greatest = answer.duty().duty().greatestFlowM3PerS().orElse(0.0);
-    return "The targets are out of reach of any pump here: it could draw or deliver no more than "
+    return "The targets are out of reach of any pump here: no more than "
         + units.flow(greatest)
         + ". Look at what the skimmer passes at this level of the pond, at the intake's level, and"
         + " at shut valves.";
@@ -54,9 +54,8 @@ final class PumpNotes {
       notes.electricity(answer.terms(), "energy");
       notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(
-          "\"Of best\" is the"
-              + " flow against that of the best efficiency; 70 to 120 % is a good place (common"
-              + " practice).");
+          "\"Of best\" is the flow against that of the best efficiency; 70 to 120 % is recommended"
+              + " (common practice).");
     }
     notes.notTried(answer.faults(), answer.choice().leftOut());
     if (!does.isEmpty()) {

@@ -141,7 +141,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     if (least.costOverYears().isEmpty()) {
       return "Narrowest of " + MEET + (priced && othersUnpriced ? " and have a price" : "");
     }
-    return "Least cost of " + MEET + (priced ? "" : ", the pipe not counted");
+    return "Least cost of " + MEET + (priced ? "" : ", without the pipe");
   }
 
   @Override
@@ -179,8 +179,8 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   @Override
   String pays(RatedPipe least, RatedPipe next) {
     return takesFromTheWorst(least, next)
-        ? "The larger pipe serves the other falls first: \"rillwright balance\" tells how to set"
-            + " their valves."
+        ? "The larger pipe serves the other falls first: run \"rillwright balance\" to set their"
+            + " valves."
         : paybacks.sentence(least, next);
   }
 
@@ -197,7 +197,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   String buys(RatedPipe least, RatedPipe next) {
     boolean samePump = least.hasThePumpOf(next);
     if (!samePump && least.meetsTargets() && next.meetsTargets()) {
-      return "do it with " + pump(next) + draws(least, next);
+      return "meet the targets with " + pump(next) + draws(least, next);
     }
     return (least.isThrottled() || next.isThrottled() ? "with the valves as they stand " : "")
         + gives(least.pump().trial().verdict().worst(), least, next)
@@ -235,7 +235,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
 
   @Override
   String pricesMean() {
-    return " \"Paid back\" is against the cheapest pipe that meets every target.";
+    return " \"Paid back\" compares with the cheapest pipe that meets every target.";
   }
 
   @Override
@@ -259,10 +259,10 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     boolean several = answer.choice().ranked().stream().filter(RatedPipe::meetsTargets).count() > 1;
     if (oneSetup && several && !answer.pumpsFree()) {
       page.paragraph(
-          "All sizes run one and the same pump, so a larger pipe buys flow and not money. Where"
-              + " their watts differ, it is by how far above the target they run, which a valve"
-              + " settles with any size. To see what a larger pipe saves, choose the pump anew for"
-              + " each size: --from FOLDER.");
+          "All sizes run the same pump, so a larger pipe adds flow, saves nothing. Their watts"
+              + " differ only because some run further above the target, which a valve corrects"
+              + " with any size. To see what a larger pipe saves, let each size have its own pump:"
+              + " --from FOLDER.");
     }
   }
 

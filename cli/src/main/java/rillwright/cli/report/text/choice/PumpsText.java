@@ -66,7 +66,7 @@ public final class PumpsText {
       more(others);
     }
     answer.conditions().ifPresent(judging -> conditions(judging, does, others));
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     notes(does);
     return page.build();
   }
@@ -89,10 +89,7 @@ public final class PumpsText {
 
   private void more(List<RatedTrial> all) {
     if (all.size() > MOST_ROWS) {
-      page.paragraph(
-          "and "
-              + (all.size() - MOST_ROWS)
-              + " more, further down the list; --format json gives them all.");
+      page.paragraph("and " + (all.size() - MOST_ROWS) + " more; --format json lists all of them.");
     }
   }
 
@@ -105,12 +102,12 @@ public final class PumpsText {
           "! ",
           NotNeeded.sentence(answer.duty().network(), answer.duty().place())
               + (answer.conditions().isPresent()
-                  ? " So it is with the project as it stands; for the conditions see below."
+                  ? " This is the project as it stands; the conditions are below."
                   : ""));
       stand.ifPresent(
           at ->
               page.paragraph(
-                  "With the valves as they stand it would have to make "
+                  "With the valves as they stand it must make "
                       + units.flow(at.flowM3PerS())
                       + " at "
                       + units.head(at.headM())
@@ -138,7 +135,7 @@ public final class PumpsText {
   }
 
   private TableBuilder doing(List<RatedTrial> rows) {
-    TableBuilder table = new TableBuilder("THESE DO IT");
+    TableBuilder table = new TableBuilder("MEET THE TARGET");
     falls.addColumns(table);
     table
         .column("draws", Side.RIGHT)
@@ -167,14 +164,14 @@ public final class PumpsText {
 
   private TableBuilder running(List<RatedTrial> rows) {
     TableBuilder table =
-        new TableBuilder("WHERE THEY RUN")
+        new TableBuilder("OPERATING POINTS")
             .column("flow", Side.RIGHT)
             .column("head", Side.RIGHT)
             .column("of range", Side.RIGHT)
             .column("of best", Side.RIGHT)
-            .column("wire to water", Side.RIGHT)
+            .column("wire-to-water", Side.RIGHT)
             .column("price", Side.RIGHT)
-            .column("look out for", Side.LEFT);
+            .column("warnings", Side.LEFT);
     for (RatedTrial rated : rows) {
       PumpTrial trial = rated.trial();
       RunningPoint point = trial.inUse();
@@ -196,9 +193,9 @@ public final class PumpsText {
   }
 
   private TableBuilder notDoing(List<RatedTrial> rows) {
-    TableBuilder table = new TableBuilder(notNeeded(rows) ? "NOT NEEDED" : "THESE DO NOT");
+    TableBuilder table = new TableBuilder(notNeeded(rows) ? "NOT NEEDED" : "FALL SHORT");
     falls.addColumns(table);
-    table.column("verdict", Side.LEFT).column("what would have to change", Side.LEFT);
+    table.column("verdict", Side.LEFT).column("change needed", Side.LEFT);
     for (RatedTrial rated : rows) {
       PumpTrial trial = rated.trial();
       List<Cell> cells = new ArrayList<>(falls.cells(trial));

@@ -26,7 +26,7 @@ record ShownSizes<P extends SizedPipe>(List<P> rows, int more) {
 
   void tellMore(PageBuilder page) {
     if (more > 0) {
-      page.paragraph("and " + more + " more; --format json gives them all.");
+      page.paragraph("and " + more + " more; --format json lists all of them.");
     }
   }
 }

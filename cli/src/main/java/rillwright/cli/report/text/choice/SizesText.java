@@ -134,7 +134,7 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
     page.table(WaterTable.of(rows, sizes, units));
     running();
     answer.conditions().ifPresent(this::conditions);
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     Optional<P> least = choice.leastCost();
     least.ifPresentOrElse(this::chosen, () -> none(choice.ranked().get(0)));
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
@@ -195,7 +195,7 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
   void none(P nearest) {
     page.marked(
         "! ",
-        "With none of these sizes every fall gets its target. Nearest is "
+        "None of these sizes meets every target. The nearest is "
             + told(nearest)
             + ". "
             + change(nearest));

@@ -23,7 +23,7 @@ final class UnpumpedSizes extends SizesText<GravityPipe> {
 
   @Override
   String driven() {
-    return ". There is no pump: the difference in level alone drives the water.";
+    return ". There is no pump: the difference in level drives the water.";
   }
 
   @Override
@@ -88,14 +88,13 @@ final class UnpumpedSizes extends SizesText<GravityPipe> {
 
   @Override
   String pays(GravityPipe least, GravityPipe next) {
-    return "Nothing is pumped, so it buys flow and not money.";
+    return "Nothing is pumped, so it adds flow, saves nothing.";
   }
 
   @Override
   String change(GravityPipe nearest) {
-    return "More difference in level, a larger pipe, fewer fittings or a pump would do it;"
-        + " where another fall gets more than its target, throttle that (\"rillwright"
-        + " balance\").";
+    return "More difference in level, a larger pipe, fewer fittings or a pump is needed; where"
+        + " another fall gets more than its target, throttle that (\"rillwright balance\").";
   }
 
   @Override

@@ -35,7 +35,7 @@ final class WaterTable {
             .column(speedTitle(pipes.get(0)), Side.RIGHT)
             .column("per " + units.frictionLength(), Side.RIGHT)
             .column("in the pipe", Side.RIGHT)
-            .column("look out for", Side.LEFT);
+            .column("warnings", Side.LEFT);
     for (SizedPipe pipe : pipes) {
       table.row(
           sizes.cell(pipe.option()),

@@ -17,7 +17,7 @@ public final class ChangesText {
 
   /** A row for each condition. */
   public static TableBuilder table(List<NamedCondition> conditions) {
-    TableBuilder table = new TableBuilder("WHAT CHANGES").column("in the file", Side.LEFT);
+    TableBuilder table = new TableBuilder("CHANGES").column("in the file", Side.LEFT);
     for (NamedCondition condition : conditions) {
       String changes =
           condition.changes().stream()
@@ -46,8 +46,8 @@ public final class ChangesText {
   /** Says that the file names no conditions. */
   public static void offer(PageBuilder page) {
     page.paragraph(
-        "The file names no conditions, so these are offered; their numbers are common practice,"
-            + " no source. Write your own into it, for example \"conditions: {autumn: {lines:"
+        "The file names no conditions, so built-in ones are used; their numbers are common"
+            + " practice, no source. Write your own, for example \"conditions: {autumn: {lines:"
             + " {intake: {skimmer: {clogged: 40 %}}}}}\".");
   }
 }

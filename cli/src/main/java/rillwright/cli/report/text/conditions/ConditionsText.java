@@ -52,7 +52,7 @@ public final class ConditionsText {
     }
     page.table(pumps());
     page.table(ChangesText.table(answer.solved().conditions()));
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     verdict();
     warnings();
     if (answer.solved().offered()) {
@@ -95,7 +95,7 @@ public final class ConditionsText {
         new TableBuilder("RUNNING")
             .column("pumps draw", Side.RIGHT)
             .column("kWh a year", Side.RIGHT)
-            .column("wire to water", Side.RIGHT)
+            .column("wire-to-water", Side.RIGHT)
             .column("chambers", Side.LEFT);
     for (Case<Solved> one : answer.cases()) {
       if (one.answer().isPresent()) {
@@ -123,7 +123,7 @@ public final class ConditionsText {
       String name = "\"" + fall.name().value() + "\" ";
       String target = units.writtenFlow(fall.targetM3PerS().getAsDouble());
       if (worst.answer().isEmpty()) {
-        page.marked("! ", name + "cannot be told of \"" + worst.condition() + "\".");
+        page.marked("! ", name + "is not known for \"" + worst.condition() + "\".");
         continue;
       }
       String flow = flow(answer.point(fall.name(), worst).orElseThrow());
@@ -131,7 +131,7 @@ public final class ConditionsText {
       page.marked(
           under ? "! " : "",
           name
-              + "is worst off in \""
+              + "is lowest in \""
               + worst.condition()
               + "\": "
               + flow
@@ -140,7 +140,7 @@ public final class ConditionsText {
               + " of the "
               + target
               + " targeted"
-              + (under ? "." : ", so it gets its target in all of them."));
+              + (under ? "." : ", so it gets its target in every condition."));
     }
   }
 
@@ -148,8 +148,7 @@ public final class ConditionsText {
   private void warnings() {
     List<SharedFinding<Solved>> findings = SharedFinding.listOf(answer.solved(), Solved::findings);
     if (findings.stream().anyMatch(SharedFinding::holdsAsWritten)) {
-      page.paragraph(
-          "What \"rillwright solve\" tells of the file as written is not told again here.");
+      page.paragraph("Run \"rillwright solve\" for the warnings of the base case.");
     }
     ChangesText.noBalance(answer.solved(), page);
     for (SharedFinding<Solved> found : findings) {

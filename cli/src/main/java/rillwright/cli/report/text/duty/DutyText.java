@@ -52,7 +52,7 @@ public final class DutyText {
   private void print() {
     page.table(dutyTable());
     page.table(fallsTable());
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     if (duty.throttled().isEmpty() || duty.asTheyStand().isEmpty()) {
       outOfReach();
     }
@@ -84,7 +84,7 @@ public final class DutyText {
 
   private TableBuilder dutyTable() {
     TableBuilder table =
-        new TableBuilder("PUMP IN \"" + answer.place().line().value() + "\" MUST MAKE")
+        new TableBuilder("DUTY OF THE PUMP IN \"" + answer.place().line().value() + "\"")
             .column("flow", Side.RIGHT)
             .column("at a head of", Side.RIGHT);
     table.row(
@@ -145,8 +145,7 @@ public final class DutyText {
         duty.greatestFlowM3PerS()
             .map(
                 greatest ->
-                    "The targets are out of reach of any pump here: it could draw or deliver no"
-                        + " more than "
+                    "The targets are out of reach of any pump here: no more than "
                         + units.flow(greatest)
                         + ". Look at "
                         + (answer.network().placed(Skimmer.class).isEmpty()
@@ -154,8 +153,9 @@ public final class DutyText {
                             : "what the skimmer passes at this level of the pond, at ")
                         + "the intake's level, and at shut valves.")
             .orElse(
-                "The targets are out of reach of any pump here: no water comes to one of the falls,"
-                    + " however much is pumped. Look at shut valves and filters on its way."));
+                "The targets are out of reach of any pump here: no water reaches one of the falls,"
+                    + " however much is pumped. Check for shut valves and clogged filters in its"
+                    + " line."));
   }
 
   private void governing() {
@@ -164,10 +164,10 @@ public final class DutyText {
         isOneFall()
             ? "Keep the valves on the way to \""
                 + fall
-                + "\" wide open; larger pipe asks for less head."
+                + "\" wide open; larger pipe needs less head."
             : "\""
                 + fall
-                + "\" governs: it asks for the most head. Keep the valves on its way wide open;"
+                + "\" governs: it needs the most head. Keep the valves in its line wide open;"
                 + " larger pipe helps there first.");
   }
 
@@ -176,9 +176,9 @@ public final class DutyText {
         "! ",
         "To start, its shut-off head must be more than "
             + units.head(least.headM())
-            + ": its water must come over the high point of "
+            + ": its water must pass the high point of "
             + PlainText.quoted(least.line().value())
-            + " with nothing flowing yet.");
+            + " before any flow starts.");
   }
 
   private void turnover(DutyRunning takes) {
@@ -195,15 +195,15 @@ public final class DutyText {
     double good = takes.goodWireToWater();
     double poor = takes.poorWireToWater();
     page.paragraph(
-        (isOneFall() ? "Flow and head are " : "With the others throttled, flow and head are ")
+        (isOneFall() ? "Hydraulic power is " : "With the others throttled, hydraulic power is ")
             + units.power(takes.waterPowerW())
-            + " in the water. Pond pumps turn "
+            + ". Pond pumps have "
             + units.share(poor)
             + " to "
             + units.share(good)
-            + " of what they draw into that (common practice): expect "
+            + " wire-to-water efficiency (common practice): expect "
             + units.powers(takes.powerW(good), takes.powerW(poor))
-            + " from the wire, "
+            + " electrical input, "
             + units.amount(takes.energyKwhPerYear(good))
             + " to "
             + units.amount(takes.energyKwhPerYear(poor))
@@ -232,11 +232,11 @@ public final class DutyText {
         .ifPresent(
             kind ->
                 page.paragraph(
-                    "Nets clog and pipes foul: try the file with a dirty "
+                    "Nets clog and pipes foul: before deciding, run the file with a dirty "
                         + kind
                         + ", --set \"lines.LINE."
                         + kind
-                        + ".clogged=40 %\", before deciding."));
+                        + ".clogged=40 %\"."));
   }
 
   private void choice() {
@@ -244,7 +244,7 @@ public final class DutyText {
         "Look for a pump whose curve passes through "
             + (isOneFall() ? "this point" : "one of these points")
             + " or a little above it, in the middle of its range (40 to 85 % of its greatest flow,"
-            + " common practice). The greatest flow on a pump's box is at no head at all.");
+            + " common practice). The greatest flow printed on a pump's box is at zero head.");
     clogging();
   }
 }

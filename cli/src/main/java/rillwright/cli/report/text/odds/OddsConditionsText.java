@@ -55,10 +55,9 @@ public final class OddsConditionsText {
         .findFirst()
         .ifPresent(told -> samples(told.odds().plan()));
     falls().forEach(fall -> page.table(odds(fall)));
-    page.paragraph(
-        "Middle: as often more as less. 1 in 20 below: in one case of twenty less than this.");
+    page.paragraph("Low (5 %), median: the flow is less in 5 and 50 % of samples.");
     page.table(ChangesText.table(answer.conditions()));
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     WorstOdds.listOf(answer).forEach(this::worst);
     ChangesText.noBalance(answer, page);
     if (answer.offered()) {
@@ -71,8 +70,7 @@ public final class OddsConditionsText {
     page.paragraph(
         String.format(
             Locale.ROOT,
-            "%,d samples of what is not known exactly in each condition (seed %d), each balanced"
-                + " anew.",
+            "%,d samples of the uncertain values in each condition (seed %d), each balanced anew.",
             plan.samples(),
             plan.seed()));
   }
@@ -88,10 +86,10 @@ public final class OddsConditionsText {
   private TableBuilder odds(PointName fall) {
     TableBuilder table =
         new TableBuilder("ODDS OF \"" + fall.value() + "\"")
-            .column("chance of its target", Side.RIGHT)
-            .column("1 in 20 below", Side.RIGHT)
-            .column("middle", Side.RIGHT)
-            .column("matters most", Side.LEFT);
+            .column("chance of target", Side.RIGHT)
+            .column("low (5 %)", Side.RIGHT)
+            .column("median", Side.RIGHT)
+            .column("largest share of variance", Side.LEFT);
     for (Case<OddsAnswer> one : answer.cases()) {
       table.row(one.condition(), cells(one, fall));
     }
@@ -138,7 +136,7 @@ public final class OddsConditionsText {
     page.marked(
         worst.chance() < 1 ? "! " : "",
         PlainText.quoted(worst.fall().value())
-            + " is worst off in "
+            + " is lowest in "
             + PlainText.quoted(worst.condition())
             + ": the chance of its target is "
             + chances.of(worst.chance())

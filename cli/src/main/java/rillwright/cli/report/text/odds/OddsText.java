@@ -56,19 +56,18 @@ public final class OddsText {
     page.paragraph(
         String.format(
             Locale.ROOT,
-            "%,d samples of what is not known exactly (seed %d), each balanced anew.",
+            "%,d samples of the uncertain values (seed %d), each balanced.",
             plan.samples(),
             plan.seed()));
     page.table(falls());
     page.paragraph(
-        "Middle: as often more as less. 1 in 20 below, above: in one case of twenty less, or more,"
-            + " than this.");
+        "Low (5 %), median, high (95 %): the flow is less in 5, 50 and 95 % of samples.");
     page.table(drivers());
     page.paragraph(
-        "Share: what part of the spread (as variance) would go away if this alone were known"
+        "Share of variance: the part of the spread that goes away if this value alone is known"
             + " exactly.");
     answer.takes().ifPresent(figures -> RunningCost.print(figures, units, page));
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     for (Finding remark : Remarks.of(answer)) {
       page.marked(remark.code().startsWith("samples-") ? "! " : "", remark.message(units));
     }
@@ -79,10 +78,10 @@ public final class OddsText {
     TableBuilder table =
         new TableBuilder("ODDS")
             .column("target", Side.RIGHT)
-            .column("chance of it", Side.RIGHT)
-            .column("1 in 20 below", Side.RIGHT)
-            .column("middle", Side.RIGHT)
-            .column("1 in 20 above", Side.RIGHT);
+            .column("chance", Side.RIGHT)
+            .column("low (5 %)", Side.RIGHT)
+            .column("median", Side.RIGHT)
+            .column("high (95 %)", Side.RIGHT);
     for (FallOdds fall : odds.falls()) {
       OptionalDouble target = answer.network().point(fall.name()).targetM3PerS();
       Optional<FlowSpread> flow = fall.flow();
@@ -105,7 +104,7 @@ public final class OddsText {
     List<PointName> falls = odds.falls().stream().map(FallOdds::name).toList();
     boolean apart = falls.size() > 1 && falls.size() <= MOST_COLUMNS;
     TableBuilder table =
-        new TableBuilder("WHAT MATTERS", LONGEST_ADDRESS).column("share", Side.RIGHT);
+        new TableBuilder("SENSITIVITY", LONGEST_ADDRESS).column("share", Side.RIGHT);
     if (apart) {
       falls.forEach(fall -> table.column("of " + fall.value(), Side.RIGHT));
     }

@@ -28,9 +28,9 @@ public final class SolveText {
   }
 
   private static void findings(Solved solved, PageBuilder page) {
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     if (solved.findings().isEmpty()) {
-      page.paragraph("Nothing stands out.");
+      page.paragraph("No warnings.");
     }
     for (Finding finding : solved.findings()) {
       page.marked("! ", finding.message(Shown.of(solved)));

@@ -87,11 +87,11 @@ final class LevelsTable {
     List<Mark> marks = new ArrayList<>();
     for (Skimmer skimmer : budget.running().state().network().skimmersOf(basin.name())) {
       marks.add(new Mark("skimmer's sill", OptionalDouble.of(skimmer.sillM()), ""));
-      marks.add(new Mark("its mouth's top", skimmer.mouthTopM(), ""));
+      marks.add(new Mark("top of its mouth", skimmer.mouthTopM(), ""));
     }
-    String taken = basin.overflowM().isPresent() ? "" : "taken: as high as the mouth's top";
+    String taken = basin.overflowM().isPresent() ? "" : "taken at the top of the mouth";
     marks.add(new Mark("overflow", budgetOfBasin.overflowM(), taken));
-    marks.add(new Mark("ground", basin.gradeM(), ""));
+    marks.add(new Mark("grade", basin.gradeM(), ""));
     marks.add(new Mark("liner's edge", basin.linerEdgeM(), ""));
     return marks;
   }

@@ -55,8 +55,8 @@ final class ReachesTable {
             + state.stream().from().value()
             + "\" to \""
             + state.stream().to().value()
-            + "\". A Froude number above 1 is a chute. What a piece holds is with the water in its"
-            + " gravel; a pool holds what stands above its crest, a step only passes it on.");
+            + "\". A Froude number above 1 is a chute. Water held includes the gravel of a reach; a"
+            + " pool holds what stands above its crest, a step holds none.");
   }
 
   private String words(ItemState item) {

@@ -65,7 +65,7 @@ public final class StreamConditionsText {
     }
     basins.forEach(basin -> page.table(levels(basin)));
     page.table(ChangesText.table(answer.conditions()));
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     basins.forEach(this::leastRoom);
     ChangesText.noBalance(answer, page);
     for (SharedFinding<StreamAnswer> found :
@@ -74,8 +74,7 @@ public final class StreamConditionsText {
         page.marked("! ", found.sentence(found.made().get(0), units));
       }
     }
-    page.paragraph(
-        "What \"rillwright stream\" tells of the file as written is not told again here.");
+    page.paragraph("Run \"rillwright stream\" for the warnings of the base case.");
     if (answer.offered()) {
       ChangesText.offer(page);
     }
@@ -100,7 +99,7 @@ public final class StreamConditionsText {
             .column("starves at", Side.RIGHT)
             .column("in", Side.RIGHT)
             .column("after a stop", Side.RIGHT)
-            .column("so it", Side.LEFT);
+            .column("result", Side.LEFT);
     for (Case<StreamAnswer> one : answer.cases()) {
       table.row(one.condition(), cells(one, basin));
     }
@@ -151,9 +150,9 @@ public final class StreamConditionsText {
     return switch (holding) {
       case NO_WATER -> "no water";
       case RUNS_DRY -> "runs dry";
-      case NOT_IN_BALANCE -> "never rests";
+      case NOT_IN_BALANCE -> "not steady";
       case AT_ITS_LIMIT -> "at limit";
-      case NEEDS_TOPPING_UP -> "wants water";
+      case NEEDS_TOPPING_UP -> "needs water";
       case RUNS_OVER_AT_STOP -> "runs over";
       case HOLDS -> "holds";
     };
@@ -187,11 +186,12 @@ public final class StreamConditionsText {
           name
               + " does not hold its pump in "
               + String.join(", ", without)
-              + ". Make a condition's changes with --set to be told more of it.");
+              + ". For details of one condition run \"rillwright stream\" with its changes given by"
+              + " --set.");
     } else if (least.isPresent() && Double.isFinite(room)) {
       page.paragraph(
           name
-              + " has least room in "
+              + " has the least margin in "
               + PlainText.quoted(least.get())
               + ": running it stands "
               + units.depth(room)

@@ -52,18 +52,18 @@ public final class StreamText {
     budget.running().plan().loss().ifPresent(this::evaporation);
     course.ifPresent(this::times);
     RunningCost.print(answer.takes(), units, page);
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     for (Finding finding : budget.findings()) {
       page.marked("! ", finding.message(units));
     }
     if (budget.running().streams().isEmpty()) {
       page.marked(
           "- ",
-          "The file describes no stream, so what is on its way home in one is not reckoned; write"
-              + " for example \"streams: {main: {from: upper fall, to: pond, reaches: [{step:"
-              + " {height: 1 ft, width: 2 ft}}]}}\".");
+          "The file describes no stream, so water in transit in one is not counted; write for"
+              + " example \"streams: {main: {from: upper fall, to: pond, reaches: [{step: {height:"
+              + " 1 ft, width: 2 ft}}]}}\".");
     } else if (budget.findings().isEmpty()) {
-      page.paragraph("Nothing that would stop the job.");
+      page.paragraph("No warnings from these checks.");
     }
     page.marked(
         "- ",
@@ -88,7 +88,7 @@ public final class StreamText {
     new TimesTable(followed, units).print(page);
     String first =
         followed.firstReturnS().isPresent()
-            ? "The first water comes home "
+            ? "The first water returns "
                 + units.duration(followed.firstReturnS().getAsDouble())
                 + " after the start, all"
             : "All";
@@ -98,12 +98,12 @@ public final class StreamText {
             + units.duration(followed.stopsAtS())
             + ", and at rest "
             + units.duration(followed.last().timeS() - followed.stopsAtS())
-            + " after the stop (slower than 1 mm an hour). Summed up from the levels, no water is"
-            + " lost or made on the way: "
+            + " after the stop (slower than 1 mm an hour). Volume check from the levels: no water"
+            + " is lost or made; "
             + kept(followed)
             + "."
             + (followed.ranOverM3() > 0
-                ? " On the way " + units.volume(followed.ranOverM3()) + " ran over."
+                ? " Meanwhile " + units.volume(followed.ranOverM3()) + " overflowed."
                 : ""));
   }
 
@@ -123,8 +123,7 @@ public final class StreamText {
     Transit transit = running.transit();
     if (transit.totalM3() == 0) {
       page.space();
-      page.paragraph(
-          "No water is in transit: nothing runs, or the file tells of no stream or box.");
+      page.paragraph("No water is in transit: nothing runs, or the file has no stream or box.");
       return;
     }
     double least = 0;
@@ -145,11 +144,11 @@ public final class StreamText {
     page.table(table);
     if (most > least) {
       page.paragraph(
-          "It may well be "
+          "It may be "
               + units.volume(least + known)
               + " to "
               + units.volume(most + known)
-              + ": how rough a bed is can only be guessed (common practice, no source).");
+              + ": the roughness of a bed is an estimate (common practice, no source).");
     }
   }
 

@@ -39,7 +39,7 @@ final class TimesTable {
       table.column("over " + fall.value(), Side.RIGHT);
     }
     for (String stream : start.returnFlowM3PerS().keySet()) {
-      table.column("home by " + stream, Side.RIGHT);
+      table.column("return flow, " + stream, Side.RIGHT);
     }
     for (Moment moment : told()) {
       table.row(when(moment), cells(moment, start));

@@ -46,7 +46,7 @@ final class FallReadings {
     timed(fall.name().value(), flow);
     double head = fall.weir().headAt(flow);
     String back = units.distance(HEADS_BACK * head);
-    depth("water over the crest, " + back + " back from the lip", head, fall.depthBand());
+    depth("water over the crest, " + back + " upstream of the lip", head, fall.depthBand());
     OptionalDouble brink = fall.weir().brinkDepthAt(flow);
     if (brink.isPresent()) {
       depth("thickness at the brink", brink.getAsDouble(), fall.depthBand());

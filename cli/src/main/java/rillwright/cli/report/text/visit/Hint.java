@@ -4,25 +4,27 @@ package rillwright.cli.report.text.visit;
 enum Hint {
   HANDS(
       "Electricity and water: switch the pump off and unplug it before hands go in; never reach in"
-          + " while it runs. Wiring, its GFCI or RCD and clamp-meter work are a licensed electrician's,"
-          + " by the local code."),
+          + " while it runs. Wiring, its GFCI or RCD and clamp-meter work are a licensed"
+          + " electrician's, by the local code."),
   OPEN_WATER(
       "Deep or open water drowns small children: keep watch while covers and grates are off."),
   BANDS(
-      "Read between: within the error of the instrument (common practice). What lies outside is not"
-          + " as the file says: look there first, before you change anything."),
+      "Accept between: within the error of the instrument (common practice). A reading outside"
+          + " means that the job differs from the file: check there first, before you change"
+          + " anything."),
   TIMED(
-      "Timed fill: catch all the water, time it three times or more; measure the vessel once, a"
-          + " \"5 gallon\" bucket often is not."),
+      "Timed fill: catch all the water, time it three times or more; measure the vessel once, since"
+          + " many \"5 gallon\" buckets hold another volume."),
   REFILL(
-      "Too quick for a vessel: switch off, bail a pool down by a measured depth, switch on, and time"
-          + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8 %."),
+      "Too fast for a bucket: switch off, bail a pool down by a measured depth, switch on, and time"
+          + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8"
+          + " %."),
   CREST(
-      "Depths with a ruler, averaged every 4 to 6 in (100 to 150 mm) along the crest; the bands hold"
-          + " the ruler's 2 mm (1/16 in) and the formula's share."),
+      "Depths with a ruler, averaged every 4 to 6 in (100 to 150 mm) along the crest; the bands"
+          + " include the ruler's 2 mm (1/16 in) and the error of the weir formula."),
   SHUT_OFF(
-      "Valve shut: ten seconds at most, and not where soft or flexible hose stands under the"
-          + " pressure; open it slowly."),
+      "Valve shut: ten seconds at most, never with soft or flexible hose under the pressure, never"
+          + " with a positive-displacement pump; open it slowly."),
   PUMP_OFF(
       "Pump off: read once the water stands still; a pressure that falls says that a check valve"
           + " leaks."),

@@ -14,10 +14,10 @@ public final class VisitSheet {
   /** Prints it. */
   public static void print(Solved solved, PageBuilder page) {
     TableBuilder table =
-        new TableBuilder("READ ON THE DAY")
+        new TableBuilder("READINGS ON THE DAY")
             .column("what", Side.LEFT)
             .column("expect", Side.RIGHT)
-            .column("read between", Side.RIGHT);
+            .column("accept between", Side.RIGHT);
     Set<Hint> hints = new TreeSet<>();
     FallReadings.add(solved, table, hints);
     GaugeRows.add(solved, table, hints);

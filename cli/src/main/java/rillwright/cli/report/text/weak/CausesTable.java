@@ -81,7 +81,7 @@ final class CausesTable {
 
   private static String apart(WeakAnswer answer, int group) {
     if (group == 1) {
-      return "It holds four fifths of the chances or more by itself.";
+      return "It alone has at least 80 % of the probability.";
     }
     ReadingWords words = new ReadingWords(Shown.of(answer));
     return answer
@@ -89,11 +89,11 @@ final class CausesTable {
         .separatedBy()
         .map(
             next ->
-                "Together they hold four fifths of the chances. What tells them apart best: "
+                "Together at least 80 % of the probability. The reading that separates them best: "
                     + words.name(next.what())
                     + ".")
         .orElse(
-            "Together they hold four fifths of the chances. No reading tells them apart: open a"
-                + " union and look.");
+            "Together at least 80 % of the probability. No reading separates them: open a union and"
+                + " look.");
   }
 }

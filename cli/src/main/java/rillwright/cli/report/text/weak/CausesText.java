@@ -32,10 +32,10 @@ public final class CausesText {
     PageBuilder page = ChangedWords.page(answer.title(), answer.changes());
     page.space();
     page.paragraph(
-        "How likely each cause is before anything is read, given that somebody called because a"
-            + " fall is weak: common practice, no source. To go by your own experience, print this"
-            + " with \"--format json\", edit it and give it back with \"--priors FILE\"; priors"
-            + " that do not add up to 1 are scaled until they do.");
+        "The probability of each cause before any reading, for a job reported weak: common"
+            + " practice, no source. To use your own figures, print this with \"--format json\","
+            + " edit it and give it with \"--priors FILE\"; priors that do not add up to 1 are"
+            + " scaled until they do.");
     page.table(causes(answer));
     page.paragraph(
         "Each size between \"from\" and \"to\" is as likely as any other; with \"log\" each"
@@ -43,8 +43,8 @@ public final class CausesText {
             + " pipe.");
     page.table(signs(answer));
     page.paragraph(
-        "What was seen and told multiplies the chance of a cause by these: common practice, no"
-            + " source. All others stay as they are.");
+        "Signs multiply the chance of a cause by these factors: common practice, no source. All"
+            + " other causes keep theirs.");
     return page.build();
   }
 

@@ -57,14 +57,14 @@ final class NextTable {
       boolean noneLeads = answer.diagnosis().causes().get(0).cause().isUnnamed();
       page.paragraph(
           noneLeads
-              ? "No further reading tells much. " + LeastFitting.readAgain(answer) + "."
-              : "No further reading tells much; look at the likeliest cause itself.");
+              ? "No further reading adds much. " + LeastFitting.readAgain(answer) + "."
+              : "No further reading adds much; inspect the most likely cause itself.");
       return;
     }
     page.table(table());
     page.paragraph(
-        "1 bit: as much as the answer to a yes-or-no question that might go either way; near 0 bit"
-            + " a reading changes nothing.");
+        "Information in bits: 1 bit settles an even yes-or-no question; near 0 bit a reading"
+            + " changes nothing.");
     Set<Risk> risks = EnumSet.noneOf(Risk.class);
     rows.forEach(row -> risks.add(row.what().effort().risk()));
     for (Risk risk : risks) {

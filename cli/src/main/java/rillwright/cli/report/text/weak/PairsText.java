@@ -17,8 +17,7 @@ final class PairsText {
     boolean noneLeads = answer.diagnosis().causes().get(0).cause().isUnnamed();
     if (answer.pairs().isEmpty()) {
       if (answer.diagnosis().isUnexplained() && noneLeads) {
-        page.marked(
-            "! ", "No single fault fits all that was read, and no two faults at once do either.");
+        page.marked("! ", "No single fault fits all readings, and no pair of faults does.");
       }
       return;
     }
@@ -26,13 +25,13 @@ final class PairsText {
     page.marked(
         "! ",
         (noneLeads
-                ? "No single fault fits all that was read; two at once do, likeliest first."
-                : "It may be two faults at once; these fit too, likeliest first.")
+                ? "No single fault fits all readings; these pairs do, most likely first."
+                : "Two faults at once are possible; these pairs fit too, most likely first.")
             + (readings == 1
                 ? " One reading cannot settle a pair"
                 : " " + readings + " readings seldom settle a pair")
-            + ": one wrong reading often looks just the same, so read again before anything is"
-            + " taken apart.");
+            + ": one wrong reading often looks the same, so read again before anything is taken"
+            + " apart.");
     for (PairExplanation pair : answer.pairs()) {
       page.marked(
           "- ",

@@ -48,12 +48,12 @@ final class ReadTable {
     if (idle) {
       page.marked(
           "! ",
-          "\"No reading\" as built: it is cut off on both sides, nothing holds the water there, or"
-              + " the pump's data sheet has no power. What was read there does not count.");
+          "\"No reading\" as built: the place is cut off on both sides, nothing holds the water"
+              + " there, or the pump's data sheet has no power. Such readings do not count.");
     }
     if (!answer.visit().signs().isEmpty()) {
       page.paragraph(
-          "Seen and told: "
+          "Signs: "
               + answer.visit().signs().stream().map(Sign::words).collect(Collectors.joining(", "))
               + ".");
     }

@@ -45,8 +45,8 @@ final class WeakAdvice {
     page.space();
     if (answer.diagnosis().readings().isEmpty()) {
       page.paragraph(
-          "Nothing was read yet, so this is what experience says of such a job, no more. Take the"
-              + " first of the readings below.");
+          "There is no reading yet, so this is only general experience with such jobs. Take the"
+              + " first reading listed below.");
     }
     Explanation first = answer.diagnosis().causes().get(0);
     page.paragraph(mostLikely(first));
@@ -62,7 +62,7 @@ final class WeakAdvice {
     CauseWords cause = CauseWords.of(id.cause());
     boolean standsOut = first.probability() >= STANDS_OUT;
     String sentence =
-        (standsOut ? "Most likely " : "No cause stands out yet. The likeliest is that ")
+        (standsOut ? "Most likely " : "No cause stands out yet. The most likely is that ")
             + cause.statement()
             + (id.at().isPresent() ? " (" + CausePlace.words(id, answer.scope().job()) + ")" : "")
             + ", "
@@ -71,7 +71,8 @@ final class WeakAdvice {
     SizePhrase.of(first, answer).ifPresent(phrase -> clauses.add("it " + phrase));
     starved(id).ifPresent(clauses::add);
     String because = clauses.isEmpty() ? "" : ": " + String.join(" and ", clauses);
-    String then = standsOut ? " Look there first." : " Read on before anything is taken apart.";
+    String then =
+        standsOut ? " Look there first." : " Take more readings before anything is taken apart.";
     return sentence + because + "." + (id.at().isPresent() ? then : "");
   }
 
@@ -111,7 +112,7 @@ final class WeakAdvice {
     }
     return Optional.of(
         words.opening(next.what())
-            + " would tell "
+            + " separates "
             + told(next, one)
             + " from "
             + told(next, other)
@@ -137,7 +138,7 @@ final class WeakAdvice {
                 + words.value(reading.what(), reading.value())
                 + " is "
                 + (above ? "more" : "less")
-                + " than anything in this job can make ("
+                + " than any fault in this job can cause ("
                 + words.value(reading.what(), bound.getAsDouble())
                 + " at "
                 + (above ? "most" : "least")
@@ -159,7 +160,7 @@ final class WeakAdvice {
           && !answer.scope().fits(reading, predicted.getAsDouble())) {
         sentences.add(
             words.opening(reading.what())
-                + " does not fit even that: it would be "
+                + " does not fit either: expected "
                 + words.value(reading.what(), predicted.getAsDouble())
                 + ", and "
                 + words.value(reading.what(), reading.value())
