@@ -35,8 +35,8 @@ class FaultMessageTest {
             + " intake is above the top; it must be below",
         "{kind: chamber, floor: -1 m, top: -2 m} | 3:40: point \"p\": top: the top must be above"
             + " the floor",
-        "{kind: tee, draw: 3 ft} | 3:24: point \"p\": draw: \"3 ft\" is a length where a flow"
-            + " belongs (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
+        "{kind: tee, draw: 3 ft} | 3:24: point \"p\": draw: \"3 ft\" is a length; expected a flow"
+            + " (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h, m3/s)",
         "{kind: fall, crest: 4 ft, width: 0 in} | 3:39: point \"p\": width: \"0 in\" is not"
             + " possible; it must be greater than 0",
         "{kind: fall, crest: 4 ft} | 3:6: point \"p\": \"width\" is missing; write for example"
@@ -218,7 +218,7 @@ class FaultMessageTest {
             + " of part \"vlave\"; did you mean \"valve\"?",
         "{from: pond, to: low, parts: [pump]} | 12:39: line \"line\": expected the kind of a part"
             + " and its fields, for example \"- run: 38 ft\", found \"pump\"",
-        "{from: pond, to: low, parts: {run: 1 m}} | 12:38: line \"line\": parts: a list expected,"
+        "{from: pond, to: low, parts: {run: 1 m}} | 12:38: line \"line\": parts: expected a list,"
             + " found a group of fields",
         "{from: low, to: split, parts: [], exit: {k: 1}, pipe: {inside: 2 in}} | 12:53: line"
             + " \"line\": exit: k: a line end at a tee has no loss of its own; write it as a"

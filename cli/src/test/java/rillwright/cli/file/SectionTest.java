@@ -84,7 +84,7 @@ class SectionTest {
         "water: {density: 1000 kg/m3} | 12:8: water: \"viscosity\" is missing; write for example"
             + " \"viscosity: 1.004e-6 m2/s\"",
         "water: 62 F | 12:8: water: expected fields, for example \"water: {temperature: 62 F}\","
-            + " not \"62 F\"",
+            + " found \"62 F\"",
         "site: {elevation: 420} | 12:19: site: elevation: \"420\" has no unit; write for example"
             + " \"420 ft\" (ft, in, m, cm, mm)",
         "running: {price: 0.17} | 12:18: running: price: \"0.17\" is not a price; write for example"
@@ -118,8 +118,8 @@ class SectionTest {
         "pumps: {p: {points: [{flow: 0 gph, head: 3 ft}, {flow: 9 gph, head: 3 ft}]}} | 12:69: pump"
             + " \"p\": points 2: head: \"3 ft\" is the last and is not below the first, \"3 ft\" in"
             + " point 1; a pump's head falls as its flow rises",
-        "pumps: {p: [1]} | 12:12: pump \"p\": the path of its data sheet or {points: [...]}"
-            + " expected, found a list",
+        "pumps: {p: [1]} | 12:12: pump \"p\": expected the path of its data sheet or {points:"
+            + " [...]}, found a list",
         "pumps: {p: no-such.csv} | 12:12: pump \"p\":"
             + " src/test/resources/rillwright/cli/file/no-such.csv: there is no such file",
         "pumps: {to be chosen: {points: [{flow: 0 gph, head: 3 ft}, {flow: 9 gph, head: 1 ft}]}} |"
@@ -138,7 +138,7 @@ class SectionTest {
             + " \"rubble\"; choose stone, n",
         "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
             + " cobble, gravel: 3 in}]}} | 12:108: stream \"s\": reach 1: gravel: expected fields,"
-            + " for example \"gravel: {depth: 3 in}\", not \"3 in\"",
+            + " for example \"gravel: {depth: 3 in}\", found \"3 in\"",
         "streams: {s: {from: fall, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}, pool:"
             + " {area: 9 ft2, depth: 9 in, crest width: 2 ft}}]}} | 12:47: stream \"s\": reach 1: a"
             + " row says one thing: a step, a pool or a reach; give each a row of its own",
@@ -151,13 +151,13 @@ class SectionTest {
         "streams: {s: {from: fal, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}}]}} |"
             + " 12:21: stream \"s\": from: there is no point \"fal\"; did you mean \"fall\"?",
         "readings: [{at: fall, flow: 5 psi, within: 7 %}] | 12:29: readings 1: flow: \"5 psi\" is a"
-            + " pressure where a flow belongs (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s,"
-            + " m3/h, m3/s)",
+            + " pressure; expected a flow (gph, gpm, imp gph, imp gpm, cfs, L/h, L/min, L/s, m3/h,"
+            + " m3/s)",
         "readings: [{at: fall, bucket: 5 gal}] | 12:12: readings 1: \"time\" is missing; write for"
             + " example \"time: 6 s\"",
         "readings: [{gauge: G9, pressure: 3 psi}] | 12:20: readings 1: gauge: there is no \"G9\"",
-        "evaporation: 5 mm | 12:14: evaporation: \"5 mm\" is a length; expected a speed (m/s,"
-            + " ft/s, mph, km/h, mm/day, in/day)",
+        "evaporation: 5 mm | 12:14: evaporation: \"5 mm\" is a length; expected a speed (m/s, ft/s,"
+            + " mph, km/h, mm/day, in/day)",
         "signs: 5 | 12:8: signs: expected a list, found \"5\""
       })
   void sectionsThatAreWrong(String section, String fault) {

@@ -132,7 +132,7 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
         what
             + ": expected fields ("
             + Choices.listed(reader.fields())
-            + "), not "
+            + "), found "
             + value.words()
             + example());
     return Optional.empty();
