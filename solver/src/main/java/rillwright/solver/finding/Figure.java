@@ -31,6 +31,12 @@ public record Figure(String name, double value, Unit unit) {
     /** Of powers. */
     WATT("W"),
 
+    /** Of volumes of water. */
+    CUBIC_METRE("m3"),
+
+    /** Of short times. */
+    SECOND("s"),
+
     /** Of times that are counted in days. */
     DAY("d"),
 

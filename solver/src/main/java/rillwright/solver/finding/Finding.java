@@ -118,6 +118,16 @@ public final class Finding {
     return figure(name, powerW, Unit.WATT, Wording::power);
   }
 
+  /** Then a volume of water, m³. */
+  public Finding volume(String name, double volumeM3) {
+    return figure(name, volumeM3, Unit.CUBIC_METRE, Wording::volume);
+  }
+
+  /** Then a time, s. */
+  public Finding duration(String name, double seconds) {
+    return figure(name, seconds, Unit.SECOND, Wording::duration);
+  }
+
   /** Then a share. */
   public Finding share(String name, double share) {
     return figure(name, share, Unit.ONE, Wording::share);

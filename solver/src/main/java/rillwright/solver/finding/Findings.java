@@ -32,7 +32,8 @@ public final class Findings {
           new ScreenDetector(),
           new RunBackDetector(),
           new OpenSuctionDetector(),
-          new OverflowDetector());
+          new OverflowDetector(),
+          new MatsDetector());
 
   private Findings() {}
 

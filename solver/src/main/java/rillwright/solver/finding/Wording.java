@@ -27,6 +27,12 @@ public interface Wording {
   /** An electrical or hydraulic power, from W: "135 W". */
   String power(double powerW);
 
+  /** A volume of water, from m³: "240 gal". */
+  String volume(double volumeM3);
+
+  /** A time, from s: "12 minutes". */
+  String duration(double seconds);
+
   /** A share: "40 %". */
   String share(double share);
 

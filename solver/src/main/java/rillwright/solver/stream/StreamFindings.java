@@ -23,6 +23,7 @@ final class StreamFindings {
   private final List<LevelBudget> budgets;
   private final boolean drawsGoShort;
   private final List<Finding> findings = new ArrayList<>();
+  private final List<Finding> notes = new ArrayList<>();
 
   /**
    * Findings of a budget.
@@ -47,6 +48,7 @@ final class StreamFindings {
     budgets.forEach(budget -> findings.addAll(new LevelFindings(budget, running).list()));
     balance();
     evaporation();
+    budgets.forEach(budget -> notes.addAll(new StrayWaterFindings(running, budget).list()));
     for (StreamState stream : running.streams()) {
       runsDry(stream);
       drops(stream);
@@ -58,6 +60,7 @@ final class StreamFindings {
         }
       }
     }
+    findings.addAll(notes);
     return List.copyOf(findings);
   }
 

@@ -11,9 +11,12 @@ import rillwright.solver.building.LineParts;
 import rillwright.solver.building.LineParts.Pipe;
 import rillwright.solver.building.NetworkBuilder;
 import rillwright.solver.law.Bore;
+import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Filter;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
@@ -76,6 +79,37 @@ class SlowAndLowTest {
     assertTrue(find("open-suction", SteadyStateFinder.find(open)).isPresent());
     assertEquals(
         Optional.empty(), find("open-suction", SteadyStateFinder.find(open.withPoint(stones))));
+  }
+
+  /** 0.5 m² below a top 0.2 m above the water, at 1 L/s: 100 s and what the pipe takes of it. */
+  @Test
+  void blockedMatsFillTheChamberBeforeThem() {
+    Bore bore = new Bore(0.1);
+    Network network =
+        new NetworkBuilder()
+            .basin("pond", 0)
+            .point(
+                new Chamber(
+                    new PointName("settling"),
+                    -1,
+                    -0.9,
+                    OptionalDouble.of(0.2),
+                    OptionalDouble.of(0.5)))
+            .tee("end", -1, 0.001)
+            .line("in", "pond", "settling", LineParts.in(Pipe.of(0.1, 1.5e-6)).run(1))
+            .line(
+                "mats",
+                "settling",
+                "end",
+                LineParts.of(
+                    new Filter(new VelocityHeadLoss(1, bore), 0, OptionalDouble.empty(), 0)))
+            .build();
+    SteadyState state = SteadyStateFinder.find(network);
+    double room = 0.2 - state.point(new PointName("settling")).headM().orElseThrow();
+    Finding finding = find("if-mats-blocked", state).orElseThrow();
+    assertEquals(0.001, figure(finding, "flow"), 1e-12);
+    assertEquals(0.5 * room / 0.001, figure(finding, "timeToTop"), 1e-6);
+    assertEquals(100, figure(finding, "timeToTop"), 5);
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.solver.finding.Figure;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.minor.PowerLoss;
@@ -216,5 +217,45 @@ class StoneReservoirTest {
     StreamBudget budget = StreamBudgetFinder.find(plan());
     double steady = StartAndStop.of(budget.running()).steady().levelM().get(RESERVOIR);
     assertEquals(budget.basins().get(0).runningLevelM().getAsDouble(), steady, 2e-4);
+  }
+
+  private static double figure(Finding finding, String name) {
+    return finding.figures().stream()
+        .filter(figure -> figure.name().equals(name))
+        .mapToDouble(Figure::value)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Finding the(String code, StreamBudget budget) {
+    return budget.findings().stream()
+        .filter(it -> it.code().equals(code))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** What stays full after a stop: the box below its crest and the pipe behind the check valve. */
+  @Test
+  void whatStaysFullCanFreeze() {
+    StreamBudget budget = StreamBudgetFinder.find(plan());
+    Finding found = the("can-freeze", budget);
+    double pipe = Math.PI / 4 * 0.05 * 0.05 * 6;
+    assertEquals(pipe, figure(found, "pipes"), 1e-12);
+    assertEquals(0.5 * 0.25, figure(found, "boxes"), 1e-12);
+    assertEquals(pipe + 0.5 * 0.25, figure(found, "stays"), 1e-12);
+    double head = Math.pow(flow(budget) / (0.2 * Math.sqrt(2 * 9.80665)), 2.0 / 3);
+    assertEquals(0.5 * head, figure(found, "comesBack"), 1e-12);
+  }
+
+  /** With its crest blocked all of the fall's water is lost: 4 m² of 40 % voids over the flow. */
+  @Test
+  void aBlockedCrestTakesTheReservoirDown() {
+    StreamBudget budget = StreamBudgetFinder.find(plan());
+    LevelBudget reservoir = budget.basins().get(0);
+    double height =
+        reservoir.runningLevelM().getAsDouble() - reservoir.starveLevelM().getAsDouble();
+    Finding found = the("if-blocked", budget);
+    assertEquals(flow(budget), figure(found, "flow"), 1e-15);
+    assertEquals(4 * 0.4 * height / flow(budget), figure(found, "timeToStarve"), 1e-6);
   }
 }

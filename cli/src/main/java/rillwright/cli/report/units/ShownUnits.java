@@ -192,6 +192,7 @@ public final class ShownUnits implements Wording {
   }
 
   /** A volume of water, from m³: "2,200 gal". */
+  @Override
   public String volume(double volumeM3) {
     return volume.with(volumeM3);
   }
@@ -238,6 +239,7 @@ public final class ShownUnits implements Wording {
   }
 
   /** A time of minutes to days, from s: "31 minutes", "2.4 hours". */
+  @Override
   public String duration(double seconds) {
     double hours = Unit.HOUR.fromSi(seconds);
     String minutes = Figures.of(Unit.MINUTE.fromSi(seconds), Scale.COMPUTED, "1");
