@@ -53,6 +53,10 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
       "    - {gauge: G1, pressure: 13.3 psi, within: 0.25 psi, when: valve shut, valve: supply}",
       "    - {gauge: G2, pressure: 1.7 psi, within: 0.25 psi, when: pump off}",
       "    - {pump: supply, power: 310 W, within: 5 %%}",
+      "    - {at: chamber, below pond: 2 in}",
+      "    - {line: supply, flow: 2300 gph, within: 5 %%}          a meter clamped on the pipe",
+      "    - {at: chamber, drops: 1.6 in, in: 6 s}",
+      "      (its mouth held shut while the pump runs; keep hands and hair clear of the suction)",
       "  signs: [since weeks, better after restart]"
     })
 public final class WeakCommand implements Callable<Integer> {

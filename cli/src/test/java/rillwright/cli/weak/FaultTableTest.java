@@ -17,6 +17,10 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.diagnosis.job.Alteration;
+import rillwright.solver.study.diagnosis.reading.Drawdown;
+import rillwright.solver.study.diagnosis.reading.LevelBelow;
+import rillwright.solver.study.diagnosis.reading.LineFlow;
+import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Observed;
 import rillwright.solver.study.diagnosis.reading.When;
 
@@ -31,6 +35,11 @@ import rillwright.solver.study.diagnosis.reading.When;
 class FaultTableTest {
   private static final double PA_PER_PSI = 6894.757293168361;
   private static final double SHARE = 0.03;
+
+  private static final When RUNNING = new When.Running();
+  private static final LineName SUPPLY = new LineName("supply");
+  private static final PointName CHAMBER = new PointName("chamber");
+  private static final PointName POND = new PointName("pond");
 
   @TempDir private Path folder;
 
@@ -49,6 +58,14 @@ class FaultTableTest {
     double pumpFlow = running.lineFlowM3PerS(new LineName(fault.lines().pump()));
 
     assertNear("pump flow L/s", row.get(0), 1000 * pumpFlow, 0.005);
+    if (fault.lines().pump().equals("supply")) {
+      assertNear("meter L/s", row.get(0), 1000 * read(new LineFlow(SUPPLY, RUNNING), running), 0);
+    }
+    assertNear("drawdown L/s", row.get(0), 1000 * read(new Drawdown(CHAMBER, RUNNING), running), 0);
+    assertEquals(
+        running.levelM(POND).orElseThrow() - running.levelM(CHAMBER).orElseThrow(),
+        read(new LevelBelow(CHAMBER, POND, RUNNING), running),
+        1e-12);
     assertNear("flow at the crest L/s", row.get(1), 1000 * running.flowM3PerS(fall), 0.005);
     assertNear("G1 psi", row.get(2), psi(running.gaugePa("G1")), 0.05);
     assertNear("G2 psi", row.get(3), psi(running.gaugePa("G2")), 0.05);
@@ -56,6 +73,10 @@ class FaultTableTest {
     assertNear("pump off psi", row.get(5), psi(off.gaugePa("G2")), 0.05);
     assertNear("W", row.get(6), running.powerW(new LineName("supply")).orElseThrow(), 0.5);
     assertNear("head on the crest mm", row.get(7), 1000 * running.crestHeadM(fall), 0.5);
+  }
+
+  private static double read(Measurand what, Observed job) {
+    return what.valueIn(job).orElseThrow();
   }
 
   private static Observed observe(Network network, FaultTable.Fault fault, When when) {

@@ -38,7 +38,7 @@ class ReadingFaultTest {
         "readings.1.flow=100 gph");
     assertSays(
         "--set \"readings.1.gauge=G1\": readings 1: the place of the reading is missing: either"
-            + " \"at\" a point, or a gauge, or a pump",
+            + " \"at\" a point, or a gauge, a pump or a line",
         "--set",
         "readings.1.gauge=G1");
   }
@@ -78,7 +78,21 @@ class ReadingFaultTest {
         "{at: fall, crest head: 1 in, brink: 1 in} | :2:5: readings 1: two quantities in one"
             + " reading, crest head and brink; make two readings of it",
         "{at: fall} | :2:5: readings 1: the quantity that was read is missing: one of flow, bucket,"
-            + " crest head, brink, pressure, level, power",
+            + " crest head, brink, pressure, level, power, drops, below pond",
+        "{at: chamber, level: 5 in} | :2:26: readings 1: level: \"5 in\" is above all water of this"
+            + " job; levels are counted upward from the file's datum; is it \"-5 in\"? Below the"
+            + " pond's level it can be written \"below pond: 5 in\"",
+        "{at: pond, level: 120 mm} | :2:23: readings 1: level: \"120 mm\" is above all water of"
+            + " this job; levels are counted upward from the file's datum; is it \"-120 mm\"? Below"
+            + " the pond's level it can be written \"below pond: 120 mm\"",
+        "{at: chamber, below pond: -5 in} | :2:31: readings 1: below pond: \"-5 in\" is not"
+            + " possible; it must be 0 or more",
+        "{at: fall, drops: 40 mm, in: 12 s} | :2:10: readings 1: at: a drop of the level is read at"
+            + " a chamber with an area, and \"fall\" is not one; there is none",
+        "{line: suply, flow: 2300 gph} | :2:12: readings 1: line: there is no line \"suply\"; did"
+            + " you mean \"supply\"?",
+        "{line: supply, bucket: 5 gal, time: 5 s} | :2:5: readings 1: \"at\" is missing; write for"
+            + " example \"at: pond\"",
         "{at: fall, bucket: 5 gal} | :2:5: readings 1: \"time\" is missing; write for example"
             + " \"time: 6 s\"",
       })

@@ -1,5 +1,6 @@
 package rillwright.cli.file.outline;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.quantity.Measure;
@@ -14,7 +15,11 @@ public enum ReadQuantity {
   BRINK("brink"),
   PRESSURE("pressure"),
   LEVEL("level"),
-  POWER("power");
+  POWER("power"),
+  /** By how much a level drops in a time of its own field. */
+  DROPS("drops"),
+  /** How far a level is below the pond's. */
+  BELOW_POND("below pond");
 
   private final String field;
 
@@ -34,15 +39,25 @@ public enum ReadQuantity {
 
   /** In what its error may be told: as what is read, of a bucket as its time too, or as a share. */
   public Measure withinMeasure() {
-    Measure own = this == BUCKET ? Measure.either(Measure.VOLUME, Measure.TIME) : measure();
+    boolean timed = timeField().isPresent();
+    Measure own = timed ? Measure.either(measure(), Measure.TIME) : measure();
     return Measure.either(own, Measure.SHARE);
+  }
+
+  /** The field of the time that it takes; empty where it takes none. */
+  public Optional<String> timeField() {
+    return switch (this) {
+      case BUCKET -> Optional.of("time");
+      case DROPS -> Optional.of("in");
+      default -> Optional.empty();
+    };
   }
 
   private Measure measure() {
     return switch (this) {
       case FLOW -> Measure.FLOW;
       case BUCKET -> Measure.VOLUME;
-      case CREST_HEAD, BRINK, LEVEL -> Measure.SMALL_LENGTH;
+      case CREST_HEAD, BRINK, LEVEL, DROPS, BELOW_POND -> Measure.SMALL_LENGTH;
       case PRESSURE -> Measure.PRESSURE;
       case POWER -> Measure.POWER;
     };
@@ -50,8 +65,8 @@ public enum ReadQuantity {
 
   private Range range() {
     return switch (this) {
-      case BUCKET -> Range.POSITIVE;
-      case FLOW, CREST_HEAD, BRINK, POWER -> Range.NOT_NEGATIVE;
+      case BUCKET, DROPS -> Range.POSITIVE;
+      case FLOW, CREST_HEAD, BRINK, POWER, BELOW_POND -> Range.NOT_NEGATIVE;
       case PRESSURE, LEVEL -> Range.ANY;
     };
   }

@@ -15,6 +15,7 @@ public final class ReadingForm {
           "at",
           "gauge",
           "pump",
+          "line",
           "flow",
           "bucket",
           "time",
@@ -22,6 +23,9 @@ public final class ReadingForm {
           "brink",
           "pressure",
           "level",
+          "below pond",
+          "drops",
+          "in",
           "power",
           "within",
           "when",
@@ -39,7 +43,7 @@ public final class ReadingForm {
   /** All states in which something may be read. */
   public static final List<String> STATES = List.of(RUNNING, VALVE_SHUT, PUMP_OFF);
 
-  private static final List<String> PLACES = List.of("at", "gauge", "pump");
+  private static final List<String> PLACES = List.of("at", "gauge", "pump", "line");
   private static final List<String> READ =
       Stream.of(ReadQuantity.values()).map(ReadQuantity::field).toList();
 
@@ -52,7 +56,8 @@ public final class ReadingForm {
       SetElsewhere.fault(
           reading,
           PLACES,
-          "the place of the reading is missing: either \"at\" a point, or a gauge, or a pump");
+          "the place of the reading is missing: either \"at\" a point, or a gauge, a pump or a"
+              + " line");
     }
     return once;
   }

@@ -38,6 +38,7 @@ public final class ReadingOutline {
     }
     known(reading, "gauge", gauges);
     known(reading, "pump", lines);
+    known(reading, "line", lines);
     known(reading, "valve", lines);
     if (reading
         .findWord("when", ReadingForm.STATES)
@@ -49,9 +50,8 @@ public final class ReadingOutline {
     for (ReadQuantity quantity : ReadQuantity.values()) {
       quantity.find(reading);
     }
-    if (reading.has(ReadQuantity.BUCKET.field())) {
-      reading.require("time", Measure.TIME, Range.POSITIVE, "6 s");
-    }
+    read.flatMap(ReadQuantity::timeField)
+        .ifPresent(time -> reading.require(time, Measure.TIME, Range.POSITIVE, "6 s"));
     read.ifPresent(what -> reading.find("within", what.withinMeasure(), Range.POSITIVE));
   }
 

@@ -10,7 +10,17 @@ final class FillTime {
   /** Of a volume that was measured once and several fills; common practice. */
   private static final double USUAL_SHARE = 0.05;
 
+  /** Of the area of a chamber, and by how much a ruler in moving water is off, m; likewise. */
+  private static final double AREA_SHARE = 0.05;
+
+  private static final double RULER_M = 0.003;
+
   private FillTime() {}
+
+  /** Half the width of the 95 % interval of a volume by area and drop of level, as a share. */
+  static double usualShareOfDrop(double dropM) {
+    return Math.hypot(AREA_SHARE, RULER_M / dropM);
+  }
 
   /**
    * Half the width of the 95 % interval, as a share.

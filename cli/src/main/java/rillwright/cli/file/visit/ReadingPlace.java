@@ -2,11 +2,14 @@ package rillwright.cli.file.visit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.Line;
@@ -18,20 +21,30 @@ import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Tee;
+import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Span;
 import rillwright.solver.study.diagnosis.reading.When;
 
 /** Finds the thing in a network that a reading is of, and tells what does not fit. */
 final class ReadingPlace {
+  /** How far a pond may stand above its level where its brim is not known, m; common practice. */
+  private static final double ABOVE_A_POND_M = 0.05;
+
   private final Network network;
 
   ReadingPlace(Network network) {
     this.network = network;
   }
 
-  /** Flow at a fall or outlet. */
+  /** Flow at a fall or outlet, or in a line. */
   Optional<Measurand> flow(Fields fields, When when) {
+    if (fields.has("line") && fields.has("flow")) {
+      List<String> names = network.lines().stream().map(line -> line.name().value()).toList();
+      return named(fields, "line", "line", names, Optional.empty(), LineName::new)
+          .map(line -> new LineFlow(line, when));
+    }
     return point(fields, "a flow", "a fall or an outlet", ReadingPlace::letsWaterOut)
         .map(point -> new Measurands.Flow(point.name(), when));
   }
@@ -58,12 +71,64 @@ final class ReadingPlace {
 
   /** Level of open water. */
   Optional<Measurand> level(Fields fields, When when) {
-    return point(
-            fields,
-            "a level",
-            "a chamber or a basin",
-            point -> List.of("chamber", "basin").contains(point.kind()))
+    return point(fields, "a level", "a chamber or a basin", ReadingPlace::isOpenWater)
         .map(point -> new Measurands.Level(point.name(), when));
+  }
+
+  private static boolean isOpenWater(Point point) {
+    return point instanceof Chamber || point instanceof Basin;
+  }
+
+  /**
+   * Where a level can be: of a basin up to its brim, else {@link #ABOVE_A_POND_M} above its level;
+   * of a chamber that stands in the ground beside basins up to the highest of theirs.
+   */
+  Span levels(PointName name) {
+    Point point = network.point(name);
+    double brim =
+        (point instanceof Basin basin ? List.of(basin) : network.points(Basin.class))
+            .stream().mapToDouble(ReadingPlace::brimM).max().orElse(Double.POSITIVE_INFINITY);
+    double floor = point instanceof Chamber chamber ? chamber.floorM() : Double.NEGATIVE_INFINITY;
+    return new Span(floor, floor < brim ? brim : Double.POSITIVE_INFINITY);
+  }
+
+  private static double brimM(Basin basin) {
+    return basin.overflowM().orElse(basin.gradeM().orElse(basin.levelM() + ABOVE_A_POND_M));
+  }
+
+  /** Flow out of a chamber of known area. */
+  Optional<Chamber> chamber(Fields fields) {
+    return point(fields, "a drop of the level", "a chamber with an area", ReadingPlace::hasArea)
+        .map(Chamber.class::cast);
+  }
+
+  private static boolean hasArea(Point point) {
+    return point instanceof Chamber chamber && chamber.areaM2().isPresent();
+  }
+
+  /** The chamber or basin whose level is told by how far it is below the pond. */
+  Optional<Point> below(Fields fields) {
+    return point(fields, "a level", "a chamber or a basin", ReadingPlace::isOpenWater);
+  }
+
+  /** The pond of a chamber: the only basin, else the only one that a line joins with it. */
+  Optional<Basin> pondOf(Chamber chamber, Fields fields) {
+    List<Basin> all = network.points(Basin.class);
+    List<Basin> joined =
+        all.stream().filter(basin -> all.size() == 1 || isJoined(basin, chamber)).toList();
+    if (joined.size() != 1) {
+      fields.fault(
+          "below pond",
+          "which pond is not clear; write its level in the file's datum, for example \"level: -5"
+              + " in\"");
+      return Optional.empty();
+    }
+    return Optional.of(joined.get(0));
+  }
+
+  private boolean isJoined(Basin basin, Chamber chamber) {
+    Set<PointName> both = Set.of(basin.name(), chamber.name());
+    return network.lines().stream().anyMatch(line -> both.equals(Set.of(line.from(), line.to())));
   }
 
   /** Pressure at a gauge or in a tee. */

@@ -7,9 +7,17 @@ import rillwright.cli.file.outline.ReadQuantity;
 import rillwright.cli.file.outline.ReadingForm;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
+import rillwright.curves.wording.PlainText;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Point;
+import rillwright.solver.study.diagnosis.reading.Drawdown;
+import rillwright.solver.study.diagnosis.reading.LevelBelow;
 import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Span;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.diagnosis.reading.When;
 
@@ -58,8 +66,10 @@ final class ReadingReader {
       case CREST_HEAD -> reading(fields, places.crestHead(fields, when), read);
       case BRINK -> reading(fields, places.brink(fields, when), read);
       case PRESSURE -> reading(fields, places.pressure(fields, when), read);
-      case LEVEL -> reading(fields, places.level(fields, when), read);
+      case LEVEL -> reading(fields, places.level(fields, when), read).map(it -> asked(fields, it));
       case POWER -> reading(fields, places.power(fields, when), read);
+      case DROPS -> places.chamber(fields).map(chamber -> drawdown(fields, chamber, when));
+      case BELOW_POND -> places.below(fields).flatMap(point -> below(fields, point, when));
     };
   }
 
@@ -76,19 +86,77 @@ final class ReadingReader {
   /** A bucket and the time that it took to fill. */
   private static Reading bucket(Fields fields, Measurand flow) {
     double volume = ReadQuantity.BUCKET.find(fields).orElse(1);
-    double seconds = fields.require("time", Measure.TIME, Range.POSITIVE, "6 s");
-    OptionalDouble share = shareOfBucket(fields, volume, seconds);
-    return new Reading(flow, volume / seconds, Tolerance.ofShare(FillTime.share(seconds, share)));
+    return timed(fields, flow, ReadQuantity.BUCKET, volume, 1, OptionalDouble.empty());
   }
 
-  private static OptionalDouble shareOfBucket(Fields fields, double volume, double seconds) {
+  /** A drop of a chamber's level and the time that it took. */
+  private static Reading drawdown(Fields fields, Chamber chamber, When when) {
+    double drop = ReadQuantity.DROPS.find(fields).orElse(1);
+    Drawdown what = new Drawdown(chamber.name(), when);
+    OptionalDouble usual = OptionalDouble.of(FillTime.usualShareOfDrop(drop));
+    return timed(fields, what, ReadQuantity.DROPS, drop, chamber.areaM2().getAsDouble(), usual);
+  }
+
+  /** A flow by what fills or drops in a time. */
+  private static Reading timed(
+      Fields fields,
+      Measurand flow,
+      ReadQuantity read,
+      double amount,
+      double areaM2,
+      OptionalDouble usual) {
+    String field = read.timeField().orElseThrow();
+    double seconds = fields.require(field, Measure.TIME, Range.POSITIVE, "6 s");
+    OptionalDouble given = givenShare(fields, read, amount, seconds);
+    OptionalDouble share = given.isPresent() ? given : usual;
+    return new Reading(
+        flow, areaM2 * amount / seconds, Tolerance.ofShare(FillTime.share(seconds, share)));
+  }
+
+  /** A level by how far it is below the pond: of a chamber as both stand, of the pond as filed. */
+  private Optional<Reading> below(Fields fields, Point point, When when) {
+    double below = ReadQuantity.BELOW_POND.find(fields).orElse(0);
+    Optional<Tolerance> within = within(fields, ReadQuantity.BELOW_POND);
+    if (point instanceof Basin basin) {
+      Measurand level = new Measurands.Level(basin.name(), when);
+      return Optional.of(
+          new Reading(level, basin.levelM() - below, within.orElse(level.usualTolerance())));
+    }
+    return places
+        .pondOf((Chamber) point, fields)
+        .map(pond -> new LevelBelow(point.name(), pond.name(), when))
+        .map(what -> new Reading(what, below, within.orElse(what.usualTolerance())));
+  }
+
+  /** A level that no water of the job reaches, but would with the other sign: a fault. */
+  private Reading asked(Fields fields, Reading reading) {
+    Span possible = places.levels(((Measurands.Level) reading.what()).point());
+    double level = reading.value();
+    if (level > possible.greatest() + reading.tolerance().halfWidthAt(level)
+        && -level >= possible.least()
+        && -level <= possible.greatest()) {
+      String text = fields.findText(ReadQuantity.LEVEL.field()).orElse("");
+      fields.fault(
+          ReadQuantity.LEVEL.field(),
+          PlainText.quoted(text)
+              + " is above all water of this job; levels are counted upward from the file's datum;"
+              + " is it "
+              + PlainText.quoted("-" + text)
+              + "? Below the pond's level it can be written \"below pond: "
+              + PlainText.harmless(text)
+              + "\"");
+    }
+    return reading;
+  }
+
+  private static OptionalDouble givenShare(
+      Fields fields, ReadQuantity read, double amount, double seconds) {
     String text = fields.findText("within").orElse("");
-    OptionalDouble within =
-        fields.find("within", ReadQuantity.BUCKET.withinMeasure(), Range.POSITIVE);
+    OptionalDouble within = fields.find("within", read.withinMeasure(), Range.POSITIVE);
     if (within.isEmpty() || Shares.isShare(text)) {
       return within;
     }
-    double whole = Shares.isTime(text) ? seconds : volume;
+    double whole = Shares.isTime(text) ? seconds : amount;
     return OptionalDouble.of(within.getAsDouble() / whole);
   }
 

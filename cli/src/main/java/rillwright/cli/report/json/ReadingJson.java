@@ -19,6 +19,9 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.solver.network.LineName;
 import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.reading.Drawdown;
+import rillwright.solver.study.diagnosis.reading.LevelBelow;
+import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
@@ -47,6 +50,9 @@ record ReadingJson(
   private static final Kind LEVEL_AT = new Kind("at", "levelM", METRES);
   private static final Kind PRESSURE_OF_GAUGE = new Kind("gauge", "pressurePa", PRESSURE);
   private static final Kind POWER_OF_PUMP = new Kind("pump", "powerW", POWER);
+  private static final Kind FLOW_IN_LINE = new Kind("line", "flowM3PerS", FLOW);
+  private static final Kind DRAWDOWN_AT = new Kind("at", "drawdownM3PerS", FLOW);
+  private static final Kind BELOW_AT = new Kind("at", "belowPondM", METRES);
   private static final List<Kind> KINDS =
       List.of(
           FLOW_AT,
@@ -55,7 +61,10 @@ record ReadingJson(
           PRESSURE_AT,
           LEVEL_AT,
           PRESSURE_OF_GAUGE,
-          POWER_OF_PUMP);
+          POWER_OF_PUMP,
+          FLOW_IN_LINE,
+          DRAWDOWN_AT,
+          BELOW_AT);
 
   private static final Map<Kind, Shape<ReadingJson>> TAKEN_BY_KIND = byKind(ReadingJson::taken);
   private static final Map<Kind, Shape<ReadingJson>> UNTAKEN_BY_KIND = byKind(ReadingJson::untaken);
@@ -176,6 +185,21 @@ record ReadingJson(
     @Override
     public Place power(Measurands.Power power) {
       return new Place(POWER_OF_PUMP, power.line().value());
+    }
+
+    @Override
+    public Place lineFlow(LineFlow flow) {
+      return new Place(FLOW_IN_LINE, flow.line().value());
+    }
+
+    @Override
+    public Place drawdown(Drawdown drawdown) {
+      return new Place(DRAWDOWN_AT, drawdown.chamber().value());
+    }
+
+    @Override
+    public Place levelBelow(LevelBelow level) {
+      return new Place(BELOW_AT, level.chamber().value());
     }
   }
 }

@@ -1,5 +1,8 @@
 package rillwright.cli.report.weak;
 
+import rillwright.solver.study.diagnosis.reading.Drawdown;
+import rillwright.solver.study.diagnosis.reading.LevelBelow;
+import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
 
@@ -38,5 +41,20 @@ public final class Instrument implements Teller<String> {
   @Override
   public String power(Measurands.Power power) {
     return "the meter";
+  }
+
+  @Override
+  public String lineFlow(LineFlow flow) {
+    return "the meter";
+  }
+
+  @Override
+  public String drawdown(Drawdown drawdown) {
+    return "the ruler";
+  }
+
+  @Override
+  public String levelBelow(LevelBelow level) {
+    return "the ruler";
   }
 }

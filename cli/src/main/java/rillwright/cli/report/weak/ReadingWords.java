@@ -3,6 +3,9 @@ package rillwright.cli.report.weak;
 import java.util.OptionalDouble;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
+import rillwright.solver.study.diagnosis.reading.Drawdown;
+import rillwright.solver.study.diagnosis.reading.LevelBelow;
+import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
@@ -91,6 +94,24 @@ public final class ReadingWords {
     public String power(Measurands.Power power) {
       return "power of the pump in " + quoted(power.line().value());
     }
+
+    @Override
+    public String lineFlow(LineFlow flow) {
+      return "flow in line " + quoted(flow.line().value());
+    }
+
+    @Override
+    public String drawdown(Drawdown drawdown) {
+      return "flow drawn from " + quoted(drawdown.chamber().value());
+    }
+
+    @Override
+    public String levelBelow(LevelBelow level) {
+      return "level of "
+          + quoted(level.chamber().value())
+          + " below "
+          + quoted(level.basin().value());
+    }
   }
 
   /** A small difference of its values. */
@@ -114,6 +135,11 @@ public final class ReadingWords {
 
     @Override
     public String level(Measurands.Level level) {
+      return units.fineDepth(difference);
+    }
+
+    @Override
+    public String levelBelow(LevelBelow level) {
       return units.fineDepth(difference);
     }
   }
@@ -158,6 +184,21 @@ public final class ReadingWords {
     @Override
     public String power(Measurands.Power power) {
       return units.power(value);
+    }
+
+    @Override
+    public String lineFlow(LineFlow flow) {
+      return units.flow(value);
+    }
+
+    @Override
+    public String drawdown(Drawdown drawdown) {
+      return units.flow(value);
+    }
+
+    @Override
+    public String levelBelow(LevelBelow level) {
+      return units.depth(value);
     }
   }
 }

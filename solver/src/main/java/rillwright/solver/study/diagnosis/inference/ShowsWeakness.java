@@ -2,6 +2,9 @@ package rillwright.solver.study.diagnosis.inference;
 
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Network;
+import rillwright.solver.study.diagnosis.reading.Drawdown;
+import rillwright.solver.study.diagnosis.reading.LevelBelow;
+import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.When;
@@ -49,6 +52,21 @@ record ShowsWeakness(Network network) implements Teller<Boolean> {
 
   @Override
   public Boolean power(Measurands.Power power) {
+    return false;
+  }
+
+  @Override
+  public Boolean lineFlow(LineFlow flow) {
+    return false;
+  }
+
+  @Override
+  public Boolean drawdown(Drawdown drawdown) {
+    return false;
+  }
+
+  @Override
+  public Boolean levelBelow(LevelBelow level) {
     return false;
   }
 }

@@ -50,5 +50,11 @@ public interface Measurand {
     T level(Measurands.Level level);
 
     T power(Measurands.Power power);
+
+    T lineFlow(LineFlow flow);
+
+    T drawdown(Drawdown drawdown);
+
+    T levelBelow(LevelBelow level);
   }
 }

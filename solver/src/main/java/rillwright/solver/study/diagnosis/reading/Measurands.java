@@ -15,7 +15,7 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 /** The kinds of things that can be read. */
 public final class Measurands {
   private static final double ROOM = 1.2;
-  private static final double ROOM_AT_FALLS = 1.5;
+  static final double ROOM_AT_FALLS = 1.5;
 
   /** A gauge of 15 psi or 1 bar. */
   private static final Tolerance GAUGE = Tolerance.of(1700);

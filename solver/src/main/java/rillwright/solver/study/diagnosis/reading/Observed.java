@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Fall;
+import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
@@ -66,6 +67,17 @@ public final class Observed {
   /** What flows in a line, m³/s; where it is in pieces, in the first. */
   public double lineFlowM3PerS(LineName line) {
     return state.line(line).flowM3PerS();
+  }
+
+  /** What flows out of a point in all lines that take from it, m³/s. */
+  public double flowOutOfM3PerS(PointName point) {
+    double sum = 0;
+    for (Line line : state.network().lines()) {
+      double flow = state.line(line.name()).flowM3PerS();
+      sum += line.from().equals(point) ? Math.max(0, flow) : 0;
+      sum += line.to().equals(point) ? Math.max(0, -flow) : 0;
+    }
+    return sum;
   }
 
   /** Head over a fall's crest by the ruler, m. */

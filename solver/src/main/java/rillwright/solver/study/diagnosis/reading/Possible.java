@@ -146,4 +146,37 @@ public final class Possible implements Teller<Span> {
     }
     return new Span(0, BETTER_THAN_ITS_SHEET * most);
   }
+
+  /**
+   * What flows within the job is bounded where it flows by pumps alone: from the lowest way out.
+   */
+  private Span flowWithin() {
+    double lowest =
+        network.points().stream()
+            .flatMapToDouble(
+                point ->
+                    DoubleStream.concat(
+                        point.heldHeadM().stream(),
+                        point.spill().stream().mapToDouble(spill -> spill.levelM())))
+            .min()
+            .orElse(0);
+    return flowOutAt(lowest);
+  }
+
+  @Override
+  public Span lineFlow(LineFlow flow) {
+    double most = flowWithin().greatest();
+    return new Span(-most, most);
+  }
+
+  @Override
+  public Span drawdown(Drawdown drawdown) {
+    return flowWithin();
+  }
+
+  @Override
+  public Span levelBelow(LevelBelow level) {
+    Chamber chamber = (Chamber) network.point(level.chamber());
+    return new Span(Double.NEGATIVE_INFINITY, Math.max(0, highestWaterM() - chamber.floorM()));
+  }
 }
