@@ -14,7 +14,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
-import rillwright.solver.network.Point;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Valve;
@@ -33,6 +33,8 @@ public final class AtMost {
    * else with the fourth.
    */
   private static final double WIDE = 100;
+
+  private static final Valve.Setpoint SHUT = new Valve.GivenLoss(Double.POSITIVE_INFINITY);
 
   private final SteadyState state;
   private final PointName fall;
@@ -79,30 +81,22 @@ public final class AtMost {
   }
 
   /**
-   * With every valve of its way wide open and every other way out shut, m³/s; empty if other water
+   * With every valve of its way wide open and every line beside it shut, m³/s; empty if other water
    * has to run.
    */
   public OptionalDouble withTheOthersShutM3PerS() {
     Network changed = state.network();
     for (Line line : changed.lines()) {
-      boolean leadsElsewhere = isOtherWayOut(line.to()) || isOtherWayOut(line.from());
       if (way.contains(line.name())) {
         changed =
             changed.withLine(line.withParts(line.parts().stream().map(AtMost::open).toList()));
-      } else if (leadsElsewhere && line.mainBore().isPresent()) {
+      } else if (line.mainBore().isPresent()) {
         List<Part> parts = new ArrayList<>(line.parts());
-        parts.add(
-            new Valve(
-                "", new Valve.GivenLoss(Double.POSITIVE_INFINITY), line.mainBore().get(), false));
+        parts.add(new Valve("", SHUT, line.mainBore().get(), false));
         changed = changed.withLine(line.withParts(parts));
       }
     }
     return flowIn(changed);
-  }
-
-  private boolean isOtherWayOut(PointName name) {
-    Point point = state.network().point(name);
-    return !name.equals(fall) && point.spill().isPresent();
   }
 
   private static Part open(Part part) {
@@ -110,17 +104,19 @@ public final class AtMost {
   }
 
   /**
-   * With the pumps of its way at a speed, m³/s; empty without a balance.
+   * With the pumps of its way at their greatest speed and all others stopped, m³/s; empty without a
+   * balance.
    *
    * @param fastest a pump at its greatest speed
    */
   public OptionalDouble withPumpsM3PerS(UnaryOperator<Pump> fastest) {
-    return with(
-        line ->
-            line.withParts(
-                line.parts().stream()
-                    .map(part -> part instanceof Pump pump ? fastest.apply(pump) : part)
-                    .toList()));
+    Network changed = state.network();
+    for (Placed<Pump> pump : changed.placed(Pump.class)) {
+      LineName line = pump.line().name();
+      Pump run = way.contains(line) ? fastest.apply(pump.part()) : pump.part().atSpeed(0);
+      changed = changed.withPart(line, pump.index(), run);
+    }
+    return flowIn(changed);
   }
 
   private OptionalDouble with(UnaryOperator<Line> change) {
