@@ -15,6 +15,8 @@ import rillwright.cli.report.text.conditions.ConditionsText;
 import rillwright.cli.report.text.solve.SolveText;
 import rillwright.cli.study.condition.InConditions;
 import rillwright.cli.study.condition.SolvedConditions;
+import rillwright.cli.study.mend.FirstRequest;
+import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.solve.SolveRequest;
 import rillwright.cli.study.solve.Solved;
 
@@ -33,6 +35,7 @@ import rillwright.cli.study.solve.Solved;
       "  rillwright solve pond.yaml --set \"lines.supply.pipe.size=3 in\"",
       "  rillwright solve pond.yaml --conditions      in autumn, in cold water, with a low pond"
           + " ...",
+      "  rillwright solve pond.yaml --short           what to do first, the falls, the warnings",
       "  rillwright solve pond.yaml --strict          1 if a fall gets less than its target",
       "  rillwright solve pond.yaml --format json     for programs, in SI units"
     })
@@ -48,6 +51,11 @@ public final class SolveCommand implements Callable<Integer> {
       })
   private boolean strict;
 
+  @Option(
+      names = "--short",
+      description = "Shows what to do first, the falls and the warnings only, as text or page.")
+  private boolean brief;
+
   @Mixin private ConditionArguments conditions;
 
   @Mixin private ReportArguments report;
@@ -62,7 +70,12 @@ public final class SolveCommand implements Callable<Integer> {
 
   private int asWritten(Project read) {
     Solved solved = project.ask(new SolveRequest(), read);
-    report.print(() -> SolveJson.of(solved), () -> SolveText.of(solved));
+    report.print(
+        () -> SolveJson.of(solved),
+        () -> {
+          MendAnswer first = project.ask(new FirstRequest(), read);
+          return brief ? SolveText.brief(solved, first) : SolveText.of(solved, first);
+        });
     return status(solved.fallsShort());
   }
 

@@ -30,11 +30,6 @@ final class Blockage {
     return blocked;
   }
 
-  /** Whether any line of a network is blocked. */
-  static boolean isAnywhereIn(Network network) {
-    return network.lines().stream().anyMatch(line -> !listIn(network, line).isEmpty());
-  }
-
   /**
    * Whether water that is pushed along a line can leave the network somewhere: at a basin, fall or
    * outlet that no blocked line cuts off.

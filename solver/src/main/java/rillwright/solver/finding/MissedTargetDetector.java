@@ -23,8 +23,7 @@ final class MissedTargetDetector implements Detector {
       double target = point.point().targetM3PerS().orElse(0);
       double flow = point.outflowM3PerS();
       if (point.isUnderTarget()) {
-        findings.add(
-            underTarget(name, flow, target, flow > 0 && isFree(state), state.network().isPumped()));
+        findings.add(underTarget(name, flow, target));
       } else if (target > 0 && flow > (1 + TOO_MUCH_SHARE) * target) {
         findings.add(overTarget(name, flow, target, state.network().isPumped()));
       } else if (target == 0 && flow == 0 && point.point().spill().isPresent()) {
@@ -34,35 +33,18 @@ final class MissedTargetDetector implements Detector {
     return findings;
   }
 
-  private static boolean isFree(SteadyState state) {
-    return !state.starves() && !Blockage.isAnywhereIn(state.network());
-  }
-
-  /**
-   * A fall that gets less than its target.
-   *
-   * @param runsShort whether nothing is shut or starved, so that more pump or pipe would help
-   * @param pumped whether there is a pump
-   */
-  private static Finding underTarget(
-      String at, double flowM3PerS, double targetM3PerS, boolean runsShort, boolean pumped) {
-    Finding under =
-        flowM3PerS == 0
-            ? Finding.of(Severity.PROBLEM, UNDER, at, "No water reaches \"" + at + "\"; ")
-                .writtenFlow("target", targetM3PerS)
-                .then(" are targeted.")
-            : shortOf(
-                Finding.of(Severity.PROBLEM, UNDER, at, "\"" + at + "\" gets ")
-                    .flow("flow", flowM3PerS)
-                    .then(", "),
-                1 - flowM3PerS / targetM3PerS,
-                targetM3PerS);
-    return runsShort
-        ? under
-            .then(" A larger pipe, fewer losses or ")
-            .then(pumped ? "a stronger pump" : "more difference in level")
-            .then(" would help.")
-        : under;
+  /** A fall that gets less than its target. */
+  private static Finding underTarget(String at, double flowM3PerS, double targetM3PerS) {
+    return flowM3PerS == 0
+        ? Finding.of(Severity.PROBLEM, UNDER, at, "No water reaches \"" + at + "\"; ")
+            .writtenFlow("target", targetM3PerS)
+            .then(" are targeted.")
+        : shortOf(
+            Finding.of(Severity.PROBLEM, UNDER, at, "\"" + at + "\" gets ")
+                .flow("flow", flowM3PerS)
+                .then(", "),
+            1 - flowM3PerS / targetM3PerS,
+            targetM3PerS);
   }
 
   private static Finding shortOf(Finding under, double lack, double targetM3PerS) {

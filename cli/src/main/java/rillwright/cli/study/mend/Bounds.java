@@ -29,12 +29,17 @@ final class Bounds {
 
   /** The bounds, where a fall lacks water; none else. */
   static List<Bound> of(Site site) {
+    return of(site, List.of(Bound.Kind.values()));
+  }
+
+  /** Those of some classes. */
+  static List<Bound> of(Site site, List<Bound.Kind> kinds) {
     if (site.needs().stream().noneMatch(Need::isUnder)) {
       return List.of();
     }
     Bounds bounds = new Bounds(site);
     List<Bound> all = new ArrayList<>();
-    for (Bound.Kind kind : Bound.Kind.values()) {
+    for (Bound.Kind kind : kinds) {
       bounds.of(kind).ifPresent(all::add);
     }
     return all;

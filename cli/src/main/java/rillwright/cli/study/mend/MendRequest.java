@@ -14,6 +14,7 @@ import rillwright.cli.study.Job;
 import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.RunningFigures;
+import rillwright.cli.study.choice.PumpsRequest;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRequest;
 import rillwright.cli.study.mend.change.Bought;
@@ -43,6 +44,9 @@ public record MendRequest(Offered offered, List<String> sizes, double years)
     implements Request<MendAnswer> {
   /** Costs that differ by less than this share of today's are alike. */
   private static final double ALIKE = 0.01;
+
+  /** Years over which cost is usually counted. */
+  static final double USUAL_YEARS = PumpsRequest.USUAL_YEARS;
 
   public MendRequest {
     sizes = List.copyOf(sizes);
@@ -95,7 +99,7 @@ public record MendRequest(Offered offered, List<String> sizes, double years)
   }
 
   /** The duty of the one pump that drives what lacks water. */
-  private static Optional<DutyAnswer> duty(Site site) {
+  static Optional<DutyAnswer> duty(Site site) {
     List<PumpPlace> pumps =
         PumpPlace.listChosen(site.network()).stream()
             .filter(place -> site.lines().contains(site.network().line(place.line())))

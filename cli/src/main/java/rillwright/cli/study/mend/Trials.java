@@ -27,6 +27,17 @@ final class Trials {
     return count;
   }
 
+  /** The first of some that mends. */
+  Optional<Remedy> mending(List<Candidate> candidates) {
+    for (Candidate candidate : candidates) {
+      Optional<Remedy> tried = of(candidate).filter(Remedy::mends);
+      if (tried.isPresent()) {
+        return tried;
+      }
+    }
+    return Optional.empty();
+  }
+
   /** The first of some that mends, else the first that helps; empty if none does. */
   Optional<Remedy> first(List<Candidate> alternatives) {
     Optional<Remedy> helps = Optional.empty();

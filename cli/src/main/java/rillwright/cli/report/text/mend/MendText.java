@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
-import rillwright.cli.report.mend.BoundWords;
+import rillwright.cli.report.mend.FirstWords;
 import rillwright.cli.report.mend.RemedyWords;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
@@ -15,7 +15,6 @@ import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.study.mend.Bound;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.Remedy;
 import rillwright.cli.study.mend.change.Need;
@@ -160,15 +159,7 @@ public final class MendText {
   }
 
   private void cannot() {
-    List<String> sentences = new ArrayList<>();
-    for (Bound bound : answer.bounds()) {
-      for (Need need : answer.needs()) {
-        if (need.isUnder()
-            && bound.fallsM3PerS().get(need.point()) < need.targetM3PerS().orElse(0)) {
-          sentences.add(BoundWords.of(bound, need, units));
-        }
-      }
-    }
+    List<String> sentences = FirstWords.alsoOf(answer);
     if (!sentences.isEmpty()) {
       page.heading("WHAT CANNOT DO IT ALONE, AND WHY");
       sentences.forEach(sentence -> page.marked("- ", sentence));

@@ -1,11 +1,13 @@
 package rillwright.cli.report.text.solve;
 
+import rillwright.cli.report.mend.FirstWords;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.text.visit.VisitSheet;
 import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.solve.Solved;
 import rillwright.solver.finding.Finding;
 
@@ -13,21 +15,44 @@ import rillwright.solver.finding.Finding;
 public final class SolveText {
   private SolveText() {}
 
-  /** The page. */
-  public static Page of(Solved solved) {
+  /** What to do first, the falls and what to know. */
+  public static Page brief(Solved solved, MendAnswer first) {
+    PageBuilder page = begun(solved, first);
+    FallsTable.print(solved, page);
+    findings(solved, first, page);
+    return page.build();
+  }
+
+  private static PageBuilder begun(Solved solved, MendAnswer first) {
     PageBuilder page = ChangedWords.page(solved.title(), solved.changes());
+    FirstWords.of(first)
+        .ifPresent(
+            words -> {
+              page.space();
+              page.paragraph(words);
+            });
+    return page;
+  }
+
+  /**
+   * The page.
+   *
+   * @param first what should be done first
+   */
+  public static Page of(Solved solved, MendAnswer first) {
+    PageBuilder page = begun(solved, first);
     FallsTable.print(solved, page);
     PumpsTable.print(solved, page);
     LevelsTable.print(solved, page);
     LinesTable.print(solved, page);
     GaugesTable.print(solved, page);
-    findings(solved, page);
+    findings(solved, first, page);
     RunningCost.print(solved.takes(), Shown.of(solved), page);
     VisitSheet.print(solved, page);
     return page.build();
   }
 
-  private static void findings(Solved solved, PageBuilder page) {
+  private static void findings(Solved solved, MendAnswer first, PageBuilder page) {
     page.heading("WARNINGS AND NOTES");
     if (solved.findings().isEmpty()) {
       page.paragraph("No warnings.");
@@ -35,5 +60,6 @@ public final class SolveText {
     for (Finding finding : solved.findings()) {
       page.marked("! ", finding.message(Shown.of(solved)));
     }
+    FirstWords.alsoOf(first).forEach(words -> page.marked("- ", words));
   }
 }

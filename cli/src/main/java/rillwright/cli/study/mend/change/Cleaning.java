@@ -19,6 +19,12 @@ public final class Cleaning implements Source {
   private static final String DEPOSIT = "deposit";
   private static final String RUN = "run";
 
+  /** Everything cleaned together; none where nothing is clogged. */
+  public static List<Candidate> all(Site site) {
+    List<Step> steps = steps(site, site.lines());
+    return steps.isEmpty() ? List.of() : List.of(new Candidate(steps));
+  }
+
   @Override
   public List<List<Candidate>> candidates(Site site) {
     List<Step> steps = steps(site, site.lines());

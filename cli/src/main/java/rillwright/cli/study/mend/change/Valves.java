@@ -37,6 +37,20 @@ public final class Valves implements Source {
   /** Of one that is bought. */
   private static final String NEW_TYPE = "ball";
 
+  /**
+   * Those that are marked adjustable, or all where none is; none where one fall alone lacks water.
+   */
+  public static List<Candidate> marked(Site site) {
+    List<ValvePlace> marked = ValvePlace.listAdjustable(site.network());
+    List<ValvePlace> places = marked.isEmpty() ? places(site.network()) : marked;
+    boolean isOneFall = site.targets().falls().size() < 2 && !site.has(Need.OVER_TARGET);
+    boolean isOpen =
+        places.stream().allMatch(it -> it.in(site.network()).loss().opening().orElse(1) == 1);
+    return isOneFall && isOpen
+        ? List.of()
+        : set(site.project(), places, List.of()).orElse(List.of());
+  }
+
   @Override
   public List<List<Candidate>> candidates(Site site) {
     List<List<Candidate>> all = new ArrayList<>();

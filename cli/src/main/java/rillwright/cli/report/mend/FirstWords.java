@@ -1,0 +1,98 @@
+package rillwright.cli.report.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.mend.Bound;
+import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.mend.Remedy;
+import rillwright.cli.study.mend.change.Need;
+import rillwright.solver.network.Point;
+
+/** What to do first, in a line; and what need not be tried. */
+public final class FirstWords {
+  /** More falls than this are told by the least and the greatest share. */
+  private static final int FEW_FALLS = 3;
+
+  private FirstWords() {}
+
+  /** What, what it brings and what it costs; empty where nothing is in need. */
+  public static Optional<String> of(MendAnswer answer) {
+    ShownUnits units = Shown.of(answer);
+    if (answer.needs().isEmpty()) {
+      return Optional.empty();
+    }
+    String first =
+        answer.mending().stream()
+            .findFirst()
+            .map(remedy -> told(remedy, answer, units))
+            .or(() -> pump(answer, units))
+            .orElse("\"rillwright mend\" tries what would help.");
+    return Optional.of("First: " + first);
+  }
+
+  private static String told(Remedy remedy, MendAnswer answer, ShownUnits units) {
+    OptionalDouble price = remedy.candidate().price();
+    return RemedyWords.of(remedy.candidate(), units)
+        + ": "
+        + falls(remedy, units)
+        + " of target. "
+        + (price.isEmpty()
+            ? "Its price is not in the file."
+            : price.getAsDouble() == 0
+                ? "It costs nothing."
+                : "It costs "
+                    + units.amount(price.getAsDouble())
+                    + answer.currency().map(word -> " " + word).orElse("")
+                    + ".");
+  }
+
+  private static String falls(Remedy remedy, ShownUnits units) {
+    List<Point> falls =
+        remedy.state().network().waysOut().stream()
+            .filter(point -> point.targetM3PerS().orElse(0) > 0)
+            .toList();
+    return falls.size() > FEW_FALLS
+        ? "every fall gets at least "
+            + units.share(falls.stream().mapToDouble(it -> share(it, remedy)).min().orElse(0))
+        : falls.stream()
+            .map(it -> "\"" + it.name().value() + "\" gets " + units.share(share(it, remedy)))
+            .collect(Collectors.joining(", "));
+  }
+
+  private static double share(Point fall, Remedy remedy) {
+    return remedy.state().point(fall.name()).outflowM3PerS()
+        / fall.targetM3PerS().orElse(Double.NaN);
+  }
+
+  private static Optional<String> pump(MendAnswer answer, ShownUnits units) {
+    return answer
+        .duty()
+        .flatMap(duty -> duty.duty().throttled())
+        .map(
+            duty ->
+                "It takes a pump that makes "
+                    + units.flow(duty.flowM3PerS())
+                    + " at "
+                    + units.head(duty.headM())
+                    + "; \"rillwright mend\" tries other changes, and the pumps of a folder.");
+  }
+
+  /** What cannot do it, for each fall that lacks water. */
+  public static List<String> alsoOf(MendAnswer answer) {
+    List<String> also = new ArrayList<>();
+    for (Bound bound : answer.bounds()) {
+      for (Need need : answer.needs()) {
+        if (need.isUnder()
+            && bound.fallsM3PerS().get(need.point()) < need.targetM3PerS().orElse(0)) {
+          also.add(BoundWords.of(bound, need, Shown.of(answer)));
+        }
+      }
+    }
+    return also;
+  }
+}

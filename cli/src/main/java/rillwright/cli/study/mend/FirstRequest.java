@@ -1,0 +1,58 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.Project;
+import rillwright.cli.study.Effort;
+import rillwright.cli.study.Job;
+import rillwright.cli.study.PumpsChosen;
+import rillwright.cli.study.Request;
+import rillwright.cli.study.mend.change.Bought;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Cleaning;
+import rillwright.cli.study.mend.change.LargerPipes;
+import rillwright.cli.study.mend.change.Site;
+import rillwright.cli.study.mend.change.Valves;
+import rillwright.solver.progress.Progress;
+
+/**
+ * What should be done first? Only what is soon tried: valves and cleaning, then the next sizes of
+ * pipe where friction is what is in the way, up to the first change that mends; else what a pump
+ * would have to make.
+ */
+public record FirstRequest() implements Request<MendAnswer> {
+  private static final int MOST_TRIED = 8;
+
+  @Override
+  public MendAnswer answer(Project project, Progress progress) {
+    PumpsChosen.require(project.network());
+    long start = System.nanoTime();
+    Site site = Site.of(project);
+    Trials trials = new Trials(site);
+    List<Bound> bounds = Bounds.of(site, List.of(Bound.Kind.PIPE_FRICTION));
+    Optional<Remedy> first = Optional.empty();
+    if (!site.needs().isEmpty()) {
+      first = trials.mending(Valves.marked(site)).or(() -> trials.mending(Cleaning.all(site)));
+      if (bounds.stream().anyMatch(Bound::enough)) {
+        first = first.or(() -> trials.mending(pipes(site)));
+      }
+    }
+    return new MendAnswer(
+        Job.of(project),
+        site.state(),
+        site.needs(),
+        first.stream().toList(),
+        bounds,
+        first.isPresent() ? Optional.empty() : MendRequest.duty(site),
+        MendRequest.USUAL_YEARS,
+        Bought.currency(project),
+        Effort.since(start, trials.count()));
+  }
+
+  private static List<Candidate> pipes(Site site) {
+    List<Candidate> pipes = new ArrayList<>();
+    new LargerPipes(List.of()).candidates(site).forEach(pipes::addAll);
+    return pipes.subList(0, Math.min(MOST_TRIED, pipes.size()));
+  }
+}
