@@ -73,7 +73,7 @@ public final class SolveCommand implements Callable<Integer> {
     report.print(
         () -> SolveJson.of(solved),
         () -> {
-          MendAnswer first = project.ask(new FirstRequest(), read);
+          MendAnswer first = project.ask(new FirstRequest(solved), read);
           return brief ? SolveText.brief(solved, first) : SolveText.of(solved, first);
         });
     return status(solved.fallsShort());

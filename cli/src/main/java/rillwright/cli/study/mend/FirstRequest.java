@@ -6,7 +6,6 @@ import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
-import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.mend.change.Bought;
 import rillwright.cli.study.mend.change.Candidate;
@@ -14,21 +13,23 @@ import rillwright.cli.study.mend.change.Cleaning;
 import rillwright.cli.study.mend.change.LargerPipes;
 import rillwright.cli.study.mend.change.Site;
 import rillwright.cli.study.mend.change.Valves;
+import rillwright.cli.study.solve.Solved;
 import rillwright.solver.progress.Progress;
 
 /**
  * What should be done first? Only what is soon tried: valves and cleaning, then the next sizes of
  * pipe where friction is what is in the way, up to the first change that mends; else what a pump
  * would have to make.
+ *
+ * @param solved the project as it stands
  */
-public record FirstRequest() implements Request<MendAnswer> {
+public record FirstRequest(Solved solved) implements Request<MendAnswer> {
   private static final int MOST_TRIED = 8;
 
   @Override
   public MendAnswer answer(Project project, Progress progress) {
-    PumpsChosen.require(project.network());
     long start = System.nanoTime();
-    Site site = Site.of(project);
+    Site site = Site.of(project, solved.state(), solved.findings());
     Trials trials = new Trials(site);
     List<Bound> bounds = Bounds.of(site, List.of(Bound.Kind.PIPE_FRICTION));
     Optional<Remedy> first = Optional.empty();

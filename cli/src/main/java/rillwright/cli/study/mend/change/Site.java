@@ -10,6 +10,7 @@ import java.util.Set;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.solver.balance.SearchFailed;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -34,8 +35,12 @@ public record Site(Project project, SteadyState state, Targets targets, List<Nee
 
   public static Site of(Project project) {
     SteadyState state = SteadyStateFinder.find(project.network());
-    return new Site(
-        project, state, Targets.of(project.network()), Need.in(state, Findings.of(state)));
+    return of(project, state, Findings.of(state));
+  }
+
+  /** A project whose state and findings are known. */
+  public static Site of(Project project, SteadyState state, List<Finding> findings) {
+    return new Site(project, state, Targets.of(project.network()), Need.in(state, findings));
   }
 
   public Network network() {
