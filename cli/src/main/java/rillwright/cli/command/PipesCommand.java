@@ -33,7 +33,7 @@ import rillwright.cli.study.choice.GravityRequest;
 import rillwright.cli.study.choice.PipesAnswer;
 import rillwright.cli.study.choice.PipesRequest;
 import rillwright.cli.study.choice.SizeCurves;
-import rillwright.cli.study.choice.SizeOption;
+import rillwright.cli.file.size.SizeOption;
 import rillwright.cli.study.choice.SizeWithoutEffect;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Part;

@@ -23,7 +23,7 @@ import rillwright.cli.study.choice.GravityRequest;
 import rillwright.cli.study.choice.PipesRequest;
 import rillwright.cli.study.choice.PumpsRequest;
 import rillwright.cli.study.choice.SizeCurves;
-import rillwright.cli.study.choice.SizeOption;
+import rillwright.cli.file.size.SizeOption;
 import rillwright.cli.study.condition.Case;
 import rillwright.cli.study.condition.Cases;
 import rillwright.cli.study.condition.InConditions;

@@ -1,5 +1,6 @@
 package rillwright.cli.study.choice;
 
+import rillwright.cli.file.size.SizeOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

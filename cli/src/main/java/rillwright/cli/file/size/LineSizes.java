@@ -1,4 +1,4 @@
-package rillwright.cli.study.choice;
+package rillwright.cli.file.size;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,4 +1,4 @@
-package rillwright.cli.study.choice;
+package rillwright.cli.file.size;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -31,8 +31,8 @@ public record SizeOption(Map<LineName, Size> sizes, List<String> changes) {
     return new SizeOption(all, Stream.concat(changes.stream(), other.changes.stream()).toList());
   }
 
-  /** What is tried, as {@link SiteConditions#told} takes it. */
-  static List<String> tried(List<SizeOption> options) {
+  /** What is tried, as what judges the sizes takes it. */
+  public static List<String> tried(List<SizeOption> options) {
     return options.get(0).sizes.keySet().stream()
         .flatMap(line -> FIELDS.stream().map(it -> "lines." + line.value() + ".pipe." + it))
         .toList();
