@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import rillwright.cli.study.condition.SiteConditions;
 import rillwright.solver.network.LineName;
 import rillwright.solver.study.pipechoice.PipeOption.Size;
 

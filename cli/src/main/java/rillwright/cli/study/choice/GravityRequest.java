@@ -1,9 +1,9 @@
 package rillwright.cli.study.choice;
 
-import rillwright.cli.file.size.SizeOption;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.size.SizeOption;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;

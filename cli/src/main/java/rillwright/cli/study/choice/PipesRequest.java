@@ -1,12 +1,12 @@
 package rillwright.cli.study.choice;
 
-import rillwright.cli.file.size.SizeOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.pump.SheetFolder;
+import rillwright.cli.file.size.SizeOption;
 import rillwright.cli.study.Effort;
 import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;

@@ -1,11 +1,11 @@
 package rillwright.cli.study.choice;
 
-import rillwright.cli.file.size.SizeOption;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.size.SizeOption;
 import rillwright.cli.pricing.LineMaterial;
 import rillwright.cli.study.condition.SiteConditions;
 import rillwright.solver.network.Line;
