@@ -40,7 +40,7 @@ final class NetworkCheck {
         continue;
       }
       String what = "point " + PlainText.quoted(point.name().value());
-      if (point.spill().isPresent()) {
+      if (point.isWayOut()) {
         ledger.fault(
             at.apply(point.name()),
             what + ": no line ends at this " + point.kind() + ", so no water can reach it");

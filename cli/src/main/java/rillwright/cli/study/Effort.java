@@ -7,7 +7,6 @@ package rillwright.cli.study;
  * @param seconds of wall time
  */
 public record Effort(int solves, double seconds) {
-  private static final int WORTH_TELLING = 100;
   private static final double NANOSECONDS = 1e9;
 
   /**
@@ -17,11 +16,6 @@ public record Effort(int solves, double seconds) {
    */
   public static Effort since(long startNs, int solves) {
     return new Effort(solves, (System.nanoTime() - startNs) / NANOSECONDS);
-  }
-
-  /** Whether it is worth telling: enough to be measured. */
-  public boolean isWorthTelling() {
-    return solves >= WORTH_TELLING && seconds > 0;
   }
 
   /** Balances a second. */

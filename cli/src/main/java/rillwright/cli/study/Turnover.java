@@ -16,13 +16,19 @@ public record Turnover(PointName basin, double volumeM3, double perDay, double o
   private static final double SECONDS_PER_HOUR = 3600;
 
   /**
-   * Of a basin; empty if nothing is drawn or its volume is not known.
+   * Of a basin; empty if nothing is drawn or its volume is not known: without a depth an area tells
+   * none.
    *
    * @param drawnM3PerS flow out of it, m³/s
    * @param hoursPerDay that it is drawn
    */
   public static Optional<Turnover> of(Basin basin, double drawnM3PerS, double hoursPerDay) {
-    double volume = basin.shape().map(shape -> shape.volumeM3(basin.levelM())).orElse(0.0);
+    double volume =
+        basin
+            .shape()
+            .filter(shape -> Double.isFinite(shape.floorM()))
+            .map(shape -> shape.volumeM3(basin.levelM()))
+            .orElse(0.0);
     if (!(drawnM3PerS > 0 && volume > 0)) {
       return Optional.empty();
     }

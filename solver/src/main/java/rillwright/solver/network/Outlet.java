@@ -55,6 +55,11 @@ public record Outlet(
   }
 
   @Override
+  public boolean isWayOut() {
+    return true;
+  }
+
+  @Override
   public EndLoss usualEndLoss() {
     double kLeaving = nozzle.isPresent() ? 0 : 1;
     return new EndLoss(levelM.isPresent() ? 0.5 : 0, kLeaving);

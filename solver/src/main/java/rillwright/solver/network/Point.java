@@ -24,6 +24,11 @@ public sealed interface Point permits Basin, Chamber, Tee, Fall, Outlet {
     return java.util.Optional.empty();
   }
 
+  /** Whether water leaves the network here: over a crest or at a pipe's end, be it under water. */
+  default boolean isWayOut() {
+    return spill().isPresent();
+  }
+
   /** Fixed flow taken out of the network here, m³/s; negative puts in. */
   default double drawM3PerS() {
     return 0;

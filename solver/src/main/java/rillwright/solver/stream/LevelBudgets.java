@@ -56,7 +56,7 @@ final class LevelBudgets {
             .map(loss -> new Drying(basin, running.wetAreaM2(basin.name()), loss));
     return new LevelBudget(
         basin,
-        OptionalDouble.of(levelM),
+        running.isInBalance(basin.name()) ? OptionalDouble.of(levelM) : OptionalDouble.empty(),
         OptionalDouble.of(stopped),
         firstFill,
         starve,

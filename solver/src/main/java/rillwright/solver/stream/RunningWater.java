@@ -119,9 +119,8 @@ public record RunningWater(
     double gain = state.point(basin).outflowM3PerS();
     for (PointState point : state.points()) {
       boolean comesHome =
-          point.point().spill().isPresent()
-              && homes.of(point.point()).filter(basin::equals).isPresent();
-      gain += comesHome ? point.outflowM3PerS() : 0;
+          point.point().isWayOut() && homes.of(point.point()).filter(basin::equals).isPresent();
+      gain += comesHome ? Math.max(0, point.outflowM3PerS()) : 0;
     }
     return gain;
   }

@@ -121,9 +121,8 @@ final class StreamFindings {
                   Unit.CUBIC_METRE_PER_SECOND,
                   wording -> wording.flow(Math.abs(gain)))
               .then(
-                  " as long as the pump runs, so its level does not come to rest; the levels told"
-                      + " leave that out. Lead the water back to where it was drawn, or say where"
-                      + " it comes home.")
+                  " as long as the pump runs, so its level does not come to rest. Lead the water"
+                      + " back to where it was drawn, or say where it comes home.")
               .thenHint());
     }
   }

@@ -69,7 +69,7 @@ public final class StreamsReader {
     String to = stream.findText("to").orElse("");
     points
         .find(from)
-        .filter(point -> point.spill().isEmpty())
+        .filter(point -> !point.isWayOut())
         .ifPresent(
             point ->
                 stream.fault(

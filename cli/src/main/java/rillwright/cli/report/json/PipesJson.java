@@ -17,7 +17,6 @@ import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
 import rillwright.cli.report.units.Shown;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.choice.GravityAnswer;
 import rillwright.cli.study.choice.PipesAnswer;
 import rillwright.cli.study.condition.JudgingConditions;
@@ -44,8 +43,7 @@ public record PipesJson(
     List<Next> next,
     List<Fault> faults,
     List<String> leftOut,
-    Optional<JudgingConditions> conditions,
-    Optional<Effort> effort) {
+    Optional<JudgingConditions> conditions) {
 
   /** Whether a dearer pipe pays for itself. */
   private record Pays(OptionalDouble years, boolean samePump) {
@@ -163,8 +161,7 @@ public record PipesJson(
               Value.words(),
               "Models with which the network has no balance with some size.",
               PipesJson::leftOut)
-          .including(CasesJson.JUDGING, PipesJson::conditions)
-          .ifAny("effort", TriedJson.EFFORT, "What trying took.", PipesJson::effort);
+          .including(CasesJson.JUDGING, PipesJson::conditions);
 
   /** The JSON text where a pump drives the water. */
   public static String of(PipesAnswer answer) {
@@ -182,8 +179,7 @@ public record PipesJson(
             next(answer.choice(), (least, larger) -> next(least, larger, answer.terms())),
             answer.faults(),
             answer.choice().leftOut(),
-            answer.conditions(),
-            Optional.of(answer.effort()).filter(Effort::isWorthTelling)));
+            answer.conditions()));
   }
 
   /** The JSON text where nothing is pumped. */
@@ -203,8 +199,7 @@ public record PipesJson(
             next(answer.choice(), PipesJson::next),
             List.of(),
             List.of(),
-            answer.conditions(),
-            Optional.empty()));
+            answer.conditions()));
   }
 
   private static Sized sized(RatedPipe rated, Optional<RatedPipe> cheapest, PipesAnswer answer) {

@@ -2,13 +2,11 @@ package rillwright.cli.report.json;
 
 import static rillwright.cli.json.Quantity.NUMBER;
 
-import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
 import rillwright.cli.report.units.Shown;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.choice.PumpsAnswer;
 
 /** Pumps tried, for programs. */
@@ -45,12 +43,7 @@ public final class PumpsJson {
               Value.words(),
               "Models with which the network has no balance.",
               it -> it.choice().leftOut())
-          .including(CasesJson.JUDGING, PumpsAnswer::conditions)
-          .ifAny(
-              "effort",
-              TriedJson.EFFORT,
-              "What trying took.",
-              it -> Optional.of(it.effort()).filter(Effort::isWorthTelling));
+          .including(CasesJson.JUDGING, PumpsAnswer::conditions);
 
   private PumpsJson() {}
 

@@ -20,7 +20,6 @@ import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.VerdictCode;
 import rillwright.cli.report.choice.VerdictWords;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.Turnover;
 import rillwright.cli.study.choice.PumpedYear;
 import rillwright.solver.steady.PointState;
@@ -193,17 +192,6 @@ record TriedJson(
               "The same in each condition, by name; only with conditions.",
               it ->
                   it.worst.map(any -> Value.map(it.conditions, InCondition::name, tried -> tried)));
-
-  /** What trying took. */
-  static final Shape<Effort> EFFORT =
-      Shape.<Effort>named("effort", "What solving took; told where it was enough to be measured.")
-          .member(
-              "solves",
-              Value.wholeFrom(1),
-              "Balances of the whole network.",
-              effort -> (long) effort.solves())
-          .number("seconds", NUMBER.above(0), "Of wall time.", Effort::seconds)
-          .number("solvesPerSecond", NUMBER.above(0), "Their rate.", Effort::solvesPerSecond);
 
   /**
    * A pump that was tried.

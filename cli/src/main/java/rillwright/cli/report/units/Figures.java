@@ -3,6 +3,10 @@ package rillwright.cli.report.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Numbers with no more figures than mean something: rounded to so many figures, and never finer
@@ -26,9 +30,36 @@ final class Figures {
       return "0";
     }
     BigDecimal exact = new BigDecimal(number).round(SURPLUS);
+    return grouped(rounded(exact, step(exact, figures, leastStep)));
+  }
+
+  private static BigDecimal step(BigDecimal exact, int figures, String leastStep) {
     int firstFigure = exact.precision() - exact.scale() - 1;
     BigDecimal lastFigure = BigDecimal.ONE.scaleByPowerOfTen(firstFigure - figures + 1);
-    return grouped(rounded(exact, lastFigure.max(new BigDecimal(leastStep))));
+    return lastFigure.max(new BigDecimal(leastStep));
+  }
+
+  /**
+   * Parts of a sum, rounded so that they add up to it as {@link #of} tells it: all to its step,
+   * what is left over to those with the largest remainders.
+   */
+  static List<String> parts(List<Double> parts, int figures, String leastStep) {
+    BigDecimal sum =
+        parts.stream().map(BigDecimal::new).reduce(BigDecimal.ZERO, BigDecimal::add).round(SURPLUS);
+    BigDecimal step = step(sum, figures, leastStep);
+    List<BigDecimal> whole = new ArrayList<>();
+    parts.forEach(
+        part -> whole.add(new BigDecimal(part).divide(step, 0, RoundingMode.FLOOR).multiply(step)));
+    BigDecimal left =
+        rounded(sum, step).subtract(whole.stream().reduce(BigDecimal.ZERO, BigDecimal::add));
+    IntStream.range(0, parts.size())
+        .boxed()
+        .sorted(
+            Comparator.comparing(
+                (Integer i) -> whole.get(i).subtract(new BigDecimal(parts.get(i)))))
+        .limit(left.divide(step, 0, RoundingMode.HALF_UP).intValueExact())
+        .forEach(i -> whole.set(i, whole.get(i).add(step)));
+    return whole.stream().map(Figures::grouped).toList();
   }
 
   /** Whether so many figures say all of a number, but for what reckoning loses. */

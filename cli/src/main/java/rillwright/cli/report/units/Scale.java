@@ -1,5 +1,6 @@
 package rillwright.cli.report.units;
 
+import java.util.List;
 import rillwright.curves.unit.Unit;
 
 /**
@@ -29,6 +30,14 @@ record Scale(Unit unit, int figures, String leastStep) {
   /** The number with its unit. */
   String with(double si) {
     return number(si) + " " + unit.symbol();
+  }
+
+  /** Parts of a sum with their unit; they add up to it as {@link #with} tells it. */
+  List<String> parts(List<Double> si) {
+    List<Double> numbers = si.stream().map(unit::fromSi).toList();
+    return Figures.parts(numbers, figures, leastStep).stream()
+        .map(number -> number + " " + unit.symbol())
+        .toList();
   }
 
   /**

@@ -197,6 +197,11 @@ public final class ShownUnits implements Wording {
     return volume.with(volumeM3);
   }
 
+  /** Parts of a volume, from m³, that add up to it as {@link #volume} tells it. */
+  public List<String> volumes(List<Double> partsM3) {
+    return volume.parts(partsM3);
+  }
+
   /** An inside diameter, from m: "2.049 in". */
   public String bore(double diameterM) {
     return bore.with(diameterM);

@@ -3,7 +3,6 @@ package rillwright.cli.study.choice;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.duty.DutyAnswer;
@@ -23,7 +22,6 @@ import rillwright.solver.trial.RunningTerms;
  * @param uncounted fittings that have none while others have
  * @param faults what is wrong with sheets that could not be tried
  * @param otherCurrencies models whose price is in another currency and does not count
- * @param effort of trying them
  * @param conditions that judge them; empty to judge by the project as it stands
  */
 public record PipesAnswer(
@@ -36,7 +34,6 @@ public record PipesAnswer(
     List<String> uncounted,
     List<Fault> faults,
     List<String> otherCurrencies,
-    Effort effort,
     Optional<JudgingConditions> conditions)
     implements SizesAnswer<RatedPipe> {
   public PipesAnswer {

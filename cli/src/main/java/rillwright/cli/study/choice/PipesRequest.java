@@ -7,7 +7,6 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.file.size.SizeOption;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.condition.SiteConditions;
@@ -62,10 +61,8 @@ public record PipesRequest(
             .map(folder -> Offers.of(folder, project))
             .orElseGet(() -> Offers.ofProject(project, ownPump(project).model()));
     RunningTerms terms = project.running().over(years);
-    long start = System.nanoTime();
     PipeChoice choice =
         PipeChooser.choose(sized.options(), place, setups(project, offers), terms, progress);
-    Effort effort = Effort.since(start, choice.trials());
     return new PipesAnswer(
         new DutyRequest(place).answer(project),
         terms,
@@ -76,7 +73,6 @@ public record PipesRequest(
         sized.uncounted(),
         sheets.map(SheetFolder::faults).orElse(List.<Fault>of()),
         offers.otherCurrencies(),
-        effort,
         judging.told(SizeOption.tried(sizes)));
   }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.study.Answer;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.duty.DutyAnswer;
@@ -21,7 +20,6 @@ import rillwright.solver.trial.SiteState;
  * @param choice the pumps, ranked
  * @param faults what is wrong with sheets that could not be tried
  * @param otherCurrencies models whose price is in another currency and does not count
- * @param effort of trying them
  * @param conditions that judge them; empty to judge by the project as it stands
  * @param states the project in these conditions
  */
@@ -32,7 +30,6 @@ public record PumpsAnswer(
     PumpChoice choice,
     List<Fault> faults,
     List<String> otherCurrencies,
-    Effort effort,
     Optional<JudgingConditions> conditions,
     List<SiteState> states)
     implements Answer {

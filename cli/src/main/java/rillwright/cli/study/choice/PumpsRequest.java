@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.pump.SheetFolder;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.condition.SiteConditions;
@@ -51,10 +50,8 @@ public record PumpsRequest(
     List<SiteState> states = judging.states(project);
     Offers offers = Offers.of(sheets, project);
     RunningTerms terms = project.running().over(years);
-    long start = System.nanoTime();
     PumpChoice choice =
         PumpChooser.choose(network, states, place, offers.pumps(), upTo, terms, progress);
-    Effort effort = Effort.since(start, (1 + states.size()) * choice.ranked().size());
     return new PumpsAnswer(
         new DutyRequest(place).answer(project),
         terms,
@@ -62,7 +59,6 @@ public record PumpsRequest(
         choice,
         sheets.faults(),
         offers.otherCurrencies(),
-        effort,
         judging.told(List.of("lines." + place.line().value() + ".pump")),
         states);
   }

@@ -3,6 +3,8 @@ package rillwright.cli.report.units;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -14,6 +16,8 @@ import rillwright.curves.unit.Unit;
 
 @Isolated
 class ShownUnitsTest {
+  private static final double GALLON_M3 = Unit.GALLON.toSi(1);
+
   @ParameterizedTest
   @CsvSource({
     "1577, '1,580 gph'",
@@ -139,6 +143,30 @@ class ShownUnitsTest {
           shown.replace(",", "").replaceAll("0+$", "").length() <= 3,
           "seed " + seed + ": " + gph + " is " + shown);
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void partsAddUpToTheirSumAsItIsShown(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int i = 0; i < 1000; i++) {
+      List<Double> parts = new ArrayList<>();
+      int count = 1 + random.nextInt(6);
+      for (int part = 0; part < count; part++) {
+        double size = Math.pow(10, random.nextDouble(-5, 2));
+        parts.add(random.nextInt(8) == 0 ? -0.1 * size : random.nextInt(5) == 0 ? 0 : size);
+      }
+      double sum = parts.stream().mapToDouble(Double::doubleValue).sum();
+      double shown = ShownUnits.US.volumes(parts).stream().mapToDouble(part -> number(part)).sum();
+      assertEquals(number(ShownUnits.US.volume(sum)), shown, 1e-6, "seed " + seed + ": " + parts);
+    }
+    assertEquals(
+        List.of("0 gal", "1 gal", "0 gal"),
+        ShownUnits.US.volumes(List.of(0.4 * GALLON_M3, 0.5 * GALLON_M3, 0.0)));
+  }
+
+  private static double number(String shown) {
+    return Double.parseDouble(shown.replace(",", "").replaceFirst(" .*", ""));
   }
 
   @Test

@@ -66,7 +66,7 @@ final class WaterCircuit {
     this.brims = new Brims(add(Tank.upright(1, 0), 0));
     for (Point point : network.points()) {
       addHeld(point);
-      if (point.spill().isPresent()) {
+      if (point.isWayOut()) {
         dry.put(point.name(), 0.0);
       }
     }
@@ -254,9 +254,9 @@ final class WaterCircuit {
     Point point = network.point(name);
     if (held.containsKey(name)) {
       net[held.get(name)] += gain;
-    } else if (point.spill().isPresent()) {
+    } else if (point.isWayOut()) {
       over.merge(name, gain, Double::sum);
-      net[entryOf(name)] += gain;
+      net[gain > 0 ? entryOf(name) : elsewhere] += gain;
     } else {
       net[elsewhere] += gain; // drawn from the network
     }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.study.Effort;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.trial.RunningTerms;
 
@@ -141,16 +140,5 @@ final class CostNotes {
     page.paragraph(
         "Wiring for a pump by water is for a licensed electrician, protected by GFCI or RCD; unplug"
             + " before hands go in. Local codes decide.");
-  }
-
-  void effort(Effort effort) {
-    if (effort.isWorthTelling()) {
-      page.paragraph(
-          "Balanced the network "
-              + String.format(Locale.ROOT, "%,d", effort.solves())
-              + " times, "
-              + String.format(Locale.ROOT, "%,d", Math.round(effort.solvesPerSecond()))
-              + " times a second.");
-    }
   }
 }

@@ -61,6 +61,5 @@ final class PumpNotes {
     if (!does.isEmpty()) {
       notes.wiring();
     }
-    notes.effort(answer.effort());
   }
 }

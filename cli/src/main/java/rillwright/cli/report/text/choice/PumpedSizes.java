@@ -271,9 +271,4 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     costs.otherCurrencies(answer.otherCurrencies());
     costs.notTried(answer.faults(), answer.choice().leftOut());
   }
-
-  @Override
-  void effort() {
-    costs.effort(answer.effort());
-  }
 }

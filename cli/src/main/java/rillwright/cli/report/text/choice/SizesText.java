@@ -119,9 +119,6 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
   /** Notes on what was not tried. */
   void leftOut() {}
 
-  /** What trying took. */
-  void effort() {}
-
   final Page print() {
     page.space();
     page.paragraph(sizes.title() + driven());
@@ -146,7 +143,6 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
     costs.uncounted(answer.uncounted());
     leftOut();
     CostNotes.trench(page);
-    effort();
     return page.build();
   }
 

@@ -1,6 +1,7 @@
 package rillwright.cli.report.text.stream;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.report.page.PageBuilder;
@@ -47,26 +48,34 @@ final class LevelsTable {
     row(table, "after a stop", basin.stoppedLevelM(), rest, stopped(basin));
     marks(basin).forEach(mark -> row(table, mark.name(), mark.levelM(), rest, mark.words()));
     page.table(table);
-    if (basin.firstFillM3() > 0) {
+    List<String> filled = filled(basin.firstFill());
+    if (basin.firstFillM3() > 0 && !filled.isEmpty()) {
       page.paragraph(
           "The first day takes "
               + units.volume(basin.firstFillM3())
               + " besides what fills \""
               + basin.basin().name().value()
               + "\" to its level: "
-              + Listing.of(filled(basin.firstFill()))
+              + Listing.of(filled)
               + ".");
     }
   }
 
   private List<String> filled(FirstFill fill) {
     List<String> words = new ArrayList<>();
-    fill.volumeM3().forEach((item, volume) -> words.add(filled(item, volume)));
+    Iterator<String> volumes = units.volumes(List.copyOf(fill.volumeM3().values())).iterator();
+    for (FirstFill.Item item : fill.volumeM3().keySet()) {
+      String volume = volumes.next();
+      if (!volume.startsWith("0 ")) {
+        words.add(filled(item, volume));
+      }
+    }
     return words;
   }
 
-  private String filled(FirstFill.Item item, double volumeM3) {
-    String volume = units.volume(Math.abs(volumeM3)) + " ";
+  private static String filled(FirstFill.Item item, String shown) {
+    boolean isLess = shown.startsWith("-");
+    String volume = (isLess ? shown.substring(1) : shown) + " ";
     return switch (item) {
       case TRANSIT -> volume + "in transit";
       case POOLS -> volume + "in pools below their crests";
@@ -74,9 +83,7 @@ final class LevelsTable {
       case PIPES -> volume + "in pipes that stay full";
       case BOXES -> volume + "in boxes below their crests";
       case CHAMBERS ->
-          volumeM3 < 0
-              ? "less " + volume + "by which chambers fall"
-              : volume + "by which chambers rise";
+          isLess ? "less " + volume + "by which chambers fall" : volume + "by which chambers rise";
     };
   }
 

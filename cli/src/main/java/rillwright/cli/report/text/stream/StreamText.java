@@ -1,5 +1,6 @@
 package rillwright.cli.report.text.stream;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.report.page.Page;
@@ -22,6 +23,15 @@ import rillwright.solver.stream.time.TimeCourse;
 /** Streams and levels for people. */
 public final class StreamText {
   private static final double BILLIONTH = 1e-9;
+  private static final List<String> PARTS =
+      List.of(
+          "in the reaches",
+          "in their gravel",
+          "above pools' crests",
+          "above boxes' crests",
+          "in filters",
+          "in draining pipes");
+
   private final StreamAnswer answer;
   private final StreamBudget budget;
   private final ShownUnits units;
@@ -85,18 +95,24 @@ public final class StreamText {
   }
 
   private void times(TimeCourse followed) {
-    new TimesTable(followed, units).print(page);
+    new TimesTable(followed, units, comeToRest()).print(page);
     String first =
         followed.firstReturnS().isPresent()
             ? "The first water returns "
                 + units.duration(followed.firstReturnS().getAsDouble())
                 + " after the start, all"
             : "All";
-    page.paragraph(
+    String steady =
         first
             + " levels are steady after "
             + units.duration(followed.stopsAtS())
-            + ", and at rest "
+            + ", and at rest ";
+    String moving =
+        "Not all levels become steady; the pump stops after "
+            + units.duration(followed.stopsAtS())
+            + ", and they are at rest ";
+    page.paragraph(
+        (comeToRest() ? steady : moving)
             + units.duration(followed.last().timeS() - followed.stopsAtS())
             + " after the stop (slower than 1 mm an hour). Volume check from the levels: no water"
             + " is lost or made; "
@@ -105,6 +121,10 @@ public final class StreamText {
             + (followed.ranOverM3() > 0
                 ? " Meanwhile " + units.volume(followed.ranOverM3()) + " overflowed."
                 : ""));
+  }
+
+  private boolean comeToRest() {
+    return budget.basins().stream().allMatch(basin -> basin.runningLevelM().isPresent());
   }
 
   private String kept(TimeCourse followed) {
@@ -134,12 +154,20 @@ public final class StreamText {
     }
     double known = transit.gravelM3() + transit.boxesM3() + transit.filtersM3() + transit.pipesM3();
     TableBuilder table = new TableBuilder("WATER IN TRANSIT").column("", Side.RIGHT);
-    row(table, "in the reaches", transit.streamsM3());
-    row(table, "in their gravel", transit.gravelM3());
-    row(table, "above pools' crests", transit.poolsM3());
-    row(table, "above boxes' crests", transit.boxesM3());
-    row(table, "in filters", transit.filtersM3());
-    row(table, "in draining pipes", transit.pipesM3());
+    List<Double> parts =
+        List.of(
+            transit.streamsM3(),
+            transit.gravelM3(),
+            transit.poolsM3(),
+            transit.boxesM3(),
+            transit.filtersM3(),
+            transit.pipesM3());
+    List<String> volumes = units.volumes(parts);
+    for (int i = 0; i < parts.size(); i++) {
+      if (!volumes.get(i).startsWith("0 ")) {
+        table.row(PARTS.get(i), volumes.get(i));
+      }
+    }
     table.row("all", units.volume(transit.totalM3()));
     page.table(table);
     if (most > least) {
@@ -149,12 +177,6 @@ public final class StreamText {
               + " to "
               + units.volume(most + known)
               + ": the roughness of a bed is an estimate (common practice, no source).");
-    }
-  }
-
-  private void row(TableBuilder table, String what, double volumeM3) {
-    if (volumeM3 > 0) {
-      table.row(what, units.volume(volumeM3));
     }
   }
 }

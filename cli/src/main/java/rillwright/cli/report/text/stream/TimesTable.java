@@ -23,10 +23,13 @@ final class TimesTable {
 
   private final TimeCourse course;
   private final ShownUnits units;
+  private final String last;
 
-  TimesTable(TimeCourse course, ShownUnits units) {
+  /** A table; its last row with the pumps on says whether levels have become steady. */
+  TimesTable(TimeCourse course, ShownUnits units, boolean becomesSteady) {
     this.course = course;
     this.units = units;
+    this.last = becomesSteady ? ", steady" : ", moving";
   }
 
   void print(PageBuilder page) {
@@ -81,7 +84,7 @@ final class TimesTable {
     }
     String minutes = String.format(Locale.ROOT, "%.0f min", since / SECONDS_PER_MINUTE);
     if (moment.equals(course.steady())) {
-      return minutes + ", steady";
+      return minutes + last;
     }
     return moment.pumping() ? minutes : "off, " + minutes;
   }
