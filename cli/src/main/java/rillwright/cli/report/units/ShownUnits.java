@@ -50,9 +50,7 @@ public final class ShownUnits implements Wording {
   private static final double QUARTERS = 4;
   private static final double HUNDREDTHS = 100;
   private static final double NEARLY = 1e-6;
-
   private static final Scale POWER = new Scale(Unit.WATT, Scale.CLOSE, "1");
-
   private final Scale flow;
   private final Scale flowPerWidth;
   private final Scale length;
