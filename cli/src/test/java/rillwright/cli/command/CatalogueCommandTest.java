@@ -112,7 +112,7 @@ class CatalogueCommandTest {
             + " did you mean flexible PVC?",
         "poly | the catalogue has nothing called \"poly\"; did you mean polyethylene?",
         "lips graniet | the catalogue has nothing among the lips called \"graniet\";"
-            + " they are metal, stone, broad, boulders",
+            + " they are metal, plastic, stone, broad, boulders",
         "zzzz | the catalogue has nothing called \"zzzz\"; its sections are pipes, fittings,"
             + " ends, valves, check valves, devices, skimmers, lips, beds"
       })

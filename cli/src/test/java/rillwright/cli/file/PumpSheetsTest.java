@@ -28,6 +28,24 @@ class PumpSheetsTest {
         ProjectReader.read(file, List.of()).notes().get(0));
   }
 
+  @Test
+  void pointsInAnyOrderAreSortedAndOneNoteSaysSo() throws IOException {
+    Files.writeString(folder.resolve("p.csv"), "Q [gph],H [ft]\n900,5\n0,10\n500,8\n");
+    Path file =
+        Files.writeString(
+            folder.resolve("pond.yaml"),
+            ProjectText.POINTS
+                + "pumps: {p: p.csv, in place: {points: [{flow: 900 gph, head: 5 ft},"
+                + " {flow: 0 gph, head: 10 ft}]}}\n");
+    assertEquals(
+        List.of(
+            "pump \"p\": its points are not in order of flow; they are read in that order.",
+            "pump \"in place\": its points are not in order of flow; they are read in that order."),
+        ProjectReader.read(file, List.of()).notes().stream()
+            .filter(note -> note.startsWith("pump"))
+            .toList());
+  }
+
   /** Heads, flows and powers of one curve; what is wrong with it must be the same in both forms. */
   @ParameterizedTest
   @CsvSource({
@@ -35,8 +53,9 @@ class PumpSheetsTest {
     "0 10; 900 5 90, 'only one point has a power; give it at two points or more, or at none'",
     "0 10, 'a pump''s curve needs two points or more, each with a flow and a head; here is only"
         + " one'",
-    "900 10; 500 8, '\"500\" is below \"900\" in %s; put the points in order of flow, from small to"
-        + " large'",
+    "900 5; 500 8; 0 10, ''",
+    "900 10; 500 8, '\"10\" is the last and is not below the first, \"8\" in %2$s; a pump''s head"
+        + " falls as its flow rises'",
     "0 10; 0 8, '\"0\" is the same as \"0\" in %s; leave one of the two out'",
     "0 10; 900 10, '\"10\" is the last and is not below the first, \"10\" in %s; a pump''s head"
         + " falls as its flow rises'",
@@ -55,9 +74,10 @@ class PumpSheetsTest {
       rows.append(power.isEmpty() ? "}, " : ", power: " + power + " W}, ");
     }
     Files.writeString(folder.resolve("p.csv"), sheet);
-    assertEquals(message.formatted("line 2"), faultOf("pumps: {p: p.csv}\n").orElse(""));
+    assertEquals(message.formatted("line 2", "line 3"), faultOf("pumps: {p: p.csv}\n").orElse(""));
     String inline = faultOf("pumps: {p: {points: [" + rows + "]}}\n").orElse("");
-    assertEquals(message.formatted("point 1"), inline.replaceAll(" (gph|m|W)(?=\")", ""));
+    assertEquals(
+        message.formatted("point 1", "point 2"), inline.replaceAll(" (gph|m|W)(?=\")", ""));
   }
 
   /** The only fault of a project, after the name of its column. */

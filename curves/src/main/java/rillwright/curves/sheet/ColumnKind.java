@@ -2,6 +2,7 @@ package rillwright.curves.sheet;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rillwright.curves.unit.Dimension;
@@ -9,12 +10,41 @@ import rillwright.curves.unit.Unit;
 
 /** The columns of a data sheet that count. */
 enum ColumnKind {
-  FLOW("flow", Unit.GALLON_PER_HOUR, 10, "10 m3/s", Dimension.FLOW, Dimension.FLOW),
-  HEAD("head", Unit.FOOT, 1000, "1000 m", Dimension.LENGTH, Dimension.PRESSURE),
-  POWER("power", Unit.WATT, 1e6, "1000 kW", Dimension.POWER, Dimension.POWER),
-  NPSH_REQUIRED("npshr", Unit.FOOT, 100, "100 m", Dimension.LENGTH, Dimension.LENGTH);
+  FLOW(
+      "flow",
+      "q|flow ?rate|discharge|capacity|delivery",
+      Unit.GALLON_PER_HOUR,
+      10,
+      "10 m3/s",
+      Dimension.FLOW,
+      Dimension.FLOW),
+  HEAD(
+      "head",
+      "h|tdh|total (dynamic )?head|delivery head",
+      Unit.FOOT,
+      1000,
+      "1000 m",
+      Dimension.LENGTH,
+      Dimension.PRESSURE),
+  POWER(
+      "power",
+      "p|p1|(input|electrical) power|power (input|drawn)",
+      Unit.WATT,
+      1e6,
+      "1000 kW",
+      Dimension.POWER,
+      Dimension.POWER),
+  NPSH_REQUIRED(
+      "npshr",
+      "npsh.?r|npsh required",
+      Unit.FOOT,
+      100,
+      "100 m",
+      Dimension.LENGTH,
+      Dimension.LENGTH);
 
   private final String heading;
+  private final String otherHeadings;
   private final Unit usualUnit;
   private final double greatest;
   private final String greatestInWords;
@@ -23,12 +53,14 @@ enum ColumnKind {
 
   ColumnKind(
       String heading,
+      String otherHeadings,
       Unit usualUnit,
       double greatest,
       String greatestInWords,
       Dimension dimension,
       Dimension otherDimension) {
     this.heading = heading;
+    this.otherHeadings = otherHeadings;
     this.usualUnit = usualUnit;
     this.greatest = greatest;
     this.greatestInWords = greatestInWords;
@@ -36,9 +68,15 @@ enum ColumnKind {
     this.otherDimension = otherDimension;
   }
 
-  static Optional<ColumnKind> named(String heading) {
+  /** The kind of a heading, by its own name or another usual one; P in a pressure is no power. */
+  static Optional<ColumnKind> of(Heading heading) {
+    String name = heading.name().toLowerCase(Locale.ROOT);
     return Arrays.stream(values())
-        .filter(kind -> kind.heading.equalsIgnoreCase(heading))
+        .filter(
+            kind ->
+                kind.heading.equals(name)
+                    || name.matches(kind.otherHeadings)
+                        && heading.unit().filter(unit -> !kind.isMeasuredIn(unit)).isEmpty())
         .findFirst();
   }
 

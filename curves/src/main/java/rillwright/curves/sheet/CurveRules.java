@@ -1,6 +1,8 @@
 package rillwright.curves.sheet;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import rillwright.curves.wording.PlainText;
 
 /** What points must be to make a pump's curve together, wherever they are written. */
@@ -30,7 +32,14 @@ public final class CurveRules {
     this.faults = faults;
   }
 
-  /** Checks the size of each value, and that flows rise from point to point. */
+  /** Points, or what has one, from the least flow to the greatest. */
+  public static <T> List<T> inOrder(List<T> points, Function<T, WrittenPoint> pointOf) {
+    return points.stream()
+        .sorted(Comparator.comparingDouble(each -> pointOf.apply(each).point().flowM3PerS()))
+        .toList();
+  }
+
+  /** Checks the size of each value, and that no flow comes twice; the points in order of flow. */
   public void checkEach(List<WrittenPoint> points) {
     for (int i = 0; i < points.size(); i++) {
       WrittenPoint written = points.get(i);
@@ -79,21 +88,15 @@ public final class CurveRules {
   }
 
   private void checkOrder(int index, WrittenPoint before, WrittenPoint written) {
-    double rise = written.point().flowM3PerS() - before.point().flowM3PerS();
-    if (rise > SAME_FLOW_M3_PER_S) {
-      return;
+    if (written.point().flowM3PerS() - before.point().flowM3PerS() <= SAME_FLOW_M3_PER_S) {
+      faults.at(
+          index,
+          ColumnKind.FLOW.heading(),
+          "%s is the same as %s in %s; leave one of the two out"
+              .formatted(
+                  PlainText.quoted(written.flow()),
+                  PlainText.quoted(before.flow()),
+                  before.name()));
     }
-    faults.at(
-        index,
-        ColumnKind.FLOW.heading(),
-        "%s is %s %s in %s; %s"
-            .formatted(
-                PlainText.quoted(written.flow()),
-                rise < -SAME_FLOW_M3_PER_S ? "below" : "the same as",
-                PlainText.quoted(before.flow()),
-                before.name(),
-                rise < -SAME_FLOW_M3_PER_S
-                    ? "put the points in order of flow, from small to large"
-                    : "leave one of the two out"));
   }
 }

@@ -10,8 +10,10 @@ import rillwright.solver.law.pump.PumpCurve;
  * @param curve head and power through the published points
  * @param facts what else the sheet says
  * @param passedOver headings of columns that were not read
+ * @param reordered whether its points stand in another order than by flow
  */
-public record DataSheet(String name, PumpCurve curve, SheetFacts facts, List<String> passedOver) {
+public record DataSheet(
+    String name, PumpCurve curve, SheetFacts facts, List<String> passedOver, boolean reordered) {
   public DataSheet {
     passedOver = List.copyOf(passedOver);
   }

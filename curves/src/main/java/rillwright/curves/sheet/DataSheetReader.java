@@ -12,7 +12,6 @@ import rillwright.curves.sheet.text.Separator;
 import rillwright.curves.sheet.text.SheetLine;
 import rillwright.curves.sheet.text.SheetText;
 import rillwright.solver.law.pump.PumpCurve;
-import rillwright.solver.law.pump.PumpPoint;
 
 /** Reads pumps' data sheets; what is wrong with one is told all at once. */
 public final class DataSheetReader {
@@ -62,19 +61,24 @@ public final class DataSheetReader {
         .forEach(line -> factReader.take(splitter.commentOf(line)));
     SheetFacts facts = factReader.facts();
     Optional<Header> header = new HeaderReader(numbers, faults).read(splitter.cellsOf(headings));
-    List<PumpPoint> points = new ArrayList<>();
+    List<Row> points = new ArrayList<>();
     if (header.isPresent()) {
       RowReader reader = new RowReader(header.get(), densityKgPerM3, numbers, faults);
       List<List<Cell>> cells = rows.stream().skip(1).map(splitter::cellsOf).toList();
       points.addAll(pointsOf(cells, reader, headings.number(), faults));
     }
     faults.throwIfAny(nameForMessages);
+    List<Row> ordered = CurveRules.inOrder(points, Row::written);
     return new DataSheet(
-        nameForMessages, new PumpCurve(points), facts, header.orElseThrow().passedOver());
+        nameForMessages,
+        new PumpCurve(ordered.stream().map(row -> row.written().point()).toList()),
+        facts,
+        header.orElseThrow().passedOver(),
+        !ordered.equals(points));
   }
 
-  /** The points of all rows that are not empty. */
-  private static List<PumpPoint> pointsOf(
+  /** All rows that are not empty. */
+  private static List<Row> pointsOf(
       List<List<Cell>> rows, RowReader reader, int headingsLine, FaultList faults) {
     List<Row> read = new ArrayList<>();
     boolean allRead = true;
@@ -85,13 +89,14 @@ public final class DataSheetReader {
         allRead &= row.isPresent();
       }
     }
-    List<WrittenPoint> written = read.stream().map(Row::written).toList();
-    CurveRules rules = new CurveRules(faultsOf(read, headingsLine, faults));
+    List<Row> ordered = CurveRules.inOrder(read, Row::written);
+    List<WrittenPoint> written = ordered.stream().map(Row::written).toList();
+    CurveRules rules = new CurveRules(faultsOf(ordered, headingsLine, faults));
     rules.checkEach(written);
     if (allRead) {
       rules.checkTogether(written);
     }
-    return written.stream().map(WrittenPoint::point).toList();
+    return read;
   }
 
   private static CurveRules.Faults faultsOf(List<Row> rows, int headingsLine, FaultList faults) {

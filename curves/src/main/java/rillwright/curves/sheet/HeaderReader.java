@@ -53,8 +53,8 @@ final class HeaderReader {
     Map<ColumnKind, Column> columns = new EnumMap<>(ColumnKind.class);
     List<Heading> others = new ArrayList<>();
     for (int i = 0; i < cells.size(); i++) {
-      Heading heading = Heading.of(cells.get(i)).withRoundBrackets();
-      Optional<ColumnKind> kind = ColumnKind.named(heading.name());
+      Heading heading = Heading.of(cells.get(i));
+      Optional<ColumnKind> kind = ColumnKind.of(heading);
       if (kind.isEmpty()) {
         others.add(heading);
       } else if (columns.containsKey(kind.get())) {
@@ -76,9 +76,7 @@ final class HeaderReader {
   /** The unit of a heading; the usual one where it is wrong, which is then noted. */
   private Unit unitOf(Heading heading, ColumnKind kind) {
     Optional<Unit> unit = heading.unit().filter(kind::isMeasuredIn);
-    if (!heading.equals(Heading.of(heading.cell()))) {
-      note(heading, "units stand in square brackets: write \"" + kind.example() + "\"");
-    } else if (heading.unitText().isEmpty()) {
+    if (heading.unitText().isEmpty()) {
       note(
           heading,
           "the column \"%s\" has no unit; write it in brackets, such as \"%s\""

@@ -61,8 +61,14 @@ class BadSheetTest {
             "flow [gph],haed [ft]\n0,31\n9,1\n",
             "1:12: \"haed [ft]\" is not a column of this sheet; did you mean \"head [ft]\"?"),
         arguments(
-            "discharge [gpm],head [ft]\n0,31\n9,1\n",
-            "1:1: \"discharge [gpm]\" is not a column of this sheet; did you mean \"flow [gph]\"?"),
+            "Q [gpm],P [bar]\n0,31\n9,1\n",
+            "1:1: no column \"head\"; the headings need one such as \"head [ft]\""),
+        arguments(
+            "Q (gph),H\n0,31\n9,1\n",
+            "1:9: the column \"head\" has no unit; write it in brackets, such as \"head [ft]\""),
+        arguments(
+            "flow [gph],H [ft],Q [gpm]\n0,31,1\n9,1,2\n",
+            "1:19: a second column \"flow\"; leave one of them out"),
         arguments(
             "flow [gph],head [ft],input [W]\n0,31,3\n9,1,3\n",
             "1:22: \"input [W]\" is not a column of this sheet; did you mean \"power [W]\", the"
@@ -73,9 +79,6 @@ class BadSheetTest {
         arguments(
             "flow,head [ft]\n0,31\n9,1\n",
             "1:1: the column \"flow\" has no unit; write it in brackets, such as \"flow [gph]\""),
-        arguments(
-            "flow (gph),head [ft]\n0,31\n9,1\n",
-            "1:1: units stand in square brackets: write \"flow [gph]\""),
         arguments(
             "flow [GPH],head [ft]\n0,31\n9,1\n",
             "1:1: \"GPH\" is not a unit of flow; "
@@ -132,9 +135,8 @@ class BadSheetTest {
         arguments(heads + "0,31\n1000\n", "3:5: the head is missing in this row"),
         arguments(heads + ",31\n1000,3\n", "2:1: the flow is missing in this row"),
         arguments(
-            heads + "0,31\n1000,20\n\n900,12\n",
-            "5:1: flow \"900\" is below \"1000\" in line 3; put the points in order of flow, from"
-                + " small to large"),
+            heads + "1000,20\n0,31\n\n1000,12\n",
+            "5:1: flow \"1000\" is the same as \"1000\" in line 2; leave one of the two out"),
         arguments(
             heads + "0,31\n1000,20\n1000.0,12\n",
             "4:1: flow \"1000.0\" is the same as \"1000\" in line 3; leave one of the two"

@@ -59,6 +59,10 @@ class DataSheetReaderTest {
       strings = {
         // columns in another order, capitals, blanks
         "Power [W] , FLOW [gph] ,Head[ft]\n420,0,31\n 455 ,\t1000, 29.5\n500,4000,12",
+        // other usual headings, round brackets, points in another order
+        "Q (gph),H (ft),P (W)\n4000,12,500\n0,31,420\n1000,29.5,455\n",
+        "Flow rate [gph],TDH [ft],P1 [W]\n4000,12,500\n1000,29.5,455\n0,31,420\n",
+        "capacity [gph],total head [ft],input power [W]\n0,31,420\n1000,29.5,455\n4000,12,500\n",
         // Windows line ends, blank lines, no line end at the end
         "\r\n\r\n"
             + "flow [gph],head [ft],power [W]\r\n"

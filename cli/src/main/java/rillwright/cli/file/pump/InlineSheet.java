@@ -48,14 +48,15 @@ final class InlineSheet {
 
   /** The sheet; empty, with the faults noted, if it is wrong. */
   Optional<DataSheet> read(String name, Fields fields) {
-    List<Fields> rows = fields.listRows("points", List.of("flow", "head", "power", "npshr"));
-    List<WrittenPoint> points = new ArrayList<>();
-    for (Fields row : rows) {
-      points.add(pointOf(row, points.size() + 1));
+    List<InlinePoint> written = new ArrayList<>();
+    for (Fields row : fields.listRows("points", List.of("flow", "head", "power", "npshr"))) {
+      written.add(new InlinePoint(row, pointOf(row, written.size() + 1)));
     }
     SheetFacts facts = facts(fields);
+    List<InlinePoint> ordered = CurveRules.inOrder(written, InlinePoint::point);
+    List<WrittenPoint> points = ordered.stream().map(InlinePoint::point).toList();
     if (fields.areSound()) {
-      CurveRules rules = new CurveRules(faultsOf(rows, fields));
+      CurveRules rules = new CurveRules(faultsOf(ordered, fields));
       rules.checkEach(points);
       rules.checkTogether(points);
     }
@@ -65,9 +66,13 @@ final class InlineSheet {
                 name,
                 new PumpCurve(points.stream().map(WrittenPoint::point).toList()),
                 facts,
-                List.of()))
+                List.of(),
+                !ordered.equals(written)))
         : Optional.empty();
   }
+
+  /** A point and where it is written. */
+  private record InlinePoint(Fields row, WrittenPoint point) {}
 
   private WrittenPoint pointOf(Fields row, int number) {
     return new WrittenPoint(
@@ -89,11 +94,11 @@ final class InlineSheet {
         .orElse("");
   }
 
-  private static CurveRules.Faults faultsOf(List<Fields> rows, Fields sheet) {
+  private static CurveRules.Faults faultsOf(List<InlinePoint> rows, Fields sheet) {
     return new CurveRules.Faults() {
       @Override
       public void at(int index, String column, String message) {
-        rows.get(index).fault(column, message);
+        rows.get(index).row().fault(column, message);
       }
 
       @Override

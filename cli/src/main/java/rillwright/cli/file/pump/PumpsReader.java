@@ -49,7 +49,11 @@ public final class PumpsReader {
       if (entry.key().equals(TO_BE_CHOSEN) || entry.key().isBlank()) {
         ledger.fault(entry.keyPlace(), what + ": give the pump another name");
       }
-      sheet(entry, what).ifPresent(sheet -> sheets.put(entry.key(), sheet));
+      Optional<DataSheet> sheet = sheet(entry, what);
+      sheet.ifPresent(read -> sheets.put(entry.key(), read));
+      if (sheet.filter(DataSheet::reordered).isPresent()) {
+        ledger.note(what + ": its points are not in order of flow; they are read in that order.");
+      }
     }
     return new PumpTable(names, sheets);
   }
