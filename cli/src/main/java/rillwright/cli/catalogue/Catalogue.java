@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.minor.ValveLoss;
 import rillwright.solver.law.minor.ValveTravel;
+import rillwright.solver.network.PipeWall;
+import rillwright.solver.network.PipeWall.WhenWarm;
 
 /**
  * What the program knows by name. Names match whatever their case and spaces, sizes whatever their
@@ -190,7 +192,13 @@ public final class Catalogue {
   private List<PipeSize> readPipes() {
     Map<String, Material> byName =
         listMaterials().stream().collect(Collectors.toMap(Material::name, Function.identity()));
-    return CatalogueTable.read("pipes.csv", row -> pipe(row, byName.get(row.text("material"))));
+    Map<String, List<WhenWarm>> warm =
+        CatalogueTable.read("warm.csv", WarmRow::of).stream()
+            .collect(
+                Collectors.groupingBy(
+                    WarmRow::series, Collectors.mapping(WarmRow::point, Collectors.toList())));
+    return CatalogueTable.read(
+        "pipes.csv", row -> pipe(row, byName.get(row.text("material")), warm));
   }
 
   private static <T> List<T> readLosses(
@@ -201,9 +209,30 @@ public final class Catalogue {
         .toList();
   }
 
-  private static PipeSize pipe(TableRow row, Material material) {
+  /** A row of the table of what is left of a pressure rating. */
+  private record WarmRow(String series, WhenWarm point) {
+    static WarmRow of(TableRow row) {
+      return new WarmRow(
+          row.text("series"), new WhenWarm(row.number("celsius"), row.number("share")));
+    }
+  }
+
+  private static PipeSize pipe(TableRow row, Material material, Map<String, List<WhenWarm>> warm) {
+    double inside = row.lengthM("inside");
+    Optional<Double> thickness =
+        row.lengthIfAnyM("wall")
+            .or(() -> row.lengthIfAnyM("outside").map(outside -> (outside - inside) / 2));
+    Optional<PipeWall> wall =
+        row.pressureIfAnyPa("rating")
+            .map(
+                rating ->
+                    new PipeWall(
+                        thickness.orElseThrow(),
+                        material.elasticModulusPa().orElseThrow(),
+                        rating,
+                        warm.getOrDefault(material.warm(), List.of())));
     return new PipeSize(
-        material, row.text("size"), row.lengthM("inside"), row.source() + "; " + material.source());
+        material, row.text("size"), inside, wall, row.source() + "; " + material.source());
   }
 
   private static <T> Optional<T> find(List<T> rows, Function<T, String> name, String wanted) {

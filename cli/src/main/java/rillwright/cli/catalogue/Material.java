@@ -1,5 +1,7 @@
 package rillwright.cli.catalogue;
 
+import java.util.Optional;
+
 /**
  * What a pipe is made of.
  *
@@ -7,6 +9,8 @@ package rillwright.cli.catalogue;
  * @param roughnessM absolute roughness that is computed with, m
  * @param leastRoughnessM least that it may be when new, m
  * @param greatestRoughnessM greatest that it may be when new, m
+ * @param elasticModulusPa of a pressure pipe's wall, Pa; empty where it is not known
+ * @param warm name of the series by which its pressure rating falls with the temperature
  * @param source where the numbers are from
  */
 public record Material(
@@ -14,7 +18,10 @@ public record Material(
     double roughnessM,
     double leastRoughnessM,
     double greatestRoughnessM,
+    Optional<Double> elasticModulusPa,
+    String warm,
     String source) {
+  private static final double PASCALS_PER_GIGAPASCAL = 1e9;
 
   static Material of(TableRow row) {
     return new Material(
@@ -22,6 +29,8 @@ public record Material(
         row.lengthM("roughness"),
         row.lengthM("least"),
         row.lengthM("greatest"),
+        row.numberIfAny("modulus").map(modulus -> PASCALS_PER_GIGAPASCAL * modulus),
+        row.text("warm"),
         row.source());
   }
 }

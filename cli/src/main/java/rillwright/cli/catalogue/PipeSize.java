@@ -1,6 +1,8 @@
 package rillwright.cli.catalogue;
 
 import java.util.List;
+import java.util.Optional;
+import rillwright.solver.network.PipeWall;
 
 /**
  * A size of pipe or hose.
@@ -8,9 +10,11 @@ import java.util.List;
  * @param wall what it is made of
  * @param size as the trade says it: {@code 1-1/2 in}, {@code 63 mm}
  * @param insideM inside diameter, m
+ * @param pressure its wall as that of a pressure pipe; empty if it is none or not known
  * @param source where the numbers are from
  */
-public record PipeSize(Material wall, String size, double insideM, String source) {
+public record PipeSize(
+    Material wall, String size, double insideM, Optional<PipeWall> pressure, String source) {
 
   /** Its material as project files name it: {@code flexible PVC}. */
   public String material() {

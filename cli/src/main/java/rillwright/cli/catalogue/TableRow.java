@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rillwright.curves.unit.Dimension;
+import rillwright.curves.unit.Unit;
 
 /**
  * A row of a catalogue table.
@@ -61,6 +63,23 @@ record TableRow(
   /** A cell's length, m; empty where it holds a dash. */
   Optional<Double> lengthIfAnyM(String column) {
     return text(column).equals(NONE) ? Optional.empty() : Optional.of(lengthM(column));
+  }
+
+  /** A cell's plain number; empty where it holds a dash. */
+  Optional<Double> numberIfAny(String column) {
+    return text(column).equals(NONE) ? Optional.empty() : Optional.of(number(column));
+  }
+
+  /** A cell's pressure, {@code 280 psi} or {@code 10 bar}, Pa; empty where it holds a dash. */
+  Optional<Double> pressureIfAnyPa(String column) {
+    String words = text(column);
+    if (words.equals(NONE)) {
+      return Optional.empty();
+    }
+    int blank = words.indexOf(' ');
+    return Unit.find(words.substring(blank + 1))
+        .filter(unit -> unit.dimension() == Dimension.PRESSURE)
+        .map(unit -> unit.toSi(Double.parseDouble(words.substring(0, blank))));
   }
 
   /** Where the row is from: its sources in full, joined by semicolons. */

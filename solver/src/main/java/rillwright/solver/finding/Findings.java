@@ -33,7 +33,8 @@ public final class Findings {
           new RunBackDetector(),
           new OpenSuctionDetector(),
           new OverflowDetector(),
-          new MatsDetector());
+          new MatsDetector(),
+          new PressureDetector());
 
   private Findings() {}
 

@@ -13,13 +13,22 @@ import rillwright.solver.water.Water;
  * @param inside its bore
  * @param friction its wall
  * @param label what pipe it is, for a person: "2 in flexible PVC"
+ * @param wall its wall, of pressure pipe where it is known
  */
-public record Run(double lengthM, Bore inside, Friction friction, String label) implements Part {
+public record Run(
+    double lengthM, Bore inside, Friction friction, String label, Optional<PipeWall> wall)
+    implements Part {
   public Run {
     Require.positive("length of a run", lengthM, "m");
     Require.given("bore of a run", inside);
     Require.given("friction of a run", friction);
     Require.given("label of a run", label);
+    Require.given("wall of a run", wall);
+  }
+
+  /** A length of pipe of whose wall nothing is known but its friction. */
+  public Run(double lengthM, Bore inside, Friction friction, String label) {
+    this(lengthM, inside, friction, label, Optional.empty());
   }
 
   @Override
@@ -51,6 +60,6 @@ public record Run(double lengthM, Bore inside, Friction friction, String label) 
 
   @Override
   public Run narrowed(double factor) {
-    return new Run(lengthM, inside.times(factor), friction, label);
+    return new Run(lengthM, inside.times(factor), friction, label, wall);
   }
 }

@@ -42,4 +42,17 @@ public record Water(
         WaterProperties.dynamicViscosityPaS(temperatureC) / density,
         WaterProperties.vapourPressurePa(temperatureC));
   }
+
+  /** Its temperature, °C, 0 to 40: that at which water boils under its vapour pressure. */
+  public double temperatureC() {
+    double low = LEAST_TEMPERATURE_C;
+    double high = GREATEST_TEMPERATURE_C;
+    while (high - low > 1e-6) {
+      double middle = (low + high) / 2;
+      boolean cooler = WaterProperties.vapourPressurePa(middle) < vapourPressurePa;
+      low = cooler ? middle : low;
+      high = cooler ? high : middle;
+    }
+    return low;
+  }
 }

@@ -15,6 +15,7 @@ import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.Friction;
+import rillwright.solver.network.PipeWall;
 
 /** Reads what a line's {@code pipe}, or a part itself, says about bore and wall. */
 public final class PipeReader {
@@ -54,7 +55,8 @@ public final class PipeReader {
             .or(() -> material.flatMap(this::catalogueFriction))
             .or(() -> misspelt ? Optional.of(STAND_IN) : Optional.empty());
     OptionalDouble deposit = fields.find("deposit", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE);
-    PipeSpec pipe = new PipeSpec(bored.clean(), friction, material, bored.label(), deposit);
+    PipeSpec pipe =
+        new PipeSpec(bored.clean(), friction, material, bored.label(), bored.wall(), deposit);
     requireOpen(fields, pipe);
     return pipe;
   }
@@ -107,7 +109,7 @@ public final class PipeReader {
     }
     return catalogue
         .findPipe(material.get(), size.get())
-        .map(pipe -> ofBore(pipe.insideM(), pipe.label()))
+        .map(pipe -> ofBore(pipe.insideM(), pipe.label(), pipe.pressure()))
         .orElseGet(() -> unknownSize(fields, material.get(), size.get()));
   }
 
@@ -124,11 +126,16 @@ public final class PipeReader {
   }
 
   private static PipeSpec ofBore(double diameterM, String label) {
+    return ofBore(diameterM, label, Optional.empty());
+  }
+
+  private static PipeSpec ofBore(double diameterM, String label, Optional<PipeWall> wall) {
     return new PipeSpec(
         Optional.of(new Bore(diameterM)),
         Optional.empty(),
         Optional.empty(),
         Optional.of(label),
+        wall,
         OptionalDouble.empty());
   }
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.Friction;
+import rillwright.solver.network.PipeWall;
 
 /**
  * What is said in one place about a pipe; each thing may be left to the line.
@@ -12,6 +13,7 @@ import rillwright.solver.network.Friction;
  * @param friction its wall
  * @param material its material in the catalogue
  * @param label what pipe it is, for a person; present with a bore
+ * @param wall its wall as that of a pressure pipe, with a bore of the catalogue
  * @param depositM what slime or lime take from the bore, m; empty where nothing is said
  */
 public record PipeSpec(
@@ -19,10 +21,12 @@ public record PipeSpec(
     Optional<Friction> friction,
     Optional<String> material,
     Optional<String> label,
+    Optional<PipeWall> wall,
     OptionalDouble depositM) {
   /** Where nothing is said. */
   public static final PipeSpec NOTHING =
       new PipeSpec(
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
@@ -46,6 +50,7 @@ public record PipeSpec(
         friction.or(there::friction),
         material.or(there::material),
         label.or(there::label),
+        clean.isPresent() ? wall : there.wall,
         depositM.isPresent() ? depositM : there.depositM);
   }
 }

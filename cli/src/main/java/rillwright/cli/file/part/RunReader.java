@@ -67,7 +67,7 @@ final class RunReader implements PartReader {
       fields.fault(
           "the roughness is more than 5 % of the inside diameter, which no friction law covers");
     }
-    return new Run(length, inside, wall, whole.label().orElse(""));
+    return new Run(length, inside, wall, whole.label().orElse(""), whole.wall());
   }
 
   private static boolean isTooRough(Friction wall, Bore inside) {

@@ -82,7 +82,7 @@ final class LineEdits {
       Part rest = parts.get(i);
       for (Cut cut : cuts) {
         if (withDraws && cut.index() == i && cut.inTheMiddle() && rest instanceof Run run) {
-          rest = new Run(run.lengthM() / 2, run.inside(), run.friction(), run.label());
+          rest = new Run(run.lengthM() / 2, run.inside(), run.friction(), run.label(), run.wall());
           piece.add(rest);
           piece = cutHere(cut, pieces, tees);
         }
