@@ -13,7 +13,8 @@ public final class Findings {
           new LayoutDetector(),
           new ShortRunDetector(),
           new ReachDetector(),
-          new DoubtfulTargetDetector());
+          new DoubtfulTargetDetector(),
+          new DoubtfulSheetDetector());
 
   private static final List<Detector> DETECTORS =
       List.of(

@@ -1,18 +1,22 @@
 package rillwright.solver.finding;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rillwright.solver.finding.SmallGarden.QUIET;
 import static rillwright.solver.finding.SmallGarden.curve;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.solver.building.LineParts;
 import rillwright.solver.building.LineParts.Pipe;
 import rillwright.solver.building.NetworkBuilder;
+import rillwright.solver.law.pump.PumpCurve;
+import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.law.weir.BrinkRule;
 import rillwright.solver.law.weir.PowerWeir;
 import rillwright.solver.network.HighPoint;
@@ -145,6 +149,60 @@ class NetworkFindingsTest {
       assertEquals(factor, figure(doubtful, "factor"), 0);
       assertEquals(0.02 * Math.pow(times, 2.0 / 3), figure(doubtful, "crestHead"), 1e-6);
     }
+  }
+
+  /**
+   * ρ g Q H / P of 3 L/s, 5 m and 300 W is 0.49: 147 W in the water. Read in another unit the sheet
+   * has 60, 1,000 or 3.6 times the flow or 2.31 times the head.
+   */
+  @ParameterizedTest(name = "{0} times the flow, {1} times the head")
+  @CsvSource({
+    "1, 1, 0, 0",
+    "60, 1, 60, 0",
+    "1000, 1, 1000, 0",
+    "0.001, 1, 1000, 0",
+    "0.016666667, 1, 60, 0",
+    "3.6, 1, 3.6, 0",
+    "1, 2.31, 3.6, 2.31",
+    "1.5, 1, 0, 0",
+    "0.4, 1, 0, 0"
+  })
+  void sheetWithPowersThatIsPlausibleInAnotherUnit(
+      double flows, double heads, double flowFactor, double headFactor) {
+    Network network =
+        QUIET
+            .pump(
+                new PumpCurve(
+                    List.of(
+                        new PumpPoint(0, 6.7 * heads, OptionalDouble.of(300)),
+                        new PumpPoint(0.003 * flows, 5 * heads, OptionalDouble.of(300)),
+                        new PumpPoint(0.006 * flows, 2 * heads, OptionalDouble.of(300)))))
+            .network();
+    if (flowFactor == 0) {
+      assertFalse(codes(network).contains("doubtful-sheet supply"), codes(network).toString());
+      return;
+    }
+    Finding doubtful = the("doubtful-sheet", network);
+    assertEquals(0.4903 * flows * heads, figure(doubtful, "efficiency"), 1e-3 * flows * heads);
+    assertEquals(flowFactor, figure(doubtful, "flowFactor"), 0);
+    assertEquals(
+        headFactor > 0,
+        doubtful.figures().stream().anyMatch(figure -> figure.name().equals("headFactor")));
+  }
+
+  /** 6 L/s in a pipe of 80 mm run 1.19 m/s. */
+  @ParameterizedTest(name = "{0} times")
+  @CsvSource({"1, 0", "1000, 1000", "60, 60", "0.001, 1000", "0.016666667, 60", "5, 0", "0.1, 0"})
+  void sheetWithoutPowersThatIsPlausibleInAnotherUnit(double times, double factor) {
+    Network network =
+        QUIET.pump(SmallGarden.curve(0, 6.7, 0.003 * times, 5, 0.006 * times, 2)).network();
+    if (factor == 0) {
+      assertFalse(codes(network).contains("doubtful-sheet supply"), codes(network).toString());
+      return;
+    }
+    Finding doubtful = the("doubtful-sheet", network);
+    assertEquals(1.1937 * times, figure(doubtful, "velocity"), 1e-3 * times);
+    assertEquals(factor, figure(doubtful, "flowFactor"), 0);
   }
 
   @Test
