@@ -29,6 +29,7 @@ record WeakJob(Project project, AsBuilt built) {
           "clogged-shut",
           "pump-stopped",
           "starved-chamber",
+          "cannot-start",
           "pump-held-shut",
           "pump-runs-dry",
           "check-valve-shut");

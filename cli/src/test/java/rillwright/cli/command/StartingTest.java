@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
 
 /**
  * A pump that must bring water over a hump of 6 m to a fall at 2 m: its shut-off head of 5 m would
@@ -19,6 +22,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StartingTest extends ScratchSupplier {
 
   private String job(String pump, String highPoint) throws IOException {
+    return job(pump, highPoint, "10 m");
+  }
+
+  private String job(String pump, String highPoint, String length) throws IOException {
     return file(
         """
         rillwright: 1
@@ -34,7 +41,8 @@ class StartingTest extends ScratchSupplier {
             pipe: {inside: 50 mm, roughness: 0.01 mm}
             parts:
               - pump: PUMP
-              - run: 10 m
+              - valve: {type: ball, open: 100 %, adjustable: yes}
+              - run: LENGTH
               - high point: HIGH
               - run: 4 m
         pumps:
@@ -43,7 +51,12 @@ class StartingTest extends ScratchSupplier {
               - {flow: 0 L/s, head: 5 m, power: 150 W}
               - {flow: 1.6 L/s, head: 4.3 m, power: 200 W}
               - {flow: 3.9 L/s, head: 0 m, power: 234 W}
+        conditions:
+          lower: {lines: {supply: {high point: {elevation: 3 m}}}}
+        readings:
+          - {at: fall, flow: 0.7 L/s, within: 10 %}
         """
+            .replace("LENGTH", length)
             .replace("PUMP", pump)
             .replace("HIGH", highPoint));
   }
@@ -76,7 +89,69 @@ class StartingTest extends ScratchSupplier {
     int weak = run.out().lastIndexOf("cannot start");
     int small = run.out().lastIndexOf("falls short");
     assertTrue(small > 0 && small < weak, run.out());
-    Run.assertTold(run.flat(), "do not reach the high point of \"supply\"");
+    Run.assertTold(run.flat(), "less than the high point of \"supply\"");
+  }
+
+  @Test
+  void pipesOfAnySizeDoNotStartIt() throws IOException {
+    String file =
+        file(
+            Files.readString(Path.of(job("weak", "6 m")))
+                .replace(
+                    "inside: 50 mm, roughness: 0.01 mm", "material: PVC-U PN 10, size: 50 mm"));
+    JsonNode sizes = Run.json("pipes", file, "--line", "supply", "--sizes", "40 mm, 110 mm");
+    assertEquals(2, sizes.get("candidates").size());
+    for (JsonNode size : sizes.get("candidates")) {
+      assertEquals("cannot-start", size.get("verdictCode").asString());
+      assertEquals(0, size.get("fallsM3PerS").get("fall").asDouble());
+    }
+  }
+
+  @Test
+  void balanceSaysThatItDoesNotStart() throws IOException {
+    Run run = Run.of("balance", job("weak", "6 m"));
+    Run.assertTold(run.flat(), "\"supply\" does not start", "more than 6");
+    assertFalse(run.out().contains("would not help"), run.out());
+  }
+
+  @Test
+  void oddsOfAPumpThatNeverStartsAreNone() throws IOException {
+    Run run = Run.of("odds", job("weak", "5.2 m .. 7 m"), "--samples", "100");
+    assertTrue(
+        run.out().contains("fall  3.6 m3/h     0 %        dry     dry          dry"), run.out());
+  }
+
+  @Test
+  void oddsCountTheSamplesInWhichItStarts() throws IOException {
+    Run run =
+        Run.of("odds", job("weak", "{elevation: 4 m .. 6 m, primed: yes}"), "--samples", "100");
+    assertTrue(run.out().contains("100 %"), "primed it runs in all of them: " + run.out());
+  }
+
+  @Test
+  void aConditionThatLowersTheHighPointStartsIt() throws IOException {
+    JsonNode conditions = Run.json("solve", job("weak", "6 m"), "--conditions").get("conditions");
+    assertEquals(0, flow(conditions.get(0)));
+    assertTrue(flow(conditions.get(1)) > 1e-3, conditions.toString());
+  }
+
+  private static double flow(JsonNode condition) {
+    return condition.get("solve").get("points").get("fall").get("flowM3PerS").asDouble();
+  }
+
+  @Test
+  void chartShowsThePumpAtNoFlowBelowTheSystemCurve() throws IOException {
+    JsonNode chart = Run.json("chart", job("weak", "6 m"));
+    assertEquals(0, chart.get("operatingPoint").get("flowM3PerS").asDouble());
+    assertEquals(5, chart.get("operatingPoint").get("headM").asDouble(), 1e-9);
+    assertEquals(6, chart.get("systemCurve").get(0).get("headM").asDouble(), 1e-6);
+  }
+
+  @Test
+  void weakSaysThatTheJobAsWrittenDoesNotStart() throws IOException {
+    Run run = Run.of("weak", job("weak", "6 m"));
+    assertEquals(2, run.status());
+    Run.assertTold(run.err(), "nothing flows", "does not start", "more than 6");
   }
 
   @ParameterizedTest

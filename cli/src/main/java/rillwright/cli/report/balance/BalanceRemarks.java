@@ -8,6 +8,7 @@ import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.finding.Figure.Unit;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.finding.Findings;
 import rillwright.solver.finding.Severity;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
@@ -25,9 +26,10 @@ public final class BalanceRemarks {
   public static List<Finding> of(BalanceAnswer answer) {
     List<Finding> remarks = new ArrayList<>();
     ValveSettings settings = answer.settings();
-    if (settings.missingHeadM().orElse(1) > 0) {
+    remarks.addAll(cannotStart(settings));
+    if (remarks.isEmpty() && settings.missingHeadM().orElse(1) > 0) {
       remarks.add(tooWeak(settings));
-    } else if (answer.missesATarget()) {
+    } else if (remarks.isEmpty() && answer.missesATarget()) {
       remarks.add(elsewhere(settings));
     }
     settings.favoured().forEach(fall -> remarks.add(favoured(fall, answer)));
@@ -47,6 +49,13 @@ public final class BalanceRemarks {
       }
     }
     return remarks;
+  }
+
+  /** Lines that do not start: of their falls there is nothing else to say. */
+  private static List<Finding> cannotStart(ValveSettings settings) {
+    return Findings.of(settings.state()).stream()
+        .filter(finding -> finding.code().equals("cannot-start"))
+        .toList();
   }
 
   private static Finding tooWeak(ValveSettings settings) {
