@@ -133,6 +133,9 @@ public final class ProjectMapping {
         root.findWord("show", List.of("us", "metric")).filter("metric"::equals).isPresent()
             ? Show.METRIC
             : Show.US;
+    if (show == Show.METRIC) {
+      ledger.showMetric();
+    }
     SiteReader site = new SiteReader(root);
     Water water = site.water();
     Measure head = Measure.headIn(water.densityKgPerM3());

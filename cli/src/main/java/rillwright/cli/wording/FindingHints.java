@@ -13,7 +13,7 @@ public final class FindingHints {
           "basin-not-in-balance", "Say it with a fall's \"returns to\" or a stream's \"to\".",
           "cannot-start", "If somebody will, write \"primed: yes\" at the high point.",
           "ends-exchanged", "Swap \"from\" and \"to\" of that line.",
-          "no-evaporation", "For example \"water: {temperature: 75 F}\".",
+          "no-evaporation", "Write for example \"water: {temperature: 75 F}\".",
           "stream-dry", "\"rillwright solve\" tells why.",
           "water-temperature-assumed", "Write for example \"water: {temperature: 80 F}\".");
 

@@ -34,7 +34,7 @@ class TradeWritingTest {
         "valve: {type: slide valve, open: 50 %} | ; did you mean \"gate\"?",
         "check valve: {type: flap} | ; did you mean \"swing\"?",
         "run: {length: 1 m, material: uPVC, size: 63 mm} | ; did you mean \"PVC-U PN 10\"?",
-        "fitting: tee branch | not \"tee branch\"; write \"fitting: {type: tee branch}\"",
+        "fitting: tee branch | found \"tee branch\"; write \"fitting: {type: tee branch}\"",
         "fitting: bend 45 | ; write \"fitting: {type: elbow 45}\"",
         "fitting: 0.5 | ; write \"fitting: {k: 0.5}\"",
         "valve: slide valve | ; write \"valve: {type: gate, open: 100 %}\"",
@@ -53,6 +53,24 @@ class TradeWritingTest {
     assertTrue(faults.startsWith("pond.yaml:18:"), faults);
     assertTrue(faults.contains(told), faults);
     assertEquals(1, faults.lines().count(), faults);
+  }
+
+  /** 38 ft are 11.6 m, 12 in 305 mm, 3000 gph 11.4 m3/h, 4 ft 1.22 m, 62 F 16.7 °C. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "run: {} | ; write for example \"length: 12 m\"",
+        "run: 38 | ; write for example \"38 m\" (m, cm, mm, ft, in)",
+        "skimmer: {sill: -90 mm} | ; write for example \"width: 300 mm\"",
+        "skimmer: {width: 12 in, sill: -90} | ; write for example \"-90 mm\" (mm, cm, m, in, ft)",
+        "filter: {clogged: 10 %} | for example \"rating: {flow: 11 m3/h, head: 1.2 m}\", or as",
+        "filter: {rating: {flow: 9, head: 1 m}}"
+            + " | ; write for example \"9 L/h\" (L/h, L/min, L/s, m3/h, m3/s, gph,"
+      })
+  void examplesOfAMetricFileAreMetric(String part, String told) {
+    String faults = ProjectText.faultsOf("show: metric\n" + line(part));
+    assertTrue(faults.contains(told), faults);
   }
 
   @ParameterizedTest

@@ -1,7 +1,9 @@
 package rillwright.cli.command.need;
 
 import rillwright.cli.file.Project;
+import rillwright.cli.file.Show;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.quantity.MetricExamples;
 import rillwright.solver.pumping.Targets;
 
 /** The targets of a project, for commands that size something for them. */
@@ -25,11 +27,13 @@ public final class WithTargets {
    */
   public static void require(Project project, String consequence) {
     if (Targets.of(project.network()).isEmpty()) {
-      throw new InvalidInput(
-          project.places().whole(),
+      String message =
           "no fall or outlet has a target, so "
               + consequence
-              + "; write for example \"target: 3600 gph\" or \"target: 100 gph/in\" at each fall");
+              + "; write for example \"target: 3600 gph\" or \"target: 100 gph/in\" at each fall";
+      throw new InvalidInput(
+          project.places().whole(),
+          project.show() == Show.METRIC ? MetricExamples.in(message) : message);
     }
   }
 }

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.function.Supplier;
 import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.MetricExamples;
 import rillwright.cli.file.tree.Scalar;
 
 /** What reading a project turns up besides its contents. */
@@ -18,6 +20,7 @@ public final class Ledger {
   private final Set<String> notes = new LinkedHashSet<>();
   private final List<Uncertain> uncertain = new ArrayList<>();
   private Optional<String> currency = Optional.empty();
+  private boolean metric;
 
   /**
    * An empty ledger.
@@ -44,9 +47,23 @@ public final class Ledger {
     return drawn.findFor(written);
   }
 
+  /** From here on examples of what could be written are in metric units. */
+  public void showMetric() {
+    metric = true;
+  }
+
+  /** A measure with the units first that the file is shown in. */
+  Measure shown(Measure measure) {
+    return metric ? measure.metricFirst() : measure;
+  }
+
+  private String said(String message) {
+    return metric ? MetricExamples.in(message) : message;
+  }
+
   /** Notes something wrong. */
   public void fault(Place place, String message) {
-    faults.add(place, message);
+    faults.add(place, said(message));
   }
 
   /**
@@ -55,7 +72,7 @@ public final class Ledger {
    * @param hint what to add to the message if it is shown: a search for what might have been meant
    */
   void fault(Place place, String message, Supplier<String> hint) {
-    faults.add(place, message, hint);
+    faults.add(place, said(message), hint);
   }
 
   /** All that is wrong. */

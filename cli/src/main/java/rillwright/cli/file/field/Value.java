@@ -31,7 +31,7 @@ record Value(String name, Scalar scalar, Ledger ledger) {
       return Quantity.exactly(drawn.getAsDouble());
     }
     try {
-      Quantity quantity = QuantityReader.read(scalar.text(), measure, range);
+      Quantity quantity = QuantityReader.read(scalar.text(), ledger.shown(measure), range);
       if (!quantity.isExact()) {
         ledger.remember(new Uncertain(name, scalar, quantity, range));
       }

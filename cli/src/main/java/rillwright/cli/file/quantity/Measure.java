@@ -2,6 +2,7 @@ package rillwright.cli.file.quantity;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -100,6 +101,11 @@ public final class Measure {
           List.of("90"),
           "");
 
+  private static final Set<String> METRIC =
+      Set.of(
+          "m", "cm", "mm", "m3/h", "L/h", "L/min", "L/s", "m3/s", "m3/h/m", "kPa", "bar", "m2",
+          "m3", "L", "m/s", "km/h", "mm/day", "C");
+
   private final String words;
   private final List<Scale> scales;
   private final int offered;
@@ -190,6 +196,16 @@ public final class Measure {
     scales.addAll(one.scales.subList(one.offered, one.scales.size()));
     scales.addAll(other.scales.subList(other.offered, other.scales.size()));
     return new Measure(one.words + " or " + other.words, scales, offered);
+  }
+
+  /** The same, with metric units offered before others. */
+  public Measure metricFirst() {
+    List<Scale> ordered = new ArrayList<>(scales.subList(0, offered));
+    ordered.sort(Comparator.comparing(scale -> !METRIC.contains(scale.symbol())));
+    ordered.addAll(scales.subList(offered, scales.size()));
+    boolean anyMetric = offered > 0 && METRIC.contains(ordered.get(0).symbol());
+    List<String> shown = anyMetric ? List.of(ordered.get(0).symbol()) : examples;
+    return new Measure(words, ordered, offered, shown, meaning);
   }
 
   /** "a length": for messages. */

@@ -50,6 +50,9 @@ public final class VisitReader {
 
   private Visit read(MapNode tree, List<String> sections) {
     Fields root = Fields.of(tree, "", ledger, sections);
+    if (root.findText("show").filter("metric"::equals).isPresent()) {
+      ledger.showMetric();
+    }
     ReadingReader reader = new ReadingReader(job.network());
     List<PlacedReading> placed = new ArrayList<>();
     for (Fields fields : root.listRows("readings", ReadingForm.ALL)) {

@@ -2,6 +2,7 @@ package rillwright.cli.report.units;
 
 import java.util.List;
 import java.util.Optional;
+import rillwright.cli.file.quantity.MetricExamples;
 import rillwright.cli.wording.FindingHints;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.finding.Wording;
@@ -12,8 +13,7 @@ import rillwright.solver.finding.Wording;
  * <p>One rule: what is computed is rounded to three figures and no finer than 1 gph, 0.1 ft, 0.1
  * in, 0.01 ft/s, 0.1 psi, 0.01 m3/h, 0.01 m, 1 mm, 0.01 m/s, 0.1 kPa, 1 W, the same wherever it is
  * told; what somebody wrote in these units (levels, lengths, targets, points of data sheets) is
- * told as it is written. Lengths below 4 ft are told in inches where they are whole quarters of one
- * but no whole feet.
+ * told as it is written; lengths below 4 ft in inches if whole quarters of one and no whole feet.
  */
 public final class ShownUnits implements Wording {
   /** Gallons per hour, feet, inches, psi. */
@@ -212,7 +212,7 @@ public final class ShownUnits implements Wording {
 
   @Override
   public String hint(String code) {
-    return FindingHints.of(code);
+    return equals(METRIC) ? MetricExamples.in(FindingHints.of(code)) : FindingHints.of(code);
   }
 
   /** A plain number, such as a loss coefficient or a price: four figures. */
