@@ -15,7 +15,7 @@ import rillwright.solver.steady.SteadyState;
  * @param state what flows where with it, the valves as they stand
  * @param operating where it runs then
  * @param verdict whether it gives the falls their targets
- * @param findings what the crew should know, the valves as they stand
+ * @param findings what the crew should know where it is to run
  */
 public record PumpTrial(
     PumpSetup setup,

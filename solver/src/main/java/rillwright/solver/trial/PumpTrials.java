@@ -55,10 +55,10 @@ public final class PumpTrials {
     Pump pump = new Pump(setup.offer().model(), set, inlet().withNeeds(setup.offer().needs()));
     SteadyState state =
         SteadyStateFinder.find(network.withPart(place.line(), place.partIndex(), pump));
-    List<Finding> findings = new ArrayList<>(Findings.of(state));
     double flow = state.line(place.line()).flowM3PerS();
     RunningPoint operating = RunningPoint.of(set, flow, network.water().densityKgPerM3());
     Verdict verdict = judge.judge(set, flow, state);
+    List<Finding> findings = new ArrayList<>(Findings.of(verdict.throttledState().orElse(state)));
     double inUse = verdict.throttled().orElse(operating).flowM3PerS();
     FarFromBest.find(place.line().value(), set, inUse).ifPresent(findings::add);
     return new PumpTrial(setup, set, state, operating, verdict, findings);

@@ -68,11 +68,17 @@ public record MendRequest(Offered offered, List<String> sizes, double years)
         }
       }
     }
+    List<Remedy> sorted = sorted(remedies.values(), site);
+    if (sorted.stream().noneMatch(Remedy::mends)) {
+      List<Remedy> pairs = new ArrayList<>(new Pairs(site, trials).of(sorted));
+      pairs.addAll(sorted);
+      sorted = sorted(pairs, site);
+    }
     return new MendAnswer(
         Job.of(project),
         site.state(),
         site.needs(),
-        sorted(remedies.values(), site),
+        sorted,
         Bounds.of(site),
         duty(site),
         years,

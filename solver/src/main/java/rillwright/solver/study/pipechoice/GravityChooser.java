@@ -40,7 +40,7 @@ public final class GravityChooser {
     for (SiteState site : option.states()) {
       conditions.add(new InCondition(site.condition(), runIn(site.network())));
     }
-    return new GravityPipe(option, run, Findings.of(run.asItStands().state()), conditions);
+    return new GravityPipe(option, run, Findings.of(run.inUse().state()), conditions);
   }
 
   private static Optional<GravityRun> runIn(Network network) {

@@ -11,7 +11,7 @@ import rillwright.solver.steady.SteadyState;
  *
  * @param option which sizes
  * @param run what comes of it
- * @param findings what the crew should know, the valves as they stand
+ * @param findings what the crew should know where it is to run
  * @param conditions the same in the conditions that judge it; empty to judge it by itself
  */
 public record GravityPipe(

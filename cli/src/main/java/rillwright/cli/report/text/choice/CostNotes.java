@@ -16,8 +16,8 @@ final class CostNotes {
 
   /** Where the figures of some rows are at a throttled point. */
   static final String THROTTLED =
-      "Rows marked \"throttled\" show throttled figures, here and below; all others, and the"
-          + " warnings, are with the valves as they stand.";
+      "Rows marked \"throttled\" show throttled figures and warnings, here and below; all others"
+          + " are with the valves as they stand.";
 
   private final PageBuilder page;
   private final ShownUnits units;

@@ -21,6 +21,7 @@ import rillwright.cli.study.mend.change.Need;
 import rillwright.cli.study.mend.change.Work;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.SteadyState;
+import rillwright.solver.trial.Verdict;
 
 /** What would mend a job, on one page. */
 public final class MendText {
@@ -33,6 +34,11 @@ public final class MendText {
 
   /** What is to be done takes a line of its own where it is longer. */
   private static final int LONGEST_NAME = 36;
+
+  private static final String COSTS =
+      "Costs: what is bought once, and the trench where one is dug; a dash where the file has no"
+          + " price for it. A year: electricity. A fall counts as met from 100 to 125 % of its"
+          + " target.";
 
   private static final String UNKNOWN = "-";
 
@@ -64,17 +70,25 @@ public final class MendText {
     }
     List<Remedy> mending = answer.mending();
     List<Remedy> others = answer.remedies().stream().filter(it -> !it.mends()).toList();
+    if (!mending.isEmpty()) {
+      page.space();
+      FirstWords.of(answer).ifPresent(page::paragraph);
+    }
     page.table(needs());
     if (!mending.isEmpty()) {
-      page.table(remedies("MEETS THE TARGET, BEST FIRST", shown(mending, MOST_MENDING)));
+      page.table(remedies("THIS MENDS IT, BEST FIRST", shown(mending, MOST_MENDING)));
       more(mending, MOST_MENDING);
+      page.paragraph(COSTS);
     }
     if (!others.isEmpty()) {
-      page.table(remedies("FALLS SHORT, NEAREST FIRST", shown(others, MOST_OTHERS)));
+      page.table(remedies("THIS DOES NOT, NEAREST FIRST", shown(others, MOST_OTHERS)));
       more(others, MOST_OTHERS);
+      if (mending.isEmpty()) {
+        page.paragraph(COSTS);
+      }
     }
     cannot();
-    page.heading("WHAT TO DO");
+    page.heading("WHAT TO KNOW");
     first(mending);
     duty();
     cautions();
@@ -147,10 +161,14 @@ public final class MendText {
       double target = state.network().point(fall.name()).targetM3PerS().orElse(Double.NaN);
       String share = units.share(flow / target);
       String told = falls.size() > FEW_FALLS ? share : units.flow(flow) + " " + share;
-      cells.add(new Cell(told, flow < target ? Tone.WARNING : Tone.GOOD));
+      cells.add(new Cell(told, isMet(flow / target) ? Tone.GOOD : Tone.WARNING));
     }
     cells.addAll(List.of(Cell.of(power), Cell.of(price), Cell.of(year)));
     return cells;
+  }
+
+  private static boolean isMet(double share) {
+    return share >= 1 && share <= Verdict.TOO_MUCH_SHARE;
   }
 
   private String money(OptionalDouble amount) {
@@ -168,16 +186,15 @@ public final class MendText {
 
   private void first(List<Remedy> mending) {
     if (mending.isEmpty()) {
-      page.marked("! ", "No single change that was tried does it.");
+      page.marked("! ", "No change that was tried does it, alone or two together.");
       return;
     }
-    Remedy best = mending.get(0);
-    page.paragraph("First: " + RemedyWords.of(best.candidate(), units) + ".");
+    page.paragraph("To see all of it with one of these changes, give it to any command:");
     int number = 0;
     for (Remedy remedy : shown(mending, MOST_SET)) {
       number++;
       List<String> set = remedy.candidate().set().stream().map(it -> "--set '" + it + "'").toList();
-      page.paragraph("To look at " + number + ": " + String.join(" ", set));
+      page.paragraph(number + ": " + String.join(" ", set));
     }
   }
 
@@ -193,7 +210,9 @@ public final class MendText {
                         + " at "
                         + units.head(throttled.headM())
                         + leastShutOff()
-                        + ", the other falls throttled to their targets."));
+                        + (falls.size() > 1
+                            ? ", the other falls throttled to their targets."
+                            : ".")));
   }
 
   private String leastShutOff() {

@@ -15,12 +15,12 @@ public record Candidate(List<Step> steps) {
     steps = List.copyOf(steps);
   }
 
-  static Candidate of(Step step) {
+  public static Candidate of(Step step) {
     return new Candidate(List.of(step));
   }
 
   /** These and other changes. */
-  Candidate and(Candidate other) {
+  public Candidate and(Candidate other) {
     return new Candidate(Stream.concat(steps.stream(), other.steps.stream()).toList());
   }
 

@@ -140,7 +140,7 @@ public final class Valves implements Source {
   }
 
   /** All valves of a project set, after some steps that made it what it is. */
-  static Optional<List<Candidate>> all(Project project, List<Step> before) {
+  public static Optional<List<Candidate>> all(Project project, List<Step> before) {
     return set(project, places(project.network()), before);
   }
 

@@ -1,0 +1,63 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Site;
+import rillwright.cli.study.mend.change.Step;
+import rillwright.cli.study.mend.change.Valves;
+
+/**
+ * Two changes together, where none alone mends: those that bring most alone, and the valves set for
+ * both.
+ */
+final class Pairs {
+  /** How many of the changes that help are paired with each other. */
+  private static final int MOST_PAIRED = 12;
+
+  private final Site site;
+  private final Trials trials;
+
+  Pairs(Site site, Trials trials) {
+    this.site = site;
+    this.trials = trials;
+  }
+
+  /** The pairs that mend, of changes that were tried alone, the best first. */
+  List<Remedy> of(List<Remedy> helpful) {
+    List<Candidate> alone = helpful.stream().map(Remedy::candidate).limit(MOST_PAIRED).toList();
+    List<Remedy> mending = new ArrayList<>();
+    for (int i = 0; i < alone.size(); i++) {
+      for (Candidate other : alone.subList(i + 1, alone.size())) {
+        if (areApart(alone.get(i), other)) {
+          together(alone.get(i).and(other)).ifPresent(mending::add);
+        }
+      }
+    }
+    return mending;
+  }
+
+  private Optional<Remedy> together(Candidate pair) {
+    return trials.mending(List.of(pair)).or(() -> trials.mending(throttled(pair)));
+  }
+
+  private List<Candidate> throttled(Candidate pair) {
+    return site.changed(pair.set())
+        .filter(changed -> Site.balanced(changed.network()).filter(site::isEnough).isPresent())
+        .flatMap(changed -> Valves.all(changed, pair.steps()))
+        .orElse(List.of());
+  }
+
+  /** Whether two changes are not of the same kind to the same thing. */
+  private static boolean areApart(Candidate one, Candidate other) {
+    return one.steps().stream().noneMatch(step -> touches(other.steps(), step));
+  }
+
+  private static boolean touches(Collection<Step> steps, Step step) {
+    return steps.stream()
+        .anyMatch(
+            other -> other.at().equals(step.at()) && other.action().work() == step.action().work());
+  }
+}

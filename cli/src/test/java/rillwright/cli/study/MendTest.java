@@ -1,0 +1,116 @@
+package rillwright.cli.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.ProjectReader;
+import rillwright.cli.file.pump.SheetFolder;
+import rillwright.cli.study.mend.Bound;
+import rillwright.cli.study.mend.FirstRequest;
+import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.mend.MendRequest;
+import rillwright.cli.study.mend.Remedy;
+import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.solve.SolveRequest;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.SteadyStateFinder;
+
+/** What is tried to mend the invented jobs of the examples. */
+class MendTest {
+  private static final double GALLON_PER_HOUR = 3.785411784e-3 / 3600;
+  private static final MendRequest USUAL = new MendRequest(Offered.NOTHING, List.of(), 10);
+
+  private static final String WIDEST = "lines.supply.pipe.size=8 in";
+
+  private static Project example(String name, String... changes) {
+    return ProjectReader.read(Path.of("..", "examples").resolve(name), List.of(changes));
+  }
+
+  @Test
+  void aHandleThatCostsNothingIsFirst() {
+    MendAnswer answer = USUAL.answer(example("twin-falls/ball-valves.yaml"));
+    Remedy first = answer.remedies().get(0);
+    assertTrue(first.mends());
+    assertEquals(OptionalDouble.of(0), first.candidate().price());
+    assertEquals(List.of(new PointName("high fall")), first.serves());
+    assertEquals(List.of("lines.low.valve.open=72.2222222 %"), first.candidate().set());
+  }
+
+  /** The widest pipe of the catalogue comes near it; 1,654 gph were found by hand before. */
+  @Test
+  void noPipeLiftsWhatTheLiftAloneTakes() {
+    MendAnswer answer = USUAL.answer(example("small-pond/pond.yaml"));
+    Bound friction =
+        answer.bounds().stream()
+            .filter(bound -> bound.kind() == Bound.Kind.PIPE_FRICTION)
+            .findFirst()
+            .orElseThrow();
+    assertFalse(friction.enough());
+    PointName fall = new PointName("fall");
+    double most = friction.fallsM3PerS().get(fall);
+    double wide =
+        SteadyStateFinder.find(example("small-pond/pond.yaml", WIDEST).network())
+            .point(fall)
+            .outflowM3PerS();
+    assertTrue(wide <= most);
+    assertEquals(most, wide, 0.002 * most);
+    assertEquals(1654, most / GALLON_PER_HOUR, 1);
+  }
+
+  /** A width of the crest makes no more water: it is named only where the target goes with it. */
+  @Test
+  void aCrestIsNoRemedyForAFlow() {
+    MendAnswer answer =
+        USUAL.answer(example("small-pond/pond.yaml", "points.fall.target=1800 gph"));
+    assertTrue(
+        answer.remedies().stream()
+            .flatMap(remedy -> remedy.candidate().set().stream())
+            .noneMatch(change -> change.startsWith("points.fall.width")));
+  }
+
+  @Test
+  void twoTogetherMendWhatNoneAloneDoes() {
+    MendAnswer answer =
+        USUAL.answer(example("twin-falls/falls.yaml", "points.high fall.target=2400 gph"));
+    assertFalse(answer.mending().isEmpty());
+    assertTrue(answer.mending().stream().allMatch(it -> it.candidate().steps().size() > 1));
+  }
+
+  @Test
+  void pumpsOfAFolderAreNamedForAnyCommand() {
+    Project stream = example("long-stream/stream.yaml");
+    Offered offered =
+        new Offered(
+            SheetFolder.read(Path.of("../examples/long-stream/supplier"), 998.2).sheets(),
+            "supplier/");
+    Remedy first = new MendRequest(offered, List.of(), 10).answer(stream).remedies().get(0);
+    assertEquals("pumps.kestrel-200=supplier/kestrel-200.csv", first.candidate().set().get(0));
+    assertTrue(first.mends());
+  }
+
+  /** A solved page is not to wait: what is tried for it is counted. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "twin-falls/falls.yaml",
+        "twin-falls/ball-valves.yaml",
+        "small-pond/pond.yaml",
+        "long-stream/stream.yaml",
+        "long-stream/dry.yaml",
+        "header-pond/troughs.yaml",
+        "fish-pond/pond.yaml"
+      })
+  void whatToDoFirstIsSoonFound(String name) {
+    Project project = example(name);
+    MendAnswer answer = new FirstRequest(new SolveRequest().answer(project)).answer(project);
+    assertTrue(answer.effort().solves() <= 12, answer.effort() + " for " + name);
+  }
+}
