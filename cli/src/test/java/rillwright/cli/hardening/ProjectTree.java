@@ -1,6 +1,7 @@
 package rillwright.cli.hardening;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,19 @@ final class ProjectTree {
 
   static String json(Map<String, Object> tree) {
     return new ObjectMapper().writeValueAsString(tree);
+  }
+
+  /** Turns the order of points and lines round. */
+  @SuppressWarnings("unchecked")
+  static void reverse(Map<String, Object> tree) {
+    for (String section : List.of("points", "lines")) {
+      Map<String, Object> written = (Map<String, Object>) tree.get(section);
+      List<String> names = new ArrayList<>(written.keySet());
+      Collections.reverse(names);
+      Map<String, Object> turned = new LinkedHashMap<>();
+      names.forEach(name -> turned.put(name, written.get(name)));
+      tree.put(section, turned);
+    }
   }
 
   /** Names of the lines that have a part of a kind. */

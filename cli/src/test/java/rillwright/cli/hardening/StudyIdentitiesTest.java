@@ -1,0 +1,298 @@
+package rillwright.cli.hardening;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * What studies of drawn projects must say in one way, whoever is asked: that of {@code solve} where
+ * they balance what {@code solve} does, and the same whatever the file's notation and order. {@code
+ * -Drillwright.projects=1000} tries that many.
+ */
+class StudyIdentitiesTest {
+  private static final int PROJECTS = Integer.getInteger("rillwright.projects", 4);
+
+  /** What balances of one network by two ways agree to, a share of the largest flow. */
+  private static final double CLOSE = 1e-6;
+
+  /** What valves set by a balance bring, a share of a target. */
+  private static final double SET = 1e-4;
+
+  private static final List<String> STUDIES =
+      List.of("duty", "balance", "stream", "weak", "odds --samples 100", "pumps --from SHEETS");
+
+  @TempDir private Path folder;
+
+  private MeasuredRun run(Map<String, Object> tree, String... words) {
+    return runOf(Scratch.file(folder, ProjectTree.yaml(tree)), words);
+  }
+
+  private static MeasuredRun runOf(String file, String... words) {
+    List<String> command = new ArrayList<>(Arrays.asList(words));
+    command.add(1, file);
+    command.addAll(List.of("--format", "json"));
+    return MeasuredRun.of(command.toArray(String[]::new));
+  }
+
+  /** Asks of each project; gives how many could answer, which must not be none. */
+  private static void eachProject(Asked asked) throws IOException {
+    int answers = 0;
+    for (long seed = 0; seed < PROJECTS; seed++) {
+      answers += asked.of(seed, RandomProject.of(seed)) ? 1 : 0;
+    }
+    assertTrue(answers > 0, "none of " + PROJECTS + " projects could answer");
+  }
+
+  private interface Asked {
+    boolean of(long seed, Map<String, Object> tree) throws IOException;
+  }
+
+  @Test
+  void aSecondRunAndAnotherNotationAreTheSameBytes() throws IOException {
+    String sheets =
+        sheets(
+            List.of(
+                Map.of("flow", "0 m3/h", "head", "6 m"), Map.of("flow", "9 m3/h", "head", "1 m")));
+    eachProject(
+        (seed, tree) -> {
+          boolean answered = false;
+          String json = Scratch.file(folder, "pond.json", ProjectTree.json(tree));
+          for (String study : STUDIES) {
+            String[] words = study.replace("SHEETS", sheets).split(" ", -1);
+            MeasuredRun first = run(tree, words);
+            answered |= first.status() == 0;
+            assertEquals(first.out(), run(tree, words).out(), seed + " " + study);
+            assertEquals(first.out(), runOf(json, words).out(), seed + " " + study);
+          }
+          return answered;
+        });
+  }
+
+  @Test
+  void aConditionIsASettingIsAnEdit() throws IOException {
+    for (String study : List.of("solve", "stream", "odds --samples 100")) {
+      eachProject(
+          (seed, tree) -> {
+            tree.put("conditions", Map.of("low", level("-8 cm")));
+            String[] words = study.split(" ", -1);
+            MeasuredRun condition = run(tree, with(words, "--condition", "low"));
+            MeasuredRun set = run(tree, with(words, "--set", "points.pond.level=-8 cm"));
+            map(map(tree.get("points")).get("pond")).put("level", "-8 cm");
+            MeasuredRun edited = run(tree, words);
+            assertEquals(edited.status(), set.status(), study + ", seed " + seed + set.err());
+            if (edited.status() != 0) {
+              return false;
+            }
+            String member = words[0];
+            JsonNode told = condition.json().get("conditions").get(0).get(member);
+            assertSame(edited.json(), set.json(), study + ", seed " + seed);
+            assertSame(edited.json(), told, study + ", seed " + seed);
+            return true;
+          });
+    }
+  }
+
+  private static Map<String, Object> level(String level) {
+    return Map.of("points", Map.of("pond", Map.of("level", level)));
+  }
+
+  /** But for what each tells of itself, and what conditions tell once for all. */
+  private static void assertSame(JsonNode expected, JsonNode found, String what) {
+    for (String member : found.propertyNames()) {
+      boolean isTold = !found.get(member).isNull();
+      if (isTold && !List.of("changed", "findings", "kind", "title").contains(member)) {
+        assertEquals(expected.get(member), found.get(member), what + ": " + member);
+      }
+    }
+  }
+
+  @Test
+  void thePumpsOwnSheetAndThePipesOwnSizeGiveWhatSolveGives() throws IOException {
+    eachProject(
+        (seed, tree) -> {
+          List<String> pumped = ProjectTree.linesWith("pump", tree);
+          MeasuredRun solve = run(tree, "solve");
+          if (pumped.size() != 1 || solve.status() != 0) {
+            return false;
+          }
+          Map<String, Object> pump = map(map(tree.get("pumps")).values().iterator().next());
+          MeasuredRun pumps = run(tree, "pumps", "--from", sheets(list(pump.get("points"))));
+          boolean asked = pumps.status() == 0;
+          if (asked) {
+            assertFalls(solve, pumps.json().get("candidates").get(0), "pumps, seed " + seed);
+          }
+          for (Map.Entry<String, Object> line : map(tree.get("lines")).entrySet()) {
+            Object pipe = map(line.getValue()).get("pipe");
+            if (pipe != null && map(pipe).containsKey("size")) {
+              String size = (String) map(pipe).get("size");
+              MeasuredRun pipes = run(tree, "pipes", "--line", line.getKey(), "--sizes", size);
+              asked |= pipes.status() == 0;
+              if (pipes.status() == 0) {
+                assertFalls(solve, pipes.json().get("candidates").get(0), "pipes, seed " + seed);
+              }
+            }
+          }
+          return asked;
+        });
+  }
+
+  private static void assertFalls(MeasuredRun solve, JsonNode candidate, String what) {
+    JsonNode falls = candidate.get("fallsM3PerS");
+    for (String fall : falls.propertyNames()) {
+      double flow = solve.flow(fall);
+      assertEquals(flow, falls.get(fall).asDouble(), CLOSE * (1e-4 + Math.abs(flow)), what);
+    }
+  }
+
+  @Test
+  void openingsAndLossesOfABalancePutBackGiveItsFlows() throws IOException {
+    eachProject(
+        (seed, tree) -> {
+          MeasuredRun balance = run(tree, "balance");
+          if (balance.status() != 0) {
+            return false;
+          }
+          List<String> words = new ArrayList<>(List.of("solve"));
+          for (JsonNode valve : balance.json().get("valves")) {
+            for (String set : List.of("opening", "lossCoefficient")) {
+              if (valve.has(set) && !valve.get(set).isNull()) {
+                String field = set.equals("opening") ? ".open=" : ".k=";
+                String value =
+                    set.equals("opening") ? asPercent(valve.get(set)) : valve.get(set).asString();
+                words.add("--set");
+                words.add(
+                    "lines."
+                        + valve.get("line").asString()
+                        + "."
+                        + valve.get("part").asString()
+                        + field
+                        + value);
+                break;
+              }
+            }
+          }
+          MeasuredRun solve = run(tree, words.toArray(String[]::new));
+          assertEquals(0, solve.status(), "seed " + seed + solve.err());
+          JsonNode falls = balance.json().get("falls");
+          for (String fall : falls.propertyNames()) {
+            double flow = falls.get(fall).get("flowM3PerS").asDouble();
+            assertEquals(flow, solve.flow(fall), SET * (1e-4 + Math.abs(flow)), "seed " + seed);
+          }
+          return true;
+        });
+  }
+
+  private static String asPercent(JsonNode share) {
+    return 100 * share.asDouble() + " %";
+  }
+
+  @Test
+  void rangesWithoutWidthGiveOddsOfWhatSolveGives() throws IOException {
+    eachProject(
+        (seed, tree) -> {
+          String json = ProjectTree.json(tree).replace(" ± 40 cm", "");
+          String exact = json.replaceAll("\"(\\d+) % \\.\\. 40 %\"", "\"$1 %\"");
+          String file = Scratch.file(folder, "pond.json", exact);
+          String line = ProjectTree.linesWith("run", tree).get(0);
+          String run = "lines." + line + ".run=5 m .. 5.0000000001 m";
+          MeasuredRun odds = runOf(file, "odds", "--samples", "100", "--set", run);
+          MeasuredRun solve = runOf(file, "solve", "--set", "lines." + line + ".run=5 m");
+          if (odds.status() != 0) {
+            return false;
+          }
+          JsonNode falls = odds.json().get("falls");
+          for (String fall : falls.propertyNames()) {
+            double flow = solve.flow(fall);
+            for (String quantile : List.of("p5M3PerS", "p50M3PerS", "p95M3PerS")) {
+              double drawn = falls.get(fall).get(quantile).asDouble();
+              assertEquals(flow, drawn, CLOSE * (1e-4 + Math.abs(flow)), "seed " + seed);
+            }
+          }
+          return true;
+        });
+  }
+
+  @Test
+  void probabilitiesOfCausesAddUpToOne() throws IOException {
+    eachProject(
+        (seed, tree) -> {
+          MeasuredRun weak = run(tree, "weak");
+          if (weak.status() != 0) {
+            return false;
+          }
+          double sum = 0;
+          for (JsonNode cause : weak.json().get("causes")) {
+            sum += cause.get("probability").asDouble();
+          }
+          assertEquals(1, sum, 1e-9, "seed " + seed);
+          return true;
+        });
+  }
+
+  @Test
+  void volumesAddUp() throws IOException {
+    eachProject(
+        (seed, tree) -> {
+          MeasuredRun stream = run(tree, "stream");
+          if (stream.status() != 0) {
+            return false;
+          }
+          for (JsonNode basin : stream.json().get("basins")) {
+            double sum = 0;
+            for (JsonNode item : basin.get("firstFill")) {
+              sum += item.get("volumeM3").asDouble();
+            }
+            assertEquals(basin.get("firstFillM3").asDouble(), sum, 1e-12, "seed " + seed);
+          }
+          return true;
+        });
+  }
+
+  /** A folder with a data sheet of a pump's points. */
+  private String sheets(List<Map<String, Object>> points) throws IOException {
+    StringBuilder sheet = new StringBuilder("flow [m3/h],head [m],power [W]\n");
+    for (Map<String, Object> point : points) {
+      sheet.append(
+          String.format(
+              Locale.ROOT,
+              "%s,%s,%s%n",
+              number(point.get("flow")),
+              number(point.get("head")),
+              number(point.getOrDefault("power", "100 W"))));
+    }
+    Path sheets = Files.createDirectories(folder.resolve("sheets"));
+    Files.writeString(sheets.resolve("own.csv"), sheet);
+    return sheets.toString();
+  }
+
+  private static String number(Object quantity) {
+    return ((String) quantity).replaceFirst(" .*", "");
+  }
+
+  private static String[] with(String[] words, String... more) {
+    List<String> all = new ArrayList<>(Arrays.asList(words));
+    all.addAll(Arrays.asList(more));
+    return all.toArray(String[]::new);
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> map(Object section) {
+    return (Map<String, Object>) section;
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<Map<String, Object>> list(Object section) {
+    return (List<Map<String, Object>>) section;
+  }
+}
