@@ -7,8 +7,8 @@ import java.util.Optional;
 /**
  * Units with their exact SI value.
  *
- * <p>Source: NIST Special Publication 811 (2008), appendix B.8 (from memory): foot 0.3048 m, US
- * gallon 231 in³, imperial gallon 4.54609 L, horsepower 550 ft·lbf/s, psi.
+ * <p>Source: NIST Special Publication 811 (2008), appendix B.8 (SciPy has the same values): foot
+ * 0.3048 m, US gallon 231 in³, imperial gallon 4.54609 L, horsepower 550 ft·lbf/s, psi.
  */
 public enum Unit {
   FOOT(Dimension.LENGTH, 0.3048, "ft", "'"),

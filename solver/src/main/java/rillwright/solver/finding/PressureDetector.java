@@ -147,7 +147,7 @@ final class PressureDetector implements Detector {
                 Severity.PROBLEM,
                 "over-pressure-rating",
                 name,
-                "With its water held the pump puts ")
+                "Against a shut valve the pump puts ")
             .pressure("shutOffPressure", at.shutOffPa())
             .then(" on the " + at.run().label() + " of \"" + name + "\"");
     Finding surge =
@@ -160,7 +160,8 @@ final class PressureDetector implements Detector {
         .then("; at the water's temperature that pipe is made for ")
         .pressure("rating", ratedPa)
         .then(
-            ". Take pipe of a higher rating, a check valve that closes before the water turns, or"
-                + " a pump of less head. A pipe that bursts can empty the pond.");
+            ". Take pipe of a higher rating"
+                + (at.surgePa() == 0 ? "" : ", a check valve that closes before the water turns,")
+                + " or a pump of less head. A pipe that bursts can empty the pond.");
   }
 }

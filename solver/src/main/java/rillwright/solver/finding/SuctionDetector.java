@@ -3,6 +3,7 @@ package rillwright.solver.finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import rillwright.solver.network.Skimmer;
 import rillwright.solver.pumping.PumpSuction;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.SteadyState;
@@ -26,14 +27,15 @@ final class SuctionDetector implements Detector {
         for (int i = 0; i < line.parts().size(); i++) {
           PumpSuction.of(state, line, i)
               .filter(pump -> !pump.isStarved())
-              .ifPresent(pump -> check(line, pump, findings));
+              .ifPresent(pump -> check(state, line, pump, findings));
         }
       }
     }
     return findings;
   }
 
-  private static void check(LineState line, PumpSuction pump, List<Finding> findings) {
+  private static void check(
+      SteadyState state, LineState line, PumpSuction pump, List<Finding> findings) {
     String name = line.line().name().value();
     OptionalDouble has = pump.npshAvailableM();
     OptionalDouble needs = pump.npshRequiredM();
@@ -55,7 +57,8 @@ final class SuctionDetector implements Detector {
               line.line().from().value(),
               depth.getAsDouble(),
               needed.getAsDouble(),
-              pump.isDepthOnSheet()));
+              pump.isDepthOnSheet(),
+              !state.network().placed(Skimmer.class).isEmpty()));
     }
   }
 
@@ -90,7 +93,8 @@ final class SuctionDetector implements Detector {
                 + " primes itself from there, or set it below the water.");
   }
 
-  private static Finding lowSubmergence(String at, double depthM, double neededM, boolean bySheet) {
+  private static Finding lowSubmergence(
+      String at, double depthM, double neededM, boolean bySheet, boolean skimmer) {
     return Finding.of(
             Severity.PROBLEM, "low-submergence", at, "In \"" + at + "\" the water stands ")
         .depth("depth", depthM)
@@ -99,6 +103,7 @@ final class SuctionDetector implements Detector {
                 ? " over the pump's inlet; its data sheet asks for "
                 : " over the pump's inlet; an inlet of that bore at that flow asks for ")
         .depth("needed", neededM)
-        .then(". It may draw air. Set it deeper, widen the skimmer, or throttle it.");
+        .then(". It may draw air. Set it deeper, ")
+        .then(skimmer ? "widen the skimmer, or throttle it." : "or throttle it.");
   }
 }

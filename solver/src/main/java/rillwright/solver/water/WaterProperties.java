@@ -11,7 +11,8 @@ public final class WaterProperties {
    *
    * <p>Source: Tanaka, M., Girard, G., Davis, R., Peuto, A. and Bignell, N. (2001), "Recommended
    * table for the density of water between 0 °C and 40 °C based on recent experimental reports",
-   * Metrologia 38, 301–309 (from memory).
+   * Metrologia 38, 301–309 (the paper was not seen; the library chemicals for Python, which cites
+   * it, agrees within 0.0012 kg/m³).
    *
    * @param temperatureC °C, 0 to 40
    */
@@ -25,7 +26,8 @@ public final class WaterProperties {
    * Dynamic viscosity at 0.1 MPa, Pa·s.
    *
    * <p>Source: IAPWS SR6-08(2011), Revised supplementary release on properties of liquid water at
-   * 0.1 MPa (from memory; its check values are in the tests).
+   * 0.1 MPa (the library chemicals for Python agrees within 0.003 %; the release's check values are
+   * in the tests).
    *
    * @param temperatureC °C, −20 to 110
    */

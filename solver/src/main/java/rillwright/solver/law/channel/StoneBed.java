@@ -8,7 +8,8 @@ import rillwright.solver.law.Gravity;
  * = R/D84, a₁ = 6.5, a₂ = 2.5, and V = √(8 g R S / f).
  *
  * <p>Source: Ferguson, R. (2007), "Flow resistance equations for gravel- and boulder-bed streams",
- * Water Resources Research 43, W05427 (constants from memory). Errors by a factor of two are usual.
+ * Water Resources Research 43, W05427 (constants as in a program that cites it; another has 5.5 and
+ * 2.2). Errors by a factor of two are usual.
  *
  * @param d84M size that 84 % of the stones are smaller than, m, greater than 0
  */

@@ -9,7 +9,8 @@ import rillwright.solver.invariant.Require;
  *
  * <p>Source: Fritsch, F. N. and Butland, J. (1984), "A method for constructing local monotone
  * piecewise cubic interpolants", SIAM J. Sci. Stat. Comput. 5(2), 300–304, with the three-point end
- * slopes of Moler, C. (2004), Numerical Computing with MATLAB, section 3.4 (both from memory).
+ * slopes of Moler, C. (2004), Numerical Computing with MATLAB, section 3.6; SciPy's interpolator,
+ * which cites both, has the same slopes.
  */
 public final class MonotoneCubic {
   private final double[] x;

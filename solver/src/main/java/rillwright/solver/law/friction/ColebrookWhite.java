@@ -7,7 +7,7 @@ package rillwright.solver.law.friction;
  *
  * <p>Source: Colebrook, C. F. (1939), "Turbulent flow in pipes, with particular reference to the
  * transition region between the smooth and rough pipe laws", J. Institution of Civil Engineers 11,
- * 133–156 (from memory).
+ * 133–156, as in Hydraulic Institute, Engineering Data Book, section III, eq. 3.A.2.
  */
 public final class ColebrookWhite {
   private static final double LN10 = Math.log(10);

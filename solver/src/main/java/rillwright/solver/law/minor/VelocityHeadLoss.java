@@ -10,7 +10,7 @@ import rillwright.solver.law.HeadLaw;
  * direction.
  *
  * <p>Source: the definition of the loss coefficient, e.g. Hydraulic Institute, Engineering Data
- * Book, section III, eq. 3.B.1 (number from memory).
+ * Book, section III, eq. 3.B.1.
  *
  * @param kForward loss coefficient for flow from the line's first point to its last, dimensionless,
  *     0 or more
