@@ -21,6 +21,9 @@ final class Arrangement {
   final double[] least;
   final double[] greatest;
 
+  /** Flow near which each link's search begins; NaN where none is known. */
+  final double[] near;
+
   /** Whether each node's head is held, and at what. */
   final boolean[] held;
 
@@ -44,6 +47,7 @@ final class Arrangement {
     law = new HeadLaw[linkCount];
     least = new double[linkCount];
     greatest = new double[linkCount];
+    near = new double[linkCount];
     for (int k = 0; k < linkCount; k++) {
       BalanceProblem.Link link = links.get(k);
       from[k] = link.from();
@@ -51,6 +55,7 @@ final class Arrangement {
       law[k] = link.law();
       least[k] = link.law().leastFlow();
       greatest[k] = link.law().greatestFlow();
+      near[k] = link.nearM3PerS().orElse(Double.NaN);
     }
     held = new boolean[nodeCount];
     heldHead = new double[nodeCount];

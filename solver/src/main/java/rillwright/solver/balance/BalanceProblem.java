@@ -42,6 +42,13 @@ public record BalanceProblem(List<Node> nodes, List<Link> links) {
    * @param from number of the node that positive flow leaves
    * @param to number of the node that it reaches
    * @param law head at {@code from} less head at {@code to}, by flow
+   * @param nearM3PerS flow near which the search begins, m³/s; empty where none is known
    */
-  public record Link(int from, int to, HeadLaw law) {}
+  public record Link(int from, int to, HeadLaw law, OptionalDouble nearM3PerS) {
+
+    /** A link of which no flow is known. */
+    public Link(int from, int to, HeadLaw law) {
+      this(from, to, law, OptionalDouble.empty());
+    }
+  }
 }

@@ -28,6 +28,11 @@ public final class Balancer {
   /** Flow at which the search starts, m³/s: about 1 m/s in the pipes of a pond. */
   private static final double START_FLOW_M3_PER_S = 1e-3;
 
+  /** A flow so small tells nothing of where to begin: many laws are nearly level there. */
+  private static final double SMALL_FLOW_M3_PER_S = 1e-6;
+
+  private static final double TINY_FLOW_M3_PER_S = 1e-9;
+
   private static final int MOST_ROUNDS = 40;
   private static final int MOST_RESTARTS = 4;
 
@@ -58,7 +63,7 @@ public final class Balancer {
   private Balance run() {
     double steepness = steepness();
     for (int restart = 0; restart < MOST_RESTARTS; restart++) {
-      start();
+      start(restart == 0);
       walk(steepness);
       for (int round = 0; round < MOST_ROUNDS; round++) {
         pinWhatIsBeyondItsBounds();
@@ -87,13 +92,26 @@ public final class Balancer {
     return steepest;
   }
 
-  private void start() {
+  private void start(boolean near) {
     for (int k = 0; k < net.linkCount; k++) {
       boolean shut = net.least[k] == net.greatest[k];
       state.pin[k] = shut ? Pin.AT_LEAST : Pin.FREE;
-      state.flow[k] = Math.min(START_FLOW_M3_PER_S, shut ? net.greatest[k] : net.greatest[k] / 2);
+      double usual = Math.min(START_FLOW_M3_PER_S, shut ? net.greatest[k] : net.greatest[k] / 2);
+      state.flow[k] = near && !shut ? near(k, usual) : usual;
     }
     cutOffs = CutOffs.mark(net, state);
+  }
+
+  /** A flow that is known to be near; where it lies at a bound, just beyond it. */
+  private double near(int link, double usual) {
+    double known = net.near[link];
+    if (known <= net.least[link]) {
+      return net.least[link] - TINY_FLOW_M3_PER_S;
+    }
+    if (known >= net.greatest[link]) {
+      return net.greatest[link] + TINY_FLOW_M3_PER_S;
+    }
+    return Math.abs(known) > SMALL_FLOW_M3_PER_S ? known : usual;
   }
 
   private void walk(double steepness) {

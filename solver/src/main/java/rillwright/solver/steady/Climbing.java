@@ -33,14 +33,27 @@ final class Climbing {
   /** Balances kept: those of all lines of a large network would fill the memory. */
   private static final int MOST_KEPT = 50;
 
-  /** A balance, told with courses that come to the same as those it was found with. */
-  interface Told extends Function<Map<LineName, Course>, SteadyState> {}
+  /** A balance: its effort, and its state told in the words of the network. */
+  interface Told {
+    /** Newton steps that it took. */
+    int iterations();
+
+    /**
+     * Its state.
+     *
+     * @param courses that come to the same as those it was found with
+     * @param iterations Newton steps of all that led to it
+     */
+    SteadyState with(Map<LineName, Course> courses, int iterations);
+  }
 
   private final Network network;
   private final Imposed imposed;
   private final Function<Map<LineName, Course>, Told> finder;
   private final Map<LineName, Map<Integer, HighPoint>> judged = new LinkedHashMap<>();
   private final Map<LineName, Course> courses = new LinkedHashMap<>();
+
+  private int iterations;
 
   /** Balances of late by what changes them: a few are asked for again. */
   private final Map<Map<LineName, Course>, Told> known = new LinkedHashMap<>();
@@ -129,12 +142,13 @@ final class Climbing {
     Told told = known.get(plain);
     if (told == null) {
       told = finder.apply(plain);
+      iterations += told.iterations();
       if (known.size() == MOST_KEPT) {
         known.remove(known.keySet().iterator().next());
       }
       known.put(plain, told);
     }
-    return told.apply(Map.copyOf(with));
+    return told.with(Map.copyOf(with), iterations);
   }
 
   /**

@@ -26,14 +26,17 @@ final class InflowSearch {
   private final NetworkGraph graph;
   private final Model model;
   private final Map<LineName, Double> falling;
+  private Model.Near near;
   private int iterations;
 
   /**
    * A search.
    *
    * @param falling what falls out of vented lines at first, m³/s; copied
+   * @param near flows near which its first balance is
    */
-  InflowSearch(NetworkGraph graph, Model model, Map<LineName, Double> falling) {
+  InflowSearch(NetworkGraph graph, Model model, Map<LineName, Double> falling, Model.Near near) {
+    this.near = near;
     this.graph = graph;
     this.model = model;
     this.falling = new LinkedHashMap<>(falling);
@@ -104,7 +107,8 @@ final class InflowSearch {
   }
 
   private Solved balanced(Map<PointName, Starved> starved) {
-    Solved solved = model.balance(starved, falling);
+    Solved solved = model.balance(starved, falling, near);
+    near = Model.Near.NOTHING;
     iterations += solved.balance().iterations();
     return solved;
   }

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -20,6 +22,20 @@ import rillwright.solver.network.topology.UnmetDraw;
  * lines is then two links, one for each direction, and what is not drawn goes over to the intake.
  */
 final class Model {
+  /**
+   * Flows of a balance that is like one to be found, m³/s, as far as they are known: the search
+   * begins there.
+   *
+   * @param lineFlow along a line
+   * @param outflow over a fall or out of an outlet
+   */
+  record Near(
+      Function<LineName, OptionalDouble> lineFlow, Function<PointName, OptionalDouble> outflow) {
+    /** None is known. */
+    static final Near NOTHING =
+        new Near(line -> OptionalDouble.empty(), point -> OptionalDouble.empty());
+  }
+
   private final Network network;
   private final RunningNetwork running;
   private final NetworkGraph graph;
@@ -102,8 +118,9 @@ final class Model {
    * The balance with these chambers starved; empty map for none.
    *
    * @param falling what falls out of vented lines, m³/s
+   * @param near flows near which its own are
    */
-  Solved balance(Map<PointName, Starved> starved, Map<LineName, Double> falling) {
+  Solved balance(Map<PointName, Starved> starved, Map<LineName, Double> falling, Near near) {
     Map<PointName, Double> draws = draws(falling);
     Numbering numbering = new Numbering();
     for (Point point : network.points()) {
@@ -113,11 +130,12 @@ final class Model {
       numbering.addPoint(point.name(), imposed.heldHeadM(point), draw - comesIn);
     }
     starved.forEach((chamber, state) -> numbering.addIntake(chamber, state.intakeM()));
-    lines.forEach(line -> numbering.addLine(line, running.lawOf(line)));
+    lines.forEach(
+        line -> numbering.addLine(line, running.lawOf(line), near.lineFlow().apply(line.name())));
     starved.keySet().forEach(numbering::addSurplus);
     for (Point point : network.points()) {
       if (point.spill().isPresent() && !imposed.outflowM3PerS().containsKey(point.name())) {
-        numbering.addSpill(point.name(), point.spill().get());
+        numbering.addSpill(point.name(), point.spill().get(), near.outflow().apply(point.name()));
       }
     }
     return numbering.balance();

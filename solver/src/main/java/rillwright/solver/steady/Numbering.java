@@ -49,15 +49,19 @@ final class Numbering {
     nodes.add(Node.held(intakeM));
   }
 
-  /** The link of a line; two, one for each direction, where a starved chamber is at an end. */
-  void addLine(Line line, HeadLaw law) {
+  /**
+   * The link of a line; two, one for each direction, where a starved chamber is at an end.
+   *
+   * @param near flow near which it is, m³/s, if one is known
+   */
+  void addLine(Line line, HeadLaw law, OptionalDouble near) {
     int first = links.size();
     int from = nodeOf.get(line.from());
     int to = nodeOf.get(line.to());
     int intakeAtFrom = intakeNodeOf.getOrDefault(line.from(), from);
     int intakeAtTo = intakeNodeOf.getOrDefault(line.to(), to);
     if (intakeAtFrom == from && intakeAtTo == to) {
-      links.add(new Link(from, to, law));
+      links.add(new Link(from, to, law, near));
     } else {
       links.add(new Link(from, intakeAtTo, new OneWayLaw(law, Direction.FORWARD)));
       links.add(new Link(intakeAtFrom, to, new OneWayLaw(law, Direction.BACKWARD)));
@@ -71,10 +75,14 @@ final class Numbering {
     links.add(new Link(nodeOf.get(chamber), intakeNodeOf.get(chamber), NoLoss.forwardOnly()));
   }
 
-  /** The link of a way out of the network, and the held node outside. */
-  void addSpill(PointName point, Spill spill) {
+  /**
+   * The link of a way out of the network, and the held node outside.
+   *
+   * @param near flow near which it is, m³/s, if one is known
+   */
+  void addSpill(PointName point, Spill spill, OptionalDouble near) {
     spillOf.put(point, links.size());
-    links.add(new Link(nodeOf.get(point), nodes.size(), spill.law()));
+    links.add(new Link(nodeOf.get(point), nodes.size(), spill.law(), near));
     nodes.add(Node.held(spill.levelM()));
   }
 

@@ -3,6 +3,7 @@ package rillwright.solver.steady;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Placed;
@@ -62,6 +63,19 @@ public final class SteadyState {
   /** What happens at a part of its network. */
   public PartState part(Placed<?> place) {
     return line(place.line().name()).parts().get(place.index());
+  }
+
+  /** Its flows, for a balance that is like it. */
+  Model.Near near() {
+    return new Model.Near(
+        line ->
+            lines.containsKey(line)
+                ? OptionalDouble.of(lines.get(line).flowM3PerS())
+                : OptionalDouble.empty(),
+        point ->
+            points.containsKey(point)
+                ? OptionalDouble.of(points.get(point).outflowM3PerS())
+                : OptionalDouble.empty());
   }
 
   /** Whether some chamber is drawn down to its intake. */

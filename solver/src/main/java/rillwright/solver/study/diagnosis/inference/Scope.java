@@ -35,6 +35,7 @@ public final class Scope {
   private final List<Measurand> readables;
   private final Map<Measurand, Integer> indices = new HashMap<>();
   private final Map<When, List<Integer>> byState = new LinkedHashMap<>();
+  private final Map<When, Observed> builtStates = new HashMap<>();
   private final double[] asBuilt;
   private final double[] fromZero;
   private final int[] showWeakness;
@@ -45,6 +46,10 @@ public final class Scope {
     for (int i = 0; i < this.readables.size(); i++) {
       indices.put(this.readables.get(i), i);
       byState.computeIfAbsent(this.readables.get(i).when(), state -> new ArrayList<>()).add(i);
+    }
+    for (When state : states()) {
+      Observed.of(new Alteration(job.network()), state)
+          .ifPresent(observed -> builtStates.put(state, observed));
     }
     this.asBuilt = predict(List.of());
     this.fromZero = asBuilt.clone();
@@ -156,7 +161,10 @@ public final class Scope {
   private void predict(List<Sized> effects, When state, double[] values) {
     Alteration altered = new Alteration(job.network());
     effects.forEach(sized -> sized.effect().apply(sized.size(), altered));
-    Optional<Observed> observed = Observed.of(altered, state);
+    Optional<Observed> observed =
+        builtStates.containsKey(state)
+            ? Observed.of(altered, state, builtStates.get(state))
+            : Observed.of(altered, state);
     for (int i : byState.get(state)) {
       observed.ifPresent(o -> values[i] = readables.get(i).valueIn(o).orElse(Double.NaN));
     }

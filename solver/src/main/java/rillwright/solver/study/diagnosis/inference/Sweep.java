@@ -9,8 +9,9 @@ import rillwright.solver.study.diagnosis.reading.When;
 
 /**
  * What everything would read at the sizes of one cause, in one state of the job: at nine sizes
- * evenly over the range (five at rest), and at more where a reading moves by more than 1.5 of its
- * standard deviations from one to the next and is not straight between them.
+ * evenly over the range (five at rest, two where nothing moves), and at more where a reading moves
+ * by more than 1.5 of its standard deviations from one to the next and is not straight between
+ * them.
  */
 final class Sweep {
   private static final int FIRST_NODES_RUNNING = 9;
@@ -21,6 +22,10 @@ final class Sweep {
   private static final int MOST_NODES = 65;
   private static final double COARSEST_STEP = 1.5;
   private static final double STRAIGHT = 0.15;
+
+  /** What differs by less, in standard deviations, from the least size to the greatest stays. */
+  private static final double UNMOVED = 1e-4;
+
   private static final double FINEST_SHARE = 1.0 / 1024;
 
   /** The readings at a size; NaN where there is nothing to read, and in other states. */
@@ -65,11 +70,13 @@ final class Sweep {
   static Sweep of(Scope scope, Effect effect, SizeRange sizes, When state) {
     Sweep sweep = new Sweep(scope, effect, sizes, state);
     boolean running = state.equals(new When.Running());
-    int first = running ? FIRST_NODES_RUNNING : FIRST_NODES_AT_REST;
     Node last = sweep.node(0);
+    Node end = sweep.node(1);
+    boolean moves = sweep.apart(last, end) > UNMOVED;
+    int first = running ? FIRST_NODES_RUNNING : moves ? FIRST_NODES_AT_REST : 2;
     sweep.nodes.add(last);
     for (int i = 1; i < first; i++) {
-      Node next = sweep.node(i / (first - 1.0));
+      Node next = i == first - 1 ? end : sweep.node(i / (first - 1.0));
       sweep.refine(last, next, MOST_NODES / (first - 1));
       sweep.nodes.add(next);
       last = next;

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
@@ -38,23 +40,38 @@ public final class Observed {
    * @param job as altered, the state not yet brought about; it is brought about here
    */
   public static Optional<Observed> of(Alteration job, When when) {
+    return of(job, when, SteadyStateFinder::find);
+  }
+
+  /**
+   * The same of a job that was little altered: found from how it was observed before.
+   *
+   * @param like the same job, altered otherwise or not at all, in the same state
+   */
+  public static Optional<Observed> of(Alteration job, When when, Observed like) {
+    return of(job, when, network -> SteadyStateFinder.find(network, like.state));
+  }
+
+  private static Optional<Observed> of(
+      Alteration job, When when, Function<Network, SteadyState> finder) {
     when.apply(job);
     try {
-      return Optional.of(observe(job, when));
+      return Optional.of(observe(job, when, finder));
     } catch (NoBalance | SearchFailed none) {
       return Optional.empty();
     }
   }
 
-  private static Observed observe(Alteration job, When when) {
+  private static Observed observe(
+      Alteration job, When when, Function<Network, SteadyState> finder) {
     SteadyState state;
     try {
-      state = SteadyStateFinder.find(job.network());
+      state = finder.apply(job.network());
     } catch (NoBalance cutOff) {
       if (!job.draws()) {
         throw cutOff;
       }
-      state = SteadyStateFinder.find(job.networkWithoutDraws());
+      state = finder.apply(job.networkWithoutDraws());
     }
     return new Observed(job, state, when.gauges(state));
   }
