@@ -25,7 +25,6 @@ import rillwright.cli.study.stream.StreamRequest.Follow;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Point;
-import rillwright.solver.stream.time.TooFastToFollow;
 
 /** Depth and speed in each reach, water in transit, how far the pond falls and rises. */
 @Command(
@@ -70,17 +69,7 @@ public final class StreamCommand implements Callable<Integer> {
       requireShapes(read);
     }
     StreamRequest request = new StreamRequest(follows ? Follow.START_AND_STOP : Follow.NO);
-    try {
-      return conditions.areAsked() ? inConditions(read, request) : asWritten(read, request);
-    } catch (TooFastToFollow tooFast) {
-      throw new InvalidInput(
-          read.places().ofPoint(tooFast.water()),
-          "the level of "
-              + PlainText.quoted(tooFast.water().value())
-              + " changes too fast to be followed in time; see the areas of its chambers, boxes,"
-              + " pools and basins, and the length of its streams (the rest is told without --times"
-              + " and --chart)");
-    }
+    return conditions.areAsked() ? inConditions(read, request) : asWritten(read, request);
   }
 
   private int inConditions(Project read, StreamRequest request) {

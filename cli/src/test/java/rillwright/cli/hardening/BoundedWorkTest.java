@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
 
 /** Networks on which a study once looked for more than there is to find. */
 class BoundedWorkTest {
@@ -48,8 +49,16 @@ class BoundedWorkTest {
     String pond = "../examples/small-pond/pond.yaml";
     String small = "points.chamber.area=0.037735 ft2";
     MeasuredRun run = MeasuredRun.of("stream", pond, "--times", "--set", small);
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains("\"chamber\" changes too fast"), run.err());
-    assertEquals(0, MeasuredRun.of("stream", pond, "--set", small).status());
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.out().contains("the level of \"chamber\" changes too fast"), run.out());
+    JsonNode course =
+        MeasuredRun.of("stream", pond, "--times", "--set", small, "--format", "json")
+            .json()
+            .get("course");
+    assertEquals("chamber", course.get("givenUp").get("point").asString());
+    double timeS = course.get("givenUp").get("timeS").asDouble();
+    JsonNode last = course.get("moments").get(course.get("moments").size() - 1);
+    assertEquals(timeS, last.get("timeS").asDouble());
+    assertTrue(timeS > 0, timeS + " s");
   }
 }

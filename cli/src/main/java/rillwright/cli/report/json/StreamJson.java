@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
@@ -174,10 +175,29 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
               "Heads over the crests of pools.",
               TimeCourse.Moment::poolHeadM);
 
+  private static final Shape<TimeCourse.GivenUp> GIVEN_UP =
+      Shape.<TimeCourse.GivenUp>of()
+          .number("timeS", SECONDS, "How far they are followed, after switch-on.", it -> it.timeS())
+          .words(
+              "point",
+              "The basin, chamber or fall's box with the least surface: the fastest.",
+              it -> it.water().value());
+
   private static final Shape<TimeCourse> COURSE =
       Shape.<TimeCourse>named("course", "Start and stop in time.")
-          .number(
-              "stopsAtS", SECONDS, "When all is steady and the pump stops.", TimeCourse::stopsAtS)
+          .orNull(
+              "givenUp",
+              GIVEN_UP,
+              "Where levels change too fast to be followed to the end; null where they do not.",
+              TimeCourse::givenUp)
+          .numberOrNull(
+              "stopsAtS",
+              SECONDS,
+              "When all is steady and the pump stops; null if it is not followed so far.",
+              course ->
+                  course.reachesSteady()
+                      ? OptionalDouble.of(course.stopsAtS())
+                      : OptionalDouble.empty())
           .numberOrNull(
               "firstReturnS",
               SECONDS,

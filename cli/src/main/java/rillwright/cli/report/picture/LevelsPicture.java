@@ -52,7 +52,7 @@ public final class LevelsPicture {
 
   private PanelChart chart() {
     List<Panel> panels = new ArrayList<>();
-    Panel.Mark stop = new Panel.Mark(course.stopsAtS() / SECONDS_PER_MINUTE, "pump off");
+    Panel.Mark stop = stop("pump off");
     List<Panel.Curve> levels = curves(m -> named(m.levelM()), depth);
     panels.add(
         new Panel(
@@ -70,10 +70,17 @@ public final class LevelsPicture {
         panels);
   }
 
+  /** Where the pump stops; where the course ends if it is given up before. */
+  private Panel.Mark stop(String words) {
+    return new Panel.Mark(
+        course.stopsAtS() / SECONDS_PER_MINUTE,
+        course.reachesSteady() || words.isEmpty() ? words : "given up");
+  }
+
   /** Another panel below; the time stands under the last. */
   private void below(List<Panel> panels, String title, List<Panel.Curve> curves) {
     if (!curves.isEmpty()) {
-      Panel.Mark stop = new Panel.Mark(course.stopsAtS() / SECONDS_PER_MINUTE, "");
+      Panel.Mark stop = stop("");
       panels.add(
           new Panel(
               title.startsWith("Flow") ? "Time since the start, minutes" : "",

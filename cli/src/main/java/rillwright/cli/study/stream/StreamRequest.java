@@ -14,8 +14,8 @@ import rillwright.solver.stream.time.StartAndStop;
 /**
  * How does the stream run, and what does it do to the pond's level?
  *
- * @param follow whether start and stop are followed in time: every basin needs a shape for that,
- *     and {@link rillwright.solver.stream.time.TooFastToFollow} says that waters are too small
+ * @param follow whether start and stop are followed in time: every basin needs a shape for that;
+ *     where waters are too small to be followed to the end the course says so
  */
 public record StreamRequest(Follow follow) implements Request<StreamAnswer> {
   /** Whether start and stop are followed in time. */

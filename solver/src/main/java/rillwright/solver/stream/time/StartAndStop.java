@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.hipparchus.ode.ODEState;
@@ -14,6 +15,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.progress.Steps;
 import rillwright.solver.stream.RunningWater;
+import rillwright.solver.stream.time.TimeCourse.GivenUp;
 import rillwright.solver.stream.time.TimeCourse.Moment;
 import rillwright.solver.stream.time.WaterCircuit.Phase;
 
@@ -63,7 +65,6 @@ public final class StartAndStop {
    * The course of a plan.
    *
    * @param steady the plan running, nothing topped up; every basin of it has a shape
-   * @throws TooFastToFollow if waters are so small that their levels race
    */
   public static TimeCourse of(RunningWater steady) {
     return of(steady, Progress.UNSEEN);
@@ -80,15 +81,35 @@ public final class StartAndStop {
 
   private TimeCourse run() {
     sample(time, levels, Phase.RUNNING);
-    follow(Phase.RUNNING);
+    Optional<GivenUp> givenUp = followed(Phase.RUNNING);
     final double stops = time;
-    sample(time, levels, Phase.STOPPED);
-    follow(Phase.STOPPED);
+    if (givenUp.isEmpty()) {
+      sample(time, levels, Phase.STOPPED);
+      givenUp = followed(Phase.STOPPED);
+    }
     return new TimeCourse(
-        moments, stops, firstWater(), circuit.ranOverM3(levels), volumeAtRest, worstVolumeError);
+        moments,
+        givenUp,
+        stops,
+        firstWater(givenUp),
+        circuit.ranOverM3(levels),
+        volumeAtRest,
+        worstVolumeError);
   }
 
-  /** Integrates until all levels are at rest. */
+  /** Integrates until all levels are at rest, or as far as they can be followed. */
+  private Optional<GivenUp> followed(Phase phase) {
+    try {
+      follow(phase);
+      return Optional.empty();
+    } catch (TooFastToFollow tooFast) {
+      if (time > moments.get(moments.size() - 1).timeS()) {
+        sample(time, levels, phase);
+      }
+      return Optional.of(new GivenUp(time, tooFast.water()));
+    }
+  }
+
   private void follow(Phase phase) {
     double end = time + LONGEST_S;
     double[] rates = new double[levels.length];
@@ -109,12 +130,18 @@ public final class StartAndStop {
     DormandPrince853Integrator integrator =
         new DormandPrince853Integrator(
             LEAST_STEP_S, GREATEST_STEP_S, LEVEL_TOLERANCE_M, RELATIVE_TOLERANCE);
-    integrator.addStepHandler(step -> watched.done(1));
+    integrator.addStepHandler(
+        step -> {
+          time = step.getCurrentState().getTime();
+          levels = step.getCurrentState().getPrimaryState();
+          watched.done(1);
+        });
+    double from = time;
     integrator.addStepHandler(
         new StepNormalizer(
             SAMPLE_S,
             (state, last) -> {
-              if (state.getTime() > time) {
+              if (state.getTime() > from) {
                 sample(state.getTime(), state.getPrimaryState(), phase);
               }
             }));
@@ -124,8 +151,8 @@ public final class StartAndStop {
     ODEStateAndDerivative after =
         integrator.integrate(
             new CircuitRates(circuit, phase, filling),
-            new ODEState(time, levels),
-            time + SEGMENT_S);
+            new ODEState(from, levels),
+            from + SEGMENT_S);
     time = after.getTime();
     levels = after.getPrimaryState();
   }
@@ -146,7 +173,10 @@ public final class StartAndStop {
             circuit.poolHeadsM(levelsThen)));
   }
 
-  private OptionalDouble firstWater() {
+  private OptionalDouble firstWater(Optional<GivenUp> givenUp) {
+    if (givenUp.isPresent() && moments.stream().allMatch(Moment::pumping)) {
+      return OptionalDouble.empty(); // nobody knows what it would bring home
+    }
     Map<String, Double> steady =
         moments.stream()
             .filter(Moment::pumping)

@@ -2,6 +2,7 @@ package rillwright.solver.stream.time;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.network.PointName;
 
@@ -9,7 +10,9 @@ import rillwright.solver.network.PointName;
  * What happens from switch-on until steady and after switch-off.
  *
  * @param moments in order of time
- * @param stopsAtS when the pump is switched off, s after switch-on
+ * @param givenUp where the end is out of reach
+ * @param stopsAtS when the pump is switched off, s after switch-on; how far it was followed if that
+ *     is given up before
  * @param firstReturnS when the first stream brings home a tenth of what it will, s; empty if none
  *     does
  * @param ranOverM3 water that overflowed from ponds and chambers, m³
@@ -18,6 +21,7 @@ import rillwright.solver.network.PointName;
  */
 public record TimeCourse(
     List<Moment> moments,
+    Optional<GivenUp> givenUp,
     double stopsAtS,
     OptionalDouble firstReturnS,
     double ranOverM3,
@@ -25,6 +29,19 @@ public record TimeCourse(
     double volumeErrorM3) {
   public TimeCourse {
     moments = List.copyOf(moments);
+  }
+
+  /**
+   * Levels change so fast that they cannot be followed further.
+   *
+   * @param timeS how far they were followed, s after switch-on
+   * @param water the basin, chamber or box with the least surface: its level is the fastest
+   */
+  public record GivenUp(double timeS, PointName water) {}
+
+  /** Whether it is followed until all is steady and the pump stops. */
+  public boolean reachesSteady() {
+    return givenUp.isEmpty() || !last().pumping();
   }
 
   /** The last moment before the pump stops. */

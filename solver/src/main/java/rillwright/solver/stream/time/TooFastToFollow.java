@@ -3,7 +3,7 @@ package rillwright.solver.stream.time;
 import rillwright.solver.network.PointName;
 
 /** Levels change so fast, against the hours to be followed, that the end is out of reach. */
-public final class TooFastToFollow extends RuntimeException {
+final class TooFastToFollow extends RuntimeException {
   private static final long serialVersionUID = 1;
 
   private final transient PointName water;
@@ -20,7 +20,7 @@ public final class TooFastToFollow extends RuntimeException {
   }
 
   /** The basin, chamber or box with the least surface, whose level is the fastest. */
-  public PointName water() {
+  PointName water() {
     return water;
   }
 }

@@ -155,11 +155,11 @@ final class WaterCircuit {
 
   /**
    * The work so far, about a microsecond each: 100 and a tenth for each store to ask for all rates
-   * once, 3 for each Newton step of the balances in it and each line.
+   * once, 6 for each Newton step of the balances in it and each line.
    */
   double work() {
     return asked * (100 + 0.1 * stores.size())
-        + 3.0 * (PipeFlows.stepsOf(running) + PipeFlows.stepsOf(stopped));
+        + 6.0 * (PipeFlows.stepsOf(running) + PipeFlows.stepsOf(stopped));
   }
 
   /** The basin, chamber or box with the least surface: its level is the fastest. */

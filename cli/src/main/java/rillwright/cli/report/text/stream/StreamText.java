@@ -12,6 +12,7 @@ import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.stream.StreamAnswer;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.stream.RunningWater;
 import rillwright.solver.stream.StreamBudget;
@@ -96,6 +97,10 @@ public final class StreamText {
 
   private void times(TimeCourse followed) {
     new TimesTable(followed, units, comeToRest()).print(page);
+    if (followed.givenUp().isPresent()) {
+      givenUp(followed.givenUp().get());
+      return;
+    }
     String first =
         followed.firstReturnS().isPresent()
             ? "The first water returns "
@@ -125,6 +130,16 @@ public final class StreamText {
 
   private boolean comeToRest() {
     return budget.basins().stream().allMatch(basin -> basin.runningLevelM().isPresent());
+  }
+
+  private void givenUp(TimeCourse.GivenUp at) {
+    page.paragraph(
+        "Followed for "
+            + units.duration(at.timeS())
+            + " and no further: the level of "
+            + PlainText.quoted(at.water().value())
+            + " changes too fast. See the areas of its chambers, boxes, pools and basins, and the"
+            + " length of its streams.");
   }
 
   private String kept(TimeCourse followed) {

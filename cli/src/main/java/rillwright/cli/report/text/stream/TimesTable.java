@@ -82,8 +82,12 @@ final class TimesTable {
     if (since == 0) {
       return "pump on";
     }
-    String minutes = String.format(Locale.ROOT, "%.0f min", since / SECONDS_PER_MINUTE);
-    if (moment.equals(course.steady())) {
+    boolean few = since < SECONDS_PER_MINUTE && moment.equals(course.last());
+    String minutes =
+        few
+            ? String.format(Locale.ROOT, "%.1f s", since)
+            : String.format(Locale.ROOT, "%.0f min", since / SECONDS_PER_MINUTE);
+    if (course.reachesSteady() && moment.equals(course.steady())) {
       return minutes + last;
     }
     return moment.pumping() ? minutes : "off, " + minutes;
