@@ -32,6 +32,11 @@ public final class ScreenReader {
               fields.nameOf(SCREEN)
                   + ": half of it is taken as holes (common practice, no source); give \"open\"");
     }
+    if (given.get().has("open") && given.get().areSound()) {
+      String part = given.get().findText("area").orElse("");
+      String holes = given.get().findText("open").orElse("");
+      given.get().ledger().note(fields.nameOf(SCREEN) + ": " + holes + " of " + part + " is open");
+    }
     return given.get().areSound() ? Optional.of(new Screen(area, open)) : Optional.empty();
   }
 }

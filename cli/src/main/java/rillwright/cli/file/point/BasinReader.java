@@ -45,6 +45,11 @@ final class BasinReader implements PointReader {
       fields.fault(
           "least level", "the water at rest stands below this level; it must be at it or above");
     }
+    OptionalDouble evaporates = fields.find("evaporates", Measure.AREA, Range.NOT_NEGATIVE);
+    if (evaporates.isPresent() && fields.areSound()) {
+      String surface = fields.findText("evaporates").orElse("");
+      fields.ledger().note(fields.nameOf("evaporates") + ": " + surface + " of its water is open");
+    }
     return new Basin(
         name,
         level,
@@ -55,7 +60,7 @@ final class BasinReader implements PointReader {
         fields.find("grade", Measure.SMALL_LENGTH, Range.ANY),
         fields.find("liner edge", Measure.SMALL_LENGTH, Range.ANY),
         leastLevel,
-        fields.find("evaporates", Measure.AREA, Range.NOT_NEGATIVE),
+        evaporates,
         voids < 1);
   }
 }

@@ -33,6 +33,16 @@ public final class BoxesReader {
         if (area.isEmpty() && fall.areSound()) {
           fall.fault(DEPTH, "what a box holds needs its \"box area\" too");
         }
+        if (area.isPresent() && fall.areSound()) {
+          ledger.note(
+              what
+                  + ": the box behind its crest has "
+                  + fall.findText("box area").orElse("")
+                  + " of water, "
+                  + fall.findText(DEPTH)
+                      .map(text -> text + " deep below the crest")
+                      .orElse("and" + " no depth below the crest is counted; give \"box depth\""));
+        }
         area.ifPresent(a -> boxes.put(new PointName(entry.key()), new FallBox(a, depth)));
       }
     }
