@@ -25,8 +25,9 @@ import rillwright.cli.study.mend.change.Offered;
 @Command(
     name = "mend",
     description = {
-      "Tries changes for every fall that misses its target and every chamber that runs short.",
-      "Valves, cleaning, fittings, pumps, skimmer, crest and pipe are put into the project one by",
+      "Finds what makes every fall get its target, and what it costs.",
+      "Valves, cleaning, fittings, pumps, skimmers, crests and pipe are changed in the project one"
+          + " by",
       "one and balanced: what each gives at every fall, what it costs, and what cannot do it."
     },
     footerHeading = "%nExamples:%n",

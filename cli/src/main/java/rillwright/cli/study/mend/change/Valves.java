@@ -151,6 +151,9 @@ public final class Valves implements Source {
     }
     try {
       Network set = settings(project.network(), places).state().network();
+      if (places.stream().anyMatch(place -> cannotBeWritten(place.in(set)))) {
+        return Optional.empty();
+      }
       List<Candidate> roundings = new ArrayList<>();
       for (Handle handle : Handle.values()) {
         List<Step> steps = new ArrayList<>(before);
@@ -170,6 +173,11 @@ public final class Valves implements Source {
     } catch (NoBalance | SearchFailed unbalanced) {
       return Optional.empty();
     }
+  }
+
+  /** A valve that is known by its K alone has none when it is shut. */
+  private static boolean cannotBeWritten(Valve valve) {
+    return valve.isShut() && valve.loss().opening().isEmpty();
   }
 
   private static ValveSettings settings(Network network, List<ValvePlace> places) {
