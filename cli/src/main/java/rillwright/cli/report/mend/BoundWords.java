@@ -29,11 +29,12 @@ public final class BoundWords {
 
   private static String nothing(Bound.Kind kind, String at) {
     return switch (kind) {
-      case VALVES -> "Valves: none is closed on the way to " + at + ", and it shares with nothing.";
+      case VALVES -> "Valves: none that is opened or shut gives " + at + " more.";
       case CLEANING -> "Cleaning: nothing on the way to " + at + " is clogged in the file.";
-      case FITTINGS -> "Fittings: those on the way to " + at + " take next to nothing.";
-      case PUMP_SPEED -> "Pump speed: the pump for " + at + " runs at full speed.";
-      case PIPE_FRICTION -> "Pipe: that on the way to " + at + " takes next to nothing.";
+      case FITTINGS -> "Fittings: freer ones on the way to " + at + " give it no more.";
+      case PUMP_SPEED ->
+          "Pump speed: a faster pump gives " + at + " no more, or it runs at full speed.";
+      case PIPE_FRICTION -> "Pipe: wider pipe on the way to " + at + " gives it no more.";
     };
   }
 
