@@ -75,8 +75,8 @@ enum ColumnKind {
         .filter(
             kind ->
                 kind.heading.equals(name)
-                    || name.matches(kind.otherHeadings)
-                        && heading.unit().filter(unit -> !kind.isMeasuredIn(unit)).isEmpty())
+                    || (name.matches(kind.otherHeadings)
+                        && heading.unit().filter(unit -> !kind.isMeasuredIn(unit)).isEmpty()))
         .findFirst();
   }
 

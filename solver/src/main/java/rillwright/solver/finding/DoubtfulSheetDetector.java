@@ -78,7 +78,7 @@ final class DoubtfulSheetDetector implements NetworkDetector {
   private static Optional<Finding> byPower(Placed<Pump> pump, double best) {
     List<Double> ofFlow = EFFICIENCY.factors(best, 60, 1000, 3.6);
     List<Double> ofHead = EFFICIENCY.factors(best, FEET_A_PSI);
-    if (!EFFICIENCY.isDoubtful(best) || ofFlow.isEmpty() && ofHead.isEmpty()) {
+    if (!EFFICIENCY.isDoubtful(best) || (ofFlow.isEmpty() && ofHead.isEmpty())) {
       return Optional.empty();
     }
     Finding start =
