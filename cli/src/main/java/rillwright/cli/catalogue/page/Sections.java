@@ -7,6 +7,7 @@ import static rillwright.cli.catalogue.page.Digits.range;
 import static rillwright.cli.catalogue.page.Digits.three;
 import static rillwright.cli.json.Quantity.METRES;
 import static rillwright.cli.json.Quantity.NUMBER;
+import static rillwright.cli.json.Quantity.PRESSURE;
 import static rillwright.cli.json.Quantity.SHARE;
 
 import java.util.List;
@@ -18,6 +19,8 @@ import rillwright.cli.catalogue.PipeEnd;
 import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.catalogue.SkimmerMouth;
 import rillwright.cli.catalogue.ValveOpening;
+import rillwright.curves.unit.Unit;
+import rillwright.solver.network.PipeWall;
 
 /** The sections about what water flows through in pipes. */
 final class Sections {
@@ -41,7 +44,7 @@ final class Sections {
     return new Section<>(
         "pipes",
         "pipes",
-        "inside diameter and absolute roughness",
+        "inside diameter, absolute roughness and, of pressure pipe, its rating in cool water",
         catalogue.listPipes(),
         pipe -> List.of(pipe.material(), pipe.material() + " " + pipe.size()),
         List.of(
@@ -49,8 +52,9 @@ final class Sections {
             Column.words("size", PipeSize::size),
             Column.number("inside, in", pipe -> fixed(inches(pipe.insideM()), 3)),
             Column.number("inside, mm", pipe -> fixed(millimetres(pipe.insideM()), 1)),
-            Column.number("roughness, mm", pipe -> three(millimetres(pipe.roughnessM()))),
-            Column.words("range, mm", Sections::roughnessRange)),
+            Column.number("rough, mm", pipe -> three(millimetres(pipe.roughnessM()))),
+            Column.words("range, mm", Sections::roughnessRange),
+            Column.number("rated", Sections::rated)),
         List.of(
             Field.words("material", "Of which it is.", PipeSize::material),
             Field.words("size", "For which it holds; \"any\" for all.", PipeSize::size),
@@ -65,8 +69,23 @@ final class Sections {
                 "greatestRoughnessM",
                 METRES.from(0),
                 "Greatest that it may be when new.",
-                pipe -> pipe.wall().greatestRoughnessM())),
+                pipe -> pipe.wall().greatestRoughnessM()),
+            new Field.MaybeNumber<>(
+                "ratedPressurePa",
+                PRESSURE,
+                "Pressure that it is made for in cool water; null if it is no pressure pipe or not"
+                    + " known.",
+                pipe ->
+                    pipe.pressure().stream().mapToDouble(PipeWall::ratedPressurePa).findFirst())),
         PipeSize::source);
+  }
+
+  /** In the unit in which pipe of its kind is sold. */
+  private static String rated(PipeSize pipe) {
+    Unit unit = pipe.size().endsWith("mm") ? Unit.BAR : Unit.PSI;
+    return pipe.pressure()
+        .map(wall -> three(unit.fromSi(wall.ratedPressurePa())) + " " + unit.symbol())
+        .orElse("");
   }
 
   private static String roughnessRange(PipeSize pipe) {
