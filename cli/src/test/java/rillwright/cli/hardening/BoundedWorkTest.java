@@ -12,35 +12,54 @@ import tools.jackson.databind.JsonNode;
 class BoundedWorkTest {
   private static final long MEGABYTES = 1_000_000;
 
+  private static final String HOSE =
+      """
+      points:
+        pond: {kind: basin, level: 0 m}
+        tank: {kind: basin, level: 2 m}
+        split: {kind: tee, elevation: 0 m}
+        fall: {kind: fall, crest: 1 m, width: 0.5 m, target: 3 L/s}
+      lines:
+        supply: {from: pond, to: split, pipe: {inside: 75 mm, roughness: 0.01 mm},
+          parts: [{pump: p}, {check valve: {k: 2}}, {run: 5 m}]}
+        up: {from: split, to: fall, pipe: {inside: 50 mm, roughness: 0.01 mm},
+          parts: [{run: 5 m}]}
+        hose: {from: tank, to: split, pipe: {inside: 4 mm, roughness: 0.01 mm},
+          parts: [{run: 20 m}, {gauge: {name: G1, elevation: 0 m}}, {run: 20 m}]}
+      pumps:
+        p: {points: [{flow: 0 L/s, head: 6 m}, {flow: 10 L/s, head: 0 m}]}
+      readings:
+        - {at: fall, flow: 3 L/s}
+      """;
+
   @TempDir private Path folder;
 
   /** A gauge in a hose of 4 mm reads thousands of deviations apart over the sizes of a leak. */
   @Test
   void readingsWithoutMeasureAreSampledToABound() {
-    String project =
-        Scratch.file(
-            folder,
-            """
-            points:
-              pond: {kind: basin, level: 0 m}
-              tank: {kind: basin, level: 2 m}
-              split: {kind: tee, elevation: 0 m}
-              fall: {kind: fall, crest: 1 m, width: 0.5 m, target: 3 L/s}
-            lines:
-              supply: {from: pond, to: split, pipe: {inside: 75 mm, roughness: 0.01 mm},
-                parts: [{pump: p}, {check valve: {k: 2}}, {run: 5 m}]}
-              up: {from: split, to: fall, pipe: {inside: 50 mm, roughness: 0.01 mm},
-                parts: [{run: 5 m}]}
-              hose: {from: tank, to: split, pipe: {inside: 4 mm, roughness: 0.01 mm},
-                parts: [{run: 20 m}, {gauge: {name: G1, elevation: 0 m}}, {run: 20 m}]}
-            pumps:
-              p: {points: [{flow: 0 L/s, head: 6 m}, {flow: 10 L/s, head: 0 m}]}
-            readings:
-              - {at: fall, flow: 3 L/s}
-            """);
+    String project = Scratch.file(folder, HOSE);
     MeasuredRun run = MeasuredRun.of("weak", project, "--format", "json");
     assertEquals("", run.err());
     assertTrue(run.allocatedBytes() < 3000 * MEGABYTES, run.allocatedBytes() + " bytes");
+  }
+
+  /**
+   * With the pump off a leak that takes a fixed flow would draw it through 20 m of such a hose: no
+   * gauge reads less than a vacuum.
+   */
+  @Test
+  void aLeakWithThePumpOffDrawsNoMoreThanAVacuum() {
+    String off =
+        """
+          - {gauge: G1, pressure: 12 kPa, when: pump off}
+        """;
+    MeasuredRun run = MeasuredRun.of("weak", Scratch.file(folder, HOSE + off), "--format", "json");
+    assertEquals("", run.err());
+    assertTrue(run.allocatedBytes() < 3000 * MEGABYTES, run.allocatedBytes() + " bytes");
+    for (JsonNode cause : run.json().get("causes")) {
+      double predicted = cause.get("predicted").get(1).asDouble();
+      assertTrue(predicted > -101_326, cause.get("cause").asString() + " " + predicted + " Pa");
+    }
   }
 
   /** A chamber of a few square centimetres rises and falls within milliseconds. */
@@ -60,5 +79,27 @@ class BoundedWorkTest {
     JsonNode last = course.get("moments").get(course.get("moments").size() - 1);
     assertEquals(timeS, last.get("timeS").asDouble());
     assertTrue(timeS > 0, timeS + " s");
+  }
+
+  /**
+   * What might have been meant is searched among all points for each misspelt one, so no further.
+   */
+  @Test
+  void ofManyWrongConditionsTheFirstAreChecked() {
+    StringBuilder text = new StringBuilder("points:\n");
+    for (int i = 0; i < 1000; i++) {
+      text.append("  point number ").append(i).append(": {kind: basin, level: 0 m}\n");
+    }
+    text.append(
+        "  end: {kind: outlet, elevation: -1 m}\nlines:\n  a: {from: point number 1, to: end,");
+    text.append(" pipe: {inside: 5 cm, roughness: 0.01 mm}, parts: [{run: 2 m}]}\nconditions:\n");
+    for (int i = 0; i < 1000; i++) {
+      text.append("  c" + i + ": {points: {pint nmber " + i + ": {level: 1 m}}}\n");
+    }
+    MeasuredRun run = MeasuredRun.of("check", Scratch.file(folder, text.toString()));
+    assertEquals(2, run.status());
+    assertEquals(91, run.err().lines().count(), run.err());
+    assertTrue(run.err().contains("the conditions from \"c90\" on are not checked yet"), run.err());
+    assertTrue(run.err().contains("did you mean \"point number 7\""), run.err());
   }
 }

@@ -15,6 +15,9 @@ import rillwright.curves.wording.PlainText;
  * @param offered whether the file names no conditions and sensible ones are offered instead
  */
 public record ProjectConditions(List<InCondition> projects, boolean offered) {
+  /** With so many faults the other conditions wait: what was meant is searched for each. */
+  private static final int MOST_FAULTS = 90;
+
   public ProjectConditions {
     projects = List.copyOf(projects);
   }
@@ -50,6 +53,14 @@ public record ProjectConditions(List<InCondition> projects, boolean offered) {
     List<InCondition> projects = new ArrayList<>();
     FaultList faults = new FaultList(project.places().whole().source());
     for (Condition condition : conditions) {
+      if (faults.size() >= MOST_FAULTS) {
+        faults.add(
+            project.places().whole(),
+            "the conditions from "
+                + PlainText.quoted(condition.name())
+                + " on are not checked yet");
+        break;
+      }
       try {
         projects.add(
             condition.changes().isEmpty()

@@ -14,6 +14,9 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 
 /** The kinds of things that can be read. */
 public final class Measurands {
+  /** No pressure at all, as a gauge shows it: the standard atmosphere at sea level, ISO 2533. */
+  private static final double VACUUM_PA = -101_325;
+
   private static final double ROOM = 1.2;
   static final double ROOM_AT_FALLS = 1.5;
 
@@ -112,7 +115,7 @@ public final class Measurands {
   public record TeePressure(PointName tee, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
-      return job.pressurePa(tee);
+      return notBelowVacuum(job.pressurePa(tee));
     }
 
     @Override
@@ -140,7 +143,7 @@ public final class Measurands {
   public record GaugePressure(String gauge, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
-      return job.gaugePa(gauge);
+      return notBelowVacuum(job.gaugePa(gauge));
     }
 
     @Override
@@ -162,6 +165,13 @@ public final class Measurands {
     public <T> T tell(Teller<T> teller) {
       return teller.gaugePressure(this);
     }
+  }
+
+  /** No gauge reads less than a vacuum, whatever a leak of a fixed flow would take to be drawn. */
+  private static OptionalDouble notBelowVacuum(OptionalDouble pressurePa) {
+    return pressurePa.isPresent()
+        ? OptionalDouble.of(Math.max(VACUUM_PA, pressurePa.getAsDouble()))
+        : pressurePa;
   }
 
   private static Span upToShutOff(AsBuilt job) {
