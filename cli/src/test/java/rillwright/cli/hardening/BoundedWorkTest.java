@@ -6,11 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 
 /** Networks on which a study once looked for more than there is to find. */
 class BoundedWorkTest {
   private static final long MEGABYTES = 1_000_000;
+  private static final int MOST_STEPS_A_BALANCE = 20;
+  private static final int RUNGS = 24;
+  private static final String PIPE =
+      ", pipe: {inside: 60 mm, roughness: 0.01 mm}, parts: [{run: 3 m}";
 
   private static final String HOSE =
       """
@@ -101,5 +107,67 @@ class BoundedWorkTest {
     assertEquals(91, run.err().lines().count(), run.err());
     assertTrue(run.err().contains("the conditions from \"c90\" on are not checked yet"), run.err());
     assertTrue(run.err().contains("did you mean \"point number 7\""), run.err());
+  }
+
+  /** A pump and falls behind lines that all climb over a high point. */
+  private static String branches(int count) {
+    StringBuilder points =
+        new StringBuilder(
+            """
+            points:
+              pond: {kind: basin, level: 0 m}
+              tee 0: {kind: tee, elevation: 0 m}
+            """);
+    StringBuilder lines =
+        new StringBuilder(
+            """
+            lines:
+              supply: {from: pond, to: tee 0, pipe: {inside: 100 mm, roughness: 0.01 mm},
+                parts: [{pump: p}, {run: 5 m}]}
+            """);
+    for (int i = 1; i <= count; i++) {
+      points.append("  tee " + i + ": {kind: tee, elevation: 0 m}\n");
+      points.append("  fall " + i + ": {kind: fall, crest: 1 m, width: 0.5 m}\n");
+      lines.append("  way " + i + ": {from: tee " + (i - 1) + ", to: tee " + i + PIPE + "]}\n");
+      lines.append("  up " + i + ": {from: tee " + i + ", to: fall " + i + PIPE);
+      lines.append(", {high point: " + (0.5 + 0.01 * i) + " m}]}\n");
+    }
+    return points
+        + lines.toString()
+        + "pumps:\n  p: {points: [{flow: 0 L/s, head: 6 m}, {flow: 30 L/s, head: 2 m}]}\n";
+  }
+
+  /** One balance for each line that is let run, and two more. */
+  @ParameterizedTest
+  @ValueSource(ints = {4, 8, 16})
+  void stepsGrowWithTheLinesThatClimb(int count) {
+    String project = Scratch.file(folder, branches(count));
+    MeasuredRun run = MeasuredRun.of("solve", project, "--format", "json");
+    assertEquals(0, run.status(), run.err());
+    int steps = run.json().get("iterations").asInt();
+    assertTrue(steps <= MOST_STEPS_A_BALANCE * (count + 2), steps + " steps");
+  }
+
+  /** Water that does not start leaves a ladder of rings dry: its ways are too many to be tried. */
+  @Test
+  void headsAreCarriedOnThroughRingsWithoutTryingEveryWay() {
+    StringBuilder points = new StringBuilder("points:\n  pond: {kind: basin, level: 0 m}\n");
+    StringBuilder lines = new StringBuilder("lines:\n");
+    lines.append("  supply: {from: pond, to: a 0" + PIPE + ", {high point: 2 m}]}\n");
+    for (int i = 0; i <= RUNGS; i++) {
+      points.append("  a " + i + ": {kind: tee, elevation: 0 m}\n");
+      points.append("  b " + i + ": {kind: tee, elevation: 0 m}\n");
+      lines.append("  rung " + i + ": {from: a " + i + ", to: b " + i + PIPE + "]}\n");
+      if (i > 0) {
+        lines.append("  left " + i + ": {from: a " + (i - 1) + ", to: a " + i + PIPE + "]}\n");
+        lines.append("  right " + i + ": {from: b " + (i - 1) + ", to: b " + i + PIPE + "]}\n");
+      }
+    }
+    points.append("  fall: {kind: fall, crest: -1 m, width: 0.5 m}\n");
+    lines.append("  out: {from: a " + RUNGS + ", to: fall" + PIPE + ", {high point: 1 m}]}\n");
+    MeasuredRun run =
+        MeasuredRun.of("solve", Scratch.file(folder, points + lines.toString()), "--format", "json");
+    assertEquals(0, run.status(), run.err());
+    assertEquals(0, run.flow("fall"));
   }
 }

@@ -1,15 +1,19 @@
 package rillwright.solver.finding;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.Pump;
@@ -48,8 +52,9 @@ final class PressureDetector implements Detector {
     Water water = state.network().water();
     double celsius = water.temperatureC();
     List<Finding> findings = new ArrayList<>();
+    Map<LineName, Double> shutOffHeadM = shutOffHeadsM(state);
     for (Line line : state.network().lines()) {
-      pressed(state, line).stream()
+      pressed(state, line, shutOffHeadM).stream()
           .filter(it -> it.overPa(celsius) > 0)
           .max((one, other) -> Double.compare(one.overPa(celsius), other.overPa(celsius)))
           .ifPresent(it -> findings.add(overRating(it, it.ratedPa(celsius))));
@@ -60,11 +65,18 @@ final class PressureDetector implements Detector {
   /**
    * The rated runs of a line behind running pumps: in it, else on the way of the water before it.
    */
-  private static List<Pressed> pressed(SteadyState state, Line line) {
+  private static List<Pressed> pressed(
+      SteadyState state, Line line, Map<LineName, Double> shutOffHeadM) {
     List<Pressed> pressed = new ArrayList<>();
     OptionalDouble low = lowestM(state, line);
     for (Placed<Run> run : line.placed(Run.class)) {
-      OptionalDouble head = shutOffHeadM(state, line, run.index());
+      double own = shutOffM(line, run.index());
+      OptionalDouble head =
+          own > 0
+              ? plus(state.point(line.from()).headM(), own)
+              : Stream.ofNullable(shutOffHeadM.get(line.name()))
+                  .mapToDouble(Double::doubleValue)
+                  .findFirst();
       if (run.part().wall().isPresent() && head.isPresent() && low.isPresent()) {
         double above = head.getAsDouble() - low.getAsDouble();
         double weight = state.network().water().densityKgPerM3() * Gravity.STANDARD_M_PER_S2;
@@ -75,19 +87,19 @@ final class PressureDetector implements Detector {
     return pressed;
   }
 
-  /** Head before a part of a line with the water held behind it, m; empty where nothing pumps. */
-  private static OptionalDouble shutOffHeadM(SteadyState state, Line line, int index) {
-    double own = shutOffM(line, index);
-    return own > 0
-        ? plus(state.point(line.from()).headM(), own)
-        : state.network().lines().stream()
-            .filter(other -> shutOffM(other, other.parts().size()) > 0)
-            .filter(other -> new WaterWays(state).linesAfter(other.name()).contains(line.name()))
-            .flatMapToDouble(
-                other ->
-                    plus(state.point(other.from()).headM(), shutOffM(other, other.parts().size()))
-                        .stream())
-            .max();
+  /** Heads with the water held behind them, m, of the lines on the way of pumped water. */
+  private static Map<LineName, Double> shutOffHeadsM(SteadyState state) {
+    WaterWays ways = new WaterWays(state);
+    Map<LineName, Double> heads = new HashMap<>();
+    for (Line line : state.network().lines()) {
+      double shutOff = shutOffM(line, line.parts().size());
+      OptionalDouble head = plus(state.point(line.from()).headM(), shutOff);
+      if (shutOff > 0 && head.isPresent()) {
+        ways.linesAfter(line.name())
+            .forEach(after -> heads.merge(after, head.getAsDouble(), Math::max));
+      }
+    }
+    return heads;
   }
 
   private static OptionalDouble plus(OptionalDouble head, double moreM) {

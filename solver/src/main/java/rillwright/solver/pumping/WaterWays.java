@@ -1,9 +1,13 @@
 package rillwright.solver.pumping;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -15,11 +19,15 @@ import rillwright.solver.steady.SteadyState;
 public final class WaterWays {
   private final Network network;
   private final SteadyState state;
+  private final Map<PointName, List<Line>> onwards = new HashMap<>();
 
   /** The ways in a state. */
   public WaterWays(SteadyState state) {
     this.network = state.network();
     this.state = state;
+    for (Line line : network.lines()) {
+      onwards.computeIfAbsent(start(line), point -> new ArrayList<>()).add(line);
+    }
   }
 
   /** The lines that water of a line meets after it, in no order. */
@@ -32,8 +40,8 @@ public final class WaterWays {
       if (network.point(point).heldHeadM().isPresent()) {
         continue;
       }
-      for (Line next : network.lines()) {
-        if (start(next).equals(point) && met.add(next.name())) {
+      for (Line next : onwards.getOrDefault(point, List.of())) {
+        if (met.add(next.name())) {
           open.add(end(next));
         }
       }

@@ -26,6 +26,7 @@ final class InflowSearch {
   private final NetworkGraph graph;
   private final Model model;
   private final Map<LineName, Double> falling;
+  private final Model.Near first;
   private Model.Near near;
   private int iterations;
 
@@ -36,6 +37,7 @@ final class InflowSearch {
    * @param near flows near which its first balance is
    */
   InflowSearch(NetworkGraph graph, Model model, Map<LineName, Double> falling, Model.Near near) {
+    this.first = near;
     this.near = near;
     this.graph = graph;
     this.model = model;
@@ -54,6 +56,7 @@ final class InflowSearch {
    * @throws SearchFailed if the search does not end
    */
   Solved settle(Map<PointName, Starved> starved) {
+    near = first;
     Map<Object, Recycle> recycles = new HashMap<>();
     starved.keySet().forEach(chamber -> recycles.put(chamber, new Recycle()));
     falling.keySet().forEach(line -> recycles.put(line, new Recycle()));
@@ -108,7 +111,7 @@ final class InflowSearch {
 
   private Solved balanced(Map<PointName, Starved> starved) {
     Solved solved = model.balance(starved, falling, near);
-    near = Model.Near.NOTHING;
+    near = solved.near();
     iterations += solved.balance().iterations();
     return solved;
   }

@@ -37,6 +37,16 @@ record Solved(
     return sum;
   }
 
+  /** Its flows, for a balance that is like it. */
+  Model.Near near() {
+    return new Model.Near(
+        line -> OptionalDouble.of(flowM3PerS(line)),
+        point ->
+            spillOf.containsKey(point)
+                ? OptionalDouble.of(balance.flowM3PerS(spillOf.get(point)))
+                : OptionalDouble.empty());
+  }
+
   /** Flow that a line brings to one of its ends, m³/s; 0 where it takes water away. */
   double inflowM3PerS(Line line, PointName end) {
     double flow = flowM3PerS(line.name());
