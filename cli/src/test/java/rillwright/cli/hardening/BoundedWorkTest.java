@@ -166,7 +166,8 @@ class BoundedWorkTest {
     points.append("  fall: {kind: fall, crest: -1 m, width: 0.5 m}\n");
     lines.append("  out: {from: a " + RUNGS + ", to: fall" + PIPE + ", {high point: 1 m}]}\n");
     MeasuredRun run =
-        MeasuredRun.of("solve", Scratch.file(folder, points + lines.toString()), "--format", "json");
+        MeasuredRun.of(
+            "solve", Scratch.file(folder, points + lines.toString()), "--format", "json");
     assertEquals(0, run.status(), run.err());
     assertEquals(0, run.flow("fall"));
   }
