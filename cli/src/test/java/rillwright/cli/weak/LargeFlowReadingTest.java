@@ -84,12 +84,14 @@ class LargeFlowReadingTest {
             "      - run: 84 ft\n",
             "      - run: 42 ft\n",
             "pumps:\n",
-            "  rest:\n"
-                + "    from: hole\n"
-                + "    to: fall\n"
-                + "    pipe: {material: PVC schedule 40, size: 2 in}\n"
-                + "    parts: [run: 42 ft]\n"
-                + "pumps:\n");
+            """
+              rest:
+                from: hole
+                to: fall
+                pipe: {material: PVC schedule 40, size: 2 in}
+                parts: [run: 42 ft]
+            pumps:
+            """);
     String atFall = flow("at: fall", truth.at("/points/fall/flowM3PerS"));
     double pump = truth.at("/lines/supply/flowM3PerS").asDouble();
     String meter = flow("line: supply", truth.at("/lines/supply/flowM3PerS"));
