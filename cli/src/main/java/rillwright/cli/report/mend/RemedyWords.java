@@ -38,8 +38,8 @@ public final class RemedyWords {
 
   private static boolean isContinued(Step before, Step step) {
     return before.at().equals(step.at())
-        && (before.action() == Action.ADD_VALVE && step.action() == Action.TURN_VALVE
-            || before.action() == Action.OTHER_PUMP && step.action() == Action.SPEED);
+        && ((before.action() == Action.ADD_VALVE && step.action() == Action.TURN_VALVE)
+            || (before.action() == Action.OTHER_PUMP && step.action() == Action.SPEED));
   }
 
   private static String continued(Step step, ShownUnits units) {

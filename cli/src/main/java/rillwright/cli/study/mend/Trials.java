@@ -128,7 +128,7 @@ final class Trials {
       return false;
     }
     return after < Math.min(1, before)
-        || before <= Verdict.TOO_MUCH_SHARE && after > Verdict.TOO_MUCH_SHARE;
+        || (before <= Verdict.TOO_MUCH_SHARE && after > Verdict.TOO_MUCH_SHARE);
   }
 
   private List<PointName> helped(SteadyState state, List<Need> after) {

@@ -57,7 +57,8 @@ public final class AtMost {
         line -> {
           List<Part> parts = new ArrayList<>(line.parts());
           parts.removeIf(
-              part -> part instanceof HighPoint || part instanceof Loss && part.bore().isPresent());
+              part ->
+                  part instanceof HighPoint || (part instanceof Loss && part.bore().isPresent()));
           return line.withParts(parts).narrowed(WIDE);
         });
   }

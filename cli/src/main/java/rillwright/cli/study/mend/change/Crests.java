@@ -147,8 +147,8 @@ public final class Crests implements Source {
         .filter(
             target ->
                 target instanceof MapNode
-                    || target instanceof Scalar text
-                        && QuantityReader.fits(text.text(), Measure.FLOW_PER_WIDTH))
+                    || (target instanceof Scalar text
+                        && QuantityReader.fits(text.text(), Measure.FLOW_PER_WIDTH)))
         .isPresent();
   }
 }

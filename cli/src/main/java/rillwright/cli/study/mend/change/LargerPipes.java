@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
@@ -81,12 +82,17 @@ public record LargerPipes(List<String> sizes) implements Source {
   private List<SizeOption> named(LineSizes known) {
     List<SizeOption> options = new ArrayList<>();
     for (String size : sizes) {
-      try {
-        options.add(known.read(size, Place.whole("--sizes")));
-      } catch (InvalidInput notOfThisLine) {
-        continue; // another line may have it
-      }
+      find(known, size).ifPresent(options::add);
     }
     return options;
+  }
+
+  /** A size that another line may have, where this one cannot. */
+  private static Optional<SizeOption> find(LineSizes known, String size) {
+    try {
+      return Optional.of(known.read(size, Place.whole("--sizes")));
+    } catch (InvalidInput notOfThisLine) {
+      return Optional.empty();
+    }
   }
 }

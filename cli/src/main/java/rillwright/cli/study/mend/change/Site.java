@@ -85,15 +85,6 @@ public record Site(Project project, SteadyState state, Targets targets, List<Nee
     return needs.stream().anyMatch(need -> need.code().equals(code));
   }
 
-  /** The points that need more than they get. */
-  public Set<PointName> lacking() {
-    Set<PointName> lacking = new LinkedHashSet<>();
-    needs.stream()
-        .filter(need -> !need.code().equals(Need.OVER_TARGET))
-        .forEach(need -> lacking.add(need.point()));
-    return lacking;
-  }
-
   /** The lines that the water of each point in need comes through. */
   public Map<PointName, Set<LineName>> ways() {
     Map<PointName, Set<LineName>> ways = new LinkedHashMap<>();
