@@ -22,8 +22,8 @@ class FaultMessageTest {
         "{kind: basin, level: -2 m, shape: [{level: -1 m, area: 3 m2}]} | 3:27: point \"p\": level:"
             + " the water stands below the lowest row of the basin's shape",
         "{kind: basin, level: [0 ft]} | 3:27: point \"p\": level: expected a length, found a list",
-        "{kind: basin, level: } | 3:26: point \"p\": level: a value is missing here; a length"
-            + " belongs here",
+        "{kind: basin, level: } | 3:26: point \"p\": level: a value is missing here; expected a"
+            + " length",
         "{kind: pool, level: 0 ft} | 3:13: point \"p\": kind: \"pool\" is not known; choose basin,"
             + " chamber, tee, fall, outlet",
         "{level: 0 ft} | 3:3: point \"p\": its kind is missing; choose basin, chamber, tee, fall,"

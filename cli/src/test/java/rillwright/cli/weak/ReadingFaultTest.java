@@ -46,7 +46,7 @@ class ReadingFaultTest {
   @Test
   void aListCannotBeSet() {
     assertSays(
-        "--set \"signs=sudden\": signs: a list is expected, and a list cannot be set; write it into"
+        "--set \"signs=sudden\": signs: expected a list, and a list cannot be set; write it into"
             + " the file",
         "--set",
         "signs=sudden");
@@ -113,7 +113,7 @@ class ReadingFaultTest {
             """);
     assertEquals(2, call.status());
     assertTrue(
-        call.err().contains(":3:5: readings 2: this contradicts the reading of the same thing"),
+        call.err().contains(":3:5: readings 2: this contradicts the reading of the same quantity"),
         call.err());
     assertTrue(call.err().contains("in line 2, column 5"), call.err());
   }
