@@ -60,6 +60,9 @@ final class Bounds {
   }
 
   private OptionalDouble most(Bound.Kind kind, PointName fall) {
+    if (!isFedByOneWay(fall)) {
+      return OptionalDouble.empty();
+    }
     AtMost most = new AtMost(site.state(), fall);
     return switch (kind) {
       case VALVES -> most.withTheOthersShutM3PerS();
@@ -69,6 +72,20 @@ final class Bounds {
           site.network().isPumped() ? most.withPumpsM3PerS(this::fastest) : OptionalDouble.empty();
       case PIPE_FRICTION -> most.withoutPipeFrictionM3PerS();
     };
+  }
+
+  /** Where water comes by several ways, or by none, less loss in one may take from another. */
+  private boolean isFedByOneWay(PointName fall) {
+    Set<LineName> way = OwnWay.to(fall, site.state());
+    long ends =
+        way.stream()
+            .map(line -> site.network().line(line))
+            .map(line -> site.state().line(line.name()).flowM3PerS() < 0 ? line.from() : line.to())
+            .distinct()
+            .count();
+    return site.state().point(fall).outflowM3PerS() > 0
+        && ends == way.size()
+        && site.network().placed(Pump.class).size() < 2;
   }
 
   private Pump fastest(Pump pump) {

@@ -70,6 +70,7 @@ final class Trials {
         site.needs().stream()
             .filter(need -> isMet(need, state, needs))
             .map(Need::point)
+            .filter(point -> hasItsTarget(point, state))
             .distinct()
             .toList();
     boolean mends = !met.isEmpty() && !losesAny(state, needs);
@@ -101,6 +102,11 @@ final class Trials {
     }
     return after.stream()
         .noneMatch(other -> other.at().equals(need.at()) && other.code().equals(need.code()));
+  }
+
+  private static boolean hasItsTarget(PointName point, SteadyState state) {
+    boolean isAFall = state.network().point(point).targetM3PerS().orElse(0) > 0;
+    return !isAFall || isWithin(share(point, state));
   }
 
   private static double share(PointName fall, SteadyState state) {
