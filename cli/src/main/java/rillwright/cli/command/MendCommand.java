@@ -28,7 +28,7 @@ import rillwright.cli.study.mend.change.Offered;
       "Finds what makes every fall get its target, and what it costs.",
       "Valves, cleaning, fittings, pumps, skimmers, crests and pipe are changed in the project one"
           + " by",
-      "one and balanced: what each gives at every fall, what it costs, and what cannot do it."
+      "one and balanced: the gain at every fall, the cost, and what cannot help."
     },
     footerHeading = "%nExamples:%n",
     footer = {

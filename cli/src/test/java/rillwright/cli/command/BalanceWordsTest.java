@@ -35,9 +35,9 @@ class BalanceWordsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--valves low,high | so its way stays wide open and the others are held back",
+        "--valves low,high | so its valves stay wide open and the others are throttled",
         "--valves low | " + OWN_WAY,
-        "--valves high | and none of these valves can hold back the others for it.",
+        "--valves high | and none of these valves can throttle the others for it.",
         "--target | The pump gives more than the targets: the excess is throttled, and some of its"
             + " power is lost in the valves; without --target all would get more.",
         "--valves low --target | without --target the fall with the least would get more."
@@ -139,10 +139,10 @@ class BalanceWordsTest {
     String project = Files.writeString(folder.resolve("apart.yaml"), file).toString();
 
     String text = text(List.of("balance", project));
-    Run.assertTold(text, "Each fall has a way of its own");
+    Run.assertTold(text, "Each fall has its own line");
     assertFalse(text.contains("goes to the other falls"), text);
     Run.assertTold(
         text(List.of("balance", EXAMPLES + "/header-pond/troughs.yaml")),
-        "What one valve holds back goes to the other falls");
+        "Closing one valve raises the other falls");
   }
 }

@@ -69,7 +69,7 @@ class CheckCommandTest {
     assertTrue(
         notes.contains(
             "pump \"tank king\": its head at 2,000 gph, 22.5 ft, is not below the 19 ft at 1,000"
-                + " gph; is that row right?"),
+                + " gph; check that row."),
         notes);
   }
 
@@ -161,11 +161,11 @@ class CheckCommandTest {
           // the size of cobble in the catalogue, 90 mm
           "reaches 1, 3: the bed \"cobble\" is computed by the stone-size formula, D84 3.54 in -",
           "reach 5: the bed is computed by Manning's n of 0.04 -",
-          "stream \"main\": reach 1: the banks are taken as walls;",
+          "stream \"main\": reach 1: the banks are taken as vertical;",
           "reach 1: of the gravel 38 % is taken as voids (common practice, no source);",
           "reach 1: of the water in the gravel 50 % is taken to drain when the pump stops",
           "reach 4: the pool's crest is taken as stone;",
-          "taken off the pond and the wet surface of the streams alike: 0.",
+          "taken from the pond and the wet surface of the streams: 0.",
           "in a day by the weather, with the water as warm as \"water\" says; nothing is taken for"
               + " splash"
         }) {

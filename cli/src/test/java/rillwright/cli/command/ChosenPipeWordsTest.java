@@ -87,7 +87,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
     String text = text(twin(RUNNING, "running: {"), "2 in, 3 in");
     Run.assertTold(
         text, "Narrowest of those that meet every target (up to 5 % short counts): 2 in");
-    Run.assertTold(text, "those that do it are ranked by size, the narrower first.");
+    Run.assertTold(text, "those that meet the target are ranked by size, the narrower first.");
     assertFalse(text.contains("Least cost"), text);
   }
 
@@ -100,7 +100,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
     ExampleSheets.layInto(folder, stream);
     String project = Files.writeString(folder.resolve("stream.yaml"), dear).toString();
     String text = text(project, "50 mm, 63 mm", "--from", stream + "/supplier");
-    Run.assertTold(text, "does not pay for itself in 50 years", "kWh never");
+    Run.assertTold(text, "does not pay back in 50 years", "kWh never");
     assertFalse(text.contains("in year"), text);
   }
 
@@ -155,7 +155,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   void lineWithoutARunHasNoSize() throws IOException {
     String project = twin("title", "title");
     Run.of("pipes", project, "--line", "intake", "--sizes", "2 in")
-        .assertRefused("line \"intake\" has no run of pipe, so a size has no meaning there");
+        .assertRefused("line \"intake\" has no run of pipe, so it has no size");
   }
 
   @Test

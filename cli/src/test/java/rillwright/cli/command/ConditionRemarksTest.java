@@ -81,7 +81,7 @@ class ConditionRemarksTest {
     assertTrue(
         page.contains(
             "! In \"low\" and \"lower\" (figures of \"lower\"): The pump draws \"chamber\" down to"
-                + " its intake and gulps air. The skimmer passes no more than "
+                + " its intake and draws air. The skimmer passes no more than "
                 + flow
                 + " at that level."),
         page);
@@ -101,6 +101,6 @@ class ConditionRemarksTest {
   void whatHoldsAsWrittenIsNotToldAgain() throws IOException {
     String page = solved(POND.replace("level: 0 in", "level: -3 in"));
     assertFalse(page.contains("gulps air"), page);
-    assertTrue(page.contains("of the file as written is not told again here"), page);
+    assertTrue(page.contains("for the warnings of the base case"), page);
   }
 }

@@ -28,7 +28,7 @@ class DutyCommandTest {
   void withTwoFallsBothDutiesAreTold() {
     String told = duty("twin-falls/falls.yaml");
     assertTrue(told.contains("others throttled"), told);
-    assertTrue(told.contains("Keep the valves on its way wide open"), told);
+    assertTrue(told.contains("Keep the valves in its line wide open"), told);
   }
 
   /** The fish pond has a filter and no skimmer. */

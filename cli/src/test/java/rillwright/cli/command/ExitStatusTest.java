@@ -88,7 +88,7 @@ class ExitStatusTest {
   @Test
   void isTwoForSomethingBehindASwitch() {
     assertSays(Run.of("solve", "--help=3"), 2, "--help: it takes no value, not \"3\"");
-    assertSays(Run.of("solve", PROJECT, "--strict=3"), 2, "--strict: nothing belongs behind it");
+    assertSays(Run.of("solve", PROJECT, "--strict=3"), 2, "--strict: it takes no value");
   }
 
   @Test
@@ -121,7 +121,7 @@ class ExitStatusTest {
         "polish | there is no command \"polish\"; choose check, solve,",
         "weak-trail | there is no command \"weak-trail\"; choose check, solve, duty, chart, pumps,"
             + " pipes, odds, balance, weak, stream, catalogue",
-        "help | help is asked for with \"rillwright --help\"",
+        "help | for help write \"rillwright --help\"",
         "job1.yaml | give the command before \"job1.yaml\", for example \"rillwright check"
             + " job1.yaml\"",
         "check | FILE is missing; write \"rillwright check FILE\"",

@@ -160,8 +160,7 @@ class OddsCommandTest {
     assertEquals(2, run.status());
     assertEquals("", run.out());
     assertTrue(
-        run.err().startsWith(CERTAIN + ": everything in the network is known exactly here"),
-        run.err());
+        run.err().startsWith(CERTAIN + ": every value in the network is exact here"), run.err());
     assertTrue(run.err().contains("\"run: 38 ft ± 4 ft\""), run.err());
   }
 

@@ -64,6 +64,6 @@ class PipesRefusedTest {
 
     Run run = Run.of("pipes", file, "--line", "supply", "--sizes", "63 mm, 75 mm");
 
-    run.assertRefused("nothing in it changes with the size");
+    run.assertRefused("its pipe size changes nothing");
   }
 }

@@ -132,7 +132,7 @@ class RunningJsonTest {
   @Test
   void whatIsTakenOfHoursAndDaysIsToldExactly() throws IOException {
     String written = withPower();
-    String taken = "taken where the file says nothing under \"running\"";
+    String taken = "default; set it under \"running\"";
     assertFalse(text("solve", written).contains(taken));
     String noDays = text("solve", written.replace(", days: 200 days/year", ""));
     assertTrue(noDays.contains("on 365 days a year (the days " + taken + ")"), noDays);

@@ -184,7 +184,7 @@ class SolveConditionsTest {
         "conditions: {low: {points: {tank: {level: 3 gph}}}} | 7:43: condition \"low\": point"
             + " \"tank\": level",
         "conditions: {as written: {points: {tank: {level: 3 m}}}} | 7:14: condition \"as written\":"
-            + " so the file without changes is called",
+            + " this name stands for the file without changes",
         "conditions: {low: 3 m} | 7:19: condition \"low\": expected changes",
         "conditions: [low] | 7:13: conditions: expected names with their changes"
       })

@@ -157,7 +157,7 @@ class SurroundingsTest {
     Path picture = folder.resolve("pond.png");
     byte[] mine = {1, 2, 3};
     Files.write(picture, mine);
-    refused(Run.of("chart", file), "this file is there already; name the picture with --to");
+    refused(Run.of("chart", file), "this file exists already; name the picture with --to");
     assertArrayEquals(mine, Files.readAllBytes(picture));
     assertEquals(0, Run.of("chart", file, "--to", picture.toString()).status());
   }

@@ -31,7 +31,9 @@ class NothingToCompareTest {
       assertEquals(2, call.status(), call.out());
       assertEquals("", call.out());
       assertTrue(
-          call.err().startsWith(WeakCall.JOB + ": as the file stands nothing flows"), call.err());
+          call.err()
+              .startsWith(WeakCall.JOB + ": nothing flows in the job as the file describes it"),
+          call.err());
       assertTrue(call.err().contains(reason), call.err());
     }
   }

@@ -63,7 +63,8 @@ class WeakCausesTest {
     assertEquals(2, call.status());
     assertEquals("", call.out());
     assertTrue(
-        call.err().startsWith("--chart: this draws what readings say, and --causes"), call.err());
+        call.err().startsWith("--chart: --chart draws the result of readings and --causes"),
+        call.err());
     assertFalse(Files.exists(picture));
   }
 

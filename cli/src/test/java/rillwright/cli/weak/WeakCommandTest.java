@@ -154,8 +154,7 @@ class WeakCommandTest {
     assertEquals(
         "none of these", weak(impossible).json().get("causes").get(0).get("cause").asString());
     WeakCall told = WeakCall.about(JOB, "--readings", file("text.yaml", impossible));
-    assertTrue(
-        told.out().contains("No single fault fits all that was read, and no two"), told.out());
+    assertTrue(told.out().contains("No single fault fits all readings, and no pair"), told.out());
   }
 
   /**
@@ -174,7 +173,7 @@ class WeakCommandTest {
         """;
     WeakCall told = WeakCall.about(JOB, "--readings", file("text.yaml", pair));
     String flat = told.flat();
-    assertTrue(flat.contains("No single fault fits all that was read; two at once do"), flat);
+    assertTrue(flat.contains("No single fault fits all readings; these pairs do"), flat);
     assertTrue(flat.contains("4 readings seldom settle a pair"), flat);
     assertTrue(flat.contains("- a worn pump (\"supply\", part 1: pump sheet, gives 8"), flat);
     assertTrue(flat.contains("of its head) and a half-shut valve (\"supply\", part 4"), flat);

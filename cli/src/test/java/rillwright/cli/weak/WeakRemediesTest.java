@@ -39,12 +39,12 @@ class WeakRemediesTest {
         "weak-fall/fall.yaml | points.fall.target=4000 gph | As built, it is undersized: \"fall\""
             + " falls short of the target. Look at larger pipe and at other pumps",
         "twin-falls/falls.yaml | title=Twins | The flow is badly balanced: as built, \"low fall\""
-            + " gets more than its target and \"high fall\" less. \"rillwright balance\"",
+            + " gets more than its target and \"high fall\" less. Run \"rillwright balance\"",
         "twin-falls/falls.yaml | points.low fall.target=4000 gph | As built, it is undersized:"
             + " \"low fall\" and \"high fall\" fall short of the target.",
         "header-pond/troughs.yaml | title=Troughs | The job as built meets its targets: \"near"
             + " trough\" and \"far trough\" get their targets.",
-        "header-pond/troughs.yaml | points.far trough.target=9000 gph | It is shared badly",
+        "header-pond/troughs.yaml | points.far trough.target=9000 gph | The flow is badly balanced",
       })
   void nothingWrongIsJudgedByTheTargets(String job, String change, String advice)
       throws IOException {
@@ -59,7 +59,7 @@ class WeakRemediesTest {
     Path file =
         Files.writeString(folder.resolve("job.yaml"), job.replaceAll("(?s)readings:.*", ""));
     String told = WeakCall.about(file.toString()).flat();
-    assertTrue(told.contains("nothing wrong: The file tells no target (\"target\")"), told);
+    assertTrue(told.contains("nothing wrong: The file has no \"target\""), told);
   }
 
   @Test

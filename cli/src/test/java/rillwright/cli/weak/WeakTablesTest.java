@@ -29,7 +29,7 @@ class WeakTablesTest {
     return call.out()
         .lines()
         .dropWhile(line -> !line.startsWith("READ NEXT"))
-        .takeWhile(line -> !line.startsWith("  1 bit"))
+        .takeWhile(line -> !line.startsWith("  Information in bits"))
         .toList();
   }
 
@@ -99,7 +99,7 @@ class WeakTablesTest {
   @Test
   void aBitIsExplainedOnce() throws IOException {
     String flat = read(WeakCall.JOB, "readings: []").flat();
-    assertEquals(2, flat.split("1 bit: as much as the answer to a yes-or-no question", -1).length);
+    assertEquals(2, flat.split("Information in bits: 1 bit settles", -1).length);
   }
 
   /** A gauge behind a closed check valve and a shut valve has nothing to show, and that is no 0. */
@@ -114,7 +114,7 @@ class WeakTablesTest {
         """;
     WeakCall call = read(WeakCall.JOB, visit);
     assertTrue(call.out().contains("no reading"), call.out());
-    assertTrue(call.flat().contains("\"No reading\" as built: it is cut off"), call.out());
+    assertTrue(call.flat().contains("\"No reading\" as built: the place is cut off"), call.out());
     assertFalse(call.out().contains("nothing  "), call.out());
   }
 }

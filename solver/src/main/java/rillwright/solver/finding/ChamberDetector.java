@@ -50,14 +50,14 @@ final class ChamberDetector implements Detector {
             Severity.PROBLEM,
             "starved-chamber",
             at,
-            "The pump draws \"" + at + "\" down to its intake and gulps air. ")
+            "The pump draws \"" + at + "\" down to its intake and draws air. ")
         .then(skimmer ? "The skimmer passes no more than " : "What feeds it passes no more than ")
         .flow("inflow", inflowM3PerS)
         .then(" at that level. ")
         .then(
             skimmer
                 ? "Clean the mouth and the net, raise the pond, widen or lower the sill, or take a"
-                    + " smaller pump."
+                      + " smaller pump."
                 : "Clean its way, take a larger pipe there, or a smaller pump.")
         .then(" Switch off and unplug before reaching in.");
   }

@@ -91,9 +91,8 @@ final class ClosedLineDetector implements Detector {
         at,
         "The check valve in \""
             + at
-            + "\" is shut: the head behind it is higher than what pushes at it. If water should run"
-            + " here, see which way the valve points, and whether the pump before it is strong"
-            + " enough.");
+            + "\" is shut: the downstream head exceeds the upstream head. If water should run here,"
+            + " check the direction of the valve and the strength of the pump upstream.");
   }
 
   /** A line held shut by a valve. */
@@ -139,8 +138,8 @@ final class ClosedLineDetector implements Detector {
         at,
         "The pump in \""
             + at
-            + "\" runs against a way that is shut and moves no water: it would overheat. Open the"
-            + " way, or switch the pump off.");
+            + "\" runs against a shut line and moves no water: it would overheat. Open the line, or"
+            + " switch the pump off.");
   }
 
   /** A running pump that no water comes to. */
@@ -153,8 +152,7 @@ final class ClosedLineDetector implements Detector {
             + from
             + "\": the pump in \""
             + at
-            + "\" would run dry and be ruined. Switch it off until the water's way to it is"
-            + " clear.");
+            + "\" would run dry and fail. Switch it off until its supply is clear.");
   }
 
   /** A pump at speed 0. */

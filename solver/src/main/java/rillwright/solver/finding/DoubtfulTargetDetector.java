@@ -50,9 +50,9 @@ final class DoubtfulTargetDetector implements NetworkDetector {
         .writtenFlow("target", targetM3PerS)
         .then(", is water ")
         .depth("crestHead", headM)
-        .then(" deep over its crest; it would be a usual depth with a flow ")
+        .then(" deep over its crest; the usual depth needs a flow ")
         .figure(
             "factor", factor, Figure.Unit.ONE, words -> factor == 3.6 ? "3.6" : "" + (int) factor)
-        .then(" times " + (headM > THICKEST_M ? "smaller" : "larger") + ": see its unit.");
+        .then(" times " + (headM > THICKEST_M ? "smaller" : "larger") + ": check its unit.");
   }
 }

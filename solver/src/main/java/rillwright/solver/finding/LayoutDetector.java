@@ -113,7 +113,7 @@ final class LayoutDetector implements NetworkDetector {
             ? crest.then("level with the water")
             : crest.depth("belowWater", belowM).then(" below the water"))
         .then(
-            " that it should fall into: see its sign, and that all levels are measured from one"
+            " that it should fall into: check the sign, and that all levels are measured from one"
                 + " mark.");
   }
 
@@ -134,7 +134,8 @@ final class LayoutDetector implements NetworkDetector {
             (aboveM > 0 ? " above" : " below")
                 + " the water of \""
                 + basin
-                + "\": see the unit of its level, and that all levels are measured from one mark.");
+                + "\": check the unit of its level, and that all levels are measured from one"
+                + " mark.");
   }
 
   /** A line whose ends are exchanged. */

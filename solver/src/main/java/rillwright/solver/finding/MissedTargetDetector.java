@@ -38,7 +38,7 @@ final class MissedTargetDetector implements Detector {
     return flowM3PerS == 0
         ? Finding.of(Severity.PROBLEM, UNDER, at, "No water reaches \"" + at + "\"; ")
             .writtenFlow("target", targetM3PerS)
-            .then(" are targeted.")
+            .then(" are target.")
         : shortOf(
             Finding.of(Severity.PROBLEM, UNDER, at, "\"" + at + "\" gets ")
                 .flow("flow", flowM3PerS)
@@ -56,7 +56,7 @@ final class MissedTargetDetector implements Detector {
             wording -> lack < HARDLY_ANY_SHARE ? "less than 1 %" : wording.share(lack))
         .then(" short of the ")
         .writtenFlow("target", targetM3PerS)
-        .then(" targeted.");
+        .then(" target.");
   }
 
   /**
@@ -72,10 +72,10 @@ final class MissedTargetDetector implements Detector {
         .share("excess", flowM3PerS / targetM3PerS - 1)
         .then(" more than the ")
         .writtenFlow("target", targetM3PerS)
-        .then(" targeted. Close its valve a little")
+        .then(" target. Close its valve a little")
         .then(
             pumped
-                ? ", or look at a smaller or slower pump: what is too much costs watts all year."
+                ? ", or look at a smaller or slower pump: the excess costs power all year."
                 : ".");
   }
 

@@ -39,6 +39,6 @@ final class PumpPowerDetector implements Detector {
         .power("waterPower", worst.waterPowerW())
         .then(" of water from ")
         .power("power", worst.powerW())
-        .then(". Look at the sheet's units; what is told of watts and cost here is wrong with it.");
+        .then(". Check the units of the data sheet; watts and cost here are wrong by it.");
   }
 }

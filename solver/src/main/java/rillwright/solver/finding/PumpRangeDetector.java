@@ -54,7 +54,7 @@ final class PumpRangeDetector implements Detector {
         .then(", past the ")
         .writtenFlow("lastPublishedFlow", lastFlowM3PerS)
         .then(
-            " where its published curve ends: what it does there is a guess, and it may be noisy"
+            " where its published curve ends: its head there is an estimate, and it may be noisy"
                 + " and wear. Throttle it, or take a pump made for more flow at less head.");
   }
 
@@ -81,8 +81,8 @@ final class PumpRangeDetector implements Detector {
         .share("shareOfRange", shareOfRange)
         .then(
             " of its range: it is near shut-off, where it heats the water and small changes of"
-                + " level matter. A pump with more head would stand better (middle of the curve,"
-                + " common practice).");
+                + " level matter. A pump with more head would run nearer the middle of its curve"
+                + " (common practice).");
   }
 
   /** A pump whose published curve has a hump. */

@@ -89,7 +89,7 @@ final class ReachDetector implements NetworkDetector {
   private static Finding beyondShutOff(String at, double lackM) {
     return aboveReach(BEYOND_SHUT_OFF, at, lackM)
         .then(
-            " what its water reaches at the pumps' shut-off head: nothing flows there. See its"
+            " what its water reaches at the pumps' shut-off head: nothing flows there. Check its"
                 + " level and the pump's data sheet.");
   }
 

@@ -90,6 +90,6 @@ final class ShortRunDetector implements NetworkDetector {
         .length("length", lengthM)
         .then(" long in all, and its ends and high points are ")
         .length("rise", riseM)
-        .then(" apart in height: it cannot be shorter. See its length and the levels.");
+        .then(" apart in height: it cannot be shorter. Check its length and the levels.");
   }
 }

@@ -58,7 +58,7 @@ final class SlowLineDetector implements Detector {
   }
 
   private static Finding slow(String at, String pipe, double velocityMPerS) {
-    return Finding.of(Severity.ADVICE, "slow-gravity-line", at, "Water creeps at ")
+    return Finding.of(Severity.ADVICE, "slow-gravity-line", at, "Water moves at only ")
         .velocity("velocity", velocityMPerS)
         .then(" through the " + pipe + " of \"" + at + "\"; below ")
         .velocity("usualLeastVelocity", LEAST_M_PER_S)

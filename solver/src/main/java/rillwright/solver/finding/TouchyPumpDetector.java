@@ -73,7 +73,7 @@ final class TouchyPumpDetector implements Detector {
    */
   private static Finding touchy(
       String at, double flowM3PerS, double loweredFlowM3PerS, boolean starves) {
-    return Finding.of(Severity.ADVICE, "touchy", at, "Touchy: with the pond ")
+    return Finding.of(Severity.ADVICE, "touchy", at, "Sensitive: with the pond ")
         .depth("lowered", LEVEL_CHANGE_M)
         .then(" lower, \"" + at + "\" gets ")
         .flow("loweredFlow", loweredFlowM3PerS)
@@ -82,7 +82,7 @@ final class TouchyPumpDetector implements Detector {
         .then(
             starves
                 ? ". What feeds the pump passes too little then: set the skimmer lower or take a"
-                    + " wider one."
-                : ". The pump stands too near its shut-off head; take one with more head.");
+                      + " wider one."
+                : ". The pump runs too near its shut-off head; take one with more head.");
   }
 }

@@ -40,7 +40,7 @@ final class LevelFindings {
           at(
                   Severity.NOTE,
                   "area-not-known",
-                  "The area of \"" + name + "\" is not in the file, so its levels cannot be told.")
+                  "The area of \"" + name + "\" is not in the file, so its levels are not known.")
               .thenHint());
     }
     atRest();
@@ -105,9 +105,9 @@ final class LevelFindings {
               "skimmer-at-its-limit",
               "While the pump runs, the skimmer of \""
                   + name
-                  + "\" passes no more than what runs now: every bit by which the level falls takes"
-                  + " from the flow, until the chamber is drawn down to the pump's intake. A lower"
-                  + " sill, a wider mouth or a higher level gives it room."));
+                  + "\" passes no more than what runs now: each further drop of the level reduces"
+                  + " the flow, until the chamber is drawn down to the pump's intake. A lower sill,"
+                  + " a wider mouth or a higher level gives it room."));
     } else if (holding == Holding.NEEDS_TOPPING_UP) {
       findings.add(
           at(
@@ -145,7 +145,7 @@ final class LevelFindings {
           at(Severity.PROBLEM, "over-liner-edge", "When the pump stops, \"" + name + "\" rises ")
               .depth("aboveLinerEdge", stopped - edge)
               .then(
-                  " above its liner's edge and runs away into the ground, if it was topped up while"
+                  " above its liner's edge and is lost into the ground, if it was topped up while"
                       + " running. Raise the edge, widen the pond, or top up with the pump off."));
     } else if (budget.runsOverM3() > 0 && budget.restLevelM() <= budget.overflowM().getAsDouble()) {
       findings.add(
@@ -187,7 +187,7 @@ final class LevelFindings {
         findings.add(
             at(Severity.PROBLEM, "sill-below-floor", "A skimmer's sill lies ")
                 .depth("belowFloor", floor - skimmer.sillM())
-                .then(" below the floor of \"" + name + "\": see the signs of both."));
+                .then(" below the floor of \"" + name + "\": check the signs of both."));
       }
     }
   }

@@ -70,7 +70,7 @@ final class ReachFindings {
               .length("length", reach.lengthM())
               .then(
                   ", steeper than 1 in 5: there water tumbles over stones rather than runs, and"
-                      + " depth and speed told of it mean little. Write it as steps with level"
+                      + " depth and speed given for it mean little. Write it as steps with level"
                       + " pieces between."));
     }
   }

@@ -95,8 +95,8 @@ final class StreamFindings {
                     + (fullToo
                         ? "Topping up does not help; the intake is too small for this pump."
                         : "Topped up to its level at rest it would hold; a lower sill or intake, a"
-                            + " larger pond, a level kept by an automatic fill or less water in"
-                            + " the stream would help.")));
+                              + " larger pond, a level kept by an automatic fill or less water in"
+                              + " the stream would help.")));
       }
     }
   }
@@ -122,7 +122,7 @@ final class StreamFindings {
                   wording -> wording.flow(Math.abs(gain)))
               .then(
                   " as long as the pump runs, so its level does not come to rest. Lead the water"
-                      + " back to where it was drawn, or say where it comes home.")
+                      + " back to where it was drawn, or say where it returns.")
               .thenHint());
     }
   }
@@ -159,8 +159,8 @@ final class StreamFindings {
                   "\""
                       + name
                       + "\" takes up more water than the pond can give down to its skimmer's sill:"
-                      + " the pump runs dry before the water comes home. A wider pond, a lower"
-                      + " sill, a narrower or shorter stream would help.")
+                      + " the pump runs dry before the water returns. A wider pond, a lower sill, a"
+                      + " narrower or shorter stream would help.")
               : Finding.of(
                       Severity.PROBLEM,
                       DRY,

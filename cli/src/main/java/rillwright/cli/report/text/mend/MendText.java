@@ -88,7 +88,7 @@ public final class MendText {
       }
     }
     cannot();
-    page.heading("WHAT TO KNOW");
+    page.heading("WARNINGS AND NOTES");
     first(mending);
     duty();
     cautions();
