@@ -18,7 +18,7 @@ import rillwright.cli.study.check.Checked;
       "Checks a project file and lists what it describes.",
       "It tells the points, the lines part by part with bores and losses, the pump sheets, and"
           + " what",
-      "was taken where the file says nothing. If something is wrong with it, all of it is told at",
+      "was taken where the file says nothing. All errors are listed at",
       "once, each with file, line and column."
     },
     footerHeading = "%nExamples:%n",

@@ -32,7 +32,7 @@ import rillwright.solver.network.Point;
     description = {
       "Finds depths and speeds of the stream and the pond's levels.",
       "It tells how deep and fast the water runs in each reach, how much is on its way home, how",
-      "far the pond falls while the stream fills and whether the skimmer still drinks then, how"
+      "far the pond falls while the stream fills, whether the skimmer still feeds the pump, how"
           + " far",
       "it rises when the pump stops, and in how many days evaporation starves the skimmer."
     },

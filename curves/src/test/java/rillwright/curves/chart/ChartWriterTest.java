@@ -195,7 +195,7 @@ class ChartWriterTest {
   void leavesALimitFarBeyondTheCurvesOutOfThePlotButTellsOfIt() throws Exception {
     Document svg = svg(Samples.tooWeak());
     assertFalse(texts(svg).contains("no more than a river comes in"));
-    assertTrue(texts(svg).contains("lift at no flow 12.4 ft"));
+    assertTrue(texts(svg).contains("static head 12.4 ft"));
     String description = svg.getElementsByTagName("desc").item(0).getTextContent();
     assertTrue(description.contains("no more than a river comes in"), description);
   }

@@ -239,13 +239,13 @@ final class Samples {
         "",
         Unit.GALLON_PER_HOUR,
         Unit.FOOT,
-        List.of(system("the pipes and falls need", 12.4, 17)),
+        List.of(system("system curve", 12.4, 17)),
         List.of(series("demo 15", pump)),
         List.of(
             new OperatingPoint(
                 0, pump.headAt(0), List.of("moves no water, shut-off 11 ft", "68 W"))),
         Optional.of(new FlowMark(1, "no more than a river comes in")),
-        Optional.of(new HeadMark(Unit.FOOT.toSi(12.4), "lift at no flow 12.4 ft")),
+        Optional.of(new HeadMark(Unit.FOOT.toSi(12.4), "static head 12.4 ft")),
         Optional.of(power(pump)));
   }
 
@@ -258,7 +258,7 @@ final class Samples {
         "Pump in line \"supply\", still to be chosen.",
         Unit.GALLON_PER_HOUR,
         Unit.FOOT,
-        List.of(system("the pipes and falls need", 7.2, 19)),
+        List.of(system("system curve", 7.2, 19)),
         List.of(),
         List.of(
             new OperatingPoint(
@@ -270,7 +270,7 @@ final class Samples {
                 Unit.FOOT.toSi(22),
                 List.of("wanted, others throttled", "4,100 gph at 22 ft"))),
         Optional.empty(),
-        Optional.of(new HeadMark(Unit.FOOT.toSi(7.2), "lift at no flow 7.2 ft")),
+        Optional.of(new HeadMark(Unit.FOOT.toSi(7.2), "static head 7.2 ft")),
         Optional.empty());
   }
 

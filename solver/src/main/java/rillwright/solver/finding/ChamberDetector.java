@@ -57,7 +57,7 @@ final class ChamberDetector implements Detector {
         .then(
             skimmer
                 ? "Clean the mouth and the net, raise the pond, widen or lower the sill, or take a"
-                      + " smaller pump."
+                    + " smaller pump."
                 : "Clean its way, take a larger pipe there, or a smaller pump.")
         .then(" Switch off and unplug before reaching in.");
   }

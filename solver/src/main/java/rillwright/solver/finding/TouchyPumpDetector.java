@@ -82,7 +82,7 @@ final class TouchyPumpDetector implements Detector {
         .then(
             starves
                 ? ". What feeds the pump passes too little then: set the skimmer lower or take a"
-                      + " wider one."
+                    + " wider one."
                 : ". The pump runs too near its shut-off head; take one with more head.");
   }
 }

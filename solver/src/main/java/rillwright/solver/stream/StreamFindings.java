@@ -95,8 +95,8 @@ final class StreamFindings {
                     + (fullToo
                         ? "Topping up does not help; the intake is too small for this pump."
                         : "Topped up to its level at rest it would hold; a lower sill or intake, a"
-                              + " larger pond, a level kept by an automatic fill or less water in"
-                              + " the stream would help.")));
+                            + " larger pond, a level kept by an automatic fill or less water in"
+                            + " the stream would help.")));
       }
     }
   }

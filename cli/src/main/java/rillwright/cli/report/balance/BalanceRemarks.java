@@ -84,8 +84,8 @@ public final class BalanceRemarks {
                 settings.targetFraction() == 0
                     ? "No water reaches \""
                         + fall
-                        + "\", however the valves stand; all are told wide open. For the targets"
-                        + " the pump lacks "
+                        + "\", whatever the valve openings; all are shown wide open. For the"
+                        + " targets the pump lacks "
                     : "The pump is too small for the targets: at their sum it lacks ")
             .head("lack", settings.missingHeadM().getAsDouble());
     return settings.targetFraction() == 0
@@ -172,7 +172,7 @@ public final class BalanceRemarks {
             the(set) + " would stand nearly shut. Published losses end at ")
         .share("leastPublishedOpening", opening.travel().leastPublishedOpening())
         .then(
-            " open, so the opening told is a guess: set it by the bucket, or put in a smaller"
+            " open, so the opening shown is an estimate: set it by the bucket, or fit a smaller"
                 + " valve, which sets more finely.");
   }
 
@@ -208,7 +208,7 @@ public final class BalanceRemarks {
             line(set),
             "The file gives only a loss coefficient for the valve in \""
                 + line(set)
-                + "\", so its handle cannot be told, only the K to reach (")
+                + "\", so its handle position is not known, only the K to reach (")
         .figure(
             "lossCoefficient", lossCoefficient, Unit.ONE, wording -> units.number(lossCoefficient))
         .then("). Write for example \"valve: {type: ball, open: 100 %, adjustable: yes}\".");

@@ -56,7 +56,7 @@ public final class CheckJson {
           .numberOrNull(
               "insideM",
               METRES.above(0),
-              "Bore in which its velocity is told; null without any.",
+              "Bore to which its velocity refers; null without any.",
               line ->
                   line.what
                       .mainBore()

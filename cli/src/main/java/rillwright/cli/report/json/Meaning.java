@@ -5,7 +5,7 @@ final class Meaning {
   static final String TITLE = "The title of the project.";
   static final String CHANGED = "Changes made on the command line, as written.";
   static final String FINDINGS = "What the crew should know; may be empty.";
-  static final String RUNNING = "What the pumps take; null where it is not told.";
+  static final String RUNNING = "What the pumps take; null where it is not known.";
   static final String CURRENCY = "Of all prices; null if none is known.";
   static final String YEARS = "Years over which cost is counted.";
   static final String OFFERED = "Whether the file names no conditions and usual ones are taken.";

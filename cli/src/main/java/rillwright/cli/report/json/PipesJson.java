@@ -103,7 +103,7 @@ public record PipesJson(
               it -> it.pays.years)
           .truth(
               "samePump",
-              "Whether it runs one and the same pump as that pipe, and so buys flow and not money.",
+              "Whether it runs the same pump as that pipe, and so adds flow and saves nothing.",
               it -> it.pays.samePump);
 
   private static final Shape<Next> NEXT =

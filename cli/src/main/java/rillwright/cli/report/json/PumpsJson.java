@@ -21,7 +21,8 @@ public final class PumpsJson {
           .list(
               "candidates",
               TriedJson.SHAPE,
-              "Those that do it first, by cost over the years; then the others, nearest first.",
+              "Those that meet the targets first, by cost over the years; then the others, nearest"
+                  + " first.",
               it ->
                   it.choice().ranked().stream()
                       .map(

@@ -138,8 +138,8 @@ record TriedJson(
           .orNull(
               "throttledPoint",
               POINT,
-              "Where it runs when throttled, if that is how it does it; energy and cost are of this"
-                  + " point then.",
+              "Where it runs when throttled, if so it meets the targets; energy and cost are of"
+                  + " this point then.",
               it -> it.pump.flatMap(rated -> rated.trial().verdict().throttled()))
           .orNull(
               "shareOfRange",

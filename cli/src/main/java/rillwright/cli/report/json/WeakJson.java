@@ -76,7 +76,7 @@ public final class WeakJson {
           .member(
               "firstGroup",
               Value.someOf(CAUSE),
-              "The likeliest causes that hold four fifths of the probability together.",
+              "The most likely causes that together have 80 % of the probability.",
               answer ->
                   answer.diagnosis().firstGroup().stream().map(it -> it.cause().id()).toList())
           .orNull(

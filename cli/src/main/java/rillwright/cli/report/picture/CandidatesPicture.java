@@ -59,9 +59,7 @@ public final class CandidatesPicture {
         limit(system),
         points.stream()
             .findFirst()
-            .map(
-                first ->
-                    new HeadMark(first.headM(), "lift at no flow " + units.head(first.headM()))),
+            .map(first -> new HeadMark(first.headM(), "static head " + units.head(first.headM()))),
         Optional.empty());
   }
 
@@ -69,7 +67,7 @@ public final class CandidatesPicture {
   private List<CurveSeries> systems(List<CurvePoint> asItStands) {
     List<CurveSeries> systems = new ArrayList<>();
     if (asItStands.size() > 1) {
-      systems.add(new CurveSeries("the pipes and falls need", asItStands));
+      systems.add(new CurveSeries("system curve", asItStands));
     }
     for (InState state : curves.states()) {
       List<CurvePoint> points = state.system().points();

@@ -55,17 +55,13 @@ public final class OperatingPicture {
         caption(),
         units.flowUnit(),
         units.headUnit(),
-        system.size() > 1
-            ? List.of(new CurveSeries("the pipes and falls need", system))
-            : List.of(),
+        system.size() > 1 ? List.of(new CurveSeries("system curve", system)) : List.of(),
         curves.pump().map(this::pumpSeries).map(List::of).orElse(List.of()),
         operatingPoints(),
         flowLimit(),
         system.stream()
             .findFirst()
-            .map(
-                first ->
-                    new HeadMark(first.headM(), "lift at no flow " + units.head(first.headM()))),
+            .map(first -> new HeadMark(first.headM(), "static head " + units.head(first.headM()))),
         watts);
   }
 

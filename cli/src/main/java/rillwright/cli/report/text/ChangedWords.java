@@ -5,6 +5,9 @@ import rillwright.cli.report.page.PageBuilder;
 
 /** What was changed on the command line, so that nobody takes the answer for the file's. */
 public final class ChangedWords {
+  private static final String ESTIMATE =
+      "Hydraulic estimate only; not an engineering, electrical or structural design.";
+
   private ChangedWords() {}
 
   /** A change in a sentence of its own, as written. */
@@ -12,9 +15,10 @@ public final class ChangedWords {
     return "Changed for this answer: " + change;
   }
 
-  /** A page that begins with its title and the changes, if there are any. */
+  /** A page that begins with its title, what it is good for, and the changes, if there are any. */
   public static PageBuilder page(String title, List<String> changes) {
     PageBuilder page = new PageBuilder(title);
+    page.paragraph(ESTIMATE);
     if (!changes.isEmpty()) {
       page.space();
       changes.forEach(change -> page.marked("! ", of(change)));

@@ -5,11 +5,11 @@ public enum Caution {
   NONE(""),
   HANDS("Isolate the supply before anyone reaches in.", "Shut the line before anyone reaches in."),
   ELECTRICIAN(
-      "Isolate the supply; wiring and controllers are a licensed electrician's, by the local code."
-          + " Never defeat a GFCI or RCD that trips."),
+      "Isolate the supply; wiring and controllers are for a qualified electrician, licensed where"
+          + " the law requires it. Never defeat a GFCI or RCD that trips."),
   DIGGING(
-      "Have buried services located before you dig; a trench from 5 ft (1.5 m) needs protection, by"
-          + " the local rules."),
+      "Have buried services located before you dig. Any trench can collapse; follow local rules"
+          + " before entering it."),
   OPEN_WATER("Open water drowns small children: keep watch while covers and grates are off."),
   UPHILL(
       "Water held uphill: keep the overflow free and the bank firm; a large volume is an engineer's"

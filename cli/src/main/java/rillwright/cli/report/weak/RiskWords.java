@@ -27,7 +27,8 @@ public record RiskWords(String mark, String sentence) {
           new RiskWords(
               "+",
               "Electricity by water: a plug-in meter that stays dry, behind a GFCI or RCD; anything"
-                  + " at the wiring is a licensed electrician's, by the local code.");
+                  + " at the wiring is for a qualified electrician, licensed where the law requires"
+                  + " it.");
       case OPEN_WATER ->
           new RiskWords(
               "~",

@@ -129,16 +129,4 @@ final class CostNotes {
               + ": 3.10 USD}}\".");
     }
   }
-
-  static void trench(PageBuilder page) {
-    page.paragraph(
-        "Have buried services located before digging, and shore a deep trench; local codes"
-            + " decide.");
-  }
-
-  void wiring() {
-    page.paragraph(
-        "Wiring for a pump by water is for a licensed electrician, protected by GFCI or RCD; unplug"
-            + " before hands go in. Local codes decide.");
-  }
 }

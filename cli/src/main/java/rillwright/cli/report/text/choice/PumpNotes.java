@@ -2,6 +2,7 @@ package rillwright.cli.report.text.choice;
 
 import java.util.List;
 import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.PumpsAnswer;
@@ -59,7 +60,7 @@ final class PumpNotes {
     }
     notes.notTried(answer.faults(), answer.choice().leftOut());
     if (!does.isEmpty()) {
-      notes.wiring();
+      SiteCautions.print(true, page);
     }
   }
 }

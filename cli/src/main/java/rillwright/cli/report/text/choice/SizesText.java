@@ -10,6 +10,7 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.GravityAnswer;
@@ -142,7 +143,7 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
         pricesMean());
     costs.uncounted(answer.uncounted());
     leftOut();
-    CostNotes.trench(page);
+    SiteCautions.print(this instanceof PumpedSizes, page);
     return page.build();
   }
 

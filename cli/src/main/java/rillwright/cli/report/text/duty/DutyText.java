@@ -10,6 +10,7 @@ import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.text.TurnoverWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
@@ -246,5 +247,6 @@ public final class DutyText {
             + " or a little above it, in the middle of its range (40 to 85 % of its greatest flow,"
             + " common practice). The greatest flow printed on a pump's box is at zero head.");
     clogging();
+    SiteCautions.print(answer.network(), page);
   }
 }

@@ -179,14 +179,14 @@ public final class MendText {
   private void cannot() {
     List<String> sentences = FirstWords.alsoOf(answer);
     if (!sentences.isEmpty()) {
-      page.heading("WHAT CANNOT DO IT ALONE, AND WHY");
+      page.heading("NOT ENOUGH ALONE, AND WHY");
       sentences.forEach(sentence -> page.marked("- ", sentence));
     }
   }
 
   private void first(List<Remedy> mending) {
     if (mending.isEmpty()) {
-      page.marked("! ", "No change that was tried does it, alone or two together.");
+      page.marked("! ", "No change that was tried meets the targets, alone or two together.");
       return;
     }
     page.paragraph("To see all of it with one of these changes, give it to any command:");
@@ -205,7 +205,7 @@ public final class MendText {
         .ifPresent(
             throttled ->
                 page.paragraph(
-                    "Another pump does it if it makes "
+                    "Another pump meets the targets if it makes "
                         + units.flow(throttled.flowM3PerS())
                         + " at "
                         + units.head(throttled.headM())

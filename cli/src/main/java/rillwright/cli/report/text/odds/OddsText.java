@@ -14,6 +14,7 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.RunningCost;
+import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.odds.OddsAnswer;
@@ -71,6 +72,7 @@ public final class OddsText {
     for (Finding remark : Remarks.of(answer)) {
       page.marked(remark.code().startsWith("samples-") ? "! " : "", remark.message(units));
     }
+    SiteCautions.print(answer.takes().isPresent(), page);
     return page.build();
   }
 

@@ -4,8 +4,8 @@ package rillwright.cli.report.text.visit;
 enum Hint {
   HANDS(
       "Electricity and water: switch the pump off and unplug it before hands go in; never reach in"
-          + " while it runs. Wiring, its GFCI or RCD and clamp-meter work are a licensed"
-          + " electrician's, by the local code."),
+          + " while it runs. Wiring, its GFCI or RCD and clamp-meter work are for a qualified"
+          + " electrician, licensed where the law requires it."),
   OPEN_WATER(
       "Deep or open water drowns small children: keep watch while covers and grates are off."),
   BANDS(

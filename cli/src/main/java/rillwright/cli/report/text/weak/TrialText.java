@@ -30,7 +30,7 @@ public final class TrialText {
     row(table, "realised less promised bits", figures.surplusBits(), "within 0.15");
     page.table(table);
     TableBuilder bins =
-        new TableBuilder("PROBABILITY TOLD")
+        new TableBuilder("STATED PROBABILITY")
             .column("entries", Side.RIGHT)
             .column("told", Side.RIGHT)
             .column("came true", Side.RIGHT)

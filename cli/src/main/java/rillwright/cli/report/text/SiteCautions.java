@@ -1,0 +1,32 @@
+package rillwright.cli.report.text;
+
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.solver.network.Network;
+import rillwright.solver.pumping.PumpPlace;
+
+/** What whoever digs, wires or buys by an answer must keep in mind. */
+public final class SiteCautions {
+  private static final String DIGGING =
+      "Have buried services located before digging. Any trench can collapse; follow local rules"
+          + " before entering it.";
+  private static final String WIRING =
+      "Wiring for a pump by water is for a qualified electrician, licensed where the law requires"
+          + " it, with GFCI or RCD protection; unplug before hands go in. Local codes decide.";
+
+  private SiteCautions() {}
+
+  /** Of pipes, and of pumps where there are any. */
+  public static void print(Network network, PageBuilder page) {
+    print(
+        !PumpPlace.listChosen(network).isEmpty() || !PumpPlace.listPlanned(network).isEmpty(),
+        page);
+  }
+
+  /** The same, where it is known whether something is pumped. */
+  public static void print(boolean pumped, PageBuilder page) {
+    page.paragraph(DIGGING);
+    if (pumped) {
+      page.paragraph(WIRING);
+    }
+  }
+}
