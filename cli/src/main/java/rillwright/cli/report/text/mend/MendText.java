@@ -237,7 +237,5 @@ public final class MendText {
           "Have buried services located before digging. Any trench can collapse; follow local rules"
               + " before entering it.");
     }
-    page.marked(
-        "- ", "Hydraulic estimate only; not an engineering, electrical or structural design.");
   }
 }
