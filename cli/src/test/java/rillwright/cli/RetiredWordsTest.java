@@ -22,8 +22,8 @@ class RetiredWordsTest {
   private static final Pattern RETIRED =
       Pattern.compile(
           "\\b(wish(es|ed)?|reckon\\w*|told|gulps?|drinks?|worst off|(belongs?|belong) here|buys"
-              + " flow|more comes out than goes in|four fifths|does it|does it not|lift at no flow|what"
-              + " to know|what matters|home by)\\b|THESE DO|The file is right",
+              + " flow|more comes out than goes in|four fifths|does it|does it not|lift at no"
+              + " flow|what to know|what matters|home by)\\b|THESE DO|The file is right",
           Pattern.CASE_INSENSITIVE);
 
   private static final Pattern COMMENT =
