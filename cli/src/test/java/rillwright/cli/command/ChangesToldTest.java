@@ -40,6 +40,7 @@ class ChangesToldTest {
         List.of("solve", SMALL, "--conditions"),
         List.of("solve", UNCERTAIN, "--condition", "autumn"),
         List.of("duty", SMALL),
+        List.of("mend", SMALL),
         List.of("chart", SMALL),
         List.of("pumps", LongStream.PROJECT, "--from", LongStream.SUPPLIER),
         List.of("pipes", LongStream.PROJECT, "--line", "supply", "--sizes", "75 mm"),

@@ -49,7 +49,8 @@ class ChartCommandTest {
     Run run = draw(strange);
     assertEquals(2, run.status());
     assertTrue(
-        run.err().startsWith("/proc/curves.svg: the picture cannot be written there: the folder"),
+        run.err()
+            .startsWith("/proc/curves.svg: the picture cannot be written there: no permission"),
         run.err());
     assertFalse(run.err().contains("/."), run.err());
   }

@@ -173,6 +173,6 @@ class ChosenPipeWordsTest extends ScratchSupplier {
             stream + "/supplier",
             "--format",
             "json");
-    Run.assertTold(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h targeted");
+    Run.assertTold(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h target");
   }
 }

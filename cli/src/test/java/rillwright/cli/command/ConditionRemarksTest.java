@@ -76,7 +76,7 @@ class ConditionRemarksTest {
   @Test
   void whatHoldsInSeveralConditionsIsToldOnceWithTheFiguresOfTheWorst() throws IOException {
     String page = solved(POND);
-    assertEquals(1, Pattern.compile("gulps air").matcher(page).results().count(), page);
+    assertEquals(1, Pattern.compile("draws air").matcher(page).results().count(), page);
     String flow = page.replaceAll(".* lower ([0-9,]+ gph) .*", "$1");
     assertTrue(
         page.contains(

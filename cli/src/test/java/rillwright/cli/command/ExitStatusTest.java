@@ -119,8 +119,8 @@ class ExitStatusTest {
       value = {
         "slove | there is no command \"slove\"; did you mean \"solve\"?",
         "polish | there is no command \"polish\"; choose check, solve,",
-        "weak-trail | there is no command \"weak-trail\"; choose check, solve, duty, chart, pumps,"
-            + " pipes, odds, balance, weak, stream, catalogue",
+        "weak-trail | there is no command \"weak-trail\"; choose check, solve, mend, duty, chart,"
+            + " pumps, pipes, odds, balance, weak, stream, catalogue",
         "help | for help write \"rillwright --help\"",
         "job1.yaml | give the command before \"job1.yaml\", for example \"rillwright check"
             + " job1.yaml\"",

@@ -85,7 +85,7 @@ class PondShapeTest {
         "{length: 4 m, width: 3 m, depth: 2 m, shelves: [{depth: 1 m, width: 0.2 m}, {depth: 0.5 m,"
             + " width: 0.2 m}]} | from the brim down",
         "{length: 4 m, width: 3 m, deph: 1 m} | did you mean \"depth\"",
-        "4 m | length: 12 ft",
+        "4 m | length: 3.7 m",
       })
   void whatCannotBeAPondIsTold(String shape, String words) throws IOException {
     Run run = Run.of("check", withPond(shape));

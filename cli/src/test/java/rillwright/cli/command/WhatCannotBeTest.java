@@ -47,10 +47,10 @@ class WhatCannotBeTest {
         "run: 84 ft | run: 4 ft | ends and high points are 6 ft apart in height: it cannot be",
         "crest: 6 ft | crest: 40 ft | above what its water reaches at the pumps' shut-off head",
         "crest: 6 ft | crest: -1 ft | The crest of \"fall\" lies 12 in below the water that it",
-        "crest: 6 ft | crest: 290 m | above the water of \"pond\": see the unit of its level",
+        "crest: 6 ft | crest: 290 m | above the water of \"pond\": check the unit of its level",
         "sill: -3-1/2 in | sill: 2 in | \"pond\" stands 2 in below the sill of the skimmer",
         "- pump: dipper 400 | - loss: {k: 1} | and no pump is on the way: nothing flows there",
-        "target: 120 gph/in | target: 2880 m3/h | see its unit",
+        "target: 120 gph/in | target: 2880 m3/h | check its unit",
         "water: {temperature: 62 F} | evaporation: {air: 95 F, humidity: 30 %, wind: 3 mph}"
             + " | The file does not say how warm the water is",
         "- run: 84 ft | - high point: 40 ft | it cannot be shorter"
