@@ -175,7 +175,7 @@ public final class Network {
   }
 
   private LineLaws known(Line line) {
-    return lines.get(line.name()) == line
+    return line.equals(lines.get(line.name()))
         ? laws.computeIfAbsent(line.name(), name -> LineLaws.of(line, settingOf(line)))
         : LineLaws.of(line, settingOf(line));
   }
@@ -190,7 +190,8 @@ public final class Network {
     for (Line line : otherLines) {
       LineLaws found = laws.get(line.name());
       boolean sameStart = points.get(line.from()) == other.points.get(line.from());
-      boolean stays = lines.get(line.name()) == line && (sameStart || !line.has(Skimmer.class));
+      boolean stays =
+          line.equals(lines.get(line.name())) && (sameStart || !line.has(Skimmer.class));
       if (found != null && stays) {
         other.laws.put(line.name(), found);
       }

@@ -31,7 +31,12 @@ public record PipeWall(
    * @param celsius °C
    * @param share 0 to 1
    */
-  public record WhenWarm(double celsius, double share) {}
+  public record WhenWarm(double celsius, double share) {
+    public WhenWarm {
+      Require.finite("temperature of a pipe's wall", celsius, "°C");
+      Require.between("share of a pressure rating", share, 0, 1, "");
+    }
+  }
 
   /** Pressure that it is made for at a temperature, Pa; straight between those that are known. */
   public double ratedPressureAt(double celsius) {

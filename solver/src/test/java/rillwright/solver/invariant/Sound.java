@@ -24,6 +24,7 @@ import rillwright.solver.law.minor.CheckValveLoss;
 import rillwright.solver.law.minor.NozzleLoss;
 import rillwright.solver.law.minor.PowerLoss;
 import rillwright.solver.law.minor.TabulatedLoss;
+import rillwright.solver.law.minor.ValveLoss;
 import rillwright.solver.law.minor.ValveTravel;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.law.pump.PumpCurve;
@@ -55,6 +56,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Loss;
 import rillwright.solver.network.Nozzle;
 import rillwright.solver.network.Outlet;
+import rillwright.solver.network.PipeWall;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.PointName;
@@ -112,6 +114,7 @@ final class Sound {
         new TwoTermLoss(1, 1),
         new BackwaterLoss(0.1),
         new CheckValveLoss(0.1, loss()),
+        new ValveLoss(ValveTravel.BALL, 0.06),
         new NozzleLoss(BORE, 0.97, 0),
         new PowerLoss(1, 0.001, 2),
         TabulatedLoss.through(List.of(new MonotoneCubic.Knot(0.001, 1))),
@@ -173,6 +176,8 @@ final class Sound {
         new Tee(POINT, ONE, 0),
         new TerracedPond(4, 3, 1, List.of(new TerracedPond.Shelf(0.4, 0.3))),
         new TerracedPond.Shelf(0.4, 0.3),
+        new PipeWall(0.004, 2.8e9, 1e6, List.of(new PipeWall.WhenWarm(23, 1))),
+        new PipeWall.WhenWarm(23, 1),
         new Valve("ball valve", new Valve.GivenLoss(1), BORE, true),
         new Valve.GivenLoss(1),
         new Valve.Opening(ValveTravel.BALL, 0.5));
