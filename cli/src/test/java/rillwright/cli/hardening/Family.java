@@ -7,6 +7,7 @@ import java.util.function.LongFunction;
 import java.util.function.Predicate;
 
 /** Kinds of drawn projects: each is drawn until one is of the kind. */
+@SuppressWarnings("ImmutableEnumChecker") // method references and lambdas without state
 enum Family {
   TREE("trees", RandomProject::large, tree -> pumps(tree) == 1 && has(tree, "high point") == 0),
   HIGH_POINTS("high points", RandomProject::large, tree -> has(tree, "high point") > 1),
