@@ -17,8 +17,8 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.Bound;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.Remedy;
-import rillwright.cli.study.mend.change.Need;
 import rillwright.cli.study.mend.change.Work;
+import rillwright.cli.study.mend.site.Need;
 import rillwright.solver.network.PointName;
 
 /** What would mend a job, for programs. */

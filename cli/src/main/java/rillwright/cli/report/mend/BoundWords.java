@@ -2,7 +2,7 @@ package rillwright.cli.report.mend;
 
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.Bound;
-import rillwright.cli.study.mend.change.Need;
+import rillwright.cli.study.mend.site.Need;
 
 /** Why a class of change cannot do it. */
 public final class BoundWords {

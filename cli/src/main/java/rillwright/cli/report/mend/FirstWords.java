@@ -10,7 +10,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.Bound;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.Remedy;
-import rillwright.cli.study.mend.change.Need;
+import rillwright.cli.study.mend.site.Need;
 import rillwright.solver.network.Point;
 
 /** What to do first, in a line; and what need not be tried. */

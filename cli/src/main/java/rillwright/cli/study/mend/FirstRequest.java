@@ -11,8 +11,8 @@ import rillwright.cli.study.mend.change.Bought;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.change.Cleaning;
 import rillwright.cli.study.mend.change.LargerPipes;
-import rillwright.cli.study.mend.change.Site;
 import rillwright.cli.study.mend.change.Valves;
+import rillwright.cli.study.mend.site.Site;
 import rillwright.cli.study.solve.Solved;
 import rillwright.solver.progress.Progress;
 

@@ -7,7 +7,7 @@ import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.duty.DutyAnswer;
-import rillwright.cli.study.mend.change.Need;
+import rillwright.cli.study.mend.site.Need;
 import rillwright.solver.steady.SteadyState;
 
 /**

@@ -23,13 +23,13 @@ import rillwright.cli.study.mend.change.Cleaning;
 import rillwright.cli.study.mend.change.Crests;
 import rillwright.cli.study.mend.change.FreerFittings;
 import rillwright.cli.study.mend.change.LargerPipes;
-import rillwright.cli.study.mend.change.Need;
 import rillwright.cli.study.mend.change.Offered;
 import rillwright.cli.study.mend.change.Pumps;
-import rillwright.cli.study.mend.change.Site;
 import rillwright.cli.study.mend.change.Skimmers;
 import rillwright.cli.study.mend.change.Source;
 import rillwright.cli.study.mend.change.Valves;
+import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.pumping.PumpPlace;
 

@@ -5,9 +5,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.study.mend.change.Candidate;
-import rillwright.cli.study.mend.change.Site;
 import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.change.Valves;
+import rillwright.cli.study.mend.site.Site;
 
 /**
  * Two changes together, where none alone mends: those that bring most alone, and the valves set for

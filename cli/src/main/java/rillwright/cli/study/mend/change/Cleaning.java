@@ -7,6 +7,7 @@ import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
+import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.network.Filter;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;

@@ -12,6 +12,8 @@ import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.Site;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;

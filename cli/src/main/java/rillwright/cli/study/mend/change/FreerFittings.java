@@ -9,6 +9,7 @@ import java.util.Set;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.CheckValveRow;
 import rillwright.cli.catalogue.FittingLoss;
+import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Fitting;

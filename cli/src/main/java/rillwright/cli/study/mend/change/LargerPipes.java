@@ -12,6 +12,7 @@ import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.size.LineSizes;
 import rillwright.cli.file.size.SizeOption;
+import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Run;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import rillwright.cli.file.Project;
+import rillwright.cli.study.mend.site.Site;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.curves.sheet.SpeedRange;
 import rillwright.solver.law.pump.PumpSet;

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import rillwright.cli.file.Show;
+import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.Site;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Placed;

@@ -1,6 +1,7 @@
 package rillwright.cli.study.mend.change;
 
 import java.util.List;
+import rillwright.cli.study.mend.site.Site;
 
 /** A class of changes that may be tried. */
 public interface Source {

@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.cli.file.Project;
+import rillwright.cli.study.mend.site.Judgement;
+import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Line;
@@ -17,6 +20,7 @@ import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
 import rillwright.solver.study.valvesetting.ValvePlace;
 import rillwright.solver.study.valvesetting.ValveSettingFinder;
 import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
@@ -76,24 +80,32 @@ public final class Valves implements Source {
   }
 
   /**
-   * The widest opening of one valve, by whole degrees, at which no target is missed or exceeded.
+   * The widest opening of one valve, by whole degrees, at which no target is missed or exceeded;
+   * without one, the widest at which a need is met and nothing lost.
    */
   private static Optional<Candidate> swept(Site site, ValvePlace place) {
     Valve now = place.in(site.network());
     if (!(now.loss() instanceof Valve.Opening opening)) {
       return Optional.empty();
     }
+    Optional<Valve> mending = Optional.empty();
     for (int degrees = 0; degrees < QUARTER_TURN; degrees++) {
-      double open = 1 - degrees / QUARTER_TURN;
-      Valve turned = now.withSetpoint(opening.at(open));
-      Network set = site.network().withPart(place.line(), place.partIndex(), turned);
-      if (Site.balanced(set).filter(site::isWithin).isPresent()) {
-        Line line = site.network().line(place.line());
-        return Optional.of(
-            Candidate.of(Handle.EXACTLY.step(line.placed(Valve.class), place.partIndex(), turned)));
+      Valve turned = now.withSetpoint(opening.at(1 - degrees / QUARTER_TURN));
+      Optional<SteadyState> state =
+          Site.balanced(site.network().withPart(place.line(), place.partIndex(), turned));
+      if (state.filter(site::isWithin).isPresent()) {
+        return Optional.of(turnedTo(turned, place, site));
+      }
+      if (mending.isEmpty() && state.filter(it -> Judgement.of(site, it).mends()).isPresent()) {
+        mending = Optional.of(turned);
       }
     }
-    return Optional.empty();
+    return mending.map(turned -> turnedTo(turned, place, site));
+  }
+
+  private static Candidate turnedTo(Valve turned, ValvePlace place, Site site) {
+    Line line = site.network().line(place.line());
+    return Candidate.of(Handle.EXACTLY.step(line.placed(Valve.class), place.partIndex(), turned));
   }
 
   /** Those that are marked adjustable, all, and each alone. */

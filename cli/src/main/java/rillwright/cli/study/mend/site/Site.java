@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.site;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

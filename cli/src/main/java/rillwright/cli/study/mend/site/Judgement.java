@@ -1,0 +1,109 @@
+package rillwright.cli.study.mend.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import rillwright.solver.finding.Findings;
+import rillwright.solver.network.PointName;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.trial.Verdict;
+
+/**
+ * What a changed state is to what a site needs.
+ *
+ * @param site as it stands
+ * @param state after the change
+ * @param after what is in need then
+ */
+public record Judgement(Site site, SteadyState state, List<Need> after) {
+  /** Targets need no findings; only what else is in need is looked for. */
+  public static Judgement of(Site site, SteadyState state) {
+    boolean isOfTargetsOnly = site.needs().stream().allMatch(Need::isOfTarget);
+    boolean isPlain = isOfTargetsOnly && !state.starves();
+    return new Judgement(site, state, isPlain ? List.of() : Need.in(state, Findings.of(state)));
+  }
+
+  /** Whether something in need has what it should, and nothing is lost that was met before. */
+  public boolean mends() {
+    return !met().isEmpty() && !losesAny();
+  }
+
+  /** The points in need that have what they should. */
+  public List<PointName> met() {
+    return site.needs().stream()
+        .filter(this::isMet)
+        .map(Need::point)
+        .filter(this::hasItsTarget)
+        .distinct()
+        .toList();
+  }
+
+  private boolean isMet(Need need) {
+    if (need.isOfTarget()) {
+      return isWithin(share(need.point(), state));
+    }
+    return after.stream()
+        .noneMatch(other -> other.at().equals(need.at()) && other.code().equals(need.code()));
+  }
+
+  private boolean hasItsTarget(PointName point) {
+    boolean isAFall = state.network().point(point).targetM3PerS().orElse(0) > 0;
+    return !isAFall || isWithin(share(point, state));
+  }
+
+  private static double share(PointName fall, SteadyState state) {
+    return state.point(fall).outflowM3PerS()
+        / state.network().point(fall).targetM3PerS().orElse(Double.NaN);
+  }
+
+  private static boolean isWithin(double share) {
+    return share >= 1 && share <= Verdict.TOO_MUCH_SHARE;
+  }
+
+  /** Whether a target is lost that was met before, or a chamber starves that did not. */
+  private boolean losesAny() {
+    boolean starves =
+        after.stream()
+            .filter(need -> need.code().equals(Need.STARVED))
+            .anyMatch(need -> site.needs().stream().noneMatch(had -> had.at().equals(need.at())));
+    return starves || site.targets().falls().stream().anyMatch(this::isLost);
+  }
+
+  private boolean isLost(PointName fall) {
+    double before = site.targets().shareAt(fall, site.state());
+    double now = share(fall, state);
+    if (before < Verdict.ENOUGH_SHARE) {
+      return false;
+    }
+    return now < Math.min(1, before)
+        || (before <= Verdict.TOO_MUCH_SHARE && now > Verdict.TOO_MUCH_SHARE);
+  }
+
+  /** The points in need that come nearer to what they should have. */
+  public List<PointName> helped() {
+    List<PointName> helped = new ArrayList<>();
+    for (Need need : site.needs()) {
+      boolean nearer =
+          need.isOfTarget()
+              ? distance(share(need.point(), state))
+                  < distance(share(need.point(), site.state())) * (1 - 1e-6)
+              : isMet(need);
+      if (nearer && !helped.contains(need.point())) {
+        helped.add(need.point());
+      }
+    }
+    return helped;
+  }
+
+  private static double distance(double share) {
+    return share < 1 ? 1 - share : Math.max(0, share - Verdict.TOO_MUCH_SHARE);
+  }
+
+  /** The least share of its target that a fall has, at most 1. */
+  public double leastShare() {
+    double least = 1;
+    for (PointName fall : site.targets().falls()) {
+      least = Math.min(least, share(fall, state));
+    }
+    return least;
+  }
+}
