@@ -37,7 +37,7 @@ final class DefaultsTaken {
           "the water is taken at "
               + (int) Water.USUAL_TEMPERATURE_C
               + " C (68 F); give \"water: {temperature: ...}\" for cold water, which takes a little"
-              + " more more");
+              + " more head");
     }
     if (project.tree().find("site").isEmpty()) {
       notes.add("the site is taken at sea level; this matters only where water is under suction");
