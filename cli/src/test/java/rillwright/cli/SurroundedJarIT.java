@@ -35,7 +35,8 @@ class SurroundedJarIT {
         fall: {kind: fall, crest: 1 m, width: 0.5 m, want: 1 L/s}
       lines:
         up: {from: pond, to: fall, pipe: {inside: 50 mm, roughness: 0.01 mm},
-          parts: [{pump: p}, {run: 5 m .. 6 m}]}
+          parts: [{pump: p}, {gauge: {name: G1, elevation: 0 m}}, {run: 5 m .. 6 m},
+            {gauge: {name: G2, elevation: 0 m}}]}
       pumps:
         p: {points: [{flow: 0 L/s, head: 4 m}, {flow: 4 L/s, head: 0 m}]}
       """;

@@ -79,6 +79,16 @@ public final class WeakTrialCommand implements Callable<Integer> {
       destination.check(InputFiles.of(files.get(i), projects.get(i)));
     }
     List<TrialJob> jobs = projects.stream().map(WeakTrialCommand::job).toList();
+    for (int i = 0; i < jobs.size(); i++) {
+      if (!jobs.get(i).isReadable()) {
+        throw new ParameterException(
+            spec.commandLine(),
+            files.get(i)
+                + ": too little can be read in this project; a simulated call takes "
+                + Trial.READINGS
+                + " readings and one more: add gauges, or a pump with its power");
+      }
+    }
     TrialFigures figures = TrialFigures.of(Trial.run(jobs, calls, seed));
     destination.print(TrialText.of(figures, seed), format);
     return ExitStatus.DONE;

@@ -5,9 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rillwright.cli.command.Run;
 
 /** The examples' answers as pages. */
@@ -32,6 +36,19 @@ public final class ExamplePages {
     public String toString() {
       return folder.getFileName() + ": " + command;
     }
+  }
+
+  /** The first of each command with the same options. */
+  public static List<Page> firsts() throws IOException {
+    Map<String, Page> firsts = new LinkedHashMap<>();
+    for (Page page : list()) {
+      String options =
+          Arrays.stream(page.command().split(" "))
+              .filter(word -> word.startsWith("--"))
+              .collect(Collectors.joining(" "));
+      firsts.putIfAbsent(page.command().split(" ")[0] + " " + options, page);
+    }
+    return List.copyOf(firsts.values());
   }
 
   /** One of each command line that has a page. */

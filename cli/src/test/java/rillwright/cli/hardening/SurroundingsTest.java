@@ -177,6 +177,24 @@ class SurroundingsTest {
   }
 
   @Test
+  void aTrialNeedsEnoughToRead() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("little.yaml"),
+            """
+            points:
+              pond: {kind: basin, level: 0 m}
+              fall: {kind: fall, crest: 1 m, width: 0.5 m, target: 1 L/s}
+            lines:
+              up: {from: pond, to: fall, pipe: {inside: 50 mm, roughness: 0.01 mm},
+                parts: [{pump: p}, {run: 5 m}]}
+            pumps:
+              p: {points: [{flow: 0 L/s, head: 4 m}, {flow: 4 L/s, head: 0 m}]}
+            """);
+    refused(Run.of("weak-trial", file.toString()), "little.yaml: too little can be read");
+  }
+
+  @Test
   void twoPumpsInOneLineAreNotToldApartByItsName() throws IOException {
     String two = (POINTS + REST).replace("pump: mine,", "pump: mine, pump: mine,");
     Path file = Files.writeString(folder.resolve("pond.yaml"), two + "pumps: {mine: mine.csv}\n");

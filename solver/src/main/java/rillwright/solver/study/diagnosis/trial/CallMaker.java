@@ -1,6 +1,7 @@
 package rillwright.solver.study.diagnosis.trial;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
@@ -31,14 +32,15 @@ public final class CallMaker {
     this.dice = dice;
   }
 
-  /** A call with a number of readings. */
+  /** A call with a number of readings, and more that could be read. */
   public SimulatedCall make(int readings) {
     while (true) {
       Cause truth = drawnCause();
       for (int i = 0; i < MOST_SIZES; i++) {
         double size = truth.sizes().map(sizes -> sizes.at(dice.nextDouble())).orElse(0.0);
         double[] values = valuesWith(truth, size);
-        if (truth.mayGoUnnoticed() || scope.isCalledFor(values)) {
+        boolean isCalled = truth.mayGoUnnoticed() || scope.isCalledFor(values);
+        if (isCalled && Arrays.stream(values).filter(Double::isFinite).count() > readings) {
           return read(truth, size, values, readings);
         }
         if (truth.sizes().isEmpty()) {

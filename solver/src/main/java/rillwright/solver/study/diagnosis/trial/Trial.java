@@ -13,7 +13,9 @@ import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** Tries the inference on simulated calls. */
 public final class Trial {
-  private static final int READINGS = 4;
+  /** Readings of a call; one more is taken to see what it is worth. */
+  public static final int READINGS = 4;
+
   private static final double LEAST_RATIO = 1e-12;
 
   private Trial() {}

@@ -10,4 +10,9 @@ import rillwright.solver.study.diagnosis.inference.Diagnostician;
  * @param causes its causes
  * @param diagnostician who knows it
  */
-public record TrialJob(String name, CauseTable causes, Diagnostician diagnostician) {}
+public record TrialJob(String name, CauseTable causes, Diagnostician diagnostician) {
+  /** Whether enough can be read for a simulated call. */
+  public boolean isReadable() {
+    return diagnostician.scope().readables().size() > Trial.READINGS;
+  }
+}
