@@ -17,6 +17,8 @@ import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rillwright.cli.Main;
@@ -27,6 +29,7 @@ import rillwright.cli.PackedJar.Ended;
  * Every command from the packed jar, in each form in which it answers, and both kinds of picture:
  * what was left out of the jar is missed here.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class EveryCommandIT {
   /** Commands and a form without an example whose output is kept, and a picture alone. */
   private static final List<String> OTHERS =
