@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
 import picocli.CommandLine;
-import rillwright.cli.command.ExitStatus;
 import rillwright.cli.command.Rillwright;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.start.QuickStart;
 
 /** The program's entrance. */

@@ -39,7 +39,7 @@ class PlantedViolationsTest {
                 "rillwright.cli.planted.two.B: rillwright.cli.planted.one.A")),
         arguments(
             "LAYERS_LOOK_DOWN_ONLY",
-            List.of("rillwright.cli.file.Planted: rillwright.cli.command.ExitStatus")),
+            List.of("rillwright.cli.file.Planted: rillwright.cli.command.output.ExitStatus")),
         arguments(
             "JACKSON_STAYS_WHERE_FILES_ARE_READ_AND_JSON_IS_WRITTEN",
             List.of("rillwright.cli.report.Planted: tools.jackson.core.JsonParser")),

@@ -11,6 +11,7 @@ import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.ValveArguments;
 import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.command.need.WithTargets;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.BalanceJson;
 import rillwright.cli.report.picture.SharePicture;

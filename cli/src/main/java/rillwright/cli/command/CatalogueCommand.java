@@ -17,6 +17,7 @@ import rillwright.cli.catalogue.page.Suggestion;
 import rillwright.cli.catalogue.page.TablePage;
 import rillwright.cli.command.argument.Destination;
 import rillwright.cli.command.argument.Format;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.command.output.InputFiles;
 
 /** What pipe sizes, fittings, valves, lips and beds the program knows, with sources. */

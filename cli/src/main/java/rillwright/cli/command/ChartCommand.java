@@ -14,6 +14,7 @@ import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.PumpArguments;
 import rillwright.cli.command.argument.StandardOptions;
 import rillwright.cli.command.need.OtherPumps;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.command.output.PictureFile;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;

@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.ReportArguments;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.CheckJson;
 import rillwright.cli.report.text.check.CheckText;

@@ -8,6 +8,7 @@ import rillwright.cli.command.argument.PumpArguments;
 import rillwright.cli.command.argument.ReportArguments;
 import rillwright.cli.command.need.OtherPumps;
 import rillwright.cli.command.need.WithTargets;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.DutyJson;
 import rillwright.cli.report.text.duty.DutyText;

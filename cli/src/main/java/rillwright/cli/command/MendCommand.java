@@ -12,6 +12,7 @@ import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.ReportArguments;
 import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.command.need.ImpossibleSheets;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.pump.SheetFolder;

@@ -18,6 +18,7 @@ import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.command.need.ImpossibleSheets;
 import rillwright.cli.command.need.OtherPumps;
 import rillwright.cli.command.need.WithTargets;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;

@@ -16,6 +16,7 @@ import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.command.need.ImpossibleSheets;
 import rillwright.cli.command.need.OtherPumps;
 import rillwright.cli.command.need.WithTargets;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.report.json.PumpsJson;

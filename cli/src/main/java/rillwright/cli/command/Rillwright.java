@@ -11,6 +11,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.StandardOptions;
+import rillwright.cli.command.weak.WeakCommand;
+import rillwright.cli.command.weak.WeakTrialCommand;
 
 /** The program as a whole: it has commands and does nothing by itself. */
 @Command(

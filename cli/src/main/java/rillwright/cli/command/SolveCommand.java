@@ -8,6 +8,7 @@ import rillwright.cli.command.argument.ConditionArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.ReportArguments;
 import rillwright.cli.command.need.ChosenPumps;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.ConditionsJson;
 import rillwright.cli.report.json.SolveJson;

@@ -8,6 +8,7 @@ import rillwright.cli.command.argument.ConditionArguments;
 import rillwright.cli.command.argument.DrawnReportArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.need.ChosenPumps;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.output;
 
 /** Exit statuses of the program. */
 public final class ExitStatus {

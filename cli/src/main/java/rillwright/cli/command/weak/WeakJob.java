@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.weak;
 
 import java.nio.file.Path;
 import java.util.Comparator;

@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.weak;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.Asking;
 import rillwright.cli.command.argument.Destination;
 import rillwright.cli.command.argument.Format;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;

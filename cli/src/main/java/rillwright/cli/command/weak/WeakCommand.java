@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.weak;
 
 import java.nio.file.Path;
 import java.util.Optional;
@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import rillwright.cli.command.argument.DrawnReportArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.need.ChosenPumps;
+import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
