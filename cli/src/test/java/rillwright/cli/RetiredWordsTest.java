@@ -26,6 +26,12 @@ class RetiredWordsTest {
               + " flow|what to know|what matters|home by)\\b|THESE DO|The file is right",
           Pattern.CASE_INSENSITIVE);
 
+  /** A sample's name is a letter and a number: words could be a maker's or a town's. */
+  private static final Pattern SAMPLE_NAMES =
+      Pattern.compile(
+          "\\b(otter|dipper|heron|kestrel|wren|marl|tern|brook|alder|fern)([- _]\\w+)?\\b",
+          Pattern.CASE_INSENSITIVE);
+
   private static final Pattern COMMENT =
       Pattern.compile("/\\*.*?\\*/|(?m)^\\s*//.*$", Pattern.DOTALL);
   private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"");
@@ -59,6 +65,24 @@ class RetiredWordsTest {
     assertEquals(List.of(), found);
   }
 
+  @Test
+  void samplesHaveNamesOfALetterAndANumber() throws IOException {
+    List<String> found = new ArrayList<>();
+    for (Path file : textFiles()) {
+      found.addAll(in(SAMPLE_NAMES, file, file.getFileName().toString()));
+      if (!file.endsWith("RetiredWordsTest.java")) {
+        found.addAll(in(SAMPLE_NAMES, file, Files.readString(file)));
+      }
+    }
+    assertEquals(List.of(), found);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"pump: heron 380", "pumps/otter-600.csv", "Alder Bend"})
+  void plantedSampleNameIsFound(String sample) {
+    assertEquals(1, in(SAMPLE_NAMES, TOP, sample).size());
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -79,14 +103,33 @@ class RetiredWordsTest {
   }
 
   private static List<String> in(Path file, String text) {
-    return RETIRED.matcher(text).results().map(it -> file + ": " + it.group()).toList();
+    return in(RETIRED, file, text);
+  }
+
+  private static List<String> in(Pattern pattern, Path file, String text) {
+    return pattern.matcher(text).results().map(it -> file + ": " + it.group()).toList();
+  }
+
+  private static List<Path> textFiles() throws IOException {
+    List<Path> files =
+        new ArrayList<>(List.of(TOP.resolve("README.md"), TOP.resolve("DEVELOPERS.md")));
+    for (String folder : List.of("solver/src", "curves/src", "cli/src", "examples")) {
+      for (String ending : List.of(".java", ".yaml", ".csv", ".txt", ".json", ".html")) {
+        files.addAll(filesIfAny(TOP.resolve(folder), ending));
+      }
+    }
+    return files;
   }
 
   private static List<Path> files(Path folder, String ending) throws IOException {
+    List<Path> files = filesIfAny(folder, ending);
+    assertTrue(!files.isEmpty(), folder + " has files " + ending);
+    return files;
+  }
+
+  private static List<Path> filesIfAny(Path folder, String ending) throws IOException {
     try (Stream<Path> all = Files.walk(folder)) {
-      List<Path> files = all.filter(file -> file.toString().endsWith(ending)).sorted().toList();
-      assertTrue(!files.isEmpty(), folder + " has files " + ending);
-      return files;
+      return all.filter(file -> file.toString().endsWith(ending)).sorted().toList();
     }
   }
 }

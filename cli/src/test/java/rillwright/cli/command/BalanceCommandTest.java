@@ -69,7 +69,7 @@ class BalanceCommandTest {
 
   @Test
   void strictIsOneWhereThePumpIsTooSmall() {
-    String small = "lines.supply.pump=dipper 180";
+    String small = "lines.supply.pump=P-180";
     assertEquals(0, Run.of("balance", PROJECT, "--set", small).status());
     assertEquals(1, Run.of("balance", PROJECT, "--set", small, "--strict").status());
     assertEquals(0, Run.of("balance", PROJECT, "--strict").status());

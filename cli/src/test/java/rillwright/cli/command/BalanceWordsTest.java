@@ -74,7 +74,7 @@ class BalanceWordsTest {
 
   @Test
   void pumpThatIsTooSmallEvenSoLacksLessHead() {
-    String small = "lines.supply.pump=dipper 180";
+    String small = "lines.supply.pump=P-180";
     String one = text(List.of("balance", PROJECT, "--set", small, "--valves", "high"));
     Run.assertTold(one, "of head, even with what goes elsewhere held back. No fall gets less than");
   }

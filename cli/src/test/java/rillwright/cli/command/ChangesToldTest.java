@@ -29,7 +29,7 @@ class ChangesToldTest {
   private static final String UNCERTAIN = EXAMPLES.resolve("old-falls/falls.yaml").toString();
   private static final String WEAK = EXAMPLES.resolve("weak-fall/fall.yaml").toString();
   private static final String VALVES = EXAMPLES.resolve("twin-falls/ball-valves.yaml").toString();
-  private static final String CHANGE = "title=Otter Bend";
+  private static final String CHANGE = "title=Demo 40";
 
   @TempDir private Path folder;
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ChartCommandTest {
-  private static final String PROJECT = Run.resource("solve/alder-bend.yaml").toString();
+  private static final String PROJECT = Run.resource("solve/demo-10.yaml").toString();
 
   @TempDir private Path folder;
 

@@ -109,12 +109,11 @@ class ChosenPumpWordsTest extends ScratchSupplier {
   @Test
   void projectsOwnImpossibleSheetIsToldAndNotRefused() throws IOException {
     sheet("tenth.csv", TwinFalls.SHEET.replace(",190", ",19"));
-    String project =
-        twin("dipper 400: pumps/dipper-400.csv", "dipper 400: " + list.resolve("tenth.csv"));
+    String project = twin("P-400: pumps/P-400.csv", "P-400: " + list.resolve("tenth.csv"));
 
     Run.assertTold(
         text("solve", project),
-        "The power on the data sheet of \"dipper 400\" in \"supply\" cannot be right: hydraulic"
+        "The power on the data sheet of \"P-400\" in \"supply\" cannot be right: hydraulic"
             + " output exceeds electrical input at 1,900 gph, 119 W of water from 19 W.");
     Run.assertTold(text("check", project), "the power on its data sheet cannot be right");
   }
@@ -124,8 +123,8 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     String text = text("pumps", STREAM + "/stream.yaml", "--from", STREAM + "/supplier");
     Run.assertTold(
         text,
-        "kestrel-350 9 m3/h 100 % 261 W 2,290 kWh 7,100 EUR meets the target when throttled",
-        "kestrel-350 9 m3/h 6.22 m 49 % 99 % 58 % 689 EUR nothing",
+        "B-350 9 m3/h 100 % 261 W 2,290 kWh 7,100 EUR meets the target when throttled",
+        "B-350 9 m3/h 6.22 m 49 % 99 % 58 % 689 EUR nothing",
         "Rows marked \"throttled\" show throttled figures");
   }
 

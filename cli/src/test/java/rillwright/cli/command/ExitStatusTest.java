@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.Main;
 
 class ExitStatusTest {
-  private static final String PROJECT = Run.resource("solve/alder-bend.yaml").toString();
+  private static final String PROJECT = Run.resource("solve/demo-10.yaml").toString();
 
   @TempDir private Path folder;
 

@@ -17,7 +17,7 @@ import tools.jackson.databind.JsonNode;
 /** Sizes of pipe, tried in place of the project's. */
 class PipesCommandTest {
   private static final String FALLS = Path.of("..", "examples", "twin-falls", "falls.yaml") + "";
-  private static final String STRONGER = "lines.supply.pump.model=dipper 400";
+  private static final String STRONGER = "lines.supply.pump.model=P-400";
 
   @TempDir private Path folder;
 
@@ -252,7 +252,7 @@ class PipesCommandTest {
 
     assertEquals(0, run.status(), run.err());
     String svg = Files.readString(picture);
-    for (String name : List.of("50 mm", "63 mm", "90 mm", "dipper 400")) {
+    for (String name : List.of("50 mm", "63 mm", "90 mm", "P-400")) {
       assertTrue(svg.contains(name), name);
     }
   }

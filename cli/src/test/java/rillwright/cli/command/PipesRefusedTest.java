@@ -17,7 +17,7 @@ class PipesRefusedTest {
   void pumpStillToBeChosenNeedsAFolder() throws IOException {
     String planned =
         Files.readString(Path.of(LongStream.PROJECT))
-            .replace("pump: dipper 180", "pump: to be chosen")
+            .replace("pump: P-180", "pump: to be chosen")
             .replaceAll("(?s)pumps:.*?streams:", "streams:");
     String file = Files.writeString(folder.resolve("pond.yaml"), planned).toString();
 

@@ -31,7 +31,7 @@ class PumpsRefusedTest extends ScratchSupplier {
             Files.readString(Path.of(LongStream.PROJECT))
                 .replace(", target: 9 m3/h", "")
                 .replaceAll("(?s)pumps:.*?streams:", "streams:")
-                .replace("pump: dipper 180", "pump: to be chosen"));
+                .replace("pump: P-180", "pump: to be chosen"));
 
     Run.of("pumps", file, "--from", list.toString()).assertRefused("no fall or outlet", "target:");
   }
@@ -56,7 +56,7 @@ class PumpsRefusedTest extends ScratchSupplier {
             from: pond
             to: spill box
             pipe: {material: PVC-U PN 10, size: 75 mm}
-            parts: [{pump: dipper 400}, {run: 30 m}]
+            parts: [{pump: P-400}, {run: 30 m}]
 
         pumps:
         """;

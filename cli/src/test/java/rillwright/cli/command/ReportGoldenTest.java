@@ -23,7 +23,7 @@ import rillwright.cli.schema.PublishedSchema;
  */
 @Isolated
 class ReportGoldenTest {
-  private static final String PROJECT = Run.resource("solve/alder-bend.yaml").toString();
+  private static final String PROJECT = Run.resource("solve/demo-10.yaml").toString();
 
   @ParameterizedTest(name = "{0}")
   @CsvSource({

@@ -22,7 +22,7 @@ import tools.jackson.databind.ObjectMapper;
 /** Every number in the JSON is the one in the steady state, to the last digit. */
 class SolveJsonTest {
   private static final String PROJECT =
-      rillwright.cli.command.Run.resource("solve/alder-bend.yaml").toString();
+      rillwright.cli.command.Run.resource("solve/demo-10.yaml").toString();
 
   private static JsonNode json(String... changes) {
     List<String> arguments =

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What a file says that cannot be is found by {@code check}, without solving. */
 class WhatCannotBeTest {
   private static final Path JOB = Path.of("../examples/weak-fall/fall.yaml");
-  private static final String SHEET = "pumps/dipper-400.csv";
+  private static final String SHEET = "pumps/P-400.csv";
 
   @TempDir private Path folder;
 
@@ -49,7 +49,7 @@ class WhatCannotBeTest {
         "crest: 6 ft | crest: -1 ft | The crest of \"fall\" lies 12 in below the water that it",
         "crest: 6 ft | crest: 290 m | above the water of \"pond\": check the unit of its level",
         "sill: -3-1/2 in | sill: 2 in | \"pond\" stands 2 in below the sill of the skimmer",
-        "- pump: dipper 400 | - loss: {k: 1} | and no pump is on the way: nothing flows there",
+        "- pump: P-400 | - loss: {k: 1} | and no pump is on the way: nothing flows there",
         "target: 120 gph/in | target: 2880 m3/h | check its unit",
         "water: {temperature: 62 F} | evaporation: {air: 95 F, humidity: 30 %, wind: 3 mph}"
             + " | The file does not say how warm the water is",

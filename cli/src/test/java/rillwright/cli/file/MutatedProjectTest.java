@@ -87,7 +87,7 @@ class MutatedProjectTest {
 
   private static List<String> texts() {
     try {
-      String example = Files.readString(ProjectText.FOLDER.resolve("fern-hollow.yaml"));
+      String example = Files.readString(ProjectText.FOLDER.resolve("demo-30.yaml"));
       String json =
           """
           {"rillwright": 1, "points": {"pond": {"kind": "basin", "level": "0 m"},

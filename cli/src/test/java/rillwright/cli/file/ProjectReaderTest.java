@@ -20,7 +20,7 @@ import rillwright.solver.network.Skimmer;
 import rillwright.solver.water.Water;
 
 class ProjectReaderTest {
-  private static final Path EXAMPLE = ProjectText.FOLDER.resolve("fern-hollow.yaml");
+  private static final Path EXAMPLE = ProjectText.FOLDER.resolve("demo-30.yaml");
 
   @TempDir private Path folder;
 
@@ -35,7 +35,7 @@ class ProjectReaderTest {
   @Test
   void theWholeExampleIsRead() {
     Project project = ProjectReader.read(EXAMPLE, List.of());
-    assertEquals("Fern Hollow stream", project.title());
+    assertEquals("Demo 30 stream", project.title());
     assertEquals(Show.US, project.show());
     assertEquals(5, project.network().points().size());
     assertEquals(

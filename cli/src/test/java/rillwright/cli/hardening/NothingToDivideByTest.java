@@ -58,7 +58,7 @@ class NothingToDivideByTest {
           pipe: {material: PVC-U PN 10, size: 110 mm}
           parts: [run: 3 m]
       streams:
-        brook:
+        main:
           from: fall
           to: pond
           reaches:

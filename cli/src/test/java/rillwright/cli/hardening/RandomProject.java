@@ -88,7 +88,7 @@ final class RandomProject {
     }
     if (!falls.isEmpty()) {
       if (draw.chance(0.5)) {
-        whole.put("streams", ProjectTree.map("brook", stream()));
+        whole.put("streams", ProjectTree.map("main", stream()));
       }
       if (draw.chance(0.5)) {
         whole.put("readings", List.of(reading()));

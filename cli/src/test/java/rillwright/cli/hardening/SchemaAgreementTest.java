@@ -84,11 +84,11 @@ class SchemaAgreementTest {
         }
       }
     }
-    Files.writeString(folder.resolve("pumps/otter.csv"), "flow [m3/h],head [m]\n0,4\n10,2\n");
-    String otterBend =
-        Files.readString(Path.of("src/test/resources/rillwright/cli/schema/otter-bend.yaml"));
+    Files.writeString(folder.resolve("pumps/D-60.csv"), "flow [m3/h],head [m]\n0,4\n10,2\n");
+    String everyPart =
+        Files.readString(Path.of("src/test/resources/rillwright/cli/schema/every-part.yaml"));
     for (int i = 0; i < 10; i++) {
-      projects.add(read(otterBend));
+      projects.add(read(everyPart));
       projects.add(RandomProject.of(i));
     }
     return projects;

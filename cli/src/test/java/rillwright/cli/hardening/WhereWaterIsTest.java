@@ -30,7 +30,7 @@ class WhereWaterIsTest {
       pumps:
         p: {points: [{flow: 0 L/s, head: 4 m}, {flow: 4 L/s, head: 0 m}]}
       streams:
-        brook:
+        main:
           from: end
           to: pond
           reaches: [{length: 8 m, drop: 0.2 m, width: 60 cm, bed: cobble}]

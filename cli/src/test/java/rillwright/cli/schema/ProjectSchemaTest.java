@@ -40,24 +40,24 @@ class ProjectSchemaTest {
   private static final JsonNode DOCUMENT =
       JsonMapper.shared().readTree(PublishedSchema.PROJECT.text());
 
-  private static String otterBend() throws IOException {
-    try (InputStream stream = ProjectSchemaTest.class.getResourceAsStream("otter-bend.yaml")) {
+  private static String everyPart() throws IOException {
+    try (InputStream stream = ProjectSchemaTest.class.getResourceAsStream("every-part.yaml")) {
       return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 
   @Test
   void projectThatUsesEverythingIsValid() throws IOException {
-    assertEquals(List.of(), SCHEMA.validate(otterBend(), InputFormat.YAML));
+    assertEquals(List.of(), SCHEMA.validate(everyPart(), InputFormat.YAML));
   }
 
   @Test
   void projectThatUsesEverythingIsReadByTheProgram(@TempDir Path folder) throws IOException {
-    Path file = folder.resolve("otter-bend.yaml");
-    Files.writeString(file, otterBend());
+    Path file = folder.resolve("every-part.yaml");
+    Files.writeString(file, everyPart());
     Files.createDirectory(folder.resolve("pumps"));
-    Files.writeString(folder.resolve("pumps/otter.csv"), "flow [m3/h],head [m]\n0,4\n10,2\n");
-    assertEquals("Otter Bend", ProjectReader.read(file, List.of()).title());
+    Files.writeString(folder.resolve("pumps/D-60.csv"), "flow [m3/h],head [m]\n0,4\n10,2\n");
+    assertEquals("Demo 40", ProjectReader.read(file, List.of()).title());
   }
 
   @Test
@@ -77,7 +77,7 @@ class ProjectSchemaTest {
       value = {
         "rillwright: 1 | rillwright: 2 | /rillwright",
         "show: metric | show: imperial | /show",
-        "title: Otter Bend | titel: Otter Bend | ",
+        "title: Demo 40 | titel: Demo 40 | ",
         "temperature: 15 C | temperature: 15 | /water",
         "0.31 EUR/kWh | 0.31 EUR | /running/price",
         "7.40 EUR/m | 7.40 EUR | /prices/pipe",
@@ -108,11 +108,11 @@ class ProjectSchemaTest {
         "loss: {k: 2.5} | loss: {k: -2.5} | /lines/up/parts/3/loss/k",
         "- loss: {k: 2.5} | - {loss: {k: 2.5}, run: 3 m} | /lines/up/parts/3",
         "from: cistern | form: cistern | /lines/spare",
-        "price: 389 EUR | price: 389 | /pumps/heron",
-        "bed: cobble | bed: cobbles | /streams/brook/reaches/3/bed",
-        "bed: {n: 0.04} | bed: {n: 0.04, stone: 60 mm} | /streams/brook/reaches/4/bed",
-        "bed: {n: 0.04} | bed: {n: 4} | /streams/brook/reaches/4/bed",
-        "depth: 35 cm, crest width | crest width | /streams/brook/reaches/2/pool",
+        "price: 389 EUR | price: 389 | /pumps/D-38",
+        "bed: cobble | bed: cobbles | /streams/main/reaches/3/bed",
+        "bed: {n: 0.04} | bed: {n: 0.04, stone: 60 mm} | /streams/main/reaches/4/bed",
+        "bed: {n: 0.04} | bed: {n: 4} | /streams/main/reaches/4/bed",
+        "depth: 35 cm, crest width | crest width | /streams/main/reaches/2/pool",
         "flow: 2.9 m3/h, within | within | /readings/0",
         "bucket: 10 L, time: 12.4 s | bucket: 10 L | /readings/1",
         "when: valve shut, valve: supply | when: valve shut | /readings/4",
@@ -121,7 +121,7 @@ class ProjectSchemaTest {
       })
   void brokenProjectIsRefusedWhereItIsBroken(String right, String wrong, String place)
       throws IOException {
-    String whole = otterBend();
+    String whole = everyPart();
     String broken = whole.replaceFirst(Pattern.quote(right), wrong == null ? "" : wrong);
     assertNotEquals(whole, broken, "the case changes something");
     List<Error> errors = SCHEMA.validate(broken, InputFormat.YAML);

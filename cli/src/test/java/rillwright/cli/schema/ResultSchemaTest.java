@@ -17,7 +17,7 @@ import rillwright.cli.command.CatalogueCommand;
 class ResultSchemaTest {
   private static final String CHART =
       """
-      {"kind": "chart", "title": "Otter Bend", "line": "supply",
+      {"kind": "chart", "title": "Demo 40", "line": "supply",
        "systemCurve": [{"flowM3PerS": 0, "headM": 2.1}, {"flowM3PerS": 0.003, "headM": 3.6}],
        "greatestFlowM3PerS": null, "pumpCurve": [{"flowM3PerS": 0, "headM": 4.1}],
        "pumpCurveBeyond": [], "changed": [],

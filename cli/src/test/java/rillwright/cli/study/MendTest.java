@@ -92,7 +92,7 @@ class MendTest {
             SheetFolder.read(Path.of("../examples/long-stream/supplier"), 998.2).sheets(),
             "supplier/");
     Remedy first = new MendRequest(offered, List.of(), 10).answer(stream).remedies().get(0);
-    assertEquals("pumps.kestrel-200=supplier/kestrel-200.csv", first.candidate().set().get(0));
+    assertEquals("pumps.B-200=supplier/B-200.csv", first.candidate().set().get(0));
     assertTrue(first.mends());
   }
 

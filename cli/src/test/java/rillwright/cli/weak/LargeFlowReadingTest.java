@@ -34,8 +34,7 @@ class LargeFlowReadingTest {
     job = text.substring(0, text.indexOf("readings:"));
     Files.createDirectory(folder.resolve("pumps"));
     Files.copy(
-        Path.of(WeakCall.JOB).resolveSibling("pumps/dipper-400.csv"),
-        folder.resolve("pumps/dipper-400.csv"));
+        Path.of(WeakCall.JOB).resolveSibling("pumps/P-400.csv"), folder.resolve("pumps/P-400.csv"));
   }
 
   private String file(String name, String text) throws IOException {

@@ -5,7 +5,7 @@
  * <p>A sheet is a CSV with units in its headings. Only flow and head are needed, in any order:
  *
  * <pre>
- * # maker: Alder Brook Works
+ * # maker: Maker 1
  * # price: 389 USD
  * flow [gph],head [ft],power [W]
  * 0,31,420

@@ -23,7 +23,7 @@ class CausesChartTest {
 
   private static CausesChart chart(List<Strip> strips) {
     return new CausesChart(
-        "Otter Bend",
+        "Demo 40",
         "Why it is weak, by one reading",
         List.of(
             new CauseBar("A", "pump worn", 0.6, "60 %"),

@@ -113,7 +113,7 @@ class ChartWriterTest {
     List<String> texts = texts(svg(Samples.usual()));
     for (String expected :
         List.of(
-            "Fern Hollow stream",
+            "Demo 30 stream",
             "Flow, gph",
             "Head, ft",
             "Power, W",
@@ -139,7 +139,7 @@ class ChartWriterTest {
   @Test
   void describesThePictureForThoseWhoHearIt() throws Exception {
     Document svg = svg(Samples.usual());
-    assertEquals("Fern Hollow stream", svg.getElementsByTagName("title").item(0).getTextContent());
+    assertEquals("Demo 30 stream", svg.getElementsByTagName("title").item(0).getTextContent());
     String description = svg.getElementsByTagName("desc").item(0).getTextContent();
     assertTrue(description.contains("4,000 gph at 19.2 ft, 516 W"), description);
     assertTrue(description.contains("Head in ft against flow in gph"), description);

@@ -35,7 +35,7 @@ class OddsChartTest {
 
   private static OddsChart chart(List<Share> shares) {
     return new OddsChart(
-        "Otter <Bend>",
+        "Demo < 40>",
         "many samples",
         Unit.GALLON_PER_HOUR,
         List.of(
@@ -67,7 +67,7 @@ class OddsChartTest {
     String svg = new String(ChartWriter.svg(chart(shares(3))), UTF_8);
     for (String words :
         List.of(
-            "Otter &lt;Bend&gt;",
+            "Demo &lt; 40&gt;",
             "Chance of at least this flow",
             "Flow, gph",
             ">low fall<",

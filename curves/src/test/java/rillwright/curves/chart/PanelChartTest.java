@@ -37,7 +37,7 @@ class PanelChartTest {
 
   private static PanelChart chart(int columns, int panels) {
     return new PanelChart(
-        "Otter <Bend>",
+        "Demo < 40>",
         "Two stores",
         columns,
         IntStream.range(0, panels).mapToObj(i -> panel("Time, minutes")).toList());
@@ -58,7 +58,7 @@ class PanelChartTest {
   void svgHoldsItsWordsAsText() {
     String svg = new String(ChartWriter.svg(chart(1, 2)), UTF_8);
     for (String words :
-        List.of("Otter &lt;Bend&gt;", "Level, mm", "overflow", "pump off", ">chamber<")) {
+        List.of("Demo &lt; 40&gt;", "Level, mm", "overflow", "pump off", ">chamber<")) {
       assertTrue(svg.contains(words), words);
     }
     assertTrue(svg.contains("Curves: pond, chamber."), "told in words too");

@@ -30,7 +30,7 @@ class PredictionStripsTest {
   private static String svg(List<Strip> strips) {
     CausesChart chart =
         new CausesChart(
-            "Otter Bend", "", List.of(new CauseBar("A", "nothing wrong", 0.6, "60 %")), strips);
+            "Demo 40", "", List.of(new CauseBar("A", "nothing wrong", 0.6, "60 %")), strips);
     return new String(ChartWriter.svg(chart), StandardCharsets.UTF_8);
   }
 

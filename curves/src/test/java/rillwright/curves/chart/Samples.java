@@ -113,7 +113,7 @@ final class Samples {
   static OperatingChart usual() {
     PumpCurve pump = pump(5600, 31, 520);
     return new OperatingChart(
-        "Fern Hollow stream",
+        "Demo 30 stream",
         "Pump demo 40 at 100 % through line \"supply\": where the two curves meet is what flows.",
         Unit.GALLON_PER_HOUR,
         Unit.FOOT,
@@ -131,7 +131,7 @@ final class Samples {
     PumpCurve pump = pump(3400, 22, 300);
     OperatingPoint point = meeting(pump, 9, 14, Unit.CUBIC_METRE_PER_HOUR);
     return new OperatingChart(
-        "Alder garden",
+        "Demo 20",
         "",
         Unit.CUBIC_METRE_PER_HOUR,
         Unit.METRE,
@@ -157,7 +157,7 @@ final class Samples {
               i == 5 ? List.of("demo 45: " + full.labelLines().get(0)) : List.of()));
     }
     return new OperatingChart(
-        "Fern Hollow stream: a dozen pumps",
+        "Demo 30 stream: a dozen pumps",
         "Every pump on the list over the one system curve; a ring marks what would flow.",
         Unit.GALLON_PER_HOUR,
         Unit.FOOT,
@@ -254,7 +254,7 @@ final class Samples {
     double flow = Unit.GALLON_PER_HOUR.toSi(5200);
     double less = Unit.GALLON_PER_HOUR.toSi(4100);
     return new OperatingChart(
-        "Fern Hollow stream",
+        "Demo 30 stream",
         "Pump in line \"supply\", still to be chosen.",
         Unit.GALLON_PER_HOUR,
         Unit.FOOT,

@@ -21,7 +21,7 @@ import rillwright.curves.sheet.fault.SheetFaults;
 class BadSheetTest {
   private static final String GOOD =
       """
-      # maker: Alder
+      # maker: Maker 1
       # price: 389 USD
       # variable speed: 40..100 %
       # solids: 1/2 in

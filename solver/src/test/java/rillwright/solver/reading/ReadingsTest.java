@@ -38,7 +38,7 @@ import rillwright.solver.water.Water;
 
 /**
  * The two gauges of a service call, one before and one after the check valve. The pump is the one
- * called Dipper 400 among the invented demo pumps.
+ * called P-400 among the invented demo pumps.
  */
 class ReadingsTest {
   private static final Water WATER = new Water(1000, 1e-6, 2339);
@@ -47,7 +47,7 @@ class ReadingsTest {
   private static final LineEnd BARE = new LineEnd(EndLoss.OPEN_WATER, Optional.of(TWO_INCH));
   private static final double CREST_M = 1.85;
 
-  private static final PumpCurve DIPPER =
+  private static final PumpCurve P_400 =
       new PumpCurve(
           List.of(
               point(0, 7.2),
@@ -71,7 +71,7 @@ class ReadingsTest {
 
   private static Pump pump() {
     return new Pump(
-        "Dipper 400", new PumpSet(DIPPER, 1, 1, PumpSet.Arrangement.PARALLEL, Optional.empty()));
+        "P-400", new PumpSet(P_400, 1, 1, PumpSet.Arrangement.PARALLEL, Optional.empty()));
   }
 
   private static Run run(double lengthM) {
@@ -138,7 +138,7 @@ class ReadingsTest {
     var state = SteadyStateFinder.find(network);
     var line = state.line(new LineName("supply"));
     double flow = line.flowM3PerS();
-    double head = DIPPER.headAt(flow) - line.entranceLossM();
+    double head = P_400.headAt(flow) - line.entranceLossM();
     double expected = PA_PER_M * (head - 0.2 - TWO_INCH.velocityHeadAt(flow));
     assertEquals(
         expected, GaugeReading.listIn(state).get(0).pressurePa().orElseThrow(), 1e-6 * expected);
