@@ -9,7 +9,7 @@ import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.curves.wording.PlainText;
 
-/** What went wrong, told to the one who can mend it, and its exit status. */
+/** What went wrong, for the one who can mend it, and its exit status. */
 final class Trouble {
   private Trouble() {}
 

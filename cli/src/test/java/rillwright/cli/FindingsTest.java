@@ -60,7 +60,7 @@ class FindingsTest {
   }
 
   @Test
-  void aStarvedPumpIsNotToldToLiftMore() {
+  void aStarvedPumpIsNotAskedToLiftMore() {
     for (Finding finding : findings("lines.intake.skimmer.clogged=90 %")) {
       String message = finding.message(ShownUnits.US);
       assertTrue(!message.contains("more head") && !message.contains("stronger"), message);

@@ -44,7 +44,7 @@ record RoughFriction(String size, Bore bore, double factor) {
                     new SizedLoss(it.size, Optional.of(it.bore), rounded(multiple * it.factor))));
   }
 
-  /** Without what binary numbers add behind the printed digits. */
+  /** Without what binary numbers add after the printed digits. */
   private static double rounded(double k) {
     return Math.round(k * 1e4) / 1e4;
   }

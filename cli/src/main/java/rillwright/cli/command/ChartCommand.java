@@ -91,7 +91,7 @@ public final class ChartCommand implements Callable<Integer> {
     } else {
       OperatingChart chart = chart(curves);
       picture.write(chart);
-      print(told(chart, picture.path(), read.changes()));
+      print(shown(chart, picture.path(), read.changes()));
     }
     return ExitStatus.DONE;
   }
@@ -120,14 +120,15 @@ public final class ChartCommand implements Callable<Integer> {
     spec.commandLine().getOut().flush();
   }
 
-  private static String told(OperatingChart chart, Path path, List<String> changes) {
-    StringBuilder told = new StringBuilder();
+  private static String shown(OperatingChart chart, Path path, List<String> changes) {
+    StringBuilder shown = new StringBuilder();
     changes.forEach(
-        change -> told.append(PlainText.harmless(ChangedWords.of(change))).append('\n'));
+        change -> shown.append(PlainText.harmless(ChangedWords.of(change))).append('\n'));
     chart.operatingPoints().stream()
         .map(point -> PlainText.harmless(String.join(", ", point.labelLines())))
-        .forEach(line -> told.append(line).append('\n'));
-    return told.append("Picture: ")
+        .forEach(line -> shown.append(line).append('\n'));
+    return shown
+        .append("Picture: ")
         .append(PlainText.harmless(path.toString()))
         .append('\n')
         .toString();

@@ -16,7 +16,7 @@ import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 
-/** What can be told wrong about a network without balancing it. */
+/** Faults of a network that show without balancing it. */
 final class NetworkCheck {
   private static final double TRIAL_FLOW_M3_PER_S = 1e-3;
 
@@ -27,8 +27,8 @@ final class NetworkCheck {
   }
 
   /**
-   * Notes points that no line touches. A basin may stand alone; a tee or chamber alone is told, and
-   * left to the balance to refuse.
+   * Notes points that no line touches. A basin may stand alone; a tee or chamber alone is reported,
+   * and left to the balance to refuse.
    */
   void untouchedPoints(List<Point> points, List<PlacedLine> lines, Function<PointName, Place> at) {
     Set<PointName> touched =

@@ -63,7 +63,7 @@ public record Project(
 
   /**
    * The project that this one is with another tree, such as its own in a condition; the changes
-   * that are told stay the same.
+   * that are reported stay the same.
    *
    * @throws rillwright.cli.file.fault.InvalidInput with everything that is wrong then
    */

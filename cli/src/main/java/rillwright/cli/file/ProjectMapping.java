@@ -85,7 +85,7 @@ public final class ProjectMapping {
    * The project that a tree is with some values changed.
    *
    * @param more changes still to be made to the tree
-   * @param all changes that are told
+   * @param all changes that are reported
    * @throws InvalidInput with all that is wrong with the changes and with what they leave
    */
   Project mapWith(MapNode tree, List<String> more, List<String> all) {
@@ -112,7 +112,7 @@ public final class ProjectMapping {
   /**
    * The project that a tree is.
    *
-   * @param changes that made it, as they are told
+   * @param changes that made it, as they are reported
    * @throws InvalidInput with all that is wrong with it
    */
   public Project map(MapNode tree, List<String> changes) {

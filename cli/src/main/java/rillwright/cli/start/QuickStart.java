@@ -14,10 +14,10 @@ import rillwright.cli.wording.FileNames;
  * Starts the program a second time, in a Java machine that reads its classes from an archive.
  *
  * <p>Three quarters of a short command are the loading and checking of classes. A Java machine can
- * take them ready-made from an archive (class data sharing, JEP 310 and JEP 350), but has to be
- * told so before it starts, which {@code java -jar} cannot. The build lays such an archive beside
- * the jar, named after the machine that made it and that alone can read it; without it, where it is
- * not whole, or where the user has set options of his own, the program simply runs as it is.
+ * take them ready-made from an archive (class data sharing, JEP 310 and JEP 350), but it has to be
+ * named before it starts, which {@code java -jar} cannot. The build lays such an archive beside the
+ * jar, named after the machine that made it and that alone can read it; without it, where it is not
+ * whole, or where the user has set options of his own, the program simply runs as it is.
  */
 public final class QuickStart {
   /** Commands that compute for seconds: the optimising compiler earns its keep there. */
@@ -88,7 +88,7 @@ public final class QuickStart {
     }
   }
 
-  /** What the process is to end with: its exit status, told apart in the second machine. */
+  /** What the process is to end with: its exit status, kept apart from the second machine's own. */
   public static int ending(int status) {
     return status == 1 && Long.getLong(PARENT, 0) != 0 ? STARTED_AND_1 : status;
   }

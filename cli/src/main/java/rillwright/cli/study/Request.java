@@ -14,11 +14,11 @@ public interface Request<A> {
    * The answer.
    *
    * @param project as it is read
-   * @param progress is told how far a long study has come, and may stop it
+   * @param progress receives how far a long study has come, and may stop it
    * @throws rillwright.solver.steady.NoBalance if the project has no balanced state
    * @throws rillwright.solver.progress.Stopped if it was stopped
    * @throws IllegalArgumentException if the request does not fit the project: another pump is still
-   *     to be chosen, or nothing is targeted where something is sized for a target
+   *     to be chosen, or there is no target where something is sized for a target
    */
   A answer(Project project, Progress progress);
 

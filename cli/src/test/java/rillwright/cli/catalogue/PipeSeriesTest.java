@@ -39,7 +39,7 @@ class PipeSeriesTest {
       double taken = wall;
       if (source.contains("+middle")) {
         taken = Math.max(1.06 * wall, wall + 0.010 * INCH_M);
-      } else if (source.contains("+reckoned") || source.contains("+average")) {
+      } else if (source.contains("+computed") || source.contains("+average")) {
         taken = 1.06 * wall;
       }
       double tolerance = source.contains("+average") ? 0.001 * INCH_M : PRINTED_M;

@@ -44,8 +44,8 @@ class PublishedPipeSizesTest {
     TableRow row = row(material, size);
     assertEquals(outside * INCH_M, row.lengthM("outside"), EXACT_M);
     assertEquals(wall * INCH_M, row.lengthM("wall"), EXACT_M);
-    double reckoned = (outside - 2 * 1.06 * wall) * INCH_M;
-    assertEquals(reckoned, insideM(material, size), 0.001 * INCH_M, material + " " + size);
+    double computed = (outside - 2 * 1.06 * wall) * INCH_M;
+    assertEquals(computed, insideM(material, size), 0.001 * INCH_M, material + " " + size);
   }
 
   /** Published dimension tables of PVC pipe, average inside diameter, inches. */

@@ -29,12 +29,12 @@ class BalanceCommandTest {
   }
 
   @Test
-  void unknownLineIsToldWithWhatWasMeant() {
+  void unknownLineIsReportedWithWhatWasMeant() {
     assertRefuses(Run.of("balance", PROJECT, "--valves", "lwo"), "\"lwo\"", "did you mean \"low\"");
   }
 
   @Test
-  void lineWithoutAValveIsToldWithThoseThatHaveOne() {
+  void lineWithoutAValveIsReportedWithThoseThatHaveOne() {
     assertRefuses(
         Run.of("balance", PROJECT, "--valves", "intake"),
         "ball-valves.yaml:16:3",
@@ -43,18 +43,18 @@ class BalanceCommandTest {
   }
 
   @Test
-  void noAdjustableValveIsToldWithTheLinesThatHaveOne() throws IOException {
+  void noAdjustableValveIsReportedWithTheLinesThatHaveOne() throws IOException {
     assertRefuses(
         Run.of("balance", changed(", adjustable: yes", "")), "adjustable: yes", "\"high\"");
   }
 
   @Test
-  void noTargetAnywhereIsTold() throws IOException {
+  void noTargetAnywhereIsReported() throws IOException {
     assertRefuses(Run.of("balance", changed(", target: 90 gph/in", "")), "target: 3600 gph");
   }
 
   @Test
-  void pumpToBeChosenIsTold() {
+  void pumpToBeChosenIsReported() {
     assertRefuses(
         Run.of("balance", PROJECT, "--set", "lines.supply.pump=to be chosen"), "to be chosen");
   }
@@ -96,7 +96,7 @@ class BalanceCommandTest {
   }
 
   @Test
-  void valveOfWhichOnlyTheLossIsKnownIsToldByItsLoss() {
+  void valveOfWhichOnlyTheLossIsKnownIsReportedByItsLoss() {
     Run run =
         Run.of("balance", TwinFalls.FOLDER.resolve("falls.yaml").toString(), "--format", "json");
     assertEquals(0, run.status(), run.err());

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What is told of valves, in every combination of valves and targets. */
+/** What is said of valves, in every combination of valves and targets. */
 class BalanceWordsTest {
   private static final Path EXAMPLES = Path.of("..", "examples");
   private static final String PROJECT = EXAMPLES.resolve("twin-falls/ball-valves.yaml").toString();
@@ -47,7 +47,7 @@ class BalanceWordsTest {
     arguments.addAll(List.of(options.split(" ")));
     String text = text(arguments);
 
-    Run.assertTold(text, words);
+    Run.assertReported(text, words);
     assertEquals(options.contains("--target"), text.contains("without --target"), text);
   }
 
@@ -57,14 +57,14 @@ class BalanceWordsTest {
         changed("lip: stone, target: 90 gph/in}\n  high", "lip: stone, target: 48 gph/in}\n  high");
     String text = text(List.of("balance", gate, "--target", "--set", "lines.low.valve.type=gate"));
 
-    Run.assertTold(text, "would stand nearly shut. Published losses end at 25 % open");
+    Run.assertReported(text, "would stand nearly shut. Published losses end at 25 % open");
   }
 
   @Test
   void fallThatNoValveHoldsBackIsTheReasonAndNotThePump() {
     for (String valve : List.of("supply", "high")) {
       String text = text(List.of("balance", PROJECT, "--valves", valve));
-      Run.assertTold(
+      Run.assertReported(
           text,
           "The pump is strong enough for the targets, but \"high fall\" gets 90 % of its target",
           "The valve in \"low\" would, and leave more for the others: name that line too");
@@ -76,7 +76,8 @@ class BalanceWordsTest {
   void pumpThatIsTooSmallEvenSoLacksLessHead() {
     String small = "lines.supply.pump=P-180";
     String one = text(List.of("balance", PROJECT, "--set", small, "--valves", "high"));
-    Run.assertTold(one, "of head, even with what goes elsewhere held back. No fall gets less than");
+    Run.assertReported(
+        one, "of head, even with what goes elsewhere held back. No fall gets less than");
   }
 
   @Test
@@ -87,7 +88,7 @@ class BalanceWordsTest {
                 "balance",
                 changed(
                     "width: 24 in, lip: stone, target: 90 gph/in", "width: 24 in, lip: stone")));
-    Run.assertTold(
+    Run.assertReported(
         text,
         "The pump is strong enough for the targets, but \"high fall\" gets 90 % of its target",
         "what runs through it is lost to the falls. Close it as far as that water can be spared");
@@ -95,13 +96,13 @@ class BalanceWordsTest {
   }
 
   @Test
-  void gateValveIsToldByHowFarItIsOpenInTableAndPicture() throws IOException {
+  void gateValveIsReportedByHowFarItIsOpenInTableAndPicture() throws IOException {
     Path picture = folder.resolve("share.svg");
     String project = changed("type: ball", "type: gate");
     String text = text(List.of("balance", project, "--chart", picture.toString()));
-    Run.assertTold(
+    Run.assertReported(
         text, "1 % more reduces by", "low gate valve 56 % open 56 % 2.969 14 gph set here");
-    Run.assertTold(Files.readString(picture), "56 % open: 103 % of the target", "open, %");
+    Run.assertReported(Files.readString(picture), "56 % open: 103 % of the target", "open, %");
   }
 
   @Test
@@ -109,7 +110,7 @@ class BalanceWordsTest {
     Path picture = folder.resolve("share.svg");
     text(List.of("balance", EXAMPLES + "/fish-pond/pond.yaml", "--chart", picture.toString()));
     String svg = Files.readString(picture);
-    Run.assertTold(svg, "fall branch");
+    Run.assertReported(svg, "fall branch");
     assertFalse(svg.contains("filter branch"), svg);
   }
 
@@ -139,9 +140,9 @@ class BalanceWordsTest {
     String project = Files.writeString(folder.resolve("apart.yaml"), file).toString();
 
     String text = text(List.of("balance", project));
-    Run.assertTold(text, "Each fall has its own line");
+    Run.assertReported(text, "Each fall has its own line");
     assertFalse(text.contains("goes to the other falls"), text);
-    Run.assertTold(
+    Run.assertReported(
         text(List.of("balance", EXAMPLES + "/header-pond/troughs.yaml")),
         "Closing one valve raises the other falls");
   }

@@ -43,7 +43,7 @@ class ChartCommandTest {
   }
 
   @Test
-  void aFolderThatTakesNoFilesIsToldByTheNameThatWasGiven() {
+  void aFolderThatTakesNoFilesIsReportedByTheNameThatWasGiven() {
     Path strange = Path.of("/proc/curves.svg");
     Assumptions.assumeTrue(Files.isDirectory(strange.getParent()), "no such folder here");
     Run run = draw(strange);

@@ -84,7 +84,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void aSheetThatSaysAllIsToldWithoutNotes() throws IOException {
+  void aSheetThatSaysAllIsReportedWithoutNotes() throws IOException {
     String notes = notesWith("flow [gph],head [ft]\n0,20\n1000,19\n2000,15\n3000,3\n");
     assertFalse(notes.contains("extended"), notes);
     assertFalse(notes.contains("is that row right"), notes);
@@ -107,7 +107,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void sectionsThatOnlyOneCommandUsesAreTold() throws IOException {
+  void sectionsThatOnlyOneCommandUsesAreReported() throws IOException {
     String notes =
         notesWith(
             "flow [gph],head [ft]\n0,20\n3000,3\n",
@@ -139,7 +139,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void whatIsTakenInAStreamIsTold() throws IOException {
+  void whatIsTakenInAStreamIsReported() throws IOException {
     String notes =
         notesWith(
             "flow [gph],head [ft]\n0,24\n3000,3\n",

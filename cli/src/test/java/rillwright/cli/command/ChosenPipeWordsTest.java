@@ -11,7 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import rillwright.cli.examples.ExampleSheets;
 
-/** What is told of sizes of pipe, and where it stands. */
+/** What is said of sizes of pipe, and where it stands. */
 class ChosenPipeWordsTest extends ScratchSupplier {
   private static final String RUNNING = "running: {price: 0.17 USD/kWh,";
 
@@ -31,7 +31,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   }
 
   @Test
-  void fittingsThatDoNotCountWhileOthersDoAreTold() throws IOException {
+  void fittingsThatDoNotCountWhileOthersDoAreReported() throws IOException {
     String project =
         twin(
             "      - fitting: {k: 0.9, count: 2}      # elbows\n",
@@ -41,29 +41,29 @@ class ChosenPipeWordsTest extends ScratchSupplier {
         Files.readString(Path.of(project))
             .replace("prices: {", "prices: {fittings: {elbow 90 2 in: 60 USD}, "));
 
-    Run.assertTold(
+    Run.assertReported(
         text(project, "2 in, 3 in"),
         "No price is given for elbow 90 3 in, though other fittings have one");
     assertFalse(
         text(twin("title", "title"), "2 in, 3 in").contains("though other fittings"),
-        "where no fitting has a price all sizes are told alike");
+        "where no fitting has a price all sizes are shown alike");
   }
 
   @Test
   void pricedPumpIsEachSizesCheapestAndTheOtherIsMarked() throws IOException {
     sheet("cheap.csv", TwinFalls.SHEET);
     String project = twin("title", "title");
-    Run.assertTold(text(project, "2 in, 3 in", "--from", list.toString()), "USD + pump");
+    Run.assertReported(text(project, "2 in, 3 in", "--from", list.toString()), "USD + pump");
 
     sheet("priced.csv", "# price: 900 USD\n" + TwinFalls.SHEET.replace("235", "265"));
     String both = text(project, "2 in, 3 in", "--from", list.toString());
-    Run.assertTold(both, "3 in with priced");
+    Run.assertReported(both, "3 in with priced");
     assertFalse(both.contains("+ pump"), both);
   }
 
   @Test
   void upToFivePercentShortCountsAndThatIsSaid() throws IOException {
-    Run.assertTold(
+    Run.assertReported(
         text(twin("title", "title"), "2 in, 3 in"),
         "Least cost of those that meet every target (up to 5 % short counts): 2 in");
   }
@@ -75,7 +75,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
         text(
             twin("PVC schedule 40 2 in: 2.60 USD/ft", "PVC schedule 80 2 in: 2 USD/ft"),
             "2 in, 3 in");
-    Run.assertTold(
+    Run.assertReported(
         text,
         "Least cost of those that meet every target (up to 5 % short counts): 3 in",
         "! No price is given for PVC schedule 40 2 in, so its cost is not known and it is listed"
@@ -83,11 +83,11 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   }
 
   @Test
-  void withoutAPriceOfElectricityTheNarrowestIsToldAsThat() throws IOException {
+  void withoutAPriceOfElectricityTheNarrowestIsReportedAsThat() throws IOException {
     String text = text(twin(RUNNING, "running: {"), "2 in, 3 in");
-    Run.assertTold(
+    Run.assertReported(
         text, "Narrowest of those that meet every target (up to 5 % short counts): 2 in");
-    Run.assertTold(text, "those that meet the target are ranked by size, the narrower first.");
+    Run.assertReported(text, "those that meet the target are ranked by size, the narrower first.");
     assertFalse(text.contains("Least cost"), text);
   }
 
@@ -100,7 +100,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
     ExampleSheets.layInto(folder, stream);
     String project = Files.writeString(folder.resolve("stream.yaml"), dear).toString();
     String text = text(project, "50 mm, 63 mm", "--from", stream + "/supplier");
-    Run.assertTold(text, "does not pay back in 50 years", "kWh never");
+    Run.assertReported(text, "does not pay back in 50 years", "kWh never");
     assertFalse(text.contains("in year"), text);
   }
 
@@ -113,7 +113,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   @Test
   void sizesOfSeveralLinesStandInTheOrderOfTheHeading() throws IOException {
     String text = text(twin("title", "title"), "2 in, 3 in", "--line", "high", "--independent");
-    Run.assertTold(
+    Run.assertReported(
         text,
         "SIZES OF supply, high",
         " 3 in, 3 in ",
@@ -137,7 +137,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   }
 
   @Test
-  void oneSizeThatIsNotDrawnIsTold() throws IOException {
+  void oneSizeThatIsNotDrawnIsReported() throws IOException {
     Path picture = folder.resolve("sizes.svg");
     text(
         twin("title", "title"),
@@ -148,7 +148,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
         "--chart",
         picture.toString());
     String svg = Files.readString(picture);
-    Run.assertTold(svg, "1 more is not drawn", ">A<", ">H<");
+    Run.assertReported(svg, "1 more is not drawn", ">A<", ">H<");
   }
 
   @Test
@@ -173,6 +173,6 @@ class ChosenPipeWordsTest extends ScratchSupplier {
             stream + "/supplier",
             "--format",
             "json");
-    Run.assertTold(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h target");
+    Run.assertReported(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h target");
   }
 }

@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
-/** What is told of pumps, and where it stands. */
+/** What is said of pumps, and where it stands. */
 class ChosenPumpWordsTest extends ScratchSupplier {
   private static final Path STREAM = Path.of("..", "examples", "long-stream");
 
@@ -42,7 +42,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     sheet("vario.csv", "# variable speed: 40..100 %\n" + TwinFalls.SHEET);
 
     String text = text("pumps", withSecondPump(), "--from", list.toString(), "--pump", "second");
-    Run.assertTold(
+    Run.assertReported(
         text,
         "the pump in \"supply\" alone gives every fall its target: none is needed in \"second\"",
         "not needed");
@@ -53,7 +53,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
   @Test
   void dutyOfANeedlessPumpIsNotPriced() throws IOException {
     String text = text("duty", withSecondPump(), "--pump", "second");
-    Run.assertTold(text, "none is needed in \"second\"");
+    Run.assertReported(text, "none is needed in \"second\"");
     assertFalse(text.contains("from the wire"), text);
   }
 
@@ -70,7 +70,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
             "2 in, 3 in",
             "--from",
             list.toString());
-    Run.assertTold(text, "none is needed in \"second\"");
+    Run.assertReported(text, "none is needed in \"second\"");
     assertFalse(text.contains("With none of these sizes"), text);
   }
 
@@ -81,7 +81,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
 
     String text = text("pumps", twin("title", "title"), "--from", list.toString());
     assertTrue(text.indexOf(" priced ") < text.indexOf(" cheap "), text);
-    Run.assertTold(text, "USD + pump meets the target");
+    Run.assertReported(text, "USD + pump meets the target");
     assertTrue(text.indexOf("has no price") < text.indexOf("OPERATING POINTS"), text);
   }
 
@@ -91,37 +91,37 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     sheet("right.csv", TwinFalls.SHEET);
 
     // 1900 gph at 20 ft: 998.2 · 9.80665 · 0.0019979 · 6.096 W
-    String told =
+    String shown =
         "tenth.csv: power cannot be right: hydraulic output exceeds electrical input at 1,900 gph:"
             + " 119 W of water from 19 W; check the unit";
     String project = twin("title", "title");
-    Run.assertTold(text("pumps", project, "--from", list.toString()), told);
-    Run.assertTold(
+    Run.assertReported(text("pumps", project, "--from", list.toString()), shown);
+    Run.assertReported(
         text("pipes", project, "--line", "supply", "--sizes", "2 in", "--from", list.toString()),
-        told);
+        shown);
 
     Files.delete(list.resolve("right.csv"));
     Run run = Run.of("pumps", project, "--from", list.toString());
     assertEquals(2, run.status());
-    Run.assertTold(run.err(), told);
+    Run.assertReported(run.err(), shown);
   }
 
   @Test
-  void projectsOwnImpossibleSheetIsToldAndNotRefused() throws IOException {
+  void projectsOwnImpossibleSheetIsReportedAndNotRefused() throws IOException {
     sheet("tenth.csv", TwinFalls.SHEET.replace(",190", ",19"));
     String project = twin("P-400: pumps/P-400.csv", "P-400: " + list.resolve("tenth.csv"));
 
-    Run.assertTold(
+    Run.assertReported(
         text("solve", project),
         "The power on the data sheet of \"P-400\" in \"supply\" cannot be right: hydraulic"
             + " output exceeds electrical input at 1,900 gph, 119 W of water from 19 W.");
-    Run.assertTold(text("check", project), "the power on its data sheet cannot be right");
+    Run.assertReported(text("check", project), "the power on its data sheet cannot be right");
   }
 
   @Test
   void rowOfAThrottledPumpIsAtTheThrottledPoint() {
     String text = text("pumps", STREAM + "/stream.yaml", "--from", STREAM + "/supplier");
-    Run.assertTold(
+    Run.assertReported(
         text,
         "B-350 9 m3/h 100 % 261 W 2,290 kWh 7,100 EUR meets the target when throttled",
         "B-350 9 m3/h 6.22 m 49 % 99 % 58 % 689 EUR nothing",
@@ -133,17 +133,17 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     sheet("strong.csv", TwinFalls.SHEET);
     String low = "      - valve: {k: 0.1, adjustable: yes}\n";
     String text = text("pumps", twin(low, ""), "--from", list.toString());
-    Run.assertTold(
+    Run.assertReported(
         text,
         "meets the target when throttled, no valve",
         "the valve for it is missing: fit one on the way to \"low fall\"");
   }
 
   @Test
-  void findingsThatThrottlingRemovesAreNotToldOfTheBest() throws IOException {
+  void findingsThatThrottlingRemovesAreNotReportedOfTheBest() throws IOException {
     sheet("strong.csv", TwinFalls.SHEET);
     String text = text("pumps", twin("title", "title"), "--from", list.toString());
-    Run.assertTold(text, "First is strong: meets the target when throttled");
+    Run.assertReported(text, "First is strong: meets the target when throttled");
     assertFalse(text.contains("short of the"), text);
   }
 
@@ -160,14 +160,14 @@ class ChosenPumpWordsTest extends ScratchSupplier {
             "--chart",
             picture.toString());
     String svg = Files.readString(picture);
-    Run.assertTold(svg, "strong, throttled", "3,600 gph at 12.3 ft", "233 W");
-    Run.assertTold(text, "strong 2,160 gph 100 % 1,440 gph 100 % 233 W", "3,600 gph 12.3 ft");
+    Run.assertReported(svg, "strong, throttled", "3,600 gph at 12.3 ft", "233 W");
+    Run.assertReported(text, "strong 2,160 gph 100 % 1,440 gph 100 % 233 W", "3,600 gph 12.3 ft");
   }
 
   @Test
   void pumpFarFromItsBestEfficiencyIsToLookOutFor() {
     String text = text("pumps", STREAM + "/stream.yaml", "--from", STREAM + "/supplier");
-    Run.assertTold(
+    Run.assertReported(
         text,
         "130 % 53 % 529 EUR far from best efficiency",
         "It would run at 130 % of the flow of its best efficiency; 70 % to 120 % is recommended"
@@ -175,7 +175,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
   }
 
   @Test
-  void conditionThatChangesWhatIsTriedIsTold() {
+  void conditionThatChangesWhatIsTriedIsReported() {
     String falls = Path.of("..", "examples", "old-falls", "falls.yaml").toString();
     String sheets = Path.of("..", "examples", "old-falls", "pumps").toString();
 

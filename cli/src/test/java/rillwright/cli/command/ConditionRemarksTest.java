@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is told of chambers and what to know, in each condition and in all together. */
+/** What is said of chambers and what to know, in each condition and in all together. */
 class ConditionRemarksTest {
   private static final String POND =
       """
@@ -58,7 +58,7 @@ class ConditionRemarksTest {
   }
 
   @Test
-  void whereThereIsNoChamberNoneIsTold() throws IOException {
+  void whereThereIsNoChamberNoneIsReported() throws IOException {
     String page =
         solved(
             """
@@ -74,7 +74,7 @@ class ConditionRemarksTest {
   }
 
   @Test
-  void whatHoldsInSeveralConditionsIsToldOnceWithTheFiguresOfTheWorst() throws IOException {
+  void whatHoldsInSeveralConditionsIsReportedOnceWithTheFiguresOfTheWorst() throws IOException {
     String page = solved(POND);
     assertEquals(1, Pattern.compile("draws air").matcher(page).results().count(), page);
     String flow = page.replaceAll(".* lower ([0-9,]+ gph) .*", "$1");
@@ -98,7 +98,7 @@ class ConditionRemarksTest {
   }
 
   @Test
-  void whatHoldsAsWrittenIsNotToldAgain() throws IOException {
+  void whatHoldsAsWrittenIsNotReportedAgain() throws IOException {
     String page = solved(POND.replace("level: 0 in", "level: -3 in"));
     assertFalse(page.contains("gulps air"), page);
     assertTrue(page.contains("for the warnings of the base case"), page);

@@ -18,24 +18,24 @@ class DutyCommandTest {
 
   @Test
   void withOneFallThereAreNoOthersToThrottle() {
-    String told = duty("small-pond/pond.yaml");
-    assertTrue(told.contains("valves as they stand"), told);
-    assertFalse(told.contains("others throttled"), told);
-    assertTrue(told.contains("curve passes through this point"), told);
+    String shown = duty("small-pond/pond.yaml");
+    assertTrue(shown.contains("valves as they stand"), shown);
+    assertFalse(shown.contains("others throttled"), shown);
+    assertTrue(shown.contains("curve passes through this point"), shown);
   }
 
   @Test
-  void withTwoFallsBothDutiesAreTold() {
-    String told = duty("twin-falls/falls.yaml");
-    assertTrue(told.contains("others throttled"), told);
-    assertTrue(told.contains("Keep the valves in its line wide open"), told);
+  void withTwoFallsBothDutiesAreReported() {
+    String shown = duty("twin-falls/falls.yaml");
+    assertTrue(shown.contains("others throttled"), shown);
+    assertTrue(shown.contains("Keep the valves in its line wide open"), shown);
   }
 
   /** The fish pond has a filter and no skimmer. */
   @Test
   void onlyWhatTheFileHasIsAdvisedOn() {
-    String told = duty("fish-pond/pond.yaml");
-    assertFalse(told.contains("skimmer"), told);
-    assertTrue(told.contains("lines.LINE.filter.clogged"), told);
+    String shown = duty("fish-pond/pond.yaml");
+    assertFalse(shown.contains("skimmer"), shown);
+    assertTrue(shown.contains("lines.LINE.filter.clogged"), shown);
   }
 }

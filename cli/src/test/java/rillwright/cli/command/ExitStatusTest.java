@@ -47,7 +47,7 @@ class ExitStatusTest {
     assertEquals(0, Run.of("solve", PROJECT, "--set", target).status());
     Run strict = Run.of("solve", PROJECT, "--set", target, "--strict");
     assertEquals(1, strict.status());
-    assertTrue(strict.out().contains("9,000 gph"), "it is told all the same");
+    assertTrue(strict.out().contains("9,000 gph"), "it is reported all the same");
     assertEquals(
         0,
         Run.of("solve", PROJECT, "--set", "points.stone lip.target=500 gph", "--strict").status());
@@ -104,7 +104,7 @@ class ExitStatusTest {
   }
 
   @Test
-  void wrongOptionsAreToldWithWhatWasMeant() {
+  void wrongOptionsAreReportedWithWhatWasMeant() {
     assertSays(Run.of("solv", PROJECT), 2, "solve");
     assertSays(Run.of("solve", PROJECT, "--formt", "json"), 2, "--format");
     assertSays(Run.of("solve", PROJECT, "--format", "jsn"), 2, "\"jsn\"", "json");
@@ -136,14 +136,14 @@ class ExitStatusTest {
         "pumps a.yaml --from b --years x | --years: \"x\" is not a number",
         "solve a.yaml --format jsn | --format: unknown format \"jsn\"; choose text, html or json"
       })
-  void wrongArgumentsAreToldInPlainWords(String words, String answer) {
+  void wrongArgumentsAreReportedInPlainWords(String words, String answer) {
     Run run = Run.of(words.split(" "));
     assertEquals(2, run.status());
     assertTrue(run.err().startsWith(answer), run.err());
   }
 
   @Test
-  void eachCommandIsToldInTheListInOneWholeSentence() {
+  void eachCommandIsReportedInTheListInOneWholeSentence() {
     Main.commandLine()
         .getSubcommands()
         .forEach(
@@ -171,7 +171,7 @@ class ExitStatusTest {
   }
 
   @Test
-  void changesThatLeadNowhereAreToldAllAtOnce() {
+  void changesThatLeadNowhereAreReportedAllAtOnce() {
     Run run =
         Run.of(
             "solve",
@@ -194,7 +194,7 @@ class ExitStatusTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"lines.supply.pump=to be chosen", "lines.supply.pump.model=to be chosen"})
-  void whatAChangeDidIsToldWithTheChange(String change) {
+  void whatAChangeDidIsReportedWithTheChange(String change) {
     String place = "--set \"" + change + "\": ";
     assertSays(Run.of("solve", PROJECT, "--set", change), 2, place + "line \"supply\": its pump");
   }
@@ -266,7 +266,7 @@ class ExitStatusTest {
   }
 
   @Test
-  void theVersionIsTold() {
+  void theVersionIsReported() {
     Run run = Run.of("--version");
     assertEquals(0, run.status());
     assertTrue(run.out().startsWith("rillwright "), run.out());

@@ -141,7 +141,7 @@ class InputFilesTest {
   }
 
   @Test
-  void whereNoPictureCanBeWrittenNothingIsReckonedFirst() throws IOException {
+  void whereNoPictureCanBeWrittenNothingIsComputedFirst() throws IOException {
     String nowhere = write("nodir/x.png").toString();
     Run run = Run.of("odds", project, "--chart", nowhere);
     assertEquals(2, run.status());

@@ -177,7 +177,7 @@ class OddsCommandTest {
   }
 
   @Test
-  void starvedSamplesAreCountedAndTold() throws IOException {
+  void starvedSamplesAreCountedAndReported() throws IOException {
     String text =
         """
         rillwright: 1
@@ -194,13 +194,13 @@ class OddsCommandTest {
     JsonNode odds = json("odds", file.toString(), "--samples", "400", "--format", "json");
     int starved = odds.get("tally").get("starved").intValue();
     assertTrue(starved > 40 && starved < 360, "starved: " + starved);
-    Run told = Run.of("odds", file.toString(), "--samples", "400");
-    assertTrue(told.out().contains("! " + starved + " of 400 samples"), told.out());
-    assertTrue(told.out().contains("a chamber drawn down to its intake"), told.out());
+    Run shown = Run.of("odds", file.toString(), "--samples", "400");
+    assertTrue(shown.out().contains("! " + starved + " of 400 samples"), shown.out());
+    assertTrue(shown.out().contains("a chamber drawn down to its intake"), shown.out());
   }
 
   @Test
-  void valuesThatContradictEachOtherAreCountedAndTold() throws IOException {
+  void valuesThatContradictEachOtherAreCountedAndReported() throws IOException {
     String text =
         TANK.replace("tank: {", "box: {kind: chamber, floor: 0 m, intake: -1 m .. 3 m}\n  tank: {");
     String linked =
@@ -232,7 +232,7 @@ class OddsCommandTest {
 
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"solves a second", "on 2 threads"})
-  void theSpeedIsToldApartFromTheAnswer(String words) {
+  void theSpeedIsReportedApartFromTheAnswer(String words) {
     Run run = Run.of("odds", EXAMPLE, "--samples", "100", "--threads", "2");
     assertTrue(run.err().contains(words), run.err());
     assertTrue(!run.out().contains(words), run.out());

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rillwright.cli.examples.ExampleSheets;
 
-/** What {@code pipes} cannot work with is told in words. */
+/** What {@code pipes} cannot work with is reported in words. */
 class PipesRefusedTest {
   @TempDir private Path folder;
 
@@ -38,7 +38,7 @@ class PipesRefusedTest {
   }
 
   @Test
-  void linesAndSizesThatAreNotThereAreToldWithWhatIs() {
+  void linesAndSizesThatAreNotThereAreReportedWithWhatIs() {
     Run.of("pipes", LongStream.PROJECT, "--line", "suply", "--sizes", "63 mm")
         .assertRefused("there is no line \"suply\"", "did you mean \"supply\"?");
     Run.of("pipes", LongStream.PROJECT, "--line", "supply", "--sizes", "63 mm, 64 mm")
@@ -52,7 +52,7 @@ class PipesRefusedTest {
   }
 
   @Test
-  void runsWithSizesOfTheirOwnAreTold() throws IOException {
+  void runsWithSizesOfTheirOwnAreReported() throws IOException {
     String text =
         Files.readString(Path.of(LongStream.PROJECT))
             .replace("- run: 36 m", "- run: {length: 36 m, size: 63 mm}")

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.examples.ExampleSheets;
 
-/** A pond told by length, width, depth and shelves is the same pond told by rows. */
+/** A pond given by length, width, depth and shelves is the same pond as one given by rows. */
 class PondShapeTest {
   private static final Path EXAMPLE = Path.of("..", "examples", "long-stream");
 
@@ -53,14 +53,14 @@ class PondShapeTest {
 
   @Test
   void shelfWithoutDepthLiesEighteenInchesBelowWhatIsAbove() throws IOException {
-    String told =
+    String shown =
         Run.of(
                 "check",
                 withPond("{length: 4 m, width: 3 m, depth: 1.2 m, shelves: [{width: 0.5 m}]}"))
             .out();
 
     // 12 · 0.4572 + 3 · 2 · (1.2 − 0.4572) m³
-    assertTrue(told.contains("holds 9,940 L"), told);
+    assertTrue(shown.contains("holds 9,940 L"), shown);
   }
 
   @ParameterizedTest(name = "\"{0}\"")
@@ -68,9 +68,9 @@ class PondShapeTest {
   void whereTheWaterFallsTheFloorStays(String top) throws IOException {
     String file = withPond("{length: 4 m, width: 3 m, depth: 1.2 m" + top + "}");
 
-    String told = Run.of("check", file, "--set", "points.pond.level=-0.2 m").out();
+    String shown = Run.of("check", file, "--set", "points.pond.level=-0.2 m").out();
 
-    assertTrue(told.contains("holds 12,000 L"), told);
+    assertTrue(shown.contains("holds 12,000 L"), shown);
   }
 
   @ParameterizedTest(name = "{0}: {1}")
@@ -87,7 +87,7 @@ class PondShapeTest {
         "{length: 4 m, width: 3 m, deph: 1 m} | did you mean \"depth\"",
         "4 m | length: 3.7 m",
       })
-  void whatCannotBeAPondIsTold(String shape, String words) throws IOException {
+  void whatCannotBeAPondIsReported(String shape, String words) throws IOException {
     Run run = Run.of("check", withPond(shape));
 
     assertEquals(2, run.status(), run.out());

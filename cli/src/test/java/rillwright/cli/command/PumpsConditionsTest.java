@@ -54,7 +54,7 @@ class PumpsConditionsTest extends ScratchSupplier {
   }
 
   @Test
-  void withoutConditionsNothingIsToldOfThem() {
+  void withoutConditionsNothingIsSaidOfThem() {
     JsonNode answer = Run.json("pumps", LongStream.PROJECT, "--from", LongStream.FOLDER + "/pumps");
 
     assertFalse(answer.has("conditions"));

@@ -8,10 +8,10 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import rillwright.cli.examples.ExampleSheets;
 
-/** What {@code pumps} cannot work with is told in words. */
+/** What {@code pumps} cannot work with is reported in words. */
 class PumpsRefusedTest extends ScratchSupplier {
   @Test
-  void emptyFolderAndNoFolderAreTold() throws IOException {
+  void emptyFolderAndNoFolderAreReported() throws IOException {
     Run.of("pumps", LongStream.PROJECT, "--from", list.toString())
         .assertRefused("no data sheet lies");
     Run.of("pumps", LongStream.PROJECT, "--from", folder + "/none")
@@ -24,7 +24,7 @@ class PumpsRefusedTest extends ScratchSupplier {
   }
 
   @Test
-  void noTargetAnywhereIsToldWithHowToWriteOne() throws IOException {
+  void noTargetAnywhereIsReportedWithHowToWriteOne() throws IOException {
     sheet("one.csv", SHEET);
     String file =
         file(
@@ -37,7 +37,7 @@ class PumpsRefusedTest extends ScratchSupplier {
   }
 
   @Test
-  void unknownLineIsToldWithTheNearest() throws IOException {
+  void unknownLineIsReportedWithTheNearest() throws IOException {
     sheet("one.csv", SHEET);
 
     Run.of("pumps", LongStream.PROJECT, "--from", list.toString(), "--pump", "suply")

@@ -45,7 +45,7 @@ public record Run(int status, String out, String err) {
   }
 
   /** Words stand in a text. */
-  static void assertTold(String text, String... words) {
+  static void assertReported(String text, String... words) {
     for (String word : words) {
       assertTrue(text.contains(word), word + " in: " + text);
     }
@@ -55,7 +55,7 @@ public record Run(int status, String out, String err) {
   void assertRefused(String... words) {
     assertEquals(2, status, out);
     assertEquals("", out);
-    assertTold(err, words);
+    assertReported(err, words);
   }
 
   /** A file among the resources of the tests of commands. */

@@ -130,7 +130,7 @@ class RunningJsonTest {
   }
 
   @Test
-  void whatIsTakenOfHoursAndDaysIsToldExactly() throws IOException {
+  void whatIsTakenOfHoursAndDaysIsReportedExactly() throws IOException {
     String written = withPower();
     String taken = "default; set it under \"running\"";
     assertFalse(text("solve", written).contains(taken));

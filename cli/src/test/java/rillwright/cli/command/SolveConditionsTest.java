@@ -96,7 +96,7 @@ class SolveConditionsTest {
   }
 
   @Test
-  void aConditionWithoutABalanceIsToldAndTheOthersAreToo() throws IOException {
+  void aConditionWithoutABalanceIsReportedAndTheOthersAreToo() throws IOException {
     String text =
         """
         rillwright: 1
@@ -161,7 +161,7 @@ class SolveConditionsTest {
   }
 
   @Test
-  void aConditionThatIsNotThereIsTold() {
+  void aConditionThatIsNotThereIsReported() {
     Run run = Run.of("solve", NAMED, "--condition", "autum");
     assertEquals(2, run.status());
     assertEquals(
@@ -188,7 +188,7 @@ class SolveConditionsTest {
         "conditions: {low: 3 m} | 7:19: condition \"low\": expected changes",
         "conditions: [low] | 7:13: conditions: expected names with their changes"
       })
-  void whatIsWrongWithAConditionIsToldWhereItStands(String section, String message)
+  void whatIsWrongWithAConditionIsReportedWhereItStands(String section, String message)
       throws IOException {
     String file = file(TANK + section + "\n");
     for (List<String> command :

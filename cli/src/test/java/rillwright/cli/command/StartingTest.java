@@ -65,7 +65,7 @@ class StartingTest extends ScratchSupplier {
   void solveSaysThatItDoesNotStart() throws IOException {
     assertEquals(1, Run.of("solve", job("weak", "6 m"), "--strict").status());
     Run run = Run.of("solve", job("weak", "6 m"));
-    Run.assertTold(
+    Run.assertReported(
         run.flat(), "\"supply\" does not start", "more than 6", "1 m lower", "primed: yes");
     Run json = Run.of("solve", job("weak", "6 m"), "--format", "json");
     assertTrue(json.out().contains("\"code\": \"cannot-start\""), json.out());
@@ -76,7 +76,7 @@ class StartingTest extends ScratchSupplier {
   void primedItRuns() throws IOException {
     Run run = Run.of("solve", job("weak", "{elevation: 6 m, primed: yes}"), "--strict");
     assertEquals(0, run.status(), run.out());
-    Run.assertTold(run.flat(), "Prime it again after every stop");
+    Run.assertReported(run.flat(), "Prime it again after every stop");
   }
 
   @Test
@@ -89,7 +89,7 @@ class StartingTest extends ScratchSupplier {
     int weak = run.out().lastIndexOf("cannot start");
     int small = run.out().lastIndexOf("falls short");
     assertTrue(small > 0 && small < weak, run.out());
-    Run.assertTold(run.flat(), "less than the high point of \"supply\"");
+    Run.assertReported(run.flat(), "less than the high point of \"supply\"");
   }
 
   @Test
@@ -110,7 +110,7 @@ class StartingTest extends ScratchSupplier {
   @Test
   void balanceSaysThatItDoesNotStart() throws IOException {
     Run run = Run.of("balance", job("weak", "6 m"));
-    Run.assertTold(run.flat(), "\"supply\" does not start", "more than 6");
+    Run.assertReported(run.flat(), "\"supply\" does not start", "more than 6");
     assertFalse(run.out().contains("would not help"), run.out());
   }
 
@@ -151,7 +151,7 @@ class StartingTest extends ScratchSupplier {
   void weakSaysThatTheJobAsWrittenDoesNotStart() throws IOException {
     Run run = Run.of("weak", job("weak", "6 m"));
     assertEquals(2, run.status());
-    Run.assertTold(run.err(), "nothing flows", "does not start", "more than 6");
+    Run.assertReported(run.err(), "nothing flows", "does not start", "more than 6");
   }
 
   @ParameterizedTest
@@ -161,7 +161,8 @@ class StartingTest extends ScratchSupplier {
     Matcher least = Pattern.compile("\"leastShutOffM\": ([0-9.]+)").matcher(run.out());
     assertTrue(least.find(), run.out());
     assertEquals(6, Double.parseDouble(least.group(1)), 1e-9);
-    Run.assertTold(Run.of("duty", job(pump, "6 m")).flat(), "shut-off head must be more than 6");
+    Run.assertReported(
+        Run.of("duty", job(pump, "6 m")).flat(), "shut-off head must be more than 6");
   }
 
   @Test
@@ -185,17 +186,17 @@ class StartingTest extends ScratchSupplier {
   void aVentAndPrimingTogetherAreAFault() throws IOException {
     Run run = Run.of("check", job("weak", "{elevation: 6 m, primed: yes, vent: yes}"));
     assertEquals(2, run.status());
-    Run.assertTold(run.err(), "pond.yaml", "keep one of the two");
+    Run.assertReported(run.err(), "pond.yaml", "keep one of the two");
   }
 
   @Test
   void noAdviceIsAVentWhereThereIsSuction() throws IOException {
     for (String high : new String[] {"4 m", "{elevation: 4 m, falls: 30°}", "3 m", "2.5 m"}) {
-      String told = Run.of("solve", job("weak", high)).flat();
-      assertFalse(told.contains("put a vent"), told);
+      String shown = Run.of("solve", job("weak", high)).flat();
+      assertFalse(shown.contains("put a vent"), shown);
       assertTrue(
-          told.contains("valve for priming and purging by hand that is closed while it runs"),
-          told);
+          shown.contains("valve for priming and purging by hand that is closed while it runs"),
+          shown);
     }
   }
 }

@@ -82,7 +82,7 @@ class StreamCommandTest {
   }
 
   @Test
-  void streamInWhichNothingRunsIsTold() {
+  void streamInWhichNothingRunsIsReported() {
     Run run = Run.of("stream", DRY, "--set", "lines.supply.pump.speed=20 %");
 
     assertEquals(0, run.status(), run.err());
@@ -90,7 +90,7 @@ class StreamCommandTest {
   }
 
   @Test
-  void fileWithoutAStreamIsTold() {
+  void fileWithoutAStreamIsReported() {
     Run run = Run.of("stream", FOLDER.resolveSibling("twin-falls/falls.yaml").toString());
 
     assertTrue(run.out().contains("describes no stream"), run.out());
@@ -118,10 +118,10 @@ class StreamCommandTest {
 
   @Test
   void timesAreATable() {
-    String told = Run.of("stream", DRY, "--times").out();
+    String shown = Run.of("stream", DRY, "--times").out();
 
-    assertTrue(told.contains("START AND STOP"), told);
-    assertTrue(told.matches("(?s).*off, 5 min +-0\\.03 m.*"), told);
+    assertTrue(shown.contains("START AND STOP"), shown);
+    assertTrue(shown.matches("(?s).*off, 5 min +-0\\.03 m.*"), shown);
   }
 
   @Test
@@ -144,7 +144,7 @@ class StreamCommandTest {
   }
 
   @Test
-  void pumpToBeChosenIsTold() {
+  void pumpToBeChosenIsReported() {
     Run run = Run.of("stream", DRY, "--set", "lines.supply.pump=to be chosen");
     assertEquals(2, run.status());
     assertTrue(run.err().contains("to be chosen"), run.err());

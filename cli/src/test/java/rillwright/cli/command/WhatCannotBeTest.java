@@ -55,10 +55,10 @@ class WhatCannotBeTest {
             + " | The file does not say how warm the water is",
         "- run: 84 ft | - high point: 40 ft | it cannot be shorter"
       })
-  void isFoundByCheck(String right, String wrong, String told) throws IOException {
+  void isFoundByCheck(String right, String wrong, String shown) throws IOException {
     String changed = wrong.startsWith("- high") ? "- run: 20 ft\n      " + wrong : wrong;
     String page = check(right, changed);
-    assertTrue(page.contains(told), page);
+    assertTrue(page.contains(shown), page);
   }
 
   @Test

@@ -68,7 +68,7 @@ class ChangedProjectTest {
   }
 
   @Test
-  void whatIsWrongWithChangesIsToldAsWhenTheFileIsRead() throws IOException {
+  void whatIsWrongWithChangesIsReportedAsWhenTheFileIsRead() throws IOException {
     Path file = write(POND);
     List<String> wrong = List.of("lines.suply.valve.open=60 %", "points.fall.crest=high");
     Project project = ProjectReader.read(file, List.of());

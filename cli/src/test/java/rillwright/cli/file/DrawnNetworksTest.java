@@ -121,7 +121,7 @@ class DrawnNetworksTest {
   }
 
   @Test
-  void valuesThatContradictEachOtherAreTold() {
+  void valuesThatContradictEachOtherAreReported() {
     Project project =
         ProjectText.withLine(
             "{from: pond, to: low, pipe: {inside: 1 in}, parts: [run: {length: 3 ft, roughness: 0"

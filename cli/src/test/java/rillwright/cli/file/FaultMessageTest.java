@@ -184,9 +184,9 @@ class FaultMessageTest {
             + "      - "
             + part
             + "\npumps:\n  demo 40: pumps/demo-40.csv\n";
-    String told = ProjectText.faultsOf(text);
-    assertEquals("line \"line\": " + renumbered(fault), told.replaceFirst("^[^ ]*: ", ""));
-    assertEquals("pond.yaml:18:", told.replaceFirst("(:\\d+:).*", "$1"));
+    String shown = ProjectText.faultsOf(text);
+    assertEquals("line \"line\": " + renumbered(fault), shown.replaceFirst("^[^ ]*: ", ""));
+    assertEquals("pond.yaml:18:", shown.replaceFirst("(:\\d+:).*", "$1"));
   }
 
   /** The part under test is the second run of its line if it is a run. */

@@ -134,8 +134,8 @@ class MutatedProjectTest {
       new ProjectMapping(Catalogue.standard(), new FolderSheets(ProjectText.FOLDER), name)
           .map(TreeReader.read(SourceText.of(name, content)), List.of());
       return true;
-    } catch (InvalidInput told) {
-      assertAll(told.faults().stream().map(fault -> () -> assertPlain(fault, which)));
+    } catch (InvalidInput shown) {
+      assertAll(shown.faults().stream().map(fault -> () -> assertPlain(fault, which)));
       return false;
     } catch (RuntimeException | StackOverflowError defect) {
       return fail(which + "\n" + new String(content, StandardCharsets.UTF_8), defect);

@@ -127,7 +127,7 @@ class PointMappingTest {
   }
 
   @Test
-  void aThinPlateIsAsWideAsItsChannelUnlessToldOtherwise() {
+  void aThinPlateIsAsWideAsItsChannelUnlessStatedOtherwise() {
     Fall full = fall("width: 50 cm, weir: {shape: thin plate, height: 20 cm}");
     Fall narrow =
         fall("width: 50 cm, weir: {shape: thin plate, height: 20 cm, channel width: 80 cm}");

@@ -69,7 +69,7 @@ class ProjectReaderTest {
   }
 
   @Test
-  void aMissingSheetIsToldWhereItIsNamed() throws IOException {
+  void aMissingSheetIsReportedWhereItIsNamed() throws IOException {
     Path file = file(Files.readString(EXAMPLE));
     assertEquals(
         file
@@ -80,14 +80,14 @@ class ProjectReaderTest {
   }
 
   @Test
-  void faultsInASheetAreToldInTheSheetAfterThoseOfTheProject() throws IOException {
+  void faultsInASheetAreReportedInTheSheetAfterThoseOfTheProject() throws IOException {
     Path sheet = Files.writeString(folder.resolve("p.csv"), "flow [gph],head [ft]\n0,ten\n100,5\n");
     Path file = file(ProjectText.POINTS + "pumps: {p: p.csv}\nshow: imperial\n");
-    List<String> told = faultsOf(file).lines().toList();
-    assertEquals(2, told.size(), told.toString());
+    List<String> shown = faultsOf(file).lines().toList();
+    assertEquals(2, shown.size(), shown.toString());
     assertTrue(
-        told.get(0).startsWith(file + ":13:7: show: \"imperial\" is not known"), told.get(0));
-    assertTrue(told.get(1).startsWith(sheet + ":2:3: "), told.get(1));
+        shown.get(0).startsWith(file + ":13:7: show: \"imperial\" is not known"), shown.get(0));
+    assertTrue(shown.get(1).startsWith(sheet + ":2:3: "), shown.get(1));
   }
 
   @Test
@@ -100,25 +100,25 @@ class ProjectReaderTest {
   }
 
   @Test
-  void aWrongChangeIsToldAsThatChange() {
-    InvalidInput told =
+  void aWrongChangeIsReportedAsThatChange() {
+    InvalidInput shown =
         assertThrows(
             InvalidInput.class,
             () -> ProjectReader.read(EXAMPLE, List.of("lines.intake.skimmer.clogged=40")));
     assertEquals(
         "--set \"lines.intake.skimmer.clogged=40\": line \"intake\": skimmer: clogged: \"40\" has"
             + " no unit; write for example \"40 %\"",
-        told.getMessage());
+        shown.getMessage());
   }
 
   @Test
-  void allWrongChangesAreToldTogether() {
-    InvalidInput told =
+  void allWrongChangesAreReportedTogether() {
+    InvalidInput shown =
         assertThrows(
             InvalidInput.class,
             () ->
                 ProjectReader.read(EXAMPLE, List.of("lines.intak.run=3 ft", "points.pond.level")));
-    assertEquals(2, told.faults().size(), told.getMessage());
+    assertEquals(2, shown.faults().size(), shown.getMessage());
   }
 
   @Test
@@ -172,11 +172,11 @@ class ProjectReaderTest {
             {"flow": "0 L/s", "head": "7.2 m", "power": "250 W"},
             {"flow": "5.2 L/s", "head": "0 m", "power": "410 W"}]}}}
         """;
-    assertEquals(told(ProjectText.read(yaml)), told(ProjectText.read(json)));
+    assertEquals(shown(ProjectText.read(yaml)), shown(ProjectText.read(json)));
   }
 
   /** All that a project says, without where; a pump's curve by a point of it. */
-  private static String told(Project project) {
+  private static String shown(Project project) {
     String sheets =
         project.sheets().values().stream()
             .map(sheet -> sheet.curve().points() + " " + sheet.curve().headAt(0.002))

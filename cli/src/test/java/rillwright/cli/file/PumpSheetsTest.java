@@ -17,7 +17,7 @@ class PumpSheetsTest {
   @TempDir private Path folder;
 
   @Test
-  void columnsThatAreNotReadAreTold() throws IOException {
+  void columnsThatAreNotReadAreReported() throws IOException {
     Files.writeString(
         folder.resolve("p.csv"), "flow [gph],head [ft],colour\n0,10,red\n900,5,red\n");
     Path file =
@@ -88,9 +88,9 @@ class PumpSheetsTest {
       return Optional.empty();
     } catch (InvalidInput e) {
       assertEquals(1, e.faults().size(), () -> e.faults().toString());
-      String told = e.faults().get(0).message();
+      String shown = e.faults().get(0).message();
       return Optional.of(
-          told.replaceFirst("^(pump \"p\": points( 2| 1)?: )?((flow|head|power):? )?", ""));
+          shown.replaceFirst("^(pump \"p\": points( 2| 1)?: )?((flow|head|power):? )?", ""));
     }
   }
 }

@@ -14,7 +14,7 @@ import rillwright.solver.network.Pump;
 import rillwright.solver.network.Screen;
 import rillwright.solver.stream.FallBox;
 
-/** Fields of reservoirs full of stone, of boxes behind crests and of screens. */
+/** Fields of reservoirs full of stone, of boxes at crests and of screens. */
 class ReservoirFieldsTest {
   private static String job(String reservoir, String fall, String entrance, String pump) {
     return """
@@ -92,9 +92,9 @@ class ReservoirFieldsTest {
         "'' | '' | ', screen: {area: 1 m2, open: 0 %}' | open: \"0 %\" is not possible; it must be"
             + " 1"
       })
-  void areRefusedWhereTheyCannotBe(String reservoir, String fall, String entrance, String told) {
+  void areRefusedWhereTheyCannotBe(String reservoir, String fall, String entrance, String shown) {
     String faults = ProjectText.faultsOf(job(reservoir, fall, entrance, ""));
-    assertTrue(faults.contains(told), faults);
+    assertTrue(faults.contains(shown), faults);
     assertTrue(faults.startsWith("pond.yaml:"), faults);
   }
 }

@@ -58,10 +58,10 @@ class StreamLimitsTest {
         "evaporation: {rate: 6 mm/day, splash: 120 %} | splash: \"120 %\" is not possible; it must"
             + " be 0 % to 100 %"
       })
-  void aSlipIsTold(String field, String fault) {
-    String told = ProjectText.faultsOf(with(field));
-    assertTrue(told.contains(fault), told);
-    assertTrue(told.lines().count() == 1, told);
+  void aSlipIsReported(String field, String fault) {
+    String shown = ProjectText.faultsOf(with(field));
+    assertTrue(shown.contains(fault), shown);
+    assertTrue(shown.lines().count() == 1, shown);
   }
 
   @ParameterizedTest(name = "{0}")

@@ -48,10 +48,10 @@ class TradeWritingTest {
         "run: {length: 1 m, material: PVC-U PN 10, size: 230 mm} | ; the nearest is 200 mm",
         "run: {length: 1 m, size: 60 mm} | ; the nearest are 50 mm and 63 mm"
       })
-  void tradeNamesGetTheirSuggestion(String part, String told) {
+  void tradeNamesGetTheirSuggestion(String part, String shown) {
     String faults = ProjectText.faultsOf(line(part));
     assertTrue(faults.startsWith("pond.yaml:18:"), faults);
-    assertTrue(faults.contains(told), faults);
+    assertTrue(faults.contains(shown), faults);
     assertEquals(1, faults.lines().count(), faults);
   }
 
@@ -68,9 +68,9 @@ class TradeWritingTest {
         "filter: {rating: {flow: 9, head: 1 m}}"
             + " | ; write for example \"9 L/h\" (L/h, L/min, L/s, m3/h, m3/s, gph,"
       })
-  void examplesOfAMetricFileAreMetric(String part, String told) {
+  void examplesOfAMetricFileAreMetric(String part, String shown) {
     String faults = ProjectText.faultsOf("show: metric\n" + line(part));
-    assertTrue(faults.contains(told), faults);
+    assertTrue(faults.contains(shown), faults);
   }
 
   @ParameterizedTest

@@ -63,7 +63,7 @@ final class Alteration {
 
   private final Draw draw;
   private final Pool pool;
-  private final List<String> told = new ArrayList<>();
+  private final List<String> shown = new ArrayList<>();
 
   /**
    * Alterations by a seed.
@@ -127,7 +127,7 @@ final class Alteration {
     switch (draw.below(5)) {
       case 0 -> {
         map.remove(key);
-        told.add("without " + key);
+        shown.add("without " + key);
       }
       case 1 -> put(map, draw.oneOf(pool.fields()), map.remove(key));
       case 2 -> put(map, key, draw.oneOf(STRANGE));
@@ -139,17 +139,17 @@ final class Alteration {
   private void alter(List<Object> list) {
     int at = draw.below(list.size());
     if (draw.chance(0.3)) {
-      told.add("without item " + at + " " + list.remove(at));
+      shown.add("without item " + at + " " + list.remove(at));
     } else {
       Object value = draw.chance(0.5) ? draw.oneOf(STRANGE) : otherwise(list.get(at));
       list.set(at, value);
-      told.add("item " + at + " " + value);
+      shown.add("item " + at + " " + value);
     }
   }
 
   private void put(Map<String, Object> map, String key, Object value) {
     map.put(key, copy(value));
-    told.add(key + ": " + value);
+    shown.add(key + ": " + value);
   }
 
   /** A scalar in another writing: its number alone, as a text, with blanks, a range. */
@@ -194,6 +194,6 @@ final class Alteration {
 
   @Override
   public String toString() {
-    return told.toString();
+    return shown.toString();
   }
 }

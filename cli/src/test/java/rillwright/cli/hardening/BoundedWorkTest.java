@@ -109,7 +109,7 @@ class BoundedWorkTest {
     assertTrue(run.err().contains("did you mean \"point number 7\""), run.err());
   }
 
-  /** A pump and falls behind lines that all climb over a high point. */
+  /** A pump and falls downstream of lines that all climb over a high point. */
   private static String branches(int count) {
     StringBuilder points =
         new StringBuilder(

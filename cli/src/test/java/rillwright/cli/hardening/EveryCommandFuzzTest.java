@@ -40,7 +40,7 @@ class EveryCommandFuzzTest {
   private static final long MOST_NS = TimeUnit.MINUTES.toNanos(2);
 
   /** After so many there is enough to mend. */
-  private static final int MOST_TOLD = 12;
+  private static final int MOST_SHOWN = 12;
 
   @TempDir private Path folder;
 
@@ -56,7 +56,7 @@ class EveryCommandFuzzTest {
     List<Path> examples = copied();
     List<String> wrong = new ArrayList<>();
     int answers = 0;
-    for (int i = 0; i < CASES && wrong.size() < MOST_TOLD; i++) {
+    for (int i = 0; i < CASES && wrong.size() < MOST_SHOWN; i++) {
       Draw draw = new Draw(SEED * 1_000_003 + i);
       Path file = draw.oneOf(examples).resolveSibling("tried.yaml");
       Base base = draw.chance(0.5) ? drawn(draw) : example(draw.oneOf(examples), draw);

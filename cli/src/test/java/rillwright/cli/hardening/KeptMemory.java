@@ -27,10 +27,10 @@ final class KeptMemory implements NotificationListener, AutoCloseable {
   }
 
   @Override
-  public void handleNotification(Notification told, Object unused) {
-    if (told.getType().equals(GarbageCollectionNotificationInfo.GARBAGE_COLLECTION_NOTIFICATION)) {
+  public void handleNotification(Notification shown, Object unused) {
+    if (shown.getType().equals(GarbageCollectionNotificationInfo.GARBAGE_COLLECTION_NOTIFICATION)) {
       long kept =
-          GarbageCollectionNotificationInfo.from((CompositeData) told.getUserData())
+          GarbageCollectionNotificationInfo.from((CompositeData) shown.getUserData())
               .getGcInfo()
               .getMemoryUsageAfterGc()
               .values()

@@ -15,7 +15,7 @@ import rillwright.cli.command.Run;
 
 /**
  * Every command where what an answer is a share of is nothing: no flow, no difference in level, no
- * area, no loss, no hours, no power. {@link OrderlyRun} holds that no number is told that is none.
+ * area, no loss, no hours, no power. {@link OrderlyRun} holds that no number is shown that is none.
  */
 class NothingToDivideByTest {
   private static final String JOB =

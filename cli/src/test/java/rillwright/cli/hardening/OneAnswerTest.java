@@ -64,9 +64,9 @@ class OneAnswerTest {
     assertEquals(3, run("stream --condition tapped", "0 L/s", "p").status());
   }
 
-  /** Beside a condition that has a balance, the one without is told in its place. */
+  /** Beside a condition that has a balance, the one without is named in its place. */
   @Test
-  void oneOfSeveralConditionsWithoutABalanceIsTold() {
+  void oneOfSeveralConditionsWithoutABalanceIsReported() {
     MeasuredRun both = run("solve --conditions", "0 L/s", "p");
     assertEquals(0, both.status(), both.err());
     assertTrue(both.out().contains("no balance"), both.out());

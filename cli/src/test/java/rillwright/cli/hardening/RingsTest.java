@@ -30,7 +30,9 @@ class RingsTest {
 
   @TempDir private Path folder;
 
-  /** One valve behind the ring stops the pump, and the gauge then shows its shut-off head. */
+  /**
+   * One valve downstream of the ring stops the pump, and the gauge then shows its shut-off head.
+   */
   @Test
   void theValveBehindARingShutsThePumpIn() {
     MeasuredRun run = solve("{valve: {type: ball, open: 100 %}}, ");

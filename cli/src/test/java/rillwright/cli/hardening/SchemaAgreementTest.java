@@ -30,7 +30,7 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
 class SchemaAgreementTest {
   private static final int FILES = Integer.getInteger("rillwright.files", 2500);
   private static final long SEED = Long.getLong("rillwright.seed", 1);
-  private static final int MOST_TOLD = 12;
+  private static final int MOST_SHOWN = 12;
   private static final Schema SCHEMA =
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
           .getSchema(PublishedSchema.PROJECT.text(), InputFormat.JSON);
@@ -44,7 +44,7 @@ class SchemaAgreementTest {
     Path file = folder.resolve("altered.json");
     List<String> wrong = new ArrayList<>();
     int taken = 0;
-    for (int i = 0; i < FILES && wrong.size() < MOST_TOLD; i++) {
+    for (int i = 0; i < FILES && wrong.size() < MOST_SHOWN; i++) {
       Draw draw = new Draw(SEED * 1_000_003 + i);
       Alteration alteration = new Alteration(draw, pool);
       String json = ProjectTree.json(alteration.of(draw.oneOf(whole)));

@@ -95,9 +95,9 @@ class StudyIdentitiesTest {
               return false;
             }
             String member = words[0];
-            JsonNode told = condition.json().get("conditions").get(0).get(member);
+            JsonNode shown = condition.json().get("conditions").get(0).get(member);
             assertSame(edited.json(), set.json(), study + ", seed " + seed);
-            assertSame(edited.json(), told, study + ", seed " + seed);
+            assertSame(edited.json(), shown, study + ", seed " + seed);
             return true;
           });
     }
@@ -110,8 +110,8 @@ class StudyIdentitiesTest {
   /** But for what each tells of itself, and what conditions tell once for all. */
   private static void assertSame(JsonNode expected, JsonNode found, String what) {
     for (String member : found.propertyNames()) {
-      boolean isTold = !found.get(member).isNull();
-      if (isTold && !List.of("changed", "findings", "kind", "title").contains(member)) {
+      boolean isReported = !found.get(member).isNull();
+      if (isReported && !List.of("changed", "findings", "kind", "title").contains(member)) {
         assertEquals(expected.get(member), found.get(member), what + ": " + member);
       }
     }

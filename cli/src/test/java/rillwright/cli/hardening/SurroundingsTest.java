@@ -195,7 +195,7 @@ class SurroundingsTest {
   }
 
   @Test
-  void twoPumpsInOneLineAreNotToldApartByItsName() throws IOException {
+  void twoPumpsInOneLineAreNotDistinguishedByItsName() throws IOException {
     String two = (POINTS + REST).replace("pump: mine,", "pump: mine, pump: mine,");
     Path file = Files.writeString(folder.resolve("pond.yaml"), two + "pumps: {mine: mine.csv}\n");
     String answer = "line \"up\" has 2 pumps; write the one to study as \"- pump: to be chosen\"";

@@ -70,7 +70,7 @@ class ProjectSchemaTest {
     }
   }
 
-  /** What is replaced, by what, and where the fault is then told. */
+  /** What is replaced, by what, and where the fault is then reported. */
   @ParameterizedTest(name = "{1}")
   @CsvSource(
       delimiter = '|',

@@ -87,21 +87,21 @@ class WatchedStudiesTest {
 
   @ParameterizedTest
   @MethodSource("longRequests")
-  void progressIsToldInOrder(Request<?> request, String example, int pieces) {
-    List<Integer> told = new ArrayList<>();
+  void progressIsReportedInOrder(Request<?> request, String example, int pieces) {
+    List<Integer> shown = new ArrayList<>();
     List<Integer> all = new ArrayList<>();
     request.answer(
         example(example),
         (done, of) -> {
           all.add(of);
-          return told.add(done);
+          return shown.add(done);
         });
-    assertEquals(told.stream().sorted().distinct().toList(), told);
+    assertEquals(shown.stream().sorted().distinct().toList(), shown);
     assertEquals(1, all.stream().distinct().count(), "one count of all");
-    assertTrue(told.size() > 1 && told.get(told.size() - 1) <= all.get(0), "" + told.size());
+    assertTrue(shown.size() > 1 && shown.get(shown.size() - 1) <= all.get(0), "" + shown.size());
     if (pieces > 0) {
       assertEquals(pieces, all.get(0));
-      assertEquals(pieces, told.get(told.size() - 1));
+      assertEquals(pieces, shown.get(shown.size() - 1));
     }
   }
 
@@ -109,18 +109,18 @@ class WatchedStudiesTest {
   @MethodSource("longRequests")
   void whoWatchesMayStopIt(Request<?> request, String example, int pieces) {
     Project project = example(example);
-    List<Integer> told = new ArrayList<>();
+    List<Integer> shown = new ArrayList<>();
     assertThrows(
         Stopped.class,
         () ->
             request.answer(
                 project,
                 (done, all) -> {
-                  told.add(done);
+                  shown.add(done);
                   return false;
                 }),
         () -> "of " + pieces);
-    assertEquals(1, told.size(), "it is not asked again");
+    assertEquals(1, shown.size(), "it is not asked again");
   }
 
   static Stream<Request<?>> withAllPumpsChosen() {

@@ -27,7 +27,7 @@ import rillwright.solver.study.diagnosis.reading.When;
 /**
  * Nineteen faults in one invented system, injected one at a time by edited sheets and coefficients.
  *
- * <p>Source of the numbers: a table of the trade notes that this project was begun with, reckoned
+ * <p>Source of the numbers: a table of the trade notes that this project was begun with, computed
  * apart from this program with Colebrook's friction, monotone cubics through the pump's points and
  * Q = 1.60 b h^1.5 over the crest, to 3 %. Its chamber levels came from another skimmer law and are
  * not checked, nor what a gauge shows with the pump off while a box is full or a leak drains.

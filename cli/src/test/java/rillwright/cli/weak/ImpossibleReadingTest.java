@@ -45,10 +45,10 @@ class ImpossibleReadingTest {
         "{at: chamber, level: -40 in} | -40 in is less than any fault in this job can cause (-26 in"
             + " at least). Look at the unit, the ruler and the place.",
       })
-  void aReadingBeyondWhatTheJobCanMakeIsTold(String reading, String remark) throws IOException {
-    String told = read(reading).flat();
-    assertTrue(told.contains(remark), told);
-    assertFalse(told.contains("two at once do"), told);
+  void aReadingBeyondWhatTheJobCanMakeIsReported(String reading, String remark) throws IOException {
+    String shown = read(reading).flat();
+    assertTrue(shown.contains(remark), shown);
+    assertFalse(shown.contains("two at once do"), shown);
   }
 
   /** Unlikely, but no reason to doubt the unit. */
@@ -63,8 +63,8 @@ class ImpossibleReadingTest {
         "{pump: supply, power: 430 W}",
       })
   void aReadingThatIsPossibleIsNot(String reading) throws IOException {
-    String told = read(reading).flat();
-    assertFalse(told.contains("than anything in this job can make"), told);
+    String shown = read(reading).flat();
+    assertFalse(shown.contains("than anything in this job can make"), shown);
   }
 
   /** Without a pump what open water above can make has no bound in the file. */

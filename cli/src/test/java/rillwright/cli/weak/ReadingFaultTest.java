@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Readings that cannot be used, and where that is told. */
+/** Readings that cannot be used, and where that is reported. */
 class ReadingFaultTest {
   private static final String JOB = "src/test/resources/rillwright/cli/weak/service-call.yaml";
 
@@ -96,14 +96,14 @@ class ReadingFaultTest {
         "{at: fall, bucket: 5 gal} | :2:5: readings 1: \"time\" is missing; write for example"
             + " \"time: 6 s\"",
       })
-  void readingsThatMakeNoSenseAreToldWhere(String reading, String message) throws IOException {
+  void readingsThatMakeNoSenseAreReportedWhere(String reading, String message) throws IOException {
     WeakCall call = weak("readings:\n  - " + reading + "\n");
     assertEquals(2, call.status());
     assertTrue(call.err().strip().endsWith("visit.yaml" + message), call.err());
   }
 
   @Test
-  void readingsThatContradictEachOtherAreToldWhere() throws IOException {
+  void readingsThatContradictEachOtherAreReportedWhere() throws IOException {
     WeakCall call =
         weak(
             """

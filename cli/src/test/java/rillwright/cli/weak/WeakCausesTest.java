@@ -22,7 +22,7 @@ class WeakCausesTest {
   private final WeakCall text = WeakCall.about(WeakCall.JOB, "--causes");
 
   @Test
-  void lengthsAreToldInTheUnitsOfTheFile() {
+  void lengthsAreReportedInTheUnitsOfTheFile() {
     assertTrue(text.out().contains("1.97 in   6.6 ft  \"fall\""), text.out());
     assertFalse(text.out().matches("(?s).* [0-9.]+ m  .*"), text.out());
     String metric = WeakCall.about(WeakCall.JOB, "--causes", "--set", "show=metric").out();

@@ -142,7 +142,7 @@ class WeakCommandTest {
 
   /** No pair explains a chamber far down above its intake: then the pump would not be starved. */
   @Test
-  void whatNeitherOneNorTwoCausesExplainIsTold() throws IOException {
+  void whatNeitherOneNorTwoCausesExplainIsReported() throws IOException {
     String impossible =
         """
         readings:
@@ -153,8 +153,8 @@ class WeakCommandTest {
         """;
     assertEquals(
         "none of these", weak(impossible).json().get("causes").get(0).get("cause").asString());
-    WeakCall told = WeakCall.about(JOB, "--readings", file("text.yaml", impossible));
-    assertTrue(told.out().contains("No single fault fits all readings, and no pair"), told.out());
+    WeakCall shown = WeakCall.about(JOB, "--readings", file("text.yaml", impossible));
+    assertTrue(shown.out().contains("No single fault fits all readings, and no pair"), shown.out());
   }
 
   /**
@@ -171,8 +171,8 @@ class WeakCommandTest {
           - {gauge: G2, pressure: 28.6 kPa, within: 1 kPa}
           - {gauge: G1, pressure: 56.5 kPa, within: 1 kPa, when: valve shut, valve: supply}
         """;
-    WeakCall told = WeakCall.about(JOB, "--readings", file("text.yaml", pair));
-    String flat = told.flat();
+    WeakCall shown = WeakCall.about(JOB, "--readings", file("text.yaml", pair));
+    String flat = shown.flat();
     assertTrue(flat.contains("No single fault fits all readings; these pairs do"), flat);
     assertTrue(flat.contains("4 readings seldom settle a pair"), flat);
     assertTrue(flat.contains("- a worn pump (\"supply\", part 1: pump sheet, gives 8"), flat);

@@ -48,8 +48,8 @@ class WeakRemediesTest {
       })
   void nothingWrongIsJudgedByTheTargets(String job, String change, String advice)
       throws IOException {
-    String told = without(job, change, "always");
-    assertTrue(told.contains("nothing wrong: " + advice), told);
+    String shown = without(job, change, "always");
+    assertTrue(shown.contains("nothing wrong: " + advice), shown);
   }
 
   @Test
@@ -58,16 +58,16 @@ class WeakRemediesTest {
     ExampleSheets.layInto(folder, Path.of("../examples/weak-fall"));
     Path file =
         Files.writeString(folder.resolve("job.yaml"), job.replaceAll("(?s)readings:.*", ""));
-    String told = WeakCall.about(file.toString()).flat();
-    assertTrue(told.contains("nothing wrong: The file has no \"target\""), told);
+    String shown = WeakCall.about(file.toString()).flat();
+    assertTrue(shown.contains("nothing wrong: The file has no \"target\""), shown);
   }
 
   @Test
   void withoutAPumpNoSupplyIsToBeIsolatedAndNoPumpToBeStopped() throws IOException {
-    String told = without("header-pond/troughs.yaml", "title=Troughs", "since weeks");
-    assertTrue(told.contains("Shut the line and let the pressure off"), told);
-    assertFalse(told.contains("supply"), told);
-    assertFalse(told.contains("pump"), told);
+    String shown = without("header-pond/troughs.yaml", "title=Troughs", "since weeks");
+    assertTrue(shown.contains("Shut the line and let the pressure off"), shown);
+    assertFalse(shown.contains("supply"), shown);
+    assertFalse(shown.contains("pump"), shown);
     String pumped = without("small-pond/pond.yaml", "title=Pond", "since weeks");
     assertTrue(pumped.contains("Isolate the supply before anyone reaches in."), pumped);
     assertTrue(pumped.contains("the pump's supply isolated"), pumped);

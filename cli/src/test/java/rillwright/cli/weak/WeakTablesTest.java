@@ -46,7 +46,7 @@ class WeakTablesTest {
     WeakCall call = read(WeakCall.JOB, visit);
     assertFalse(call.out().contains("  anything"), call.out());
     assertTrue(call.flat().contains("as built by cause B"), call.flat());
-    assertTrue(call.out().contains("\n  B   "), "the letter is told of: " + call.out());
+    assertTrue(call.out().contains("\n  B   "), "the letter is named: " + call.out());
     assertFalse(call.out().contains("look at the likeliest cause itself"), call.out());
     String again = "Read again what fits least, gauge G1 (43 psi read, by B ";
     assertTrue(call.flat().contains("No further reading adds much. " + again), call.flat());
@@ -102,7 +102,10 @@ class WeakTablesTest {
     assertEquals(2, flat.split("Information in bits: 1 bit settles", -1).length);
   }
 
-  /** A gauge behind a closed check valve and a shut valve has nothing to show, and that is no 0. */
+  /**
+   * A gauge downstream of a closed check valve and a shut valve has nothing to show, and that is no
+   * 0.
+   */
   @Test
   void whereNothingIsToBeReadItSaysSo() throws IOException {
     String visit =

@@ -50,16 +50,16 @@ class WeakTrialTest {
     List<TrialJob> jobs = jobs();
     List<CallScore> scores = Trial.run(jobs, CALLS, SEED);
     TrialFigures figures = TrialFigures.of(scores);
-    String told = "seed " + SEED + ": " + figures;
+    String shown = "seed " + SEED + ": " + figures;
 
     assertEquals(CALLS, figures.calls());
-    assertTrue(figures.groupHolds() >= 0.81, told);
-    assertTrue(figures.groupSize() <= 4.4, told);
-    assertTrue(figures.gainNats() >= 1.35, told);
-    assertTrue(figures.truthAfterAdvice() - figures.truthAfterRandom() >= 0.06, told);
-    assertTrue(Math.abs(figures.surplusBits()) <= 0.15 + 0.1, told);
+    assertTrue(figures.groupHolds() >= 0.81, shown);
+    assertTrue(figures.groupSize() <= 4.4, shown);
+    assertTrue(figures.gainNats() >= 1.35, shown);
+    assertTrue(figures.truthAfterAdvice() - figures.truthAfterRandom() >= 0.06, shown);
+    assertTrue(Math.abs(figures.surplusBits()) <= 0.15 + 0.1, shown);
     for (TrialFigures.Bin bin : figures.calibration()) {
-      assertTrue(bin.entries() < 15 || bin.deviations() <= 3, told);
+      assertTrue(bin.entries() < 15 || bin.deviations() <= 3, shown);
     }
     assertEquals(scores.subList(0, 6), Trial.run(jobs, 6, SEED), "the same seed, the same calls");
   }

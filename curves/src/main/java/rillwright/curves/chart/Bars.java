@@ -15,13 +15,13 @@ import rillwright.curves.chart.mark.Words;
 import rillwright.curves.chart.mark.Words.Anchor;
 
 /**
- * Bars one below the other, each with its name above it and its number behind it.
+ * Bars one below the other, each with its name above it and its number after it.
  *
  * @param bars from top to bottom
  * @param tallestRow of a bar with its name
  * @param thickness of a bar, as a share of its row
  * @param belowName between a name and its bar
- * @param numberWidth left free behind the longest bar
+ * @param numberWidth left free after the longest bar
  */
 record Bars(
     List<Bar> bars, double tallestRow, double thickness, double belowName, double numberWidth) {

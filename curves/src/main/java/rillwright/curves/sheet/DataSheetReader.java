@@ -13,14 +13,14 @@ import rillwright.curves.sheet.text.SheetLine;
 import rillwright.curves.sheet.text.SheetText;
 import rillwright.solver.law.pump.PumpCurve;
 
-/** Reads pumps' data sheets; what is wrong with one is told all at once. */
+/** Reads pumps' data sheets; what is wrong with one is reported all at once. */
 public final class DataSheetReader {
   private final double densityKgPerM3;
 
   /**
    * A reader.
    *
-   * @param densityKgPerM3 of the water in which heads given as pressures are told, above 0
+   * @param densityKgPerM3 of the water in which heads given as pressures are stated, above 0
    */
   public DataSheetReader(double densityKgPerM3) {
     if (!(densityKgPerM3 > 0) || Double.isInfinite(densityKgPerM3)) {

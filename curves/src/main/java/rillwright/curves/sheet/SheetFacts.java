@@ -11,7 +11,7 @@ import rillwright.solver.law.pump.SuctionNeeds;
  * @param maker who makes the pump
  * @param price of one pump
  * @param kind such as submersible or external
- * @param needs what it asks of the water before it
+ * @param needs what it asks of the water at its inlet
  * @param variableSpeed speeds at which it may run
  * @param solidsM largest stone that passes through it, m
  * @param remarks all other comment lines, in their order

@@ -12,7 +12,7 @@
  * 1000,29.5,455
  * </pre>
  *
- * <p>Between semicolons numbers have decimal commas. Other columns are passed over and told of,
+ * <p>Between semicolons numbers have decimal commas. Other columns are passed over and named,
  * unless their heading looks like a slip for one that counts.
  */
 package rillwright.curves.sheet;

@@ -61,7 +61,7 @@ class PanelChartTest {
         List.of("Demo &lt; 40&gt;", "Level, mm", "overflow", "pump off", ">chamber<")) {
       assertTrue(svg.contains(words), words);
     }
-    assertTrue(svg.contains("Curves: pond, chamber."), "told in words too");
+    assertTrue(svg.contains("Curves: pond, chamber."), "in words too");
   }
 
   @Test

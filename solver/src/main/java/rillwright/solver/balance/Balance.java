@@ -37,7 +37,7 @@ public final class Balance {
     return flow[link];
   }
 
-  /** Head at a node, m; empty where nothing determines it, behind what is shut. */
+  /** Head at a node, m; empty where nothing determines it, as downstream of what is shut. */
   public OptionalDouble headM(int node) {
     return determined[node] ? OptionalDouble.of(head[node]) : OptionalDouble.empty();
   }

@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /**
  * Thrown when the search did not end in the allowed number of steps: a defect of ours, since every
- * sound problem has a balance. A network that has none is told so before anything is searched.
+ * sound problem has a balance. A network that has none is refused before anything is searched.
  */
 public final class SearchFailed extends RuntimeException {
   private static final long serialVersionUID = 1;

@@ -73,7 +73,7 @@ final class ClosedLineDetector implements Detector {
             .noneMatch(line -> Blockage.listIn(state.network(), line).isEmpty());
   }
 
-  /** Its sill stands out of the water: that is told of by itself. */
+  /** Its sill stands out of the water: that is a finding of its own. */
   private static boolean isDrySkimmer(Network network, Line line, Part part) {
     return part instanceof Skimmer skimmer
         && network.settingOf(line).levelBeforeM().orElseThrow() <= skimmer.sillM();

@@ -85,7 +85,7 @@ final class DoubtfulSheetDetector implements NetworkDetector {
         doubtful(pump)
             .share("efficiency", best)
             .then(" of its electrical power reaches the water at best; a pump is usual ");
-    return Optional.of(told(start, ofFlow, ofHead, EFFICIENCY.way(best)));
+    return Optional.of(shown(start, ofFlow, ofHead, EFFICIENCY.way(best)));
   }
 
   private static Optional<Finding> bySpeed(Placed<Pump> pump) {
@@ -101,7 +101,7 @@ final class DoubtfulSheetDetector implements NetworkDetector {
             .then(" is its last flow, ")
             .velocity("velocity", speed)
             .then(" in the pipe of its line; a pump is usual ");
-    return Optional.of(told(start, ofFlow, List.of(), SPEED_M_PER_S.way(speed)));
+    return Optional.of(shown(start, ofFlow, List.of(), SPEED_M_PER_S.way(speed)));
   }
 
   private static Finding doubtful(Placed<Pump> pump) {
@@ -110,17 +110,18 @@ final class DoubtfulSheetDetector implements NetworkDetector {
     return Finding.of(Severity.ADVICE, "doubtful-sheet", at, opening);
   }
 
-  private static Finding told(Finding start, List<Double> ofFlow, List<Double> ofHead, String way) {
-    Finding told = start;
+  private static Finding shown(
+      Finding start, List<Double> ofFlow, List<Double> ofHead, String way) {
+    Finding shown = start;
     String joint = "with ";
     for (double factor : ofFlow) {
-      told = factor(told, "flowFactor", joint + "flows ", factor);
+      shown = factor(shown, "flowFactor", joint + "flows ", factor);
       joint = ", or with ";
     }
     for (double factor : ofHead) {
-      told = factor(told, "headFactor", joint + "heads ", factor);
+      shown = factor(shown, "headFactor", joint + "heads ", factor);
     }
-    return told.then(" times " + way + ": see the units of its columns.");
+    return shown.then(" times " + way + ": see the units of its columns.");
   }
 
   private static Finding factor(Finding finding, String name, String words, double factor) {

@@ -46,7 +46,7 @@ public final class Findings {
 
   /**
    * The findings of a steady state and of its network. That a pump's shut-off head does not reach
-   * is told by what flows then.
+   * is shown by what flows then.
    */
   public static List<Finding> of(SteadyState state) {
     return Stream.concat(

@@ -65,7 +65,9 @@ final class HighPointDetector implements Detector {
         .ifPresent(point -> findings.add(HighPointFindings.primed(name, point)));
   }
 
-  /** The published shut-off heads of a line's pumps before a place; empty without a pump there. */
+  /**
+   * The published shut-off heads of a line's pumps upstream of a place; empty without a pump there.
+   */
   private static OptionalDouble shutOffHeadM(Line line, int place) {
     List<Pump> pumps =
         line.parts().subList(0, place).stream()

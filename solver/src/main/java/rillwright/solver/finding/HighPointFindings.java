@@ -15,7 +15,7 @@ final class HighPointFindings {
    * A line whose water does not come over a high point.
    *
    * @param lackM by how much the water stays below it with nothing flowing, m
-   * @param shutOffHeadM of the line's own pumps before it, m
+   * @param shutOffHeadM of the line's own pumps upstream of it, m
    */
   static Finding cannotStart(
       String at, HighPoint point, double lackM, OptionalDouble shutOffHeadM) {

@@ -10,7 +10,7 @@ import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
-/** Mats behind a chamber that runs over once they are blocked. */
+/** Mats downstream of a chamber that runs over once they are blocked. */
 final class MatsDetector implements Detector {
 
   @Override

@@ -25,8 +25,8 @@ import rillwright.solver.steady.SteadyState;
 import rillwright.solver.water.Water;
 
 /**
- * Pressure pipe behind a pump that is not made for the pump's shut-off pressure and, where a swing
- * check valve closes, the surge of that.
+ * Pressure pipe downstream of a pump that is not made for the pump's shut-off pressure and, where a
+ * swing check valve closes, the surge of that.
  *
  * <p>Source: Joukowsky 1898, Δp = ρ a Δv, of a closing that takes longer than the wave's way there
  * and back less in the ratio of the two times (Michaud 1878); as in Wylie and Streeter, Fluid
@@ -63,7 +63,8 @@ final class PressureDetector implements Detector {
   }
 
   /**
-   * The rated runs of a line behind running pumps: in it, else on the way of the water before it.
+   * The rated runs of a line downstream of running pumps: in it, else on the way of the water
+   * upstream of it.
    */
   private static List<Pressed> pressed(
       SteadyState state, Line line, Map<LineName, Double> shutOffHeadM) {
@@ -87,7 +88,7 @@ final class PressureDetector implements Detector {
     return pressed;
   }
 
-  /** Heads with the water held behind them, m, of the lines on the way of pumped water. */
+  /** Heads with the water held downstream of them, m, of the lines on the way of pumped water. */
   private static Map<LineName, Double> shutOffHeadsM(SteadyState state) {
     WaterWays ways = new WaterWays(state);
     Map<LineName, Double> heads = new HashMap<>();

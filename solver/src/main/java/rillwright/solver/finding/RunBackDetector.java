@@ -19,7 +19,7 @@ import rillwright.solver.network.topology.NetworkGraph;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.SteadyState;
 
-/** Pumps behind which water would run back for target of a check valve. */
+/** Pumps through which water would run back for lack of a check valve. */
 final class RunBackDetector implements Detector {
 
   @Override

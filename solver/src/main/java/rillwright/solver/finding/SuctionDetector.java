@@ -89,8 +89,8 @@ final class SuctionDetector implements Detector {
         .length("aboveWater", climbM)
         .then(
             " above the water that feeds it, and nothing holds its prime: the flow given is that of"
-                + " a primed pump. Fit a foot valve or a check valve before it, take a pump that"
-                + " primes itself from there, or set it below the water.");
+                + " a primed pump. Fit a foot valve or a check valve upstream of it, take a pump"
+                + " that primes itself from there, or set it below the water.");
   }
 
   private static Finding lowSubmergence(

@@ -6,7 +6,7 @@ public interface Wording {
   /** A flow, from m³/s: "3,600 gph". */
   String flow(double flowM3PerS);
 
-  /** A flow that somebody wrote down, told as it is written, from m³/s: "1,440 gph". */
+  /** A flow that somebody wrote down, reported as it is written, from m³/s: "1,440 gph". */
   String writtenFlow(double flowM3PerS);
 
   /** A height, level or length, from m: "7.2 ft". */

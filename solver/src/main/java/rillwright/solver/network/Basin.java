@@ -40,7 +40,7 @@ public record Basin(
     Require.atLeast("surface that evaporates", evaporatesM2, 0, "m²");
   }
 
-  /** Open water, not told at which level a pump draws air. */
+  /** Open water, not known at which level a pump draws air. */
   public Basin(
       PointName name,
       double levelM,

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import rillwright.solver.invariant.Require;
 
 /**
- * A small open tank whose level the balance finds: behind a skimmer, a settling chamber.
+ * A small open tank whose level the balance finds: downstream of a skimmer, a settling chamber.
  *
  * @param floorM level of its floor, m
  * @param intakeM lowest level at which the pump still draws water, m, at least the floor

@@ -13,7 +13,7 @@ import rillwright.solver.law.weir.WeirLaw;
  * @param weir its law, and how wide it runs wet
  * @param depthBand by how much a depth over it may be off, share: 0.15 for a made lip, 0.30 for
  *     natural rock
- * @param targetM3PerS targeted flow, m³/s, where there is a target
+ * @param targetM3PerS target flow, m³/s, where there is a target
  * @param returnsTo the basin that it pours into, where the file says so
  */
 public record Fall(
@@ -29,7 +29,7 @@ public record Fall(
     Require.finite("crest of a fall", crestM, "m");
     Require.given("weir of a fall", weir);
     Require.between("band of the depth over a fall", depthBand, 0, 1, "");
-    Require.atLeast("targeted flow", targetM3PerS, 0, "m³/s");
+    Require.atLeast("target flow", targetM3PerS, 0, "m³/s");
     Require.given("basin a fall returns to", returnsTo);
   }
 

@@ -33,10 +33,10 @@ public record HighPoint(double elevationM, Optional<Bore> pipeBore, Air air, dou
     Require.finite("elevation of a high point", elevationM, "m");
     Require.given("bore at a high point", pipeBore);
     Require.given("air at a high point", air);
-    Require.between("fall behind a high point", fallDegrees, 0, UPRIGHT_DEGREES, "°");
+    Require.between("fall downstream of a high point", fallDegrees, 0, UPRIGHT_DEGREES, "°");
   }
 
-  /** Where nothing is done about the air and the pipe behind it falls upright. */
+  /** Where nothing is done about the air and the pipe downstream of it falls upright. */
   public HighPoint(double elevationM, Optional<Bore> pipeBore) {
     this(elevationM, pipeBore, Air.SWEPT, UPRIGHT_DEGREES);
   }

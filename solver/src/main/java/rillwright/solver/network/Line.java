@@ -40,7 +40,8 @@ public record Line(
   }
 
   /**
-   * The bore in which the line's velocity is told: its pipe's, else the first part's that has one.
+   * The bore in which the line's velocity is reported: its pipe's, else the first part's that has
+   * one.
    */
   public Optional<Bore> mainBore() {
     return pipeBore.or(() -> parts.stream().map(Part::bore).flatMap(Optional::stream).findFirst());
@@ -73,7 +74,7 @@ public record Line(
 
   /**
    * The high points over which its water must climb to start, by their places among its parts:
-   * those before its first pump are a matter of that pump's suction.
+   * those upstream of its first pump are a matter of that pump's suction.
    */
   public Map<Integer, HighPoint> climbs() {
     Map<Integer, HighPoint> climbs = new LinkedHashMap<>();
@@ -88,7 +89,8 @@ public record Line(
   }
 
   /**
-   * Whether the water takes the air along down the pipe behind a high point that has no vent.
+   * Whether the water takes the air along down the pipe downstream of a high point that has no
+   * vent.
    *
    * @param highPoint its place among the parts, counted from 0
    * @param flowM3PerS what comes over it while there is air, m³/s, with the sign of the line's flow

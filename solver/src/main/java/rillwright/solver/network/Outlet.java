@@ -13,7 +13,7 @@ import rillwright.solver.law.minor.NozzleLoss;
  * @param elevationM where it ends, m
  * @param levelM level of the water it ends under, m; empty in air
  * @param nozzle its nozzle, if there is one
- * @param targetM3PerS targeted flow, m³/s, where there is a target
+ * @param targetM3PerS target flow, m³/s, where there is a target
  */
 public record Outlet(
     PointName name,
@@ -27,7 +27,7 @@ public record Outlet(
     Require.finite("elevation of an outlet", elevationM, "m");
     Require.finite("level at an outlet", levelM, "m");
     Require.given("nozzle of an outlet", nozzle);
-    Require.atLeast("targeted flow", targetM3PerS, 0, "m³/s");
+    Require.atLeast("target flow", targetM3PerS, 0, "m³/s");
   }
 
   @Override

@@ -51,7 +51,7 @@ public sealed interface Part
 
   /**
    * The head loss over it in a line without flow, m, seen from upstream; empty if it is closed then
-   * and so cuts off what lies behind it.
+   * and so cuts off what lies downstream of it.
    */
   default OptionalDouble headLossAtRest(Setting setting) {
     HeadLaw law = law(setting);

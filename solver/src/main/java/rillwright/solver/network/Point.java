@@ -34,7 +34,7 @@ public sealed interface Point permits Basin, Chamber, Tee, Fall, Outlet {
     return 0;
   }
 
-  /** The targeted flow out of the network here, m³/s, where there is a target. */
+  /** The target flow out of the network here, m³/s, where there is a target. */
   default OptionalDouble targetM3PerS() {
     return OptionalDouble.empty();
   }

@@ -77,7 +77,7 @@ public record Pump(String model, PumpSet set, PumpInlet inlet) implements Part {
     return set;
   }
 
-  /** A running pump gives its shut-off head to what stands behind it. */
+  /** A running pump gives its shut-off head to what stands downstream of it. */
   @Override
   public OptionalDouble headLossAtRest(Setting setting) {
     boolean passes = set.greatestFlow() > 0;

@@ -14,6 +14,6 @@ import rillwright.solver.water.Water;
 public record Setting(Water water, OptionalDouble levelBeforeM) {
   public Setting {
     Require.given("water", water);
-    Require.finite("level before a part", levelBeforeM, "m");
+    Require.finite("level upstream of a part", levelBeforeM, "m");
   }
 }

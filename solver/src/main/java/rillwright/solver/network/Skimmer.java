@@ -70,7 +70,9 @@ public record Skimmer(
     return heightM.isPresent() ? OptionalDouble.of(sillM + heightM.getAsDouble()) : heightM;
   }
 
-  /** Level of the open water at which it passes just a flow, m, however low it stands behind. */
+  /**
+   * Level of the open water at which it passes just a flow, m, however low it stands downstream.
+   */
   public double levelToPassM(double flowM3PerS) {
     if (flowM3PerS <= 0) {
       return sillM;

@@ -1,6 +1,6 @@
 package rillwright.solver.progress;
 
-/** Is told how far long work has come, by one thread at a time, and may stop it. */
+/** Receives how far long work has come, by one thread at a time, and may stop it. */
 public interface Progress {
   /** Tells nobody and stops nothing. */
   Progress UNSEEN = (done, all) -> true;

@@ -125,7 +125,7 @@ public final class PumpSuction {
 
   /**
    * Height over the water to which it must be primed and nothing does it, m: it stands, or its pipe
-   * climbs, above the water that feeds it, without a check valve before it and farther than it
+   * climbs, above the water that feeds it, without a check valve upstream of it and farther than it
    * primes itself; empty if it needs nothing or that is not known.
    */
   public OptionalDouble unprimedM() {

@@ -28,7 +28,7 @@ import rillwright.solver.steady.SteadyState;
 public final class TargetHead {
   private static final double RELATIVE_ACCURACY = 1e-13;
 
-  /** A surplus that cannot be told from none, as a share of a target. */
+  /** A surplus that cannot be distinguished from none, as a share of a target. */
   private static final double EXACT = 1e-13;
 
   /**
@@ -56,7 +56,7 @@ public final class TargetHead {
   /**
    * A search.
    *
-   * @throws IllegalArgumentException if nothing is targeted
+   * @throws IllegalArgumentException if there is no target
    */
   public TargetHead(Network network, PumpPlace place, Targets targets) {
     if (targets.isEmpty()) {

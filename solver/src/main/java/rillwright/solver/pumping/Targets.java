@@ -11,7 +11,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
 /**
- * The flows targeted over falls and out of outlets.
+ * Targets over falls and out of outlets.
  *
  * @param flowM3PerS m³/s, greater than 0, in the order of the network; copied
  */
@@ -23,7 +23,7 @@ public record Targets(Map<PointName, Double> flowM3PerS) {
     flowM3PerS = Collections.unmodifiableMap(new LinkedHashMap<>(flowM3PerS));
   }
 
-  /** The targets of a network; empty if nothing is targeted. */
+  /** The targets of a network; empty if there is no target. */
   public static Targets of(Network network) {
     Map<PointName, Double> targets = new LinkedHashMap<>();
     for (Point point : network.points()) {
@@ -42,7 +42,7 @@ public record Targets(Map<PointName, Double> flowM3PerS) {
     return new Targets(scaled);
   }
 
-  /** Whether nothing is targeted. */
+  /** Whether there is no target. */
   public boolean isEmpty() {
     return flowM3PerS.isEmpty();
   }
@@ -75,7 +75,7 @@ public record Targets(Map<PointName, Double> flowM3PerS) {
   /**
    * The fall that gets the least share of its target, the first of several.
    *
-   * @throws IllegalStateException if nothing is targeted
+   * @throws IllegalStateException if there is no target
    */
   public PointName worstIn(SteadyState state) {
     return worstIn(state, falls());
@@ -90,10 +90,10 @@ public record Targets(Map<PointName, Double> flowM3PerS) {
   public PointName worstIn(SteadyState state, Set<PointName> among) {
     return among.stream()
         .min(Comparator.comparingDouble(fall -> shareAt(fall, state)))
-        .orElseThrow(() -> new IllegalStateException("nothing is targeted"));
+        .orElseThrow(() -> new IllegalStateException("there is no target"));
   }
 
-  /** The greatest share of its target that any fall gets; 0 if nothing is targeted. */
+  /** The greatest share of its target that any fall gets; 0 if there is no target. */
   public double greatestShareIn(SteadyState state) {
     double greatest = 0;
     for (PointName fall : flowM3PerS.keySet()) {

@@ -17,9 +17,9 @@ import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
 /**
- * A network with its pumps off, its pipes still full. Water behind a closed check valve stands at
- * the lowest crest, outlet or basin that it can drain to; where a pump has no check valve it runs
- * back, and gauges that no level holds have no reading.
+ * A network with its pumps off, its pipes still full. Water downstream of a closed check valve
+ * stands at the lowest crest, outlet or basin that it can drain to; where a pump has no check valve
+ * it runs back, and gauges that no level holds have no reading.
  */
 public final class PumpsOff {
   private PumpsOff() {}

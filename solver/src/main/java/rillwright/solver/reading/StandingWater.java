@@ -32,7 +32,7 @@ final class StandingWater {
   }
 
   /**
-   * Total head in a line before one of its parts, m; empty where nothing holds the water.
+   * Total head in a line upstream of one of its parts, m; empty where nothing holds the water.
    *
    * @param index of the part, from 0
    */

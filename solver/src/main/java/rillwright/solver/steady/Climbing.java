@@ -23,8 +23,8 @@ import rillwright.solver.network.Network;
  * suction at a high point from which the air is not swept ends there in air; and so on until no
  * more of them start.
  *
- * <p>A high point before the first pump of its line does not count here: the pump must suck over
- * it. Nor does a line that is primed by hand.
+ * <p>A high point upstream of the first pump of its line does not count here: the pump must suck
+ * over it. Nor does a line that is primed by hand.
  */
 final class Climbing {
   /** Suction less than this, m, is below any measurement. */
@@ -33,8 +33,8 @@ final class Climbing {
   /** Balances kept: those of all lines of a large network would fill the memory. */
   private static final int MOST_KEPT = 50;
 
-  /** A balance: its effort, and its state told in the words of the network. */
-  interface Told {
+  /** A balance: its effort, and its state in the words of the network. */
+  interface Outcome {
     /** Newton steps that it took. */
     int iterations();
 
@@ -49,21 +49,21 @@ final class Climbing {
 
   private final Network network;
   private final Imposed imposed;
-  private final Function<Map<LineName, Course>, Told> finder;
+  private final Function<Map<LineName, Course>, Outcome> finder;
   private final Map<LineName, Map<Integer, HighPoint>> judged = new LinkedHashMap<>();
   private final Map<LineName, Course> courses = new LinkedHashMap<>();
 
   private int iterations;
 
   /** Balances of late by what changes them: a few are asked for again. */
-  private final Map<Map<LineName, Course>, Told> known = new LinkedHashMap<>();
+  private final Map<Map<LineName, Course>, Outcome> known = new LinkedHashMap<>();
 
   /**
    * A network that may climb.
    *
    * @param finder the balance with the courses of the lines that do not run full
    */
-  Climbing(Network network, Imposed imposed, Function<Map<LineName, Course>, Told> finder) {
+  Climbing(Network network, Imposed imposed, Function<Map<LineName, Course>, Outcome> finder) {
     this.network = network;
     this.imposed = imposed;
     this.finder = finder;
@@ -97,7 +97,7 @@ final class Climbing {
     waiting.forEach(line -> courses.put(line, new Course.NotStarted(0, OptionalDouble.empty())));
     SteadyState state = vented(started(waiting));
     for (int left = judged.size(); waiting.size() < left && !waiting.isEmpty(); ) {
-      // Air in a line that runs lets the water stand higher before others.
+      // Air in a line that runs lets the water stand higher upstream of others.
       left = waiting.size();
       courses.values().removeIf(Course.Swept.class::isInstance);
       state = vented(started(waiting));
@@ -139,16 +139,16 @@ final class Climbing {
   /** The steady state with some courses. */
   private SteadyState state(Map<LineName, Course> with) {
     Map<LineName, Course> plain = plainly(with);
-    Told told = known.get(plain);
-    if (told == null) {
-      told = finder.apply(plain);
-      iterations += told.iterations();
+    Outcome shown = known.get(plain);
+    if (shown == null) {
+      shown = finder.apply(plain);
+      iterations += shown.iterations();
       if (known.size() == MOST_KEPT) {
         known.remove(known.keySet().iterator().next());
       }
-      known.put(plain, told);
+      known.put(plain, shown);
     }
-    return told.with(Map.copyOf(with), iterations);
+    return shown.with(Map.copyOf(with), iterations);
   }
 
   /**

@@ -83,7 +83,7 @@ final class PartHeads {
     return states;
   }
 
-  /** Head taken where the bore changes before a part, m. */
+  /** Head taken where the bore changes upstream of a part, m. */
   private double lossAtChangeM(int place) {
     return changes.stream()
         .filter(change -> change.after().index() == place)

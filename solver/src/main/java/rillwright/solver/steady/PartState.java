@@ -8,8 +8,8 @@ import rillwright.solver.network.Part;
  *
  * @param part which
  * @param flowM3PerS flow through it, m³/s, with the sign of its line's
- * @param headLossM head before it less head behind it, m; empty in a line that is shut and where
- *     water falls beside air
+ * @param headLossM head upstream of it less head downstream of it, m; empty in a line that is shut
+ *     and where water falls beside air
  * @param headBeforeM total head on its side towards the line's first point, m; empty where nothing
  *     determines it
  */

@@ -24,7 +24,7 @@ import rillwright.solver.network.topology.NetworkGraph;
 /**
  * How high water comes in lines that carry nothing yet: the head at their upstream end, plus the
  * published shut-off heads of their own running pumps, less the cracking heads of their check
- * valves. Where nothing flows so that no head is determined, that of the points before is carried
+ * valves. Where nothing flows so that no head is determined, that of the points upstream is carried
  * on in the same way.
  */
 final class Reach {

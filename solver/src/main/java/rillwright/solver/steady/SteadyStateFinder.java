@@ -22,8 +22,8 @@ import rillwright.solver.network.topology.UnmetDraw;
  * it sees the intake's level, and what leaves it draws as from a lower level at which it takes
  * exactly what comes in.
  *
- * <p>Which lines start over their high points, and which run full behind them, {@link Climbing}
- * finds by balances.
+ * <p>Which lines start over their high points, and which run full downstream of them, {@link
+ * Climbing} finds by balances.
  */
 public final class SteadyStateFinder {
   /**
@@ -105,7 +105,7 @@ public final class SteadyStateFinder {
         .settle();
   }
 
-  private Climbing.Told plain() {
+  private Climbing.Outcome plain() {
     model.check();
     Solved solved = search.settle(new LinkedHashMap<>());
     return new Found(solved, Map.of());
@@ -127,7 +127,7 @@ public final class SteadyStateFinder {
     }
   }
 
-  private Climbing.Told run() {
+  private Climbing.Outcome run() {
     model.check();
     Map<PointName, Starved> starved = new LinkedHashMap<>();
     Solved solved = search.settle(starved);
@@ -190,7 +190,7 @@ public final class SteadyStateFinder {
   }
 
   /** What was found. */
-  private final class Found implements Climbing.Told {
+  private final class Found implements Climbing.Outcome {
     private final Solved solved;
     private final Map<PointName, Starved> starved;
 

@@ -26,14 +26,14 @@ import rillwright.solver.network.Run;
 import rillwright.solver.network.Tee;
 
 /**
- * The pipes that drain back through a pump when it stops, for target of a check valve: straight
+ * The pipes that drain back through a pump when it stops, for lack of a check valve: straight
  * between known elevations (ends, gauges, high points), from the water's level upwards.
  *
  * @param pumpLine the line of the pump
  * @param pieces of pipe with their ends' elevations; copied
  */
 public record DrainingPipes(Line pumpLine, List<Piece> pieces) {
-  /** How thick water is reckoned in a pipe that lies level, m. */
+  /** How thick water is computed in a pipe that lies level, m. */
   private static final double LEVEL_M = 1e-3;
 
   public DrainingPipes {
@@ -54,13 +54,13 @@ public record DrainingPipes(Line pumpLine, List<Piece> pieces) {
     }
   }
 
-  /** The draining pipes behind each pump of a network without a check valve. */
+  /** The draining pipes downstream of each pump of a network without a check valve. */
   public static List<DrainingPipes> listIn(Network network) {
     List<DrainingPipes> all = new ArrayList<>();
     for (Line line : network.lines()) {
       if (line.has(Pump.class) && !hasCheckValve(line)) {
         List<Piece> pieces = new ArrayList<>();
-        behind(network, line).forEach(each -> addPieces(pieces, network, each));
+        downstreamOf(network, line).forEach(each -> addPieces(pieces, network, each));
         all.add(new DrainingPipes(line, pieces));
       }
     }
@@ -72,7 +72,7 @@ public record DrainingPipes(Line pumpLine, List<Piece> pieces) {
   }
 
   /** The pump's line and those that no check valve and no open water keeps from it. */
-  private static List<Line> behind(Network network, Line pumpLine) {
+  private static List<Line> downstreamOf(Network network, Line pumpLine) {
     List<Line> lines = new ArrayList<>(List.of(pumpLine));
     Set<PointName> seen = new HashSet<>(Set.of(pumpLine.from()));
     Deque<PointName> waiting = new ArrayDeque<>(List.of(pumpLine.to()));

@@ -3,7 +3,7 @@ package rillwright.solver.stream;
 import rillwright.solver.invariant.Require;
 
 /**
- * The box behind a fall.
+ * The box of a fall.
  *
  * @param areaM2 its water surface, m², above 0
  * @param depthM of water that stays in it below the crest, m

@@ -28,10 +28,10 @@ public final class Homes {
    * one; empty if that is not known.
    */
   public Optional<PointName> of(Point point) {
-    Optional<PointName> told =
+    Optional<PointName> shown =
         streamFrom(point.name())
             .map(Stream::to)
             .or(() -> point instanceof Fall fall ? fall.returnsTo() : Optional.empty());
-    return told.isEmpty() && basins.size() == 1 ? Optional.of(basins.get(0)) : told;
+    return shown.isEmpty() && basins.size() == 1 ? Optional.of(basins.get(0)) : shown;
   }
 }

@@ -6,7 +6,7 @@ import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
 
-/** Reckons what becomes of each basin's level, once it is known what runs. */
+/** Computes what becomes of each basin's level, once it is known what runs. */
 final class LevelBudgets {
   private static final double LEVEL_TOLERANCE_M = 1e-12;
 

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import rillwright.solver.law.weir.Weir;
 
 /**
- * A pool behind a crest: it stays full to the crest when the pump stops.
+ * A pool upstream of a crest: it stays full to the crest when the pump stops.
  *
  * @param areaM2 water surface, m², greater than 0; its walls are upright
  * @param depthM below its crest, m, greater than 0

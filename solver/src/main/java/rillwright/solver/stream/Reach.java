@@ -27,7 +27,7 @@ public record Reach(
     implements StreamItem {
 
   /**
-   * How many times as slow as reckoned the water may well be.
+   * How many times as slow as computed the water may well be.
    *
    * @param least below 1
    * @param most above 1
@@ -50,7 +50,7 @@ public record Reach(
     return dropM / lengthM;
   }
 
-  /** Depth at a flow, m, the water running so many times as slow as reckoned. */
+  /** Depth at a flow, m, the water running so many times as slow as computed. */
   double depthM(double flowM3PerS, double slowness) {
     double flow = slowness * flowM3PerS;
     return dropM > 0

@@ -48,11 +48,11 @@ public record RunningWater(
             .map(stream -> StreamState.of(stream, state.point(stream.from()).outflowM3PerS()))
             .toList();
     RunningWater water = new RunningWater(plan, state, streams, new LinkedHashMap<>());
-    water.reckon();
+    water.compute();
     return water;
   }
 
-  private void reckon() {
+  private void compute() {
     WaterSources sources = new WaterSources(state);
     streams.forEach(stream -> add(sources.of(stream.stream().from()), stream.transit()));
     for (Fall fall : state.network().points(Fall.class)) {

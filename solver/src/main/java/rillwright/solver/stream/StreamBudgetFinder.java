@@ -60,9 +60,9 @@ public final class StreamBudgetFinder {
     Optional<RunningWater> settled = balanced(levels);
     RunningWater running = settled.orElseGet(() -> lowest(rest, levels));
     levels.replaceAll((name, level) -> ((Basin) running.state().network().point(name)).levelM());
-    LevelBudgets reckoning = new LevelBudgets(running, toppedUp);
+    LevelBudgets computing = new LevelBudgets(running, toppedUp);
     List<LevelBudget> budgets =
-        basins.stream().map(basin -> reckoning.of(basin, levels.get(basin.name()))).toList();
+        basins.stream().map(basin -> computing.of(basin, levels.get(basin.name()))).toList();
     return new StreamBudget(
         running,
         toppedUp,

@@ -13,7 +13,7 @@ import rillwright.solver.network.PointName;
  *
  * @param network basins at their level at rest
  * @param streams from falls to basins
- * @param boxes behind falls, where known
+ * @param boxes of falls, where known
  * @param loss what evaporates, where known
  */
 public record StreamPlan(

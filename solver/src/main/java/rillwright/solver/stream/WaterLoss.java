@@ -10,7 +10,7 @@ import rillwright.solver.water.Water;
  * Water lost from all wet surface.
  *
  * @param evaporationMPerS depth that evaporates in a second, m/s, 0 or more
- * @param byWeather whether that was reckoned from the weather and the temperature of the water
+ * @param byWeather whether that was computed from the weather and the temperature of the water
  * @param asWarmAsAirMPerS what would evaporate were the water as warm as the air, m/s, where the
  *     temperature of the water is only assumed; empty where it is known or does not enter
  * @param splash lost by splash, as a share of what evaporates, 0 or more

@@ -44,7 +44,7 @@ public final class Demand {
   /**
    * The demand at a place.
    *
-   * @throws IllegalArgumentException if nothing is targeted
+   * @throws IllegalArgumentException if there is no target
    */
   public static Demand at(Network network, PumpPlace place) {
     return new Demand(network, place, Targets.of(network));
@@ -112,7 +112,8 @@ public final class Demand {
   }
 
   /**
-   * The head at which a pump begins to reach a targeted fall, m; empty if nothing determines it.
+   * The head at which a pump begins to reach a fall with a target, m; empty if nothing determines
+   * it.
    */
   public OptionalDouble liftM(PointName fall) {
     return lifts.getOrDefault(fall, OptionalDouble.empty());

@@ -16,7 +16,7 @@ final class FarFromBest {
   private static final double LEAST_SHARE = 0.7;
   private static final double GREATEST_SHARE = 1.2;
 
-  /** As shares are told, so that what is told to be in the band is. */
+  /** As shares are reported, so that what is reported to be in the band is. */
   private static final double PERCENT = 100;
 
   private FarFromBest() {}
@@ -30,8 +30,8 @@ final class FarFromBest {
     if (share.isEmpty() || flowM3PerS <= 0 || BestEfficiency.isBelowMinimum(share)) {
       return Optional.empty();
     }
-    double told = Math.rint(PERCENT * share.getAsDouble()) / PERCENT;
-    return told < LEAST_SHARE || told > GREATEST_SHARE
+    double shown = Math.rint(PERCENT * share.getAsDouble()) / PERCENT;
+    return shown < LEAST_SHARE || shown > GREATEST_SHARE
         ? Optional.of(at(line, share.getAsDouble()))
         : Optional.empty();
   }

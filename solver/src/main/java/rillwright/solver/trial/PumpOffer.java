@@ -12,7 +12,7 @@ import rillwright.solver.law.pump.SuctionNeeds;
  * @param curve head and power of one at full speed
  * @param speeds at which it may run; empty if only at full speed
  * @param price of one, in the currency of all prices, where known
- * @param needs what its data sheet asks of the water before it
+ * @param needs what its data sheet asks of the water at its inlet
  */
 public record PumpOffer(
     String model,

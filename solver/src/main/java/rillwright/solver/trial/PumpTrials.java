@@ -31,7 +31,7 @@ public final class PumpTrials {
   /**
    * Trials at a place of a network whose other pumps are chosen.
    *
-   * @throws IllegalArgumentException if nothing is targeted
+   * @throws IllegalArgumentException if there is no target
    */
   public PumpTrials(Network network, PumpPlace place) {
     this.network = network;

@@ -28,7 +28,7 @@ public record RatedTrial(
   /**
    * Those that do it first, those whose own price is known before the others, by cost, then energy
    * where no cost is known, then flow; then the others, by the share of its target that the worst
-   * fall gets, the largest first, those that bring a fall nothing behind all that run, then by the
+   * fall gets, the largest first, those that bring a fall nothing after all that run, then by the
    * head that is missing: of conditions, in the worst of them.
    */
   public static final Comparator<RatedTrial> BEST_FIRST =

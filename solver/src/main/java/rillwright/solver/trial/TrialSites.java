@@ -23,7 +23,7 @@ public final class TrialSites {
    * Trials at a place.
    *
    * @param states in which a pump is judged; empty to judge it by the network as it stands
-   * @throws IllegalArgumentException if nothing is targeted in one of them
+   * @throws IllegalArgumentException if there is no target in one of them
    */
   public TrialSites(Network network, List<SiteState> states, PumpPlace place) {
     this.asItStands = new PumpTrials(network, place);

@@ -102,7 +102,7 @@ class PressureDetectorTest {
     assertEquals(0.7225 * 3.5e5, figure(warm, "rating"), 1);
   }
 
-  /** Behind a tee the pipe stands under the same head, reckoned from the tee's elevation. */
+  /** Behind a tee the pipe stands under the same head, computed from the tee's elevation. */
   @Test
   void pipeBehindATeeIsUnderTheSameHead() {
     Run run = new Run(5, BORE, new Friction.Roughness(1e-5), "hose", Optional.of(wall(2e5)));

@@ -80,10 +80,10 @@ class RefusedNetworksTest {
             "band of the depth over a fall is 15; it must be from 0 to 1",
             does(() -> new Fall(POINT, 1, WEIR, 15, NONE, Optional.empty()))),
         arguments(
-            "targeted flow is -0.5 m³/s; it must be at least 0",
+            "target flow is -0.5 m³/s; it must be at least 0",
             does(() -> new Fall(POINT, 1, WEIR, 0.15, LESS, Optional.empty()))),
         arguments(
-            "targeted flow is -0.5 m³/s; it must be at least 0",
+            "target flow is -0.5 m³/s; it must be at least 0",
             does(() -> new Outlet(POINT, 1, ONE, Optional.empty(), LESS))),
         arguments(
             "discharge coefficient is 0; it must be greater than 0",

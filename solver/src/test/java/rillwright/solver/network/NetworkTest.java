@@ -60,7 +60,7 @@ class NetworkTest {
   }
 
   @Test
-  void velocityIsToldInTheLinesPipeElseInItsFirstPartWithABore() {
+  void velocityIsReportedInTheLinesPipeElseInItsFirstPartWithABore() {
     assertEquals(
         Optional.of(BORE), line("a", "pond", "pool", new Fitting("x", 1, 1, BORE)).mainBore());
     assertEquals(Optional.empty(), line("a", "pond", "pool").mainBore());

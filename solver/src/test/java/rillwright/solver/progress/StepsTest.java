@@ -10,26 +10,26 @@ import org.junit.jupiter.api.Test;
 
 /** Pieces of work are counted whichever thread does them. */
 class StepsTest {
-  private final List<Integer> told = new ArrayList<>();
+  private final List<Integer> shown = new ArrayList<>();
 
   @Test
-  void eachIsToldOnceAndInOrder() {
+  void eachIsReportedOnceAndInOrder() {
     Steps steps =
         new Steps(
             (done, all) -> {
               assertEquals(100, all);
-              return told.add(done);
+              return shown.add(done);
             },
             100);
     IntStream.range(0, 100).parallel().forEach(any -> steps.done(1));
-    assertEquals(IntStream.rangeClosed(1, 100).boxed().toList(), told);
+    assertEquals(IntStream.rangeClosed(1, 100).boxed().toList(), shown);
   }
 
   @Test
   void askingTellsNothing() {
-    Steps steps = new Steps((done, all) -> told.add(done), 3);
+    Steps steps = new Steps((done, all) -> shown.add(done), 3);
     steps.done(0);
-    assertEquals(List.of(), told);
+    assertEquals(List.of(), shown);
   }
 
   @Test
@@ -37,7 +37,7 @@ class StepsTest {
     Steps steps =
         new Steps(
             (done, all) -> {
-              told.add(done);
+              shown.add(done);
               return done < 2;
             },
             3);
@@ -46,6 +46,6 @@ class StepsTest {
     assertEquals("stopped after 2 of 3", stopped.getMessage());
     assertThrows(Stopped.class, () -> steps.done(0));
     assertThrows(Stopped.class, () -> steps.done(1));
-    assertEquals(List.of(1, 2), told);
+    assertEquals(List.of(1, 2), shown);
   }
 }

@@ -175,7 +175,8 @@ class ReadingsTest {
     Network network = serviceCall(gauge("G1", 0), checkValve(), valve(), gauge("G2", 0), run(26));
     ShutOff shutOff = ShutOff.of(network, PumpPlace.listChosen(network).get(0)).orElseThrow();
     assertEquals(List.of(new LineName("supply")), shutOff.shutIn());
-    assertEquals(1, shutOff.readings().size(), "the gauge behind the valve says nothing of it");
+    assertEquals(
+        1, shutOff.readings().size(), "the gauge downstream of the valve says nothing of it");
     assertEquals(
         PA_PER_M * 7.2, shutOff.readings().get(0).pressurePa().orElseThrow(), 1e-6 * PA_PER_M);
   }

@@ -23,7 +23,7 @@ class IndependentSolutionTest {
   private static final int LEAST_SOLVED = 45;
   private static final double VISCOSITY = 1.1e-6;
 
-  /** One network, told to both. */
+  /** One network, given to both. */
   private static final class Both {
     private final SplittableRandom random;
     private final Sketch sketch = new Sketch().viscosity(VISCOSITY);
@@ -75,7 +75,7 @@ class IndependentSolutionTest {
           to,
           Sketch.pipe(length, bore, new Friction.Roughness(roughness)),
           Sketch.fitting(k, bore));
-      told(
+      shown(
           name,
           from,
           to,
@@ -99,14 +99,14 @@ class IndependentSolutionTest {
       String name = "line " + lines.size();
       double bore = uniform(0.04, 0.06);
       sketch.line(name, from, to, Sketch.pump(sheet), Sketch.fitting(2, bore));
-      told(
+      shown(
           name,
           from,
           to,
           flow -> PlainLaws.fitting(flow, 2, bore) - PlainLaws.pump(flow, flows, heads));
     }
 
-    private void told(String name, String from, String to, DoubleUnaryOperator headLoss) {
+    private void shown(String name, String from, String to, DoubleUnaryOperator headLoss) {
       plain.line(points.indexOf(from), points.indexOf(to), headLoss);
       lines.add(name);
     }

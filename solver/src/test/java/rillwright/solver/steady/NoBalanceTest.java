@@ -15,7 +15,7 @@ import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.topology.UnmetDraw;
 
-/** Networks that cannot balance are told so by the names of their points. */
+/** Networks that cannot balance are refused by the names of their points. */
 class NoBalanceTest {
 
   @Test

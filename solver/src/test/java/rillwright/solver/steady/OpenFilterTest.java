@@ -35,7 +35,7 @@ class OpenFilterTest {
     assertEquals(Math.sqrt(0.9 / k), flow(state, "way"), 1e-12);
   }
 
-  /** A pump behind it in a chamber 0.2 m deep draws no air: the water stands 0.1 m lower. */
+  /** A pump downstream of it in a chamber 0.2 m deep draws no air: the water stands 0.1 m lower. */
   @ParameterizedTest
   @ValueSource(doubles = {0.8, 1})
   void aDirtyOneDoesNotStarveThePump(double clogged) {

@@ -49,19 +49,25 @@ class PublishedOperatingPointsTest {
                     + " transcribed (graphical solution)",
                 schaschke(1))
             .printsFlow("line", 1e-3, 6.6, 0.015 * 6.6)
-            .prints("head", head("behind", 1), 34, 0.015 * 34),
+            .prints("head", head("after pump", 1), 34, 0.015 * 34),
         new PublishedCase(
                 "Brasch and Whyman, Problems in Fluid Flow, ex. 6.3, p. 120, as transcribed",
                 lift(8.75)
                     .line(
                         "suction",
                         "sump",
-                        "behind",
+                        "after pump",
                         brasch(20.63, 19.99, 17.80, 14.46, 10.33, 5.71))
                     .line(
-                        "line", "behind", "top", EndLoss.NONE, EXIT, fitting(0, 0.114), blasius()))
+                        "line",
+                        "after pump",
+                        "top",
+                        EndLoss.NONE,
+                        EXIT,
+                        fitting(0, 0.114),
+                        blasius()))
             .printsFlow("line", 1, 0.0336, 0.01 * 0.0336)
-            .prints("head", head("behind", 1), 13.10, 0.01 * 13.10),
+            .prints("head", head("after pump", 1), 13.10, 0.01 * 13.10),
         new PublishedCase(
                 "Cengel and Cimbala, Fluid Mechanics, ex. 8-7, pump of constant shaft power before"
                     + " parallel pipes (inputs as transcribed, results from memory)",
@@ -72,7 +78,7 @@ class PublishedOperatingPointsTest {
             .prints("small speed", speed("small", 1), 3.30, 0.01)
             .prints("large speed", speed("large", 1), 5.15, 0.01)
             .prints("loss", PublishedCase.loss("large", 1), 11.1, 0.05)
-            .prints("pump head", s -> Sketch.head(s, "behind") - 5, 19.1, 0.05));
+            .prints("pump head", s -> Sketch.head(s, "after pump") - 5, 19.1, 0.05));
   }
 
   /** Pump at a share of 1200 rpm on 100 m of 50 mm pipe, Fanning's 0.005 (Darcy 0.02), 10 m up. */
@@ -81,8 +87,8 @@ class PublishedOperatingPointsTest {
     PumpSet set =
         new PumpSet(Sketch.curve(sheet), speed, 1, Arrangement.PARALLEL, Optional.empty());
     return lift(10)
-        .line("suction", "sump", "behind", new Pump("published", set))
-        .line("line", "behind", "top", EndLoss.NONE, EXIT, pipe(100, 0.05, 0.02));
+        .line("suction", "sump", "after pump", new Pump("published", set))
+        .line("line", "after pump", "top", EndLoss.NONE, EXIT, pipe(100, 0.05, 0.02));
   }
 
   private static Pump brasch(double... headsEveryTenLitres) {
@@ -112,10 +118,10 @@ class PublishedOperatingPointsTest {
         .viscosity(1.002e-3 / 998)
         .basin("sump", 5)
         .basin("top", 13)
-        .tee("behind")
-        .line("pump", "sump", "behind", pump(sheet))
-        .line("small", "behind", "top", pipe(36, 0.04, steel))
-        .line("large", "behind", "top", pipe(36, 0.08, steel));
+        .tee("after pump")
+        .line("pump", "sump", "after pump", pump(sheet))
+        .line("small", "after pump", "top", pipe(36, 0.04, steel))
+        .line("large", "after pump", "top", pipe(36, 0.08, steel));
   }
 
   static Stream<PublishedCase> pumpsTogether() {
@@ -126,30 +132,30 @@ class PublishedOperatingPointsTest {
         new PublishedCase(
                 "Brasch and Whyman, ex. 6.4, p. 123, pump A alone, as transcribed",
                 lift(10.4)
-                    .line("A", "sump", "behind", a)
-                    .line("line", "behind", "top", braschSystem()))
+                    .line("A", "sump", "after pump", a)
+                    .line("line", "after pump", "top", braschSystem()))
             .printsFlow("line", 1, 0.0334, 0.01 * 0.0334),
         new PublishedCase(
                 "the same with B beside A",
                 lift(10.4)
-                    .line("A", "sump", "behind", a)
-                    .line("B", "sump", "behind", b)
-                    .line("line", "behind", "top", braschSystem()))
+                    .line("A", "sump", "after pump", a)
+                    .line("B", "sump", "after pump", b)
+                    .line("line", "after pump", "top", braschSystem()))
             .computedFlow("line", 1, 0.0473, 0.01 * 0.0473)
-            .computed("head", head("behind", 1), 15.16, 0.01 * 15.16),
+            .computed("head", head("after pump", 1), 15.16, 0.01 * 15.16),
         new PublishedCase(
                 "the same with B after A",
                 lift(10.4)
-                    .line("A and B", "sump", "behind", a, b)
-                    .line("line", "behind", "top", braschSystem()))
+                    .line("A and B", "sump", "after pump", a, b)
+                    .line("line", "after pump", "top", braschSystem()))
             .computedFlow("line", 1, 0.0444, 0.01 * 0.0444)
-            .computed("head", head("behind", 1), 14.65, 0.01 * 14.65),
+            .computed("head", head("after pump", 1), 14.65, 0.01 * 14.65),
         new PublishedCase(
                 "two mains and pumps of 365 - 20 Q² (assignmentexpert.com, question 59885; the"
                     + " problem is published, not its results), one pump",
                 twoMains(pump(one)))
             .computedFlow("line", CFS, 1.272, 0.002 * 1.272)
-            .computed("head", head("behind", FT), 332.6, 0.002 * 332.6),
+            .computed("head", head("after pump", FT), 332.6, 0.002 * 332.6),
         new PublishedCase("the same, two in series", twoMains(pump(2, Arrangement.SERIES, one)))
             .computedFlow("line", CFS, 2.575, 0.002 * 2.575),
         new PublishedCase("the same, two in parallel", twoMains(pump(2, Arrangement.PARALLEL, one)))
@@ -168,9 +174,13 @@ class PublishedOperatingPointsTest {
 
   private static Sketch twoMains(Pump pump) {
     return lift(290 * FT)
-        .line("suction", "sump", "behind", pump)
+        .line("suction", "sump", "after pump", pump)
         .line(
-            "line", "behind", "top", pipe(90 * FT, 10 * IN, 0.022), pipe(4900 * FT, 8 * IN, 0.028));
+            "line",
+            "after pump",
+            "top",
+            pipe(90 * FT, 10 * IN, 0.022),
+            pipe(4900 * FT, 8 * IN, 0.028));
   }
 
   static Stream<PublishedCase> recirculation() {
@@ -199,11 +209,11 @@ class PublishedOperatingPointsTest {
     return new Sketch()
         .basin("tank", 5)
         .basin("upper tank", 12)
-        .tee("behind")
-        .line("suction", "tank", "behind", pipe(2, 0.1, 0.02), pump(sheet))
+        .tee("after pump")
+        .line("suction", "tank", "after pump", pipe(2, 0.1, 0.02), pump(sheet))
         .line(
             "recirculation",
-            "behind",
+            "after pump",
             "tank",
             EndLoss.NONE,
             EXIT,
@@ -211,7 +221,7 @@ class PublishedOperatingPointsTest {
             fitting(44.86, 0.1))
         .line(
             "delivery",
-            "behind",
+            "after pump",
             "upper tank",
             EndLoss.NONE,
             EXIT,
@@ -239,7 +249,7 @@ class PublishedOperatingPointsTest {
   }
 
   private static Sketch lift(double headM) {
-    return new Sketch().basin("sump", 0).basin("top", headM).tee("behind");
+    return new Sketch().basin("sump", 0).basin("top", headM).tee("after pump");
   }
 
   /** Points of a formula, evenly spaced: flow and head in turn. */

@@ -36,7 +36,7 @@ final class RandomParts {
     this.dice = dice;
   }
 
-  /** A skimmer's mouth, perhaps with a net behind it. */
+  /** A skimmer's mouth, perhaps with a net downstream of it. */
   List<Part> skimmer() {
     List<Part> parts = new ArrayList<>();
     double clogged = dice.chance(0.3) ? 0.4 : dice.chance(0.05) ? 1 : 0;

@@ -25,7 +25,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Tee;
 
-/** The same network told otherwise has the same flows. */
+/** The same network described otherwise has the same flows. */
 class SameNetworkTest {
   private static final int SEEDS = 400;
   private static final long FIRST_SEED = 500_000;
@@ -37,10 +37,10 @@ class SameNetworkTest {
   private static final double AT_REST = 1e-9;
 
   /** Another telling, and what each flow is called in it. */
-  private record Retold(Network network, UnaryOperator<String> nameOf, List<String> turned) {}
+  private record Redescribed(Network network, UnaryOperator<String> nameOf, List<String> turned) {}
 
   private interface Telling {
-    Retold of(Network network, Random random);
+    Redescribed of(Network network, Random random);
   }
 
   @Test
@@ -51,7 +51,7 @@ class SameNetworkTest {
           List<Line> lines = new ArrayList<>(network.lines());
           Collections.shuffle(points, random);
           Collections.shuffle(lines, random);
-          return new Retold(
+          return new Redescribed(
               new Network(network.water(), 0, points, lines), UnaryOperator.identity(), List.of());
         });
   }
@@ -62,7 +62,7 @@ class SameNetworkTest {
         (network, random) -> {
           List<Point> points = network.points().stream().map(SameNetworkTest::renamed).toList();
           List<Line> lines = network.lines().stream().map(SameNetworkTest::renamed).toList();
-          return new Retold(
+          return new Redescribed(
               new Network(network.water(), 0, points, lines),
               name -> name.startsWith("at ") ? "at " + other(name.substring(3)) : other(name),
               List.of());
@@ -82,7 +82,7 @@ class SameNetworkTest {
               turned.add(line.name().value());
             }
           }
-          return new Retold(
+          return new Redescribed(
               new Network(network.water(), 0, network.points(), lines),
               UnaryOperator.identity(),
               turned);
@@ -115,9 +115,9 @@ class SameNetworkTest {
     int compared = 0;
     for (long seed = FIRST_SEED; seed < FIRST_SEED + SEEDS; seed++) {
       Network network = RandomNetwork.of(seed);
-      Retold retold = telling.of(network, new Random(seed));
+      Redescribed redescribed = telling.of(network, new Random(seed));
       Map<String, Double> flows = flows(network);
-      Map<String, Double> again = flows(retold.network());
+      Map<String, Double> again = flows(redescribed.network());
       if (flows.isEmpty() != again.isEmpty() && !climbs(network)) {
         faults.add("seed " + seed + ": only one telling has a balance");
       }
@@ -128,8 +128,8 @@ class SameNetworkTest {
       double largest = flows.values().stream().mapToDouble(Math::abs).max().orElse(0);
       double tolerance = Math.max(1e-7 * largest, AT_REST);
       for (Map.Entry<String, Double> flow : flows.entrySet()) {
-        double sign = retold.turned().contains(flow.getKey()) ? -1 : 1;
-        double other = sign * again.get(retold.nameOf().apply(flow.getKey()));
+        double sign = redescribed.turned().contains(flow.getKey()) ? -1 : 1;
+        double other = sign * again.get(redescribed.nameOf().apply(flow.getKey()));
         if (!(Math.abs(flow.getValue() - other) <= tolerance)) {
           faults.add(
               "seed " + seed + ", " + flow.getKey() + ": " + flow.getValue() + " and " + other);

@@ -87,7 +87,10 @@ class ShutAndDryTest {
     assertCutOff(new Filter(new TwoTermLoss(1, 1), 1, OptionalDouble.empty(), 0));
   }
 
-  /** The pond lies lower than the fall and a basin behind it, so that a check valve is closed. */
+  /**
+   * The pond lies lower than the fall and a basin downstream of it, so that a check valve is
+   * closed.
+   */
   private void assertCutOff(Part part) {
     state =
         new Sketch()

@@ -85,7 +85,7 @@ class StarvedChamberTest {
             .line("intake", "pond", "chamber", skimmer(0.3, -0.1))
             .line("supply", "chamber", "fall", strong(), pipe(20, 0.08))
             .solve();
-    // Villemonte's reduction with half the depth behind the sill.
+    // Villemonte's reduction with half the depth downstream of the sill.
     double passes = MOST * Math.pow(1 - Math.pow(0.5, 1.5), 0.385);
     assertTrue(chamber().isStarved());
     assertEquals(passes, outflow(state, "fall"), 1e-9 * passes);

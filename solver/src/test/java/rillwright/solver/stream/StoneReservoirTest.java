@@ -234,7 +234,10 @@ class StoneReservoirTest {
         .orElseThrow();
   }
 
-  /** What stays full after a stop: the box below its crest and the pipe behind the check valve. */
+  /**
+   * What stays full after a stop: the box below its crest and the pipe downstream of the check
+   * valve.
+   */
   @Test
   void whatStaysFullCanFreeze() {
     StreamBudget budget = StreamBudgetFinder.find(plan());

@@ -124,7 +124,7 @@ class StreamBudgetTest {
   }
 
   @Test
-  void badGeometryIsToldPlainly() {
+  void badGeometryIsReportedPlainly() {
     StreamBudget budget =
         StreamBudgetFinder.find(
             new Slope().items(Slope.reach(3, 1.2), Slope.reach(6, 0), new Step(0.2, 0.5)).plan());
@@ -134,7 +134,7 @@ class StreamBudgetTest {
   }
 
   @Test
-  void waterThatStandsAboveItsMarksAtRestIsTold() {
+  void waterThatStandsAboveItsMarksAtRestIsReported() {
     assertTrue(
         codes(StreamBudgetFinder.find(new Slope().overflow(-0.02).plan()))
             .contains("rest-above-overflow"));
@@ -142,7 +142,7 @@ class StreamBudgetTest {
   }
 
   @Test
-  void overflowAboveTheGroundIsTold() {
+  void overflowAboveTheGroundIsReported() {
     // the ground lies at 0.1 m
     assertTrue(
         codes(StreamBudgetFinder.find(new Slope().overflow(0.12).plan()))
@@ -151,7 +151,7 @@ class StreamBudgetTest {
   }
 
   @Test
-  void sillBelowThePondsFloorIsTold() {
+  void sillBelowThePondsFloorIsReported() {
     Slope shallow = new Slope().shape(new BasinShape(List.of(new Row(-0.1, 12), new Row(0.3, 12))));
 
     assertTrue(codes(StreamBudgetFinder.find(shallow.plan())).contains("sill-below-floor"));
@@ -163,7 +163,7 @@ class StreamBudgetTest {
   }
 
   @Test
-  void howAPondHoldsIsToldInShort() {
+  void howAPondHoldsIsReportedInShort() {
     double rate = 0.006 / DAY_S;
 
     assertEquals(Holding.RUNS_OVER_AT_STOP, holding(new Slope()));
@@ -181,7 +181,7 @@ class StreamBudgetTest {
   }
 
   @Test
-  void shelfFartherDownThanEighteenInchesIsTold() {
+  void shelfFartherDownThanEighteenInchesIsReported() {
     Slope deep = new Slope().shape(new TerracedPond(4, 3, 1, List.of(SHELF)).shape(0.05));
     Slope usual = new Slope().shape(new TerracedPond(4, 3, 1, List.of(SHELF)).shape(0));
 
@@ -190,7 +190,7 @@ class StreamBudgetTest {
   }
 
   @Test
-  void overflowThatIsNotToldIsAsHighAsTheMouthsTop() {
+  void overflowThatIsNotReportedIsAsHighAsTheMouthsTop() {
     LevelBudget pond =
         StreamBudgetFinder.find(new Slope().withoutOverflow().plan()).basins().get(0);
 
@@ -199,7 +199,7 @@ class StreamBudgetTest {
   }
 
   @Test
-  void weatherInWhichNothingEvaporatesIsTold() {
+  void weatherInWhichNothingEvaporatesIsReported() {
     StreamBudget budget = StreamBudgetFinder.find(new Slope().dampWeather().plan());
 
     assertTrue(codes(budget).contains("no-evaporation"), () -> "" + codes(budget));

@@ -25,12 +25,12 @@ class FarFromBestTest {
 
   @ParameterizedTest(name = "{0} m3/s of a best flow of 0.005 m3/s: {1}")
   @CsvSource({
-    "0.0012, nothing", // below the least flow: that is told instead
+    "0.0012, nothing", // below the least flow: that is reported instead
     "0.0013, far-from-best-efficiency",
     "0.0034, far-from-best-efficiency",
     "0.0035, nothing",
     "0.005, nothing",
-    "0.00602, nothing", // 120.4 %, told as 120 %
+    "0.00602, nothing", // 120.4 %, reported as 120 %
     "0.0061, far-from-best-efficiency",
     "0, nothing"
   })

@@ -70,7 +70,10 @@ public final class PlainNetworks {
         List.of(line("supply", "pond", "top", quadratic(c))));
   }
 
-  /** A pond, a trunk to a tee and from it two ways to outlets 2 m below: 1 L/s targeted of each. */
+  /**
+   * A pond, a trunk to a tee and from it two ways to outlets 2 m below: 1 L/s as the target of
+   * each.
+   */
   public static Network fork(double trunk, double near, double far) {
     return new Network(
         Water.at(20),
@@ -118,7 +121,7 @@ public final class PlainNetworks {
             line("supply", "chamber", "top", new PlannedPump(), quadratic(C))));
   }
 
-  /** Two outlets, at 1 m and at 3 m, behind a tee; 1 L/s targeted at each. */
+  /** Two outlets, at 1 m and at 3 m, downstream of a tee; 1 L/s as the target of each. */
   static Network twoOutlets() {
     OptionalDouble target = OptionalDouble.of(0.001);
     return new Network(
@@ -135,7 +138,7 @@ public final class PlainNetworks {
             line("to high", "split", "high", quadratic(C))));
   }
 
-  /** One of these with another pump beside the planned one, behind a loss like its. */
+  /** One of these with another pump beside the planned one, downstream of a loss like its. */
   static Network beside(Network one, String to, Part pump) {
     List<Line> lines = new ArrayList<>(one.lines());
     lines.add(line("other", "pond", to, pump, quadratic(C)));

@@ -27,7 +27,7 @@ import rillwright.solver.trial.Verdict.Kind;
 
 /**
  * Closed forms: H₀ − sQ = z + cQ², so Q = (−s + √(s² + 4c(H₀ − z)))/2c, with s = 600 s/m², z = 2 m,
- * c = 1e5 s²/m⁵; 2 L/s are targeted, which take 2.4 m.
+ * c = 1e5 s²/m⁵; the target is 2 L/s, which take 2.4 m.
  */
 class PumpTrialsTest {
   private static final double EXACT = 1e-9;

@@ -55,7 +55,7 @@ public enum Format {
     }
   }
 
-  /** Of a picture, told in words or points. */
+  /** Of a picture, reported in words or points. */
   public static final class OfPictures extends Reader {
     OfPictures() {
       super(EnumSet.of(TEXT, JSON));

@@ -39,7 +39,7 @@ public final class ProjectArguments {
 
   /**
    * The project, with changes applied. Conditions that it names are read too, so that what is wrong
-   * with them is told whether or not they are asked for.
+   * with them is reported whether or not they are asked for.
    *
    * @throws rillwright.cli.file.fault.InvalidInput if the file, a change or a condition is wrong
    */

@@ -21,7 +21,7 @@ public final class ChosenPumps {
   /**
    * Throws unless every pump is chosen.
    *
-   * @param remedy what that means and what would be right, behind "its pump is still to be chosen"
+   * @param remedy what that means and what would be right, after "its pump is still to be chosen"
    */
   public static void require(Project project, String remedy) {
     List<PumpPlace> planned = PumpPlace.listPlanned(project.network());
@@ -37,8 +37,8 @@ public final class ChosenPumps {
   }
 
   /**
-   * Throws unless a project in a condition fits the choice of one pump: something is targeted, the
-   * pump stands where it is to be chosen, and all others are chosen.
+   * Throws unless a project in a condition fits the choice of one pump: there is a target, the pump
+   * stands where it is to be chosen, and all others are chosen.
    */
   public static void requireFor(Project project, PumpPlace place) {
     WithTargets.require(project);

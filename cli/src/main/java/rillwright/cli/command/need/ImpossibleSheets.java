@@ -33,7 +33,7 @@ public final class ImpossibleSheets {
       Optional<MoreOutThanIn> worst = MoreOutThanIn.find(sheet.curve(), density);
       if (worst.isPresent()) {
         Place file = Place.whole(sheet.name());
-        faults.add(Fault.at(file, told(worst.get(), Shown.of(project.show()))));
+        faults.add(Fault.at(file, shown(worst.get(), Shown.of(project.show()))));
       } else {
         possible.put(entry.getKey(), sheet);
       }
@@ -44,7 +44,7 @@ public final class ImpossibleSheets {
     return new SheetFolder(possible, faults);
   }
 
-  private static String told(MoreOutThanIn worst, ShownUnits units) {
+  private static String shown(MoreOutThanIn worst, ShownUnits units) {
     return "power cannot be right: hydraulic output exceeds electrical input at "
         + units.writtenFlow(worst.flowM3PerS())
         + ": "

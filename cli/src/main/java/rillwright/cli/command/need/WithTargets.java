@@ -11,7 +11,7 @@ public final class WithTargets {
   private WithTargets() {}
 
   /**
-   * Refuses a project in which nothing is targeted, so that no pump can be sized.
+   * Refuses a project in which there is no target, so that no pump can be sized.
    *
    * @throws InvalidInput saying how to write a target
    */
@@ -20,7 +20,7 @@ public final class WithTargets {
   }
 
   /**
-   * Refuses a project in which nothing is targeted.
+   * Refuses a project in which there is no target.
    *
    * @param consequence what cannot be done then
    * @throws InvalidInput saying how to write a target

@@ -21,7 +21,7 @@ public record Condition(String name, List<Change> changes) {
     changes = List.copyOf(changes);
   }
 
-  /** What is wrong with a project in this condition, told with its name. */
+  /** What is wrong with a project in this condition, with its name. */
   public InvalidInput tell(InvalidInput wrong) {
     if (changes.isEmpty()) {
       return wrong;

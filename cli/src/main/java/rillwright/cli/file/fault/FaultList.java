@@ -53,7 +53,7 @@ public final class FaultList {
     return faults.size();
   }
 
-  /** Refuses the input if anything is wrong; of very many faults the first hundred are told. */
+  /** Refuses the input if anything is wrong; of very many faults the first hundred are reported. */
   public void throwIfAny() {
     if (faults.isEmpty()) {
       return;
@@ -62,16 +62,16 @@ public final class FaultList {
         Stream.concat(Stream.of(mainFile), faults.keySet().stream().map(Fault::file))
             .distinct()
             .toList();
-    List<Fault> told = new ArrayList<>(faults.keySet());
-    told.sort(
+    List<Fault> all = new ArrayList<>(faults.keySet());
+    all.sort(
         Comparator.comparingInt((Fault fault) -> files.indexOf(fault.file()))
             .thenComparingInt(Fault::line)
             .thenComparingInt(Fault::column));
     List<Fault> shown = new ArrayList<>();
-    told.stream().limit(MOST).forEach(fault -> shown.add(withHint(fault)));
-    if (told.size() > MOST) {
-      Fault last = told.get(MOST);
-      String left = "and " + (told.size() - MOST) + " more faults from here on";
+    all.stream().limit(MOST).forEach(fault -> shown.add(withHint(fault)));
+    if (all.size() > MOST) {
+      Fault last = all.get(MOST);
+      String left = "and " + (all.size() - MOST) + " more faults from here on";
       shown.add(new Fault(last.file(), last.line(), last.column(), left));
     }
     throw new InvalidInput(shown);

@@ -37,7 +37,9 @@ public enum ReadQuantity {
     return reading.find(field, measure(), range());
   }
 
-  /** In what its error may be told: as what is read, of a bucket as its time too, or as a share. */
+  /**
+   * In what its error may be reported: as what is read, of a bucket as its time too, or as a share.
+   */
   public Measure withinMeasure() {
     boolean timed = timeField().isPresent();
     Measure own = timed ? Measure.either(measure(), Measure.TIME) : measure();

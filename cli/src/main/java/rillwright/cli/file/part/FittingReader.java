@@ -86,9 +86,9 @@ final class FittingReader implements PartReader {
   }
 
   /**
-   * What a reducer or an enlargement takes: its own bore, else that of the run before it, against
-   * that of the run after it; where there is none, or it has the same, its own against that of the
-   * run before.
+   * What a reducer or an enlargement takes: its own bore, else that of the run upstream of it,
+   * against that of the run after it; where there is none, or it has the same, its own against that
+   * of the run before.
    */
   private VelocityHeadLoss changeOfBore(Fields fields, Surroundings around) {
     Optional<Bore> own = bores.findOwn(fields, around);

@@ -31,7 +31,7 @@ public final class PipeReader {
   private static final Range FACTOR =
       new Range(0, false, 10, "must be greater than 0 and not more than 10");
 
-  /** What to go on with after a fault was told. */
+  /** What to go on with after a fault was reported. */
   private static final Friction STAND_IN = new Friction.Roughness(0);
 
   private final Catalogue catalogue;
@@ -44,7 +44,7 @@ public final class PipeReader {
   /**
    * What fields say about a pipe.
    *
-   * @param materialAround the material of the pipe around, where a size is told without one
+   * @param materialAround the material of the pipe around, where a size is given without one
    */
   public PipeSpec read(Fields fields, Optional<String> materialAround) {
     Optional<String> material = material(fields);

@@ -6,7 +6,7 @@ import rillwright.solver.law.Bore;
 
 /** Finds the bore that a part stands in: its own, else that of the pipe around. */
 final class StandingBore {
-  /** What to go on with after a fault was told. */
+  /** What to go on with after a fault was reported. */
   static final Bore STAND_IN = new Bore(1);
 
   private final PipeReader pipes;

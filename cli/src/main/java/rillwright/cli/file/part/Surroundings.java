@@ -8,7 +8,7 @@ import rillwright.solver.network.Point;
  * What a part finds around it in its line.
  *
  * @param pipe the line's pipe
- * @param upstream the nearest run before it
+ * @param upstream the nearest run upstream of it
  * @param downstream the nearest run after it
  * @param start where the line begins; empty if that is faulty
  */
@@ -41,7 +41,7 @@ public record Surroundings(
     return pipe.material().or(() -> nearest().flatMap(NearbyRun::material));
   }
 
-  /** The bore of the run before it. */
+  /** The bore of the run upstream of it. */
   Optional<Bore> boreBefore() {
     return upstream.flatMap(NearbyRun::bore);
   }

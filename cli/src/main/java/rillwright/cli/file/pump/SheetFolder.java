@@ -32,7 +32,7 @@ public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
   /**
    * Reads a folder.
    *
-   * @param densityKgPerM3 of the water in which heads given as pressures are told
+   * @param densityKgPerM3 of the water in which heads given as pressures are stated
    * @throws InvalidInput if it is no folder, holds no data sheet, or none that is right
    */
   public static SheetFolder read(Path folder, double densityKgPerM3) {

@@ -10,7 +10,7 @@ public interface SheetSource {
    * Reads a data sheet.
    *
    * @param path as the project names it
-   * @param densityKgPerM3 of the water in which heads given as pressures are told
+   * @param densityKgPerM3 of the water in which heads given as pressures are stated
    * @throws InvalidInput if there is none or it is wrong
    */
   DataSheet read(String path, double densityKgPerM3);

@@ -66,7 +66,7 @@ final class EverydayWriting {
   private EverydayWriting() {}
 
   /**
-   * The answer to a text that is understood but written otherwise, what comes behind the text:
+   * The answer to a text that is understood but written otherwise, what comes after the text:
    * {@code is written "5 ft 6 in" here}; empty if it is none.
    */
   static Optional<String> answer(String text, Measure measure) {

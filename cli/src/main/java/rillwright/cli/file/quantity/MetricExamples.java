@@ -28,7 +28,7 @@ public final class MetricExamples {
 
   private MetricExamples() {}
 
-  /** A message whose example, from "for example" on, is told in metric units. */
+  /** A message whose example, from "for example" on, is reported in metric units. */
   public static String in(String message) {
     int at = message.indexOf(BEGINNING);
     return at < 0

@@ -8,7 +8,7 @@ import rillwright.solver.study.uncertainty.EvenDistribution;
 /**
  * A quantity as it is known.
  *
- * @param middle what to reckon with, in the base unit of its measure (SI where there is one)
+ * @param middle what to compute with, in the base unit of its measure (SI where there is one)
  * @param spread how far it may be off
  */
 public record Quantity(double middle, Spread spread) {

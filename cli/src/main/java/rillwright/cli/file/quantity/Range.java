@@ -43,7 +43,7 @@ public record Range(double least, boolean leastIncluded, double greatest, String
     return leastIncluded ? least : least + SMALLEST;
   }
 
-  /** A value in it, to go on with after a fault was told. */
+  /** A value in it, to go on with after a fault was reported. */
   public double standIn() {
     if (holds(0)) {
       return 0;

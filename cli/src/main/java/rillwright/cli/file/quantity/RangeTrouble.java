@@ -67,8 +67,8 @@ final class RangeTrouble {
       return Optional.of(quoted + ": a tolerance is written in a unit, not as a share");
     }
     double half = number.getAsDouble() * Double.parseDouble(share.group(1)) / 100;
-    String told = new BigDecimal(half, SHORT).stripTrailingZeros().toPlainString();
+    String shown = new BigDecimal(half, SHORT).stripTrailingZeros().toPlainString();
     return Optional.of(
-        quoted + ": write " + PlainText.quoted("\u00b1 " + (told + " " + symbol).strip()));
+        quoted + ": write " + PlainText.quoted("\u00b1 " + (shown + " " + symbol).strip()));
   }
 }

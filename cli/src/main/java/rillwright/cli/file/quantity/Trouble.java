@@ -34,11 +34,11 @@ final class Trouble {
   }
 
   /**
-   * A number with something behind it that is not one of its units.
+   * A number with something after it that is not one of its units.
    *
    * @param text all of it
    * @param numberEnd where the number ends
-   * @param symbol what stands behind
+   * @param symbol what stands after it
    * @param range what it may be: nothing else is offered
    */
   static String wrongUnit(String text, int numberEnd, String symbol, Measure measure, Range range) {
@@ -66,7 +66,7 @@ final class Trouble {
     return unknownUnit(quoted, symbol, measure);
   }
 
-  /** The number is offered alone only where what stands behind it does not change its worth. */
+  /** The number is offered alone only where what stands after it does not change its worth. */
   private static String notPlain(String number, String symbol, boolean isUnit, Measure measure) {
     String wrong = isUnit ? " has a unit; expected a plain number" : " is not a number";
     if (!measure.meaning().isEmpty()) {
@@ -140,16 +140,16 @@ final class Trouble {
     if (symbols.isEmpty() || !measure.needsUnit()) {
       return wanted(measure);
     }
-    String shown = symbols.get(0).equals("%") ? inPercent(number) : number;
+    String figure = symbols.get(0).equals("%") ? inPercent(number) : number;
     List<String> offered =
         measure.examples().stream().filter(it -> isIn(range, number, it, measure)).toList();
     List<String> examples = offered.isEmpty() ? measure.examples() : offered;
-    String told =
+    String shown =
         examples.stream()
-            .map(symbol -> "\"" + shown + " " + symbol + "\"")
+            .map(symbol -> "\"" + figure + " " + symbol + "\"")
             .collect(Collectors.joining(" or "));
     String units = symbols.size() == 1 ? "" : " (" + listed(measure) + ")";
-    return (examples.size() == 1 ? "for example " : "") + told + units;
+    return (examples.size() == 1 ? "for example " : "") + shown + units;
   }
 
   private static boolean isIn(Range range, String number, String symbol, Measure measure) {

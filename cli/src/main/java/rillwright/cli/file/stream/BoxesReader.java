@@ -14,7 +14,7 @@ import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.FallBox;
 
-/** Reads how large the boxes behind falls are. */
+/** Reads how large the boxes of falls are. */
 public final class BoxesReader {
   private static final String DEPTH = "box depth";
 
@@ -36,7 +36,7 @@ public final class BoxesReader {
         if (area.isPresent() && fall.areSound()) {
           ledger.note(
               what
-                  + ": the box behind its crest has "
+                  + ": the box at its crest has "
                   + fall.findText("box area").orElse("")
                   + " of water, "
                   + fall.findText(DEPTH)

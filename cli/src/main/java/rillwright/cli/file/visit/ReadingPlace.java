@@ -106,7 +106,7 @@ final class ReadingPlace {
     return point instanceof Chamber chamber && chamber.areaM2().isPresent();
   }
 
-  /** The chamber or basin whose level is told by how far it is below the pond. */
+  /** The chamber or basin whose level is given by how far it is below the pond. */
   Optional<Point> below(Fields fields) {
     return point(fields, "a level", "a chamber or a basin", ReadingPlace::isOpenWater);
   }

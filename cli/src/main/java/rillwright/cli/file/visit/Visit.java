@@ -8,7 +8,7 @@ import rillwright.solver.study.diagnosis.reading.Reading;
  * What was read and seen on site.
  *
  * @param placed readings, in the order of the file
- * @param signs what was seen and told, in the order of the file
+ * @param signs what was seen and reported, in the order of the file
  */
 public record Visit(List<PlacedReading> placed, List<Sign> signs) {
   public Visit {

@@ -24,7 +24,7 @@ import rillwright.solver.stream.Stream;
 import rillwright.solver.stream.StreamItem;
 import rillwright.solver.stream.WaterLoss;
 
-/** By what the beds of streams are reckoned, and what was taken where a stream is silent. */
+/** By what the beds of streams are computed, and what was taken where a stream is silent. */
 final class StreamNotes {
   private final Project project;
   private final ShownUnits units;

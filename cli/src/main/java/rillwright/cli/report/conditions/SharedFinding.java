@@ -64,14 +64,14 @@ public record SharedFinding<A>(List<Made<A>> made) {
   /**
    * It in a sentence: {@code In "low" and "lower" (figures of "lower"): …}.
    *
-   * @param told where it is told with its figures
+   * @param shown where it is shown with its figures
    */
-  public String sentence(Made<A> told, Wording wording) {
-    String message = told.finding().message(wording);
+  public String sentence(Made<A> shown, Wording wording) {
+    String message = shown.finding().message(wording);
     boolean alike = made.stream().allMatch(one -> one.finding().message(wording).equals(message));
     return "In "
         + conditions()
-        + (alike ? ": " : " (figures of \"" + told.where().condition() + "\"): ")
+        + (alike ? ": " : " (figures of \"" + shown.where().condition() + "\"): ")
         + message;
   }
 

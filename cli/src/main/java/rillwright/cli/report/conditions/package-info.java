@@ -1,5 +1,5 @@
 /**
- * What is found in several conditions, told once. Uses the answers of {@code study} and the
+ * What is found in several conditions, said once. Uses the answers of {@code study} and the
  * solver's findings.
  */
 package rillwright.cli.report.conditions;

@@ -69,7 +69,7 @@ public final class CasesJson {
     return Json.text(STREAM, answer);
   }
 
-  private static <A> Shape<Cases<A>> shape(String study, Value<A> told) {
+  private static <A> Shape<Cases<A>> shape(String study, Value<A> shown) {
     return Shape.<Cases<A>>answer(
             study + "Conditions", "What \"" + study + "\" says of a project in conditions.")
         .words("title", Meaning.TITLE, Cases::title)
@@ -80,11 +80,11 @@ public final class CasesJson {
             "The member of a condition that holds its answer.",
             any -> study)
         .truth("offered", Meaning.OFFERED, Cases::offered)
-        .member("conditions", Value.someOf(one(study, told)), "In their order.", In::list);
+        .member("conditions", Value.someOf(one(study, shown)), "In their order.", In::list);
   }
 
   /** What a study says in one condition, in a member called as the study is. */
-  static <A> Shape<In<A>> one(String study, Value<A> told) {
+  static <A> Shape<In<A>> one(String study, Value<A> shown) {
     return Shape.<In<A>>of()
         .including(CONDITION, it -> it.one.named())
         .orNull(
@@ -92,6 +92,6 @@ public final class CasesJson {
             Value.words(),
             "Why there is no balance; null if there is one.",
             it -> it.one.noBalance().map(why -> NoBalanceWords.of(why, Shown.of(it.all))))
-        .orNull(study, told, "What is so then; null without a balance.", it -> it.one.answer());
+        .orNull(study, shown, "What is so then; null without a balance.", it -> it.one.answer());
   }
 }

@@ -23,7 +23,7 @@ import rillwright.solver.network.PointName;
 
 /** What would mend a job, for programs. */
 public final class MendJson {
-  private record Told(Remedy remedy, ShownUnits units) {}
+  private record Listed(Remedy remedy, ShownUnits units) {}
 
   private static final Shape<Need> NEED =
       Shape.<Need>of()
@@ -32,8 +32,8 @@ public final class MendJson {
           .numberOrNull("targetM3PerS", FLOW, "Its target; null without one.", Need::targetM3PerS)
           .number("hasM3PerS", FLOW, "What flows there.", Need::hasM3PerS);
 
-  private static final Shape<Told> REMEDY =
-      Shape.<Told>of()
+  private static final Shape<Listed> REMEDY =
+      Shape.<Listed>of()
           .list(
               "for",
               Value.words(),
@@ -95,7 +95,7 @@ public final class MendJson {
               "remedies",
               REMEDY,
               "The best first: those that mend before others.",
-              it -> it.remedies().stream().map(remedy -> new Told(remedy, Shown.of(it))).toList())
+              it -> it.remedies().stream().map(remedy -> new Listed(remedy, Shown.of(it))).toList())
           .list("bounds", BOUND, "What classes of change cannot exceed.", MendAnswer::bounds)
           .numberOrNull(
               "dutyFlowM3PerS",

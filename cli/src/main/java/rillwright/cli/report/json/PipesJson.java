@@ -142,7 +142,7 @@ public record PipesJson(
               SIZES,
               "The choice that meets every target (up to 5 % short counts) with the least cost over"
                   + " the years; where no cost is known, the narrowest. What has a pipe or pump"
-                  + " without a price stands behind what has not.",
+                  + " without a price is listed after what has one.",
               it -> it.choice.leastCost())
           .orNull("runnerUp", SIZES, "The one after it.", it -> it.choice.runnerUp())
           .list(

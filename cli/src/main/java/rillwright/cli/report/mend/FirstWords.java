@@ -15,7 +15,7 @@ import rillwright.solver.network.Point;
 
 /** What to do first, in a line; and what need not be tried. */
 public final class FirstWords {
-  /** More falls than this are told by the least and the greatest share. */
+  /** More falls than this are shown by the least and the greatest share. */
   private static final int FEW_FALLS = 3;
 
   private FirstWords() {}
@@ -29,13 +29,13 @@ public final class FirstWords {
     String first =
         answer.mending().stream()
             .findFirst()
-            .map(remedy -> told(remedy, answer, units))
+            .map(remedy -> shown(remedy, answer, units))
             .or(() -> pump(answer, units))
             .orElse("\"rillwright mend\" tries what would help.");
     return Optional.of("First: " + first);
   }
 
-  private static String told(Remedy remedy, MendAnswer answer, ShownUnits units) {
+  private static String shown(Remedy remedy, MendAnswer answer, ShownUnits units) {
     OptionalDouble price = remedy.candidate().price();
     return RemedyWords.of(remedy.candidate(), units)
         + ": "

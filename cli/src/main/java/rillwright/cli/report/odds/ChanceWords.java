@@ -5,7 +5,7 @@ import rillwright.cli.report.units.ShownUnits;
 /**
  * Chances in words: never certain where a sample says otherwise.
  *
- * @param units in which shares are told
+ * @param units in which shares are shown
  */
 public record ChanceWords(ShownUnits units) {
   private static final double ONE_PER_CENT = 0.01;

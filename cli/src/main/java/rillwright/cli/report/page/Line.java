@@ -5,7 +5,7 @@ import rillwright.curves.wording.PlainText;
 /**
  * A paragraph.
  *
- * @param mark before it, with a space behind: "! " for what needs care; empty for none
+ * @param mark before it, with a space after it: "! " for what needs care; empty for none
  * @param text of it
  */
 public record Line(String mark, String text) {

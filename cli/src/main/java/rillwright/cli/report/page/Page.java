@@ -22,7 +22,7 @@ public record Page(List<Block> blocks) {
     return ((Head.Title) blocks.get(0).head()).text();
   }
 
-  /** This page with a picture behind its tables, before what there is to say under headings. */
+  /** This page with a picture after its tables, before what there is to say under headings. */
   public Page with(Chart picture) {
     int place = 0;
     while (place < blocks.size() && !(blocks.get(place).head() instanceof Head.Heading)) {

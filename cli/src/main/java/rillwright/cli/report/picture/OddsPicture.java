@@ -43,7 +43,7 @@ public final class OddsPicture {
 
   /**
    * What is to be drawn of odds in several conditions: the chance of each flow over the fall that
-   * is worst off, a curve for each condition; empty if nothing is targeted or has a balance.
+   * is worst off, a curve for each condition; empty if there is no target or has a balance.
    */
   public static Optional<OddsChart> of(Cases<OddsAnswer> answer) {
     return WorstOdds.of(answer).flatMap(worst -> inConditions(answer, worst));
@@ -53,13 +53,13 @@ public final class OddsPicture {
     PointName name = worst.fall();
     List<ChanceCurve> curves = new ArrayList<>();
     for (Case<OddsAnswer> one : answer.cases()) {
-      for (FallOdds fall : one.answer().map(told -> told.odds().falls()).orElse(List.of())) {
+      for (FallOdds fall : one.answer().map(shown -> shown.odds().falls()).orElse(List.of())) {
         if (fall.name().equals(name) && fall.flow().isPresent()) {
           OddsPicture picture = new OddsPicture(one.answer().orElseThrow());
           ChanceCurve curve = picture.curve(one.condition(), fall, fall.flow().get());
-          boolean told = one.condition().equals(worst.condition());
+          boolean shown = one.condition().equals(worst.condition());
           curves.add(
-              told
+              shown
                   ? curve
                   : new ChanceCurve(curve.name(), curve.percentilesM3PerS(), Optional.empty()));
         }

@@ -53,7 +53,7 @@ public final class PartWords {
       case SWEPT ->
           high.fallDegrees() == HighPoint.UPRIGHT_DEGREES
               ? ""
-              : ", falls " + Math.round(high.fallDegrees()) + "° behind it";
+              : ", falls " + Math.round(high.fallDegrees()) + "° downstream of it";
     };
   }
 

@@ -22,7 +22,7 @@ final class Figures {
    * The number rounded, with thousands separators and without trailing zeros.
    *
    * @param number finite
-   * @param figures how many of its figures are told at most, 1 or more
+   * @param figures how many of its figures are shown at most, 1 or more
    * @param leastStep the finest step, whatever the figures allow; greater than 0
    */
   static String of(double number, int figures, String leastStep) {
@@ -62,7 +62,7 @@ final class Figures {
     return whole.stream().map(Figures::grouped).toList();
   }
 
-  /** Whether so many figures say all of a number, but for what reckoning loses. */
+  /** Whether so many figures say all of a number, but for what rounding loses. */
   static boolean isShort(double number, int figures) {
     double rounded = new BigDecimal(number).round(new MathContext(figures)).doubleValue();
     return Math.abs(rounded - number) <= NEARLY * Math.abs(number);

@@ -7,7 +7,7 @@ import rillwright.curves.unit.Unit;
  * How one kind of quantity is shown.
  *
  * @param unit its unit
- * @param figures how many figures are told at most
+ * @param figures how many figures are shown at most
  * @param leastStep the finest step, in that unit
  */
 record Scale(Unit unit, int figures, String leastStep) {

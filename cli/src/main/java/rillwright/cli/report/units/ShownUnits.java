@@ -12,8 +12,8 @@ import rillwright.solver.finding.Wording;
  *
  * <p>One rule: what is computed is rounded to three figures and no finer than 1 gph, 0.1 ft, 0.1
  * in, 0.01 ft/s, 0.1 psi, 0.01 m3/h, 0.01 m, 1 mm, 0.01 m/s, 0.1 kPa, 1 W, the same wherever it is
- * told; what somebody wrote in these units (levels, lengths, targets, points of data sheets) is
- * told as it is written; lengths below 4 ft in inches if whole quarters of one and no whole feet.
+ * shown; what somebody wrote in these units (levels, lengths, targets, points of data sheets) is
+ * shown as it is written; lengths below 4 ft in inches if whole quarters of one and no whole feet.
  */
 public final class ShownUnits implements Wording {
   /** Gallons per hour, feet, inches, psi. */
@@ -143,7 +143,7 @@ public final class ShownUnits implements Wording {
     return depth.with(depthM);
   }
 
-  /** A depth as near as it is to be told from others, from m: "0.72 in", "18.5 mm". */
+  /** A depth as near as it is to be distinguished from others, from m: "0.72 in", "18.5 mm". */
   public String fineDepth(double depthM) {
     String step = depth.unit() == Unit.INCH ? "0.01" : "0.5";
     return new Scale(depth.unit(), Scale.CLOSE, step).with(depthM);
@@ -266,7 +266,7 @@ public final class ShownUnits implements Wording {
     return tools;
   }
 
-  /** Over what length friction is told: "100 ft", "100 m". */
+  /** Over what length friction is shown: "100 ft", "100 m". */
   public String frictionLength() {
     return "100 " + head.unit().symbol();
   }

@@ -10,7 +10,7 @@ import rillwright.curves.unit.Unit;
  * @param barrelM3 a barrel, m³
  * @param barrel its words
  * @param bucketUpToM3PerS the flow up to which a bucket does, m³/s
- * @param poolAreaM2 area of a round pool to reckon a refill with, m²
+ * @param poolAreaM2 area of a round pool to compute a refill with, m²
  * @param poolDepthM how far it is bailed down, m
  * @param pool its words
  * @param ruler a ruler or tape

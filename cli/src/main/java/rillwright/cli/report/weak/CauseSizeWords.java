@@ -2,7 +2,7 @@ package rillwright.cli.report.weak;
 
 import rillwright.cli.report.units.ShownUnits;
 
-/** How the size of a cause is told to a crew. */
+/** How the size of a cause is shown to a crew. */
 public enum CauseSizeWords {
   NONE,
   PASSES,

@@ -16,7 +16,7 @@ public enum CauseWords {
       CauseSizeWords.PASSES),
   NET_CLOGGED(
       "net clogged",
-      "the net behind the skimmer is clogged",
+      "the net downstream of the skimmer is clogged",
       "a clogged net",
       "Clean the net or mat: water stands higher upstream of it. A larger one clogs later.",
       Caution.HANDS,
@@ -236,7 +236,7 @@ public enum CauseWords {
     return caution;
   }
 
-  /** How its size is told. */
+  /** How its size is shown. */
   public CauseSizeWords size() {
     return size;
   }

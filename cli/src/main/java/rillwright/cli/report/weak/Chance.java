@@ -2,7 +2,7 @@ package rillwright.cli.report.weak;
 
 import java.util.Locale;
 
-/** A probability as it is told. */
+/** A probability as it is shown. */
 public final class Chance {
   private Chance() {}
 

@@ -26,9 +26,9 @@ public record RiskWords(String mark, String sentence) {
       case ELECTRICITY ->
           new RiskWords(
               "+",
-              "Electricity by water: a plug-in meter that stays dry, behind a GFCI or RCD; anything"
-                  + " at the wiring is for a qualified electrician, licensed where the law requires"
-                  + " it.");
+              "Electricity by water: a plug-in meter that stays dry, protected by a GFCI or RCD;"
+                  + " anything at the wiring is for a qualified electrician, licensed where the law"
+                  + " requires it.");
       case OPEN_WATER ->
           new RiskWords(
               "~",

@@ -16,7 +16,7 @@ import rillwright.solver.trial.SiteState;
  * @param states the same in each of the conditions that judge
  */
 public record CandidateCurves(List<RatedTrial> best, SystemCurve asItStands, List<InState> states) {
-  /** More curves than these cannot be told apart. */
+  /** More curves than these cannot be distinguished. */
   private static final int MOST = 12;
 
   private static final double ROOM = 1.08;

@@ -44,6 +44,6 @@ public record GravityRequest(
         GravityChooser.choose(sized.options(), progress),
         sized.unpriced(),
         sized.uncounted(),
-        judging.told(SizeOption.tried(sizes)));
+        judging.shown(SizeOption.tried(sizes)));
   }
 }

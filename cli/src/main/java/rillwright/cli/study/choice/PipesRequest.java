@@ -73,7 +73,7 @@ public record PipesRequest(
         sized.uncounted(),
         sheets.map(SheetFolder::faults).orElse(List.<Fault>of()),
         offers.otherCurrencies(),
-        judging.told(SizeOption.tried(sizes)));
+        judging.shown(SizeOption.tried(sizes)));
   }
 
   private List<PumpSetup> setups(Project project, Offers offers) {

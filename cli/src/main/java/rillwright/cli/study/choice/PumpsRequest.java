@@ -59,7 +59,7 @@ public record PumpsRequest(
         choice,
         sheets.faults(),
         offers.otherCurrencies(),
-        judging.told(List.of("lines." + place.line().value() + ".pump")),
+        judging.shown(List.of("lines." + place.line().value() + ".pump")),
         states);
   }
 }

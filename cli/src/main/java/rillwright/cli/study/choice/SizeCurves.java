@@ -10,7 +10,7 @@ import rillwright.solver.study.pipechoice.RatedPipe;
  * @param curves one for each of them, in their order
  */
 public record SizeCurves(List<OfSize> curves) {
-  /** More curves than these cannot be told apart. */
+  /** More curves than these cannot be distinguished. */
   private static final int MOST = 8;
 
   public SizeCurves {

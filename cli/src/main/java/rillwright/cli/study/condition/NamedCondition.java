@@ -4,7 +4,7 @@ import java.util.List;
 import rillwright.cli.file.condition.Condition;
 
 /**
- * A condition as it is told.
+ * A condition as it is reported.
  *
  * @param name by which people know it
  * @param changes to the file that make it; none as written

@@ -38,15 +38,15 @@ public final class SiteConditions {
   }
 
   /**
-   * How they are told; empty if none were asked for.
+   * How they are reported; empty if none were asked for.
    *
    * @param tried addresses, or what they begin with, of what the study tries itself
    */
-  public Optional<JudgingConditions> told(List<String> tried) {
-    return conditions.map(all -> told(all, tried));
+  public Optional<JudgingConditions> shown(List<String> tried) {
+    return conditions.map(all -> shown(all, tried));
   }
 
-  private static JudgingConditions told(ProjectConditions all, List<String> tried) {
+  private static JudgingConditions shown(ProjectConditions all, List<String> tried) {
     List<NamedCondition> named =
         all.projects().stream().map(state -> NamedCondition.of(state.condition())).toList();
     return new JudgingConditions(

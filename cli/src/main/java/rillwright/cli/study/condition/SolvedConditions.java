@@ -48,7 +48,7 @@ public record SolvedConditions(Cases<Solved> solved, Network network) {
         .orElse(0.0);
   }
 
-  /** Whether a fall gets less than its target, or nothing can be told. */
+  /** Whether a fall gets less than its target, or nothing can be known. */
   public boolean isUnderTarget(PointName fall, Case<Solved> one) {
     return point(fall, one).map(PointState::isUnderTarget).orElse(true);
   }

@@ -18,7 +18,7 @@ import rillwright.solver.study.duty.Duty;
  * @param system head that everything else needs
  * @param pump the pump there; empty if it is still to be chosen
  * @param state what flows where with it; empty likewise
- * @param duty what it must make; empty if a pump is chosen or nothing is targeted
+ * @param duty what it must make; empty if a pump is chosen or there is no target
  * @param toFlowM3PerS flow to which the curves are drawn, m³/s
  */
 public record Curves(

@@ -17,14 +17,14 @@ import rillwright.solver.network.PointName;
  */
 public record WorstOdds(String condition, PointName fall, double chance) {
 
-  /** The first of the worst; empty if nothing is targeted or nothing has a balance. */
+  /** The first of the worst; empty if there is no target or nothing has a balance. */
   public static Optional<WorstOdds> of(Cases<OddsAnswer> answer) {
     return answer.cases().stream()
         .flatMap(WorstOdds::listOf)
         .min(Comparator.comparingDouble(WorstOdds::chance));
   }
 
-  /** The first of the worst of each targeted fall, in the order of the falls. */
+  /** The first of the worst of each fall with a target, in the order of the falls. */
   public static List<WorstOdds> listOf(Cases<OddsAnswer> answer) {
     Map<PointName, WorstOdds> worst = new LinkedHashMap<>();
     answer.cases().stream()
@@ -38,7 +38,7 @@ public record WorstOdds(String condition, PointName fall, double chance) {
 
   private static Stream<WorstOdds> listOf(Case<OddsAnswer> one) {
     return one.answer().stream()
-        .flatMap(told -> told.odds().falls().stream())
+        .flatMap(shown -> shown.odds().falls().stream())
         .filter(fall -> fall.chance().isPresent())
         .map(fall -> new WorstOdds(one.condition(), fall.name(), fall.chance().getAsDouble()));
   }

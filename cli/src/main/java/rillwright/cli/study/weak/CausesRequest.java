@@ -23,8 +23,8 @@ public record CausesRequest(Optional<Priors> priors) implements Request<CausesAn
   public CausesAnswer answer(Project project, Progress progress) {
     PumpsChosen.require(project.network());
     AsBuilt built = AsBuilt.of(project.network());
-    Priors told = priorsOf(built);
-    return new CausesAnswer(Job.of(project), built, told.causes(), told.signs());
+    Priors shown = priorsOf(built);
+    return new CausesAnswer(Job.of(project), built, shown.causes(), shown.signs());
   }
 
   /** The causes of a job with the usual priors. */

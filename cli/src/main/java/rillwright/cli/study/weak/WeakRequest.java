@@ -41,24 +41,24 @@ public record WeakRequest(Optional<Visit> visit, CausesRequest causes, Sizes siz
     PumpsChosen.require(project.network());
     AsBuilt built = AsBuilt.of(project.network());
     Priors priors = causes.priorsOf(built);
-    Visit told = visit.orElseGet(() -> VisitReader.inProject(project, built));
+    Visit shown = visit.orElseGet(() -> VisitReader.inProject(project, built));
     ToDoubleFunction<Cause> signs =
-        cause -> priors.signs().factor(told.signs(), cause.id().cause());
+        cause -> priors.signs().factor(shown.signs(), cause.id().cause());
     Diagnostician diagnostician =
         Diagnostician.of(
             built,
             priors.causes(),
-            told.readings().stream().map(Reading::what).toList(),
+            shown.readings().stream().map(Reading::what).toList(),
             sizes,
             progress);
     if (!diagnostician.canExplain()) {
       throw new NothingExplains();
     }
-    Diagnosis diagnosis = diagnostician.explain(told.readings(), signs);
+    Diagnosis diagnosis = diagnostician.explain(shown.readings(), signs);
     return new WeakAnswer(
         Job.of(project),
         diagnostician.scope(),
-        told,
+        shown,
         diagnosis,
         diagnostician.pairs(diagnosis, signs));
   }

@@ -120,10 +120,10 @@ class ChangesTest {
             + " for example \"water.temperature=5 C\"",
         "lines.\"a=3 | a quote in this change is not closed"
       })
-  void whatCannotBeChangedIsTold(String change, String message) {
+  void whatCannotBeChangedIsReported(String change, String message) {
     MapNode tree = tree(PROJECT);
-    InvalidInput told = assertThrows(InvalidInput.class, () -> Changes.apply(tree, change));
-    assertEquals("--set \"" + change + "\": " + message, told.getMessage());
+    InvalidInput shown = assertThrows(InvalidInput.class, () -> Changes.apply(tree, change));
+    assertEquals("--set \"" + change + "\": " + message, shown.getMessage());
   }
 
   @Test
@@ -139,11 +139,11 @@ class ChangesTest {
   }
 
   @Test
-  void aWrongNestedChangeIsToldAtItsPlace() {
+  void aWrongNestedChangeIsReportedAtItsPlace() {
     MapNode changes = tree("lines:\n  supply:\n    skimmer: {clogged: 3 %}\n");
-    InvalidInput told =
+    InvalidInput shown =
         assertThrows(InvalidInput.class, () -> Changes.applyAll(tree(PROJECT), changes));
-    assertEquals(3, told.faults().get(0).line());
-    assertEquals(5, told.faults().get(0).column());
+    assertEquals(3, shown.faults().get(0).line());
+    assertEquals(5, shown.faults().get(0).column());
   }
 }

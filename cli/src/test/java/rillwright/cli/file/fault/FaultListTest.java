@@ -10,25 +10,25 @@ import org.junit.jupiter.api.Test;
 class FaultListTest {
   private final FaultList faults = new FaultList("pond.yaml");
 
-  private String told() {
+  private String shown() {
     return assertThrows(InvalidInput.class, faults::throwIfAny).getMessage();
   }
 
   @Test
-  void faultsAreToldInTheOrderOfTheirPlacesTheProjectFirst() {
+  void faultsAreReportedInTheOrderOfTheirPlacesTheProjectFirst() {
     faults.add(new Place("pump.csv", 1, 1), "c");
     faults.add(new Place("pond.yaml", 12, 3), "b");
     faults.add(new Place("pond.yaml", 2, 30), "a");
     faults.add(new Place("pond.yaml", 12, 1), "ab");
     assertEquals(
-        "pond.yaml:2:30: a\npond.yaml:12:1: ab\npond.yaml:12:3: b\npump.csv:1:1: c", told());
+        "pond.yaml:2:30: a\npond.yaml:12:1: ab\npond.yaml:12:3: b\npump.csv:1:1: c", shown());
   }
 
   @Test
-  void theSameFaultIsToldOnce() {
+  void theSameFaultIsReportedOnce() {
     faults.add(new Place("pond.yaml", 2, 3), "a");
     faults.add(new Place("pond.yaml", 2, 3), "a");
-    assertEquals("pond.yaml:2:3: a", told());
+    assertEquals("pond.yaml:2:3: a", shown());
   }
 
   @Test
@@ -36,10 +36,10 @@ class FaultListTest {
     for (int line = 1; line <= 250; line++) {
       faults.add(new Place("pond.yaml", line, 1), "x");
     }
-    InvalidInput told = assertThrows(InvalidInput.class, faults::throwIfAny);
-    assertEquals(101, told.faults().size());
+    InvalidInput shown = assertThrows(InvalidInput.class, faults::throwIfAny);
+    assertEquals(101, shown.faults().size());
     assertEquals(
-        "pond.yaml:101:1: and 150 more faults from here on", told.faults().get(100).toString());
+        "pond.yaml:101:1: and 150 more faults from here on", shown.faults().get(100).toString());
   }
 
   /** Ten thousand misspelt names among as many were compared for minutes. */
@@ -52,8 +52,8 @@ class FaultListTest {
           "no x",
           () -> "; did you mean y" + searches.incrementAndGet());
     }
-    InvalidInput told = assertThrows(InvalidInput.class, faults::throwIfAny);
-    assertEquals("pond.yaml:1:1: no x; did you mean y1", told.faults().get(0).toString());
+    InvalidInput shown = assertThrows(InvalidInput.class, faults::throwIfAny);
+    assertEquals("pond.yaml:1:1: no x; did you mean y1", shown.faults().get(0).toString());
     assertEquals(100, searches.get());
   }
 

@@ -45,7 +45,7 @@ class InexactQuantityTest {
     "40 % .. 60 %, share, 0.4, 0.6",
     "1 .. 2.5, number, 1, 2.5"
   })
-  void aRangeIsEvenAndItsMiddleIsReckonedWith(
+  void aRangeIsEvenAndItsMiddleIsComputedWith(
       String text, String measure, double least, double greatest) throws NotAQuantity {
     Quantity quantity = QuantityReader.read(text, MEASURES.get(measure), Range.ANY);
     Quantity.Even even = (Quantity.Even) quantity.spread();

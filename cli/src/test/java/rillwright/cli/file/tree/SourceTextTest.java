@@ -38,7 +38,7 @@ class SourceTextTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"", " ", "\n\n", "\uFEFF"})
-  void anEmptyFileIsTold(String text) throws IOException {
+  void anEmptyFileIsReported(String text) throws IOException {
     Path file = file(text.getBytes(StandardCharsets.UTF_8));
     assertEquals(file + ": the file is empty", faultOf(file));
   }
@@ -47,8 +47,8 @@ class SourceTextTest {
   void aFileOfCommentsOnlyIsEmptyToo() throws IOException {
     Path file = file("# nothing\n".getBytes(StandardCharsets.UTF_8));
     SourceText text = SourceText.read(file);
-    InvalidInput told = assertThrows(InvalidInput.class, () -> TreeReader.read(text));
-    assertEquals(file + ": the file is empty", told.getMessage());
+    InvalidInput shown = assertThrows(InvalidInput.class, () -> TreeReader.read(text));
+    assertEquals(file + ": the file is empty", shown.getMessage());
   }
 
   @Test

@@ -178,9 +178,9 @@ class TreeReaderTest {
   @ParameterizedTest
   @MethodSource
   void wrongJson(String text, String fault) {
-    String told = faultsOf("p.json", text);
-    assertTrue(told.matches("p\\.json:1:\\d+: .*"), told);
-    assertTrue(told.endsWith(": this is not JSON: " + fault), told);
+    String shown = faultsOf("p.json", text);
+    assertTrue(shown.matches("p\\.json:1:\\d+: .*"), shown);
+    assertTrue(shown.endsWith(": this is not JSON: " + fault), shown);
   }
 
   @ParameterizedTest
@@ -214,7 +214,7 @@ class TreeReaderTest {
 
   @Test
   void escapesInAFileNeverReachTheTerminal() {
-    String told = faultsOf("p\u001b[31m.yaml", "\"\\e[2J\": 1\n\"\\e[2J\": 2\n");
-    assertEquals("p\\u001b[31m.yaml:2:1: \"\\u001b[2J\" is here twice, first in line 1", told);
+    String shown = faultsOf("p\u001b[31m.yaml", "\"\\e[2J\": 1\n\"\\e[2J\": 2\n");
+    assertEquals("p\\u001b[31m.yaml:2:1: \"\\u001b[2J\" is here twice, first in line 1", shown);
   }
 }

@@ -46,7 +46,7 @@ class ShownUnitsTest {
     "0.4, 0.4 ft",
     "100.25, 100.25 ft"
   })
-  void levelsAreToldAsTheyAreWritten(double feet, String shown) {
+  void levelsAreReportedAsTheyAreWritten(double feet, String shown) {
     assertEquals(shown, ShownUnits.US.length(Unit.FOOT.toSi(feet)));
   }
 
@@ -61,18 +61,18 @@ class ShownUnitsTest {
     "36, 3 ft",
     "-54, -4.5 ft"
   })
-  void shortLengthsAreToldInInches(double inches, String shown) {
+  void shortLengthsAreReportedInInches(double inches, String shown) {
     assertEquals(shown, ShownUnits.US.length(Unit.INCH.toSi(inches)));
   }
 
   @Test
-  void aShortLengthThatIsWrittenInMetricUnitsIsToldInInches() {
+  void aShortLengthThatIsWrittenInMetricUnitsIsReportedInInches() {
     assertEquals("3.94 in", ShownUnits.US.length(0.1));
     assertEquals("-0.1 m", ShownUnits.METRIC.length(-0.1));
   }
 
   @Test
-  void whatIsWrittenIsToldAsItIsWritten() {
+  void whatIsWrittenIsReportedAsItIsWritten() {
     ShownUnits metric = ShownUnits.METRIC;
     assertEquals("16.28 m3/h", metric.writtenFlow(16_280 / 3.6e6));
     assertEquals("9.15 m3/h", metric.writtenFlow(9.15 / 3600));

@@ -33,7 +33,7 @@ public record OddsChart(
    *
    * @param name of the fall
    * @param percentilesM3PerS flows below which 0 %, 1 %, … 100 % lie, m³/s; 101 that do not fall
-   * @param target what is targeted of it
+   * @param target its target
    */
   public record ChanceCurve(String name, List<Double> percentilesM3PerS, Optional<Target> target) {
     private static final int COUNT = 101;

@@ -20,19 +20,19 @@ public final class FaultList {
     return faults.isEmpty();
   }
 
-  /** Refuses the sheet if anything is wrong; of very many faults the first fifty are told. */
+  /** Refuses the sheet if anything is wrong; of very many faults the first fifty are reported. */
   public void throwIfAny(String sheet) throws SheetFaults {
     if (faults.isEmpty()) {
       return;
     }
-    List<SheetFault> told = new ArrayList<>(faults);
-    told.sort(Comparator.comparingInt(SheetFault::line).thenComparingInt(SheetFault::column));
-    if (told.size() > MOST) {
-      int left = told.size() - MOST;
-      told.subList(MOST, told.size()).clear();
-      SheetFault last = told.get(MOST - 1);
-      told.add(new SheetFault(last.line(), last.column(), left + " more faults after this one"));
+    List<SheetFault> shown = new ArrayList<>(faults);
+    shown.sort(Comparator.comparingInt(SheetFault::line).thenComparingInt(SheetFault::column));
+    if (shown.size() > MOST) {
+      int left = shown.size() - MOST;
+      shown.subList(MOST, shown.size()).clear();
+      SheetFault last = shown.get(MOST - 1);
+      shown.add(new SheetFault(last.line(), last.column(), left + " more faults after this one"));
     }
-    throw new SheetFaults(sheet, told);
+    throw new SheetFaults(sheet, shown);
   }
 }

@@ -42,7 +42,7 @@ public final class CellSplitter {
     }
   }
 
-  /** A comment line as one cell, without the separators that a spreadsheet puts behind it. */
+  /** A comment line as one cell, without the separators that a spreadsheet puts after it. */
   public Cell commentOf(SheetLine line) {
     int start = skipBlanks(line.text(), 0);
     if (line.text().charAt(start) == '"') {

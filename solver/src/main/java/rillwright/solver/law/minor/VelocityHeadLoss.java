@@ -52,7 +52,7 @@ public record VelocityHeadLoss(double kForward, double kBackward, Bore bore) imp
         : new VelocityHeadLoss(narrower, wider, smaller);
   }
 
-  /** So many of it, one behind the other. */
+  /** So many of it, in series. */
   public VelocityHeadLoss times(int count) {
     return new VelocityHeadLoss(count * kForward, count * kBackward, bore);
   }

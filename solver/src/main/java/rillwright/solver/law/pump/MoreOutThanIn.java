@@ -7,7 +7,7 @@ import rillwright.solver.law.Gravity;
 
 /**
  * A data sheet that cannot be right: at some flow the water takes up more power than comes in by
- * the wire. Told is the worst of its published points or, where these are right, the worst flow
+ * the wire. Named is the worst of its published points or, where these are right, the worst flow
  * between them.
  *
  * @param flowM3PerS where, m³/s

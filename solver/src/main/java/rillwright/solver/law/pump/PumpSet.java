@@ -34,7 +34,7 @@ public record PumpSet(
   public enum Arrangement {
     /** Side by side: flows add. */
     PARALLEL,
-    /** One behind the other: heads add. */
+    /** In series: heads add. */
     SERIES
   }
 

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import rillwright.solver.invariant.Require;
 
 /**
- * What a pump's data sheet asks of the water before it.
+ * What a pump's data sheet asks of the water at its inlet.
  *
  * @param minSubmergenceM least depth of water over its inlet, m, where known
  * @param npshRequiredM net positive suction head that it needs at any flow, m, where known

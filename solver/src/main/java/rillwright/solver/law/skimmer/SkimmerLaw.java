@@ -6,8 +6,8 @@ import rillwright.solver.law.HeadLaw;
 
 /**
  * Fall of the water level over a skimmer's sill: Q = Qfree (1 − (h2/h1)^1.5)^0.385 with Qfree = ⅔
- * Cd (1 − c) b √(2g) h1^1.5, h1 the level of the open water above the sill and h2 that behind it.
- * Qfree is the greatest flow; nothing comes back.
+ * Cd (1 − c) b √(2g) h1^1.5, h1 the level of the open water above the sill and h2 that downstream
+ * of it. Qfree is the greatest flow; nothing comes back.
  *
  * <p>Source: Villemonte, J. R. (1947), "Submerged-weir discharge studies", Engineering News-Record,
  * Dec. 25, 866–869 (from memory). The coefficients are common practice.

@@ -1,2 +1,2 @@
-/** The weir in a skimmer's mouth, drowned by the water behind it. */
+/** The weir in a skimmer's mouth, drowned by the water downstream of it. */
 package rillwright.solver.law.skimmer;

@@ -46,8 +46,8 @@ final class HeldLine {
   }
 
   /**
-   * Flow, m³/s, between two heads, m. Where it stands higher behind a skimmer's mouth than before
-   * it, as it may for a while after a stop, water runs out as it ran in.
+   * Flow, m³/s, between two heads, m. Where it stands higher downstream of a skimmer's mouth than
+   * upstream of it, as it may for a while after a stop, water runs out as it ran in.
    */
   double flowM3PerS(double headFromM, double headToM) {
     if (!skimmers.isEmpty() && headToM > headFromM) {

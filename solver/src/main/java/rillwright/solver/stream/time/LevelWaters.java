@@ -10,9 +10,9 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 
 /**
- * Basins and the chambers behind their skimmers. With the pumps off they come level within seconds
- * and then rise and fall as one water: followed one by one they would quarrel about hundredths of a
- * millimetre for hours.
+ * Basins and the chambers downstream of their skimmers. With the pumps off they come level within
+ * seconds and then rise and fall as one water: followed one by one they would quarrel about
+ * hundredths of a millimetre for hours.
  */
 final class LevelWaters {
   /** Within this difference they are level, m. */

@@ -15,8 +15,8 @@ import rillwright.solver.stream.DrainingPipes;
 import rillwright.solver.stream.time.WaterCircuit.Phase;
 
 /**
- * Pipes behind pumps without a check valve: the pump fills them before any fall runs, and when it
- * stops they drain back through it.
+ * Pipes downstream of pumps without a check valve: the pump fills them before any fall runs, and
+ * when it stops they drain back through it.
  */
 final class PipeDrains {
   /** K of water running back through a stopped pump, unless the file says another; a guess. */
@@ -46,9 +46,7 @@ final class PipeDrains {
             new HeldLine(off, off.line(line.name()), List.of())));
   }
 
-  /**
-   * The network with its pumps stopped: shut, or letting water back for target of a check valve.
-   */
+  /** The network with its pumps stopped: shut, or letting water back for lack of a check valve. */
   static Network off(Network network) {
     Network off = network;
     List<Line> back = DrainingPipes.listIn(network).stream().map(DrainingPipes::pumpLine).toList();

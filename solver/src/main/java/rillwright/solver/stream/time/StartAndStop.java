@@ -38,7 +38,7 @@ public final class StartAndStop {
   private static final double SAMPLE_S = 10;
   private static final double LONGEST_S = 6 * 3600;
 
-  /** How far it has come is told against so many steps; gardens take some thousand. */
+  /** How far it has come is reported against so many steps; gardens take some thousand. */
   private static final int MANY_STEPS = 20_000;
 
   /** A level that moves slower than this has come to rest, m/s: a millimetre in an hour. */
@@ -73,7 +73,7 @@ public final class StartAndStop {
   /**
    * The same, watched.
    *
-   * @param progress is told how many steps in time are made; most courses need far less than all
+   * @param progress receives how many steps in time are made; most courses need far less than all
    */
   public static TimeCourse of(RunningWater steady, Progress progress) {
     return new StartAndStop(steady, progress).run();

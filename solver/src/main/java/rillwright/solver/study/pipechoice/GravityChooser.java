@@ -20,7 +20,7 @@ public final class GravityChooser {
    * The options tried.
    *
    * @param options at least one; all of one network but for sizes, with a target
-   * @param progress is told how many are tried
+   * @param progress receives how many are tried
    * @throws NoBalance if there is no balanced state
    */
   public static GravityChoice choose(List<PipeOption> options, Progress progress) {

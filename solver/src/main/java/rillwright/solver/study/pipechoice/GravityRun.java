@@ -53,7 +53,7 @@ public record GravityRun(
    * What flows in a network.
    *
    * @throws NoBalance if there is no balanced state
-   * @throws IllegalStateException if nothing is targeted
+   * @throws IllegalStateException if there is no target
    */
   static GravityRun in(Network network) {
     Targets targets = Targets.of(network);

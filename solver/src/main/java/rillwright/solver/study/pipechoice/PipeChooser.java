@@ -25,7 +25,7 @@ public final class PipeChooser {
    * @param place of the pump
    * @param setups pumps to choose from, at least one; the project's own if only the pipe is asked
    * @param terms what running costs
-   * @param progress is told how many pumps are tried in all options together
+   * @param progress receives how many pumps are tried in all options together
    * @throws rillwright.solver.steady.NoBalance if there is no balanced state
    */
   public static PipeChoice choose(

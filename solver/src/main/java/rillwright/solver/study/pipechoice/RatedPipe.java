@@ -22,7 +22,7 @@ public record RatedPipe(
     implements SizedPipe {
   /**
    * As pumps are ranked, the cost of the pipe included; of equal ones the narrower first. What has
-   * a pipe or pump without a price stands behind what has not.
+   * a pipe or pump without a price is listed after what has one.
    */
   static final Comparator<RatedPipe> BEST_FIRST =
       Comparator.comparing((RatedPipe rated) -> !rated.meetsTargets())

@@ -25,10 +25,10 @@ public final class PumpChooser {
    * @param offers the list, at least one
    * @param upTo how many of one pump may stand together, 1 or more
    * @param terms what running costs
-   * @param progress is told how many pumps are tried
+   * @param progress receives how many pumps are tried
    * @throws rillwright.solver.steady.NoBalance if the network has no balanced state with any of
    *     them
-   * @throws IllegalArgumentException if nothing is targeted
+   * @throws IllegalArgumentException if there is no target
    */
   public static PumpChoice choose(
       Network network,

@@ -8,7 +8,8 @@ import java.util.List;
  *
  * <p>The samples are sorted by the quantity into classes of equal number; in each class the outcome
  * is fitted by a straight line. What the lines explain, less what they would explain by chance, is
- * the variance sought; what cannot be told from chance is 0. No further balances are needed.
+ * the variance sought; what cannot be distinguished from chance is 0. No further balances are
+ * needed.
  *
  * <p>Sources: Sobol', I. M. (1993), "Sensitivity estimates for nonlinear mathematical models",
  * Mathematical Modelling and Computational Experiments 1(4), 407–414, for the measure; Plischke,

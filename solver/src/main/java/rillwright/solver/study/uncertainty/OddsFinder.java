@@ -37,7 +37,7 @@ public final class OddsFinder {
    * @param middle the network with the middle of every quantity: it names the falls and their
    *     targets
    * @param uncertain the same as a function of what is not known
-   * @param progress is told how many samples are worked out
+   * @param progress receives how many samples are worked out
    * @throws rillwright.solver.progress.Stopped if it is stopped
    */
   public static Odds find(

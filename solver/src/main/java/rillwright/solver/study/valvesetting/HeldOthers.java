@@ -12,8 +12,8 @@ import rillwright.solver.steady.SteadyStateFinder;
 
 /**
  * A network in which what goes elsewhere is held back: falls that none of the valves holds back get
- * no more than their target, and valves that feed no targeted fall are shut. What a fall lacks then
- * it lacks for target of head, not of a valve.
+ * no more than their target, and valves that feed no fall with a target are shut. What a fall lacks
+ * then it lacks for lack of head, not of a valve.
  *
  * @param favoured falls that get more than their share
  * @param leftAlone valves that feed no fall with a target
@@ -34,7 +34,9 @@ record HeldOthers(Targets targets, Set<PointName> favoured, List<ValvePlace> lef
     return HeldToTarget.of(shut, targets, others);
   }
 
-  /** With the valves that feed no targeted fall shut, unless something else needs that water. */
+  /**
+   * With the valves that feed no fall with a target shut, unless something else needs that water.
+   */
   Network shut(Network network) {
     Network shut = network;
     for (ValvePlace place : leftAlone) {

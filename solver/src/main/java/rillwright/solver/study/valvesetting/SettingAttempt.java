@@ -108,7 +108,7 @@ final class SettingAttempt {
         .toList();
   }
 
-  /** The settings, told of all places. */
+  /** The settings of all places. */
   ValveSettings describe(List<ValvePlace> places) {
     Network set = open;
     for (Map.Entry<ValvePlace, Double> loss : losses.entrySet()) {

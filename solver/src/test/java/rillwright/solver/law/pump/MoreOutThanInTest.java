@@ -20,7 +20,7 @@ class MoreOutThanInTest {
   }
 
   @Test
-  void worstPublishedPointIsTold() {
+  void worstPublishedPointIsReported() {
     MoreOutThanIn worst = MoreOutThanIn.find(curve(98, 100), 1000).orElseThrow();
 
     assertEquals(0.002, worst.flowM3PerS());

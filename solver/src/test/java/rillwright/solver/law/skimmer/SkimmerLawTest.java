@@ -58,7 +58,7 @@ class SkimmerLawTest implements HeadLawContract {
     }
   }
 
-  /** Just below the free flow the level behind comes up to the sill, true to a nanometre. */
+  /** Just below the free flow the level downstream comes up to the sill, true to a nanometre. */
   @ParameterizedTest
   @ValueSource(doubles = {1e-3, 1e-6, 1e-9, 1e-12, 1e-15})
   void headIsExactJustBelowTheFreeFlow(double missingShare) {

@@ -70,7 +70,7 @@ class VNotchWeirTest implements WeirContract {
   }
 
   @Test
-  void sheetAtTheLipOfANotchIsNotTold() {
+  void sheetAtTheLipOfANotchIsNotReported() {
     assertEquals(OptionalDouble.empty(), new VNotchWeir(90).brinkDepthAt(0.001));
   }
 

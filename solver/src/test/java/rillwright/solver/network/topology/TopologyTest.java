@@ -106,7 +106,7 @@ class TopologyTest {
   }
 
   @Test
-  void linesAtAPointAreToldInTheOrderOfTheFile() {
+  void linesAtAPointAreReportedInTheOrderOfTheFile() {
     basin("pond");
     tee("split", 0);
     line("one", "pond", "split", NoLoss.bothWays());

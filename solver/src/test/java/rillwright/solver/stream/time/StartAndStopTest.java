@@ -120,9 +120,9 @@ class StartAndStopTest {
     assertEquals(0, course.ranOverM3());
   }
 
-  /** A pipe that must fill first keeps the fall dry, and a dry fall is told of too. */
+  /** A pipe that must fill first keeps the fall dry, and a dry fall is reported too. */
   @Test
-  void fallIsToldOfWhileThePipeBeforeItFills() {
+  void fallIsReportedWhileThePipeBeforeItFills() {
     TimeCourse course =
         StartAndStop.of(StreamBudgetFinder.find(new Slope().withoutCheckValve().plan()).running());
 
@@ -132,7 +132,7 @@ class StartAndStopTest {
 
   /**
    * Closed form of a tank with upright walls that drains over a weir, A dh/dt = −C b h^1.5: h =
-   * (h₀^−½ + C b t / 2A)^−2. So the box behind the fall drains when the pump stops.
+   * (h₀^−½ + C b t / 2A)^−2. So the box of the fall drains when the pump stops.
    */
   @Test
   void boxDrainsAsTheClosedFormSays() {

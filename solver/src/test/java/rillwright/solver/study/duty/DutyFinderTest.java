@@ -23,7 +23,10 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.LeastShutOff;
 import rillwright.solver.pumping.PumpPlace;
 
-/** Two falls behind one pump whose losses are k Q², so that the duty can be worked out by hand. */
+/**
+ * Two falls downstream of one pump whose losses are k Q², so that the duty can be worked out by
+ * hand.
+ */
 class DutyFinderTest {
   private static final double HIGH_M3_PER_S = 0.002;
   private static final double LOW_M3_PER_S = 0.001;

@@ -18,8 +18,8 @@ import rillwright.solver.trial.PlainNetworks;
 import rillwright.solver.trial.SiteState;
 
 /**
- * A pond at 0 m, a loss of c Q² and an outlet 2 m below it: Q = √(2/c) by hand. 2 L/s are targeted:
- * c = 5e5 gives just that.
+ * A pond at 0 m, a loss of c Q² and an outlet 2 m below it: Q = √(2/c) by hand. the target is 2
+ * L/s: c = 5e5 gives just that.
  */
 class GravityChooserTest {
   private static final LineName SUPPLY = new LineName("supply");

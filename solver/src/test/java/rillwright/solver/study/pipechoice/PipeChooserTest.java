@@ -25,7 +25,7 @@ import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.RunningTerms;
 
 /**
- * A thin pipe loses 3e5 Q², a thick one 1e5 Q²: at the 2 L/s targeted the pump must give 3.2 m or
+ * A thin pipe loses 3e5 Q², a thick one 1e5 Q²: at the target of 2 L/s the pump must give 3.2 m or
  * 2.4 m. The weak pump (4 − 600 Q, 100 W) gives 2.8 m there, the strong one (4.6 − 600 Q, 200 W)
  * 3.4 m.
  */

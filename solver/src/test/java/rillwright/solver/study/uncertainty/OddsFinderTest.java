@@ -280,8 +280,8 @@ class OddsFinderTest {
   }
 
   @Test
-  void progressIsToldToItsEnd() {
-    List<Integer> told = new ArrayList<>();
+  void progressIsReportedToItsEnd() {
+    List<Integer> shown = new ArrayList<>();
     Sampled sampled =
         new Sampled(
             List.of(new EvenDistribution(0.5, 1.5)),
@@ -290,9 +290,9 @@ class OddsFinderTest {
         siphon(1, 1),
         sampled,
         new SamplingPlan(1020, 1, 2),
-        (done, all) -> told.add(all == 1020 ? done : -1));
+        (done, all) -> shown.add(all == 1020 ? done : -1));
 
-    assertEquals(told.stream().sorted().distinct().toList(), told);
-    assertEquals(1020, told.get(told.size() - 1));
+    assertEquals(shown.stream().sorted().distinct().toList(), shown);
+    assertEquals(1020, shown.get(shown.size() - 1));
   }
 }

@@ -123,7 +123,7 @@ class WaterElsewhereTest {
   }
 
   @Test
-  void gateIsToldByPercentAndABallByBoth() {
+  void gateIsReportedByPercentAndABallByBoth() {
     SetValve gate = set(balanced(downhill(9, valve(ValveTravel.GATE))), "low way");
     assertTrue(gate.sensitivityM3PerSPerDegree().isEmpty());
     assertTrue(gate.sensitivityM3PerSPerPercent().orElseThrow() > 0);

@@ -26,7 +26,7 @@ public final class HtmlPage {
    * The file's text.
    *
    * @param page to be written
-   * @param command that it answers, told above the title
+   * @param command that it answers, shown above the title
    */
   public static String of(Page page, String command) {
     HtmlPage printed = new HtmlPage();

@@ -81,9 +81,9 @@ public final class BalanceText {
           set.place().line().value(),
           set.valve().label(),
           handle(loss),
-          told(loss.opening(), units::share),
-          told(set.lossCoefficient(), units::number),
-          told(slope(set), this::slope),
+          shown(loss.opening(), units::share),
+          shown(set.lossCoefficient(), units::number),
+          shown(slope(set), this::slope),
           loss.isShut() ? "shut it" : words(set.role()));
     }
     return table;
@@ -93,7 +93,7 @@ public final class BalanceText {
   private String handle(Valve.Setpoint loss) {
     return loss.degreesFromOpen().isPresent()
         ? Math.round(loss.degreesFromOpen().getAsDouble()) + "°"
-        : told(loss.opening(), share -> units.share(share) + " open");
+        : shown(loss.opening(), share -> units.share(share) + " open");
   }
 
   private static OptionalDouble slope(SetValve set) {
@@ -117,7 +117,7 @@ public final class BalanceText {
     return flow.equals(units.flow(0)) ? "nothing" : flow;
   }
 
-  private static String told(OptionalDouble number, DoubleFunction<String> words) {
+  private static String shown(OptionalDouble number, DoubleFunction<String> words) {
     return number.isPresent() ? words.apply(number.getAsDouble()) : NONE;
   }
 
@@ -143,7 +143,7 @@ public final class BalanceText {
       OptionalDouble target = state.point().targetM3PerS();
       table.row(
           state.point().name().value(),
-          told(target, units::writtenFlow),
+          shown(target, units::writtenFlow),
           flow(open),
           share(open, target),
           flow(state.outflowM3PerS()),

@@ -10,7 +10,7 @@ import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.PumpTrial;
 
-/** What the targeted falls get: a column for each of a few, or one for the worst of more. */
+/** What the falls with a target get: a column for each of a few, or one for the worst of more. */
 final class FallCells {
   private final Targets targets;
   private final ShownUnits units;

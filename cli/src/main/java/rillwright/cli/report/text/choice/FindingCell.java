@@ -6,14 +6,14 @@ import rillwright.solver.finding.Finding;
 
 /** Findings in the few words of their codes. */
 final class FindingCell {
-  /** Told by the verdict, or by the heading, already. */
-  private static final Set<String> TOLD = Set.of("under-target", "over-target", "no-pump");
+  /** Shown by the verdict, or by the heading, already. */
+  private static final Set<String> SHOWN = Set.of("under-target", "over-target", "no-pump");
 
   private FindingCell() {}
 
   /** The findings that the verdict does not tell already. */
   static List<Finding> besideTheVerdict(List<Finding> findings) {
-    return findings.stream().filter(finding -> !TOLD.contains(finding.code())).toList();
+    return findings.stream().filter(finding -> !SHOWN.contains(finding.code())).toList();
   }
 
   static String of(List<Finding> findings) {

@@ -26,7 +26,7 @@ import rillwright.solver.trial.Verdict;
 
 /** Pumps tried, on one page. */
 public final class PumpsText {
-  /** Rows of a table; the rest is told by number. */
+  /** Rows of a table; the rest is shown by number. */
   private static final int MOST_ROWS = 12;
 
   private static final String UNKNOWN = "-";

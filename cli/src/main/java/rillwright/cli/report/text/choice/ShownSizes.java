@@ -6,7 +6,7 @@ import rillwright.solver.study.pipechoice.RankedPipes;
 import rillwright.solver.study.pipechoice.SizedPipe;
 
 /**
- * Sizes as a table shows them: the best, the rest told by number.
+ * Sizes as a table shows them: the best, the rest shown by number.
  *
  * @param rows the best first
  * @param more how many are not shown

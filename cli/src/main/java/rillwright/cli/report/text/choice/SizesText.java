@@ -22,7 +22,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.study.pipechoice.RankedPipes;
 import rillwright.solver.study.pipechoice.SizedPipe;
 
-/** Sizes of pipe tried, on one page: what is told alike whether a pump drives the water or not. */
+/** Sizes of pipe tried, on one page: what is shown alike whether a pump drives the water or not. */
 public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes, UnpumpedSizes {
   /** Which sizes count as doing it. */
   static final String MEET = "those that meet every target (up to 5 % short counts)";
@@ -59,7 +59,7 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
     return new UnpumpedSizes(answer).print();
   }
 
-  /** What drives the water, behind the names of the lines. */
+  /** What drives the water, after the names of the lines. */
   abstract String driven();
 
   /** Adds the columns between a size and its verdict. */
@@ -95,7 +95,7 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
   /** What would have to change where none does it. */
   abstract String change(P nearest);
 
-  /** What the prices of pipes mean here, behind what they mean anywhere. */
+  /** What the prices of pipes mean here, after what they mean anywhere. */
   abstract String pricesMean();
 
   /** What stands below the first table. */
@@ -166,12 +166,12 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
   }
 
   private void chosen(P least) {
-    page.paragraph(first(least) + ": " + told(least) + "." + year(least));
+    page.paragraph(first(least) + ": " + shown(least) + "." + year(least));
     choice
         .runnerUp()
         .ifPresent(
             second ->
-                page.paragraph("Runner-up" + more(least, second) + ": " + told(second) + "."));
+                page.paragraph("Runner-up" + more(least, second) + ": " + shown(second) + "."));
     List<P> larger = choice.nextSizesUp(least);
     if (larger.isEmpty()) {
       page.paragraph(CostNotes.LARGEST);
@@ -193,12 +193,12 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
     page.marked(
         "! ",
         "None of these sizes meets every target. The nearest is "
-            + told(nearest)
+            + shown(nearest)
             + ". "
             + change(nearest));
   }
 
-  private String told(P pipe) {
+  private String shown(P pipe) {
     return sizes.phrase(pipe.option()) + at(pipe) + ": " + full(pipe);
   }
 

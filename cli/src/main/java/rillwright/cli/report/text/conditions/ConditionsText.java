@@ -28,7 +28,7 @@ public final class ConditionsText {
   private static final int MOST_COLUMNS = 3;
 
   /** Findings that the verdict tells. */
-  private static final List<String> TOLD_ALREADY = List.of("under-target", "dry");
+  private static final List<String> SHOWN_ALREADY = List.of("under-target", "dry");
 
   private final SolvedConditions answer;
   private final ShownUnits units;
@@ -137,9 +137,8 @@ public final class ConditionsText {
               + flow
               + ", "
               + units.share(answer.targetFraction(fall.name(), worst))
-              + " of the "
+              + " of its target, "
               + target
-              + " targeted"
               + (under ? "." : ", so it gets its target in every condition."));
     }
   }
@@ -152,7 +151,7 @@ public final class ConditionsText {
     }
     ChangesText.noBalance(answer.solved(), page);
     for (SharedFinding<Solved> found : findings) {
-      if (!TOLD_ALREADY.contains(found.code()) && !found.holdsAsWritten()) {
+      if (!SHOWN_ALREADY.contains(found.code()) && !found.holdsAsWritten()) {
         Made<Solved> worst = found.first(answer.worstFirst());
         page.marked("! ", found.sentence(worst, units));
       }

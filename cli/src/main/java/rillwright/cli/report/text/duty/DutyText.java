@@ -106,7 +106,7 @@ public final class DutyText {
     return headM > 0 ? units.head(headM) : "none";
   }
 
-  /** Whether only one thing is targeted: then there are no others to throttle. */
+  /** Whether there is only one target: then there are no others to throttle. */
   private boolean isOneFall() {
     return answer.network().points().stream()
             .filter(point -> point.targetM3PerS().isPresent())

@@ -117,14 +117,14 @@ public final class MendText {
       table.row(
           need.at(),
           need.isOfTarget() || need.hasM3PerS() > 0 ? units.flow(need.hasM3PerS()) : UNKNOWN,
-          told(target, units::writtenFlow),
-          told(target, it -> units.share(need.hasM3PerS() / it)),
+          shown(target, units::writtenFlow),
+          shown(target, it -> units.share(need.hasM3PerS() / it)),
           need.code().replace('-', ' '));
     }
     return table;
   }
 
-  private static String told(OptionalDouble number, DoubleFunction<String> words) {
+  private static String shown(OptionalDouble number, DoubleFunction<String> words) {
     return number.isPresent() ? words.apply(number.getAsDouble()) : UNKNOWN;
   }
 
@@ -136,7 +136,7 @@ public final class MendText {
         "as it stands",
         row(
             answer.state(),
-            told(answer.takes().powerW(), units::power),
+            shown(answer.takes().powerW(), units::power),
             "nothing",
             money(answer.takes().costPerYear())));
     int number = 0;
@@ -147,7 +147,7 @@ public final class MendText {
           number + "  " + RemedyWords.of(remedy.candidate(), units),
           row(
               remedy.state(),
-              told(remedy.powerW(), units::power),
+              shown(remedy.powerW(), units::power),
               price.orElse(1) == 0 ? "nothing" : money(price),
               money(remedy.costPerYear())));
     }
@@ -160,8 +160,8 @@ public final class MendText {
       double flow = state.point(fall.name()).outflowM3PerS();
       double target = state.network().point(fall.name()).targetM3PerS().orElse(Double.NaN);
       String share = units.share(flow / target);
-      String told = falls.size() > FEW_FALLS ? share : units.flow(flow) + " " + share;
-      cells.add(new Cell(told, isMet(flow / target) ? Tone.GOOD : Tone.WARNING));
+      String shown = falls.size() > FEW_FALLS ? share : units.flow(flow) + " " + share;
+      cells.add(new Cell(shown, isMet(flow / target) ? Tone.GOOD : Tone.WARNING));
     }
     cells.addAll(List.of(Cell.of(power), Cell.of(price), Cell.of(year)));
     return cells;
@@ -172,7 +172,7 @@ public final class MendText {
   }
 
   private String money(OptionalDouble amount) {
-    return told(
+    return shown(
         amount, it -> units.amount(it) + answer.currency().map(word -> " " + word).orElse(""));
   }
 

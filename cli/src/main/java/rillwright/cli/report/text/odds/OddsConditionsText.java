@@ -53,7 +53,7 @@ public final class OddsConditionsText {
     answer.cases().stream()
         .flatMap(one -> one.answer().stream())
         .findFirst()
-        .ifPresent(told -> samples(told.odds().plan()));
+        .ifPresent(shown -> samples(shown.odds().plan()));
     falls().forEach(fall -> page.table(odds(fall)));
     page.paragraph("Low (5 %), median: the flow is less in 5 and 50 % of samples.");
     page.table(ChangesText.table(answer.conditions()));
@@ -78,7 +78,7 @@ public final class OddsConditionsText {
   private Set<PointName> falls() {
     Set<PointName> falls = new LinkedHashSet<>();
     for (Case<OddsAnswer> one : answer.cases()) {
-      one.answer().ifPresent(told -> told.odds().falls().forEach(it -> falls.add(it.name())));
+      one.answer().ifPresent(shown -> shown.odds().falls().forEach(it -> falls.add(it.name())));
     }
     return falls;
   }
@@ -100,8 +100,8 @@ public final class OddsConditionsText {
     Optional<FallOdds> odds =
         one.answer()
             .flatMap(
-                told ->
-                    told.odds().falls().stream().filter(it -> it.name().equals(fall)).findFirst());
+                shown ->
+                    shown.odds().falls().stream().filter(it -> it.name().equals(fall)).findFirst());
     if (odds.isEmpty()) {
       return List.of(Cell.of(NONE), Cell.of(NONE), Cell.of(NONE), Cell.of("no balance"));
     }

@@ -40,10 +40,10 @@ final class ReachesTable {
           number + " " + words(item),
           item.item().dropM() > 0 ? units.depth(item.item().dropM()) : NONE,
           item.depthM() > 0 ? units.depth(item.depthM()) : "dry",
-          told(item.velocityMPerS(), units::velocity),
-          told(item.surfaceWidthM(), units::depth),
-          told(item.froude(), froude -> String.format(Locale.ROOT, "%.2f", froude)),
-          told(item.criticalDepthM(), units::depth),
+          shown(item.velocityMPerS(), units::velocity),
+          shown(item.surfaceWidthM(), units::depth),
+          shown(item.froude(), froude -> String.format(Locale.ROOT, "%.2f", froude)),
+          shown(item.criticalDepthM(), units::depth),
           item.volumeM3() + item.gravelM3() > 0
               ? units.volume(item.volumeM3() + item.gravelM3())
               : NONE);
@@ -66,7 +66,7 @@ final class ReachesTable {
     return item.item().kind();
   }
 
-  private static String told(OptionalDouble number, DoubleFunction<String> words) {
+  private static String shown(OptionalDouble number, DoubleFunction<String> words) {
     return number.isPresent() && number.getAsDouble() > 0
         ? words.apply(number.getAsDouble())
         : NONE;

@@ -33,7 +33,7 @@ import rillwright.solver.stream.StreamState;
 public final class StreamConditionsText {
   private static final String NONE = "-";
 
-  private static final Set<String> TOLD_ELSEWHERE =
+  private static final Set<String> SHOWN_ELSEWHERE =
       Set.of(
           "drops-do-not-add-up",
           "starves-at-start",
@@ -61,7 +61,7 @@ public final class StreamConditionsText {
     Set<PointName> basins = new LinkedHashSet<>();
     for (Case<StreamAnswer> one : answer.cases()) {
       one.answer()
-          .ifPresent(told -> told.budget().basins().forEach(it -> basins.add(it.basin().name())));
+          .ifPresent(shown -> shown.budget().basins().forEach(it -> basins.add(it.basin().name())));
     }
     basins.forEach(basin -> page.table(levels(basin)));
     page.table(ChangesText.table(answer.conditions()));
@@ -82,11 +82,11 @@ public final class StreamConditionsText {
   }
 
   /**
-   * What the condition brings about: not the geometry, which is told as written, nor the verdict.
+   * What the condition brings about: not the geometry, which is shown as written, nor the verdict.
    */
-  private static List<Finding> ofTheCondition(StreamAnswer told) {
-    return told.budget().findings().stream()
-        .filter(finding -> !TOLD_ELSEWHERE.contains(finding.code()))
+  private static List<Finding> ofTheCondition(StreamAnswer shown) {
+    return shown.budget().findings().stream()
+        .filter(finding -> !SHOWN_ELSEWHERE.contains(finding.code()))
         .toList();
   }
 
@@ -108,7 +108,7 @@ public final class StreamConditionsText {
 
   private List<Cell> cells(Case<StreamAnswer> one, PointName basin) {
     List<Cell> cells = new ArrayList<>();
-    Optional<LevelBudget> level = one.answer().flatMap(told -> find(told.budget(), basin));
+    Optional<LevelBudget> level = one.answer().flatMap(shown -> find(shown.budget(), basin));
     if (level.isEmpty()) {
       for (int i = 0; i < 6; i++) {
         cells.add(Cell.of(NONE));
@@ -116,23 +116,23 @@ public final class StreamConditionsText {
       cells.add(Cell.of("no balance"));
       return cells;
     }
-    StreamBudget told = one.answer().orElseThrow().budget();
-    double runs = told.running().streams().stream().mapToDouble(StreamState::flowM3PerS).sum();
+    StreamBudget shown = one.answer().orElseThrow().budget();
+    double runs = shown.running().streams().stream().mapToDouble(StreamState::flowM3PerS).sum();
     cells.add(Cell.of(runs > 0 ? units.flow(runs) : "nothing"));
-    cells.add(Cell.of(units.volume(told.running().transitFrom(basin).totalM3())));
-    cells.add(Cell.of(told(level.get().runningLevelM(), units::level)));
-    cells.add(Cell.of(told(level.get().starveLevelM(), units::level)));
-    cells.add(Cell.of(told(level.get().daysToStarve(), this::days)));
-    cells.add(Cell.of(told(level.get().stoppedLevelM(), units::level)));
-    cells.add(verdict(Holding.of(told.running(), level.get())));
+    cells.add(Cell.of(units.volume(shown.running().transitFrom(basin).totalM3())));
+    cells.add(Cell.of(shown(level.get().runningLevelM(), units::level)));
+    cells.add(Cell.of(shown(level.get().starveLevelM(), units::level)));
+    cells.add(Cell.of(shown(level.get().daysToStarve(), this::days)));
+    cells.add(Cell.of(shown(level.get().stoppedLevelM(), units::level)));
+    cells.add(verdict(Holding.of(shown.running(), level.get())));
     return cells;
   }
 
-  private static Optional<LevelBudget> find(StreamBudget told, PointName basin) {
-    return told.basins().stream().filter(it -> it.basin().name().equals(basin)).findFirst();
+  private static Optional<LevelBudget> find(StreamBudget shown, PointName basin) {
+    return shown.basins().stream().filter(it -> it.basin().name().equals(basin)).findFirst();
   }
 
-  private static String told(OptionalDouble number, DoubleFunction<String> words) {
+  private static String shown(OptionalDouble number, DoubleFunction<String> words) {
     return number.isPresent() && Double.isFinite(number.getAsDouble())
         ? words.apply(number.getAsDouble())
         : NONE;
@@ -164,7 +164,7 @@ public final class StreamConditionsText {
     Optional<String> least = Optional.empty();
     double room = Double.POSITIVE_INFINITY;
     for (Case<StreamAnswer> one : answer.cases()) {
-      Optional<LevelBudget> level = one.answer().flatMap(told -> find(told.budget(), basin));
+      Optional<LevelBudget> level = one.answer().flatMap(shown -> find(shown.budget(), basin));
       if (level.isEmpty() || level.get().starveLevelM().isEmpty()) {
         continue;
       }

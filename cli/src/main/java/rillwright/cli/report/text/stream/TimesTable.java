@@ -44,30 +44,30 @@ final class TimesTable {
     for (String stream : start.returnFlowM3PerS().keySet()) {
       table.column("return flow, " + stream, Side.RIGHT);
     }
-    for (Moment moment : told()) {
+    for (Moment moment : shown()) {
       table.row(when(moment), cells(moment, start));
     }
     page.table(table);
   }
 
-  private Set<Moment> told() {
-    Set<Moment> told = new LinkedHashSet<>();
-    told.add(course.moments().get(0));
+  private Set<Moment> shown() {
+    Set<Moment> shown = new LinkedHashSet<>();
+    shown.add(course.moments().get(0));
     for (int minutes : MINUTES) {
       double time = minutes * SECONDS_PER_MINUTE;
       if (time < course.stopsAtS()) {
-        told.add(first(time));
+        shown.add(first(time));
       }
     }
-    told.add(course.steady());
+    shown.add(course.steady());
     for (int minutes : MINUTES) {
       double time = course.stopsAtS() + minutes * SECONDS_PER_MINUTE;
       if (time < course.last().timeS()) {
-        told.add(first(time));
+        shown.add(first(time));
       }
     }
-    told.add(course.last());
-    return told;
+    shown.add(course.last());
+    return shown;
   }
 
   private Moment first(double timeS) {
@@ -108,7 +108,7 @@ final class TimesTable {
   }
 
   private String flow(double flowM3PerS) {
-    String told = units.flow(Math.max(0, flowM3PerS));
-    return told.startsWith("0 ") ? "-" : told;
+    String shown = units.flow(Math.max(0, flowM3PerS));
+    return shown.startsWith("0 ") ? "-" : shown;
   }
 }

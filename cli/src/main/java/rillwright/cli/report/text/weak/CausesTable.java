@@ -22,7 +22,7 @@ final class CausesTable {
   /**
    * Prints them.
    *
-   * @param letters how many causes are told of at least, because other tables use their letters
+   * @param letters how many causes are named at least, because other tables use their letters
    */
   static void print(WeakAnswer answer, int letters, PageBuilder page) {
     int group = answer.diagnosis().firstGroup().size();

@@ -22,7 +22,7 @@ import rillwright.solver.study.diagnosis.cause.SizeRange;
 
 /** The causes of a job before anything was read, for people. */
 public final class CausesText {
-  /** Lengths from here on are told as heads. */
+  /** Lengths from here on are shown as heads. */
   private static final double TALL_M = 0.5;
 
   private CausesText() {}

@@ -33,7 +33,7 @@ record NextColumns(List<Lettered> columns, List<Lettered> others) {
     return new NextColumns(List.copyOf(named.subList(0, count)), others);
   }
 
-  /** How many letters must be told of for all columns to be understood. */
+  /** How many letters must be named for all columns to be understood. */
   int lettersUsed() {
     return columns.get(columns.size() - 1).rank() + 1;
   }

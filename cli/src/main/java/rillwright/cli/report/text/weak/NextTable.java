@@ -18,7 +18,7 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 /**
  * What to read next: what it tells, what it takes, what each likely cause predicts. Where the
  * causes in columns would all read alike, one that would not stands beside them; a reading that no
- * cause told of would show otherwise is left out.
+ * cause named would show otherwise is left out.
  */
 final class NextTable {
   private static final int MOST_READINGS = 6;
@@ -46,7 +46,7 @@ final class NextTable {
     return new NextTable(answer);
   }
 
-  /** How many letters must be told of for its columns to be understood. */
+  /** How many letters must be named for its columns to be understood. */
   int lettersUsed() {
     return rows.isEmpty() ? 0 : causes.lettersUsed();
   }

@@ -35,13 +35,13 @@ final class PairsText {
     for (PairExplanation pair : answer.pairs()) {
       page.marked(
           "- ",
-          told(pair.one().id(), pair.sizeOfOne(), answer)
+          shown(pair.one().id(), pair.sizeOfOne(), answer)
               + " and "
-              + told(pair.other().id(), pair.sizeOfOther(), answer));
+              + shown(pair.other().id(), pair.sizeOfOther(), answer));
     }
   }
 
-  private static String told(CauseId id, OptionalDouble size, WeakAnswer answer) {
+  private static String shown(CauseId id, OptionalDouble size, WeakAnswer answer) {
     String place = CausePlace.words(id, answer.scope().job());
     String phrase = SizePhrase.of(id, size, answer).map(text -> ", " + text).orElse("");
     String noun = CauseWords.of(id.cause()).noun();

@@ -16,7 +16,7 @@ import rillwright.solver.study.diagnosis.reading.Reading;
 final class ReadTable {
   private ReadTable() {}
 
-  /** How many letters must be told of for its column to be understood. */
+  /** How many letters must be named for its column to be understood. */
   static int lettersUsed(WeakAnswer answer) {
     return Lettered.listNamed(answer).get(0).rank() + 1;
   }

@@ -32,7 +32,7 @@ public final class TrialText {
     TableBuilder bins =
         new TableBuilder("STATED PROBABILITY")
             .column("entries", Side.RIGHT)
-            .column("told", Side.RIGHT)
+            .column("stated", Side.RIGHT)
             .column("came true", Side.RIGHT)
             .column("deviations", Side.RIGHT)
             .column("at most", Side.LEFT);
@@ -40,7 +40,7 @@ public final class TrialText {
       bins.row(
           String.format(Locale.ROOT, "%.2f to %.2f", bin.from(), bin.to()),
           Integer.toString(bin.entries()),
-          number(bin.told()),
+          number(bin.stated()),
           number(bin.cameTrue()),
           number(bin.deviations()),
           "3");

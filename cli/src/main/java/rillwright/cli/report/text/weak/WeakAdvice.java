@@ -50,7 +50,7 @@ final class WeakAdvice {
     }
     Explanation first = answer.diagnosis().causes().get(0);
     page.paragraph(mostLikely(first));
-    answer.diagnosis().separatedBy().flatMap(this::toldApart).ifPresent(page::paragraph);
+    answer.diagnosis().separatedBy().flatMap(this::distinguished).ifPresent(page::paragraph);
     Misfit misfit = new Misfit(answer);
     beyondReach(misfit).forEach(sentence -> page.marked("! ", sentence));
     doesNotFit(first, misfit).forEach(sentence -> page.marked("! ", sentence));
@@ -90,7 +90,7 @@ final class WeakAdvice {
     return Optional.empty();
   }
 
-  private Optional<String> toldApart(NextReading next) {
+  private Optional<String> distinguished(NextReading next) {
     List<NextReading.Expected> members =
         next.predicted().stream().filter(expected -> expected.value().isPresent()).toList();
     if (members.size() < 2) {
@@ -113,13 +113,13 @@ final class WeakAdvice {
     return Optional.of(
         words.opening(next.what())
             + " separates "
-            + told(next, one)
+            + shown(next, one)
             + " from "
-            + told(next, other)
+            + shown(next, other)
             + ".");
   }
 
-  private String told(NextReading next, NextReading.Expected expected) {
+  private String shown(NextReading next, NextReading.Expected expected) {
     return CauseWords.of(expected.cause().id().cause()).noun()
         + " ("
         + words.value(next.what(), expected.value().getAsDouble())

@@ -41,8 +41,8 @@ public record Candidate(List<Step> steps) {
   public String kind() {
     List<String> kinds = steps.stream().map(step -> step.action().kind()).distinct().toList();
     List<String> own = kinds.stream().filter(kind -> !kind.equals("valve")).toList();
-    List<String> told = kinds.contains("new valve") ? own : kinds;
-    return told.size() == 1 ? told.get(0) : "several";
+    List<String> shown = kinds.contains("new valve") ? own : kinds;
+    return shown.size() == 1 ? shown.get(0) : "several";
   }
 
   /** The price of all that is bought; empty if that of something is not known. */

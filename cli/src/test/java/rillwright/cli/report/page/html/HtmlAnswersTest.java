@@ -24,7 +24,7 @@ import rillwright.curves.wording.PlainText;
 
 /**
  * Each command's HTML, read by an HTML parser: whatever a file is called and says stays text, and
- * what the terminal is told stands on the page.
+ * what the terminal shows stands on the page.
  */
 class HtmlAnswersTest {
   /** All that a page is made of; nothing here fetches or runs anything. */
@@ -158,10 +158,10 @@ class HtmlAnswersTest {
   private static void assertTellsAll(String text, Document page) {
     page.select("svg").remove();
     String all = page.body().text();
-    List<String> told = new ArrayList<>(List.of(all.split(" ", -1)));
+    List<String> shown = new ArrayList<>(List.of(all.split(" ", -1)));
     for (String word : text.strip().split("\\s+", -1)) {
       boolean ruled = word.matches("=+");
-      assertTrue(ruled || told.remove(word) || all.contains(word), () -> word + " of " + all);
+      assertTrue(ruled || shown.remove(word) || all.contains(word), () -> word + " of " + all);
     }
   }
 }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** What was seen on site or told by the customer. */
+/** What was seen on site or reported by the customer. */
 public enum Sign {
   SUDDEN("sudden"),
   SINCE_WEEKS("since weeks"),

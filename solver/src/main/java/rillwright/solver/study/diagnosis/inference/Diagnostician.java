@@ -64,7 +64,7 @@ public final class Diagnostician {
   /**
    * The same, watched.
    *
-   * @param progress is told how many causes are swept
+   * @param progress receives how many causes are swept
    */
   public static Diagnostician of(
       AsBuilt job, CauseTable table, Collection<Measurand> asked, Sizes sizes, Progress progress) {

@@ -11,7 +11,7 @@ import rillwright.solver.study.diagnosis.reading.Reading;
 
 /**
  * Finds two causes that explain together what no single one does. All pairs are tried first as if
- * each cause moved the readings whatever the other does; the most promising are then reckoned
+ * each cause moved the readings whatever the other does; the most promising are then computed
  * through, sizes on a grid and the readings interpolated in between.
  */
 final class PairSearch {
@@ -19,7 +19,7 @@ final class PairSearch {
   private static final int FIRST_SIZES = 9;
   private static final int GRID = 6;
   private static final int POINTS_A_STEP = 6;
-  private static final int MOST_TOLD = 3;
+  private static final int MOST_SHOWN = 3;
 
   private final Scope scope;
   private final List<SweptCause> swept;
@@ -36,17 +36,17 @@ final class PairSearch {
 
   private record Candidate(SweptCause one, SweptCause other, double logWeight) {}
 
-  private record Reckoned(PairExplanation pair, double logWeight) {}
+  private record Weighed(PairExplanation pair, double logWeight) {}
 
   /** The likeliest pairs by which all readings fit, likeliest first. */
   List<PairExplanation> find() {
     return promising().stream()
-        .map(this::reckon)
-        .filter(reckoned -> reckoned.logWeight() > Double.NEGATIVE_INFINITY)
-        .filter(reckoned -> fits(reckoned.pair()))
-        .sorted(Comparator.comparingDouble((Reckoned reckoned) -> -reckoned.logWeight()))
-        .limit(MOST_TOLD)
-        .map(Reckoned::pair)
+        .map(this::weigh)
+        .filter(weighed -> weighed.logWeight() > Double.NEGATIVE_INFINITY)
+        .filter(weighed -> fits(weighed.pair()))
+        .sorted(Comparator.comparingDouble((Weighed weighed) -> -weighed.logWeight()))
+        .limit(MOST_SHOWN)
+        .map(Weighed::pair)
         .toList();
   }
 
@@ -98,7 +98,7 @@ final class PairSearch {
     return both;
   }
 
-  private Reckoned reckon(Candidate candidate) {
+  private Weighed weigh(Candidate candidate) {
     Cause one = candidate.one().cause();
     Cause other = candidate.other().cause();
     int rows = one.sizes().isPresent() ? GRID : 1;
@@ -117,7 +117,7 @@ final class PairSearch {
       }
     }
     double logWeight = logPrior(one) + logPrior(other) + integral.logMean();
-    return new Reckoned(integral.explanation(one, other), logWeight);
+    return new Weighed(integral.explanation(one, other), logWeight);
   }
 
   private static Scope.Sized sized(Cause cause, double share) {

@@ -13,7 +13,7 @@ import java.util.List;
  * @param afterAdvice how likely it was after the reading that was advised
  * @param afterRandom how likely it was after a random reading
  * @param promisedBits what the advised reading was to tell
- * @param realisedBits what it told
+ * @param realisedBits what it gave
  * @param entries the probability of every cause and whether it was the one
  */
 public record CallScore(
@@ -31,6 +31,6 @@ public record CallScore(
     entries = List.copyOf(entries);
   }
 
-  /** A probability that was told and whether it came true. */
+  /** A probability that was stated and whether it came true. */
   public record Entry(double probability, boolean hit) {}
 }

@@ -15,7 +15,7 @@ import java.util.function.ToDoubleFunction;
  * @param truthAfterAdvice the same after the reading that was advised
  * @param truthAfterRandom the same after a random reading
  * @param surplusBits mean of realised less promised bits of the advised reading
- * @param calibration told against come true, by bins
+ * @param calibration stated against come true, by bins
  */
 public record TrialFigures(
     int calls,
@@ -39,13 +39,13 @@ public record TrialFigures(
    *
    * @param from least probability in it
    * @param to greatest
-   * @param entries how many probabilities told lie in it
-   * @param told their mean
+   * @param entries how many stated probabilities lie in it
+   * @param stated their mean
    * @param cameTrue share that came true
    * @param deviations |Σ(hit − p)| / √Σp(1 − p)
    */
   public record Bin(
-      double from, double to, int entries, double told, double cameTrue, double deviations) {}
+      double from, double to, int entries, double stated, double cameTrue, double deviations) {}
 
   /** The figures of some scores. */
   public static TrialFigures of(List<CallScore> scores) {
@@ -75,7 +75,7 @@ public record TrialFigures(
 
   private static Bin bin(List<CallScore> scores, double from, double to) {
     int entries = 0;
-    double told = 0;
+    double stated = 0;
     double hits = 0;
     double variance = 0;
     for (CallScore score : scores) {
@@ -84,14 +84,14 @@ public record TrialFigures(
         boolean inside = p >= from && (p < to || to == 1);
         if (inside) {
           entries++;
-          told += p;
+          stated += p;
           hits += entry.hit() ? 1 : 0;
           variance += p * (1 - p);
         }
       }
     }
     double count = Math.max(1, entries);
-    double deviations = variance > 0 ? Math.abs(hits - told) / Math.sqrt(variance) : 0;
-    return new Bin(from, to, entries, told / count, hits / count, deviations);
+    double deviations = variance > 0 ? Math.abs(hits - stated) / Math.sqrt(variance) : 0;
+    return new Bin(from, to, entries, stated / count, hits / count, deviations);
   }
 }

@@ -17,7 +17,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
  * All causes at all places of a job, with how likely each is before any reading. The weights are
  * common practice, without a source: what crews find when they are called because a fall is weak.
  *
- * @param causes in the order in which they are told; priors sum to 1
+ * @param causes in the order in which they are reported; priors sum to 1
  */
 public record CauseTable(List<Cause> causes) {
   /** Name of the cause that nothing is wrong. */

@@ -15,7 +15,7 @@ import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 
-/** Mats in a fall's box that are full: the water stands higher before them. */
+/** Mats in a fall's box that are full: the water stands higher upstream of them. */
 record MatsClogged() implements CauseKind {
 
   @Override

@@ -53,7 +53,7 @@ final class Places {
     return OptionalInt.empty();
   }
 
-  /** Whether a part stands behind a skimmer in a line that ends in a chamber. */
+  /** Whether a part stands downstream of a skimmer in a line that ends in a chamber. */
   static boolean betweenSkimmerAndChamber(Network network, Line line, int index) {
     OptionalInt skimmer = firstIndex(line, Skimmer.class::isInstance);
     return skimmer.isPresent()
@@ -61,7 +61,7 @@ final class Places {
         && network.point(line.to()) instanceof Chamber;
   }
 
-  /** Whether water comes to a part from a pump, in its own line or through lines before it. */
+  /** Whether water comes to a part from a pump, in its own line or through lines upstream of it. */
   static boolean afterPump(Network network, Line line, int index) {
     OptionalInt pump = firstIndex(line, Pump.class::isInstance);
     if (pump.isPresent()) {

@@ -13,7 +13,7 @@ import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 
-/** Leaves before a skimmer's mouth: it passes less than the pump would draw. */
+/** Leaves at a skimmer's mouth: it passes less than the pump would draw. */
 record SkimmerClogged() implements CauseKind {
 
   @Override

@@ -23,7 +23,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /** Nobody takes an answer for the file's that is the answer to a change: every command tells it. */
-class ChangesToldTest {
+class ChangesReportedTest {
   private static final Path EXAMPLES = Path.of("..", "examples");
   private static final String SMALL = EXAMPLES.resolve("small-pond/pond.yaml").toString();
   private static final String UNCERTAIN = EXAMPLES.resolve("old-falls/falls.yaml").toString();
@@ -78,7 +78,7 @@ class ChangesToldTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("commands")
-  void changeIsToldInText(List<String> command) {
+  void changeIsReportedInText(List<String> command) {
     Run run = Run.of(with(command, "--set", CHANGE));
 
     assertEquals(0, run.status(), run.err());
@@ -87,7 +87,7 @@ class ChangesToldTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("commands")
-  void changeIsToldInJson(List<String> command) {
+  void changeIsReportedInJson(List<String> command) {
     Run run = Run.of(with(command, "--set", CHANGE, "--format", "json"));
 
     assertEquals(0, run.status(), run.err());
@@ -99,7 +99,7 @@ class ChangesToldTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("commands")
-  void nothingIsToldWhereNothingWasChanged(List<String> command) {
+  void nothingIsReportedWhereNothingWasChanged(List<String> command) {
     Run text = Run.of(with(command));
     Run json = Run.of(with(command, "--format", "json"));
 
@@ -110,8 +110,8 @@ class ChangesToldTest {
 
   @Test
   void causesThatTellAChangeAreReadBack() throws IOException {
-    Run told = Run.of("weak", WEAK, "--causes", "--set", CHANGE, "--format", "json");
-    Path priors = Files.writeString(folder.resolve("priors.json"), told.out());
+    Run shown = Run.of("weak", WEAK, "--causes", "--set", CHANGE, "--format", "json");
+    Path priors = Files.writeString(folder.resolve("priors.json"), shown.out());
 
     Run back = Run.of("weak", WEAK, "--priors", priors.toString());
 
