@@ -25,7 +25,7 @@ import rillwright.cli.command.Run;
  * a defect, never a number that is none, never without end.
  */
 class MutatedExamplesTest {
-  private static final int FILES_A_SEED = 700;
+  private static final int FILES_A_SEED = Integer.getInteger("rillwright.files", 250);
 
   /** As a value, not as a piece of a title that a mutation has spelt so. */
   private static final Pattern NO_NUMBER = Pattern.compile(": \"?-?(NaN|Infinity)\"?[,\\n]");
