@@ -61,6 +61,7 @@ public final class Rillwright implements Runnable {
     commands.put("weak", WeakCommand.class);
     commands.put("weak-trial", WeakTrialCommand.class);
     commands.put("stream", StreamCommand.class);
+    commands.put("compare", CompareCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     return commands;
   }

@@ -47,6 +47,7 @@ record EveryCommand(String file, String line, String sheets) {
             List.of("odds", "--samples", "100", "--conditions"),
             List.of("balance", "--chart", picture("share.svg")),
             List.of("balance", "--target"),
+            List.of("compare", "--set", "lines." + quoted(line) + ".run=31 ft"),
             List.of("mend"),
             List.of("mend", "--from", sheets, "--sizes", "1 in, 63 mm"),
             List.of("weak", "--chart", picture("why.svg")),
@@ -55,6 +56,10 @@ record EveryCommand(String file, String line, String sheets) {
             List.of("stream", "--times"),
             List.of("stream", "--conditions"))
         .toList();
+  }
+
+  private static String quoted(String name) {
+    return (name.indexOf('"') < 0 ? "\"%s\"" : "'%s'").formatted(name);
   }
 
   private String picture(String name) {

@@ -53,9 +53,18 @@ public final class ProjectArguments {
    * @param more folders that another option names
    */
   public Project read(List<Path> more) {
+    return read(file, changes, more);
+  }
+
+  /** Another file, without changes. */
+  public Project readOther(Path other) {
+    return read(other, List.of(), List.of());
+  }
+
+  private Project read(Path asked, List<String> with, List<Path> more) {
     List<Path> folders = new ArrayList<>(sheetFolders);
     folders.addAll(more);
-    Project project = ProjectReader.read(file, changes, folders);
+    Project project = ProjectReader.read(asked, with, folders);
     if (project.tree().find("conditions").isPresent()) {
       ProjectConditions.of(project, List.of());
     }
@@ -65,6 +74,11 @@ public final class ProjectArguments {
   /** The project file. */
   public Path file() {
     return file;
+  }
+
+  /** The changes that are asked for, as written. */
+  public List<String> changes() {
+    return changes;
   }
 
   /** What is read for it: the project file and the data sheets that it names. */

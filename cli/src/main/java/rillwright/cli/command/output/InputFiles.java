@@ -53,6 +53,13 @@ public record InputFiles(List<InputFile> files) {
     return new InputFiles(more);
   }
 
+  /** These and others. */
+  public InputFiles and(InputFiles others) {
+    List<InputFile> more = new ArrayList<>(files);
+    more.addAll(others.files);
+    return new InputFiles(more);
+  }
+
   /**
    * These and the data sheets of a folder.
    *

@@ -1,8 +1,10 @@
 package rillwright.cli.file.change;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +18,7 @@ import rillwright.cli.file.tree.Scalar;
 /** Where each value of a file stands, in the words with which a change would name it. */
 public final class AddressBook {
   private final IdentityHashMap<Scalar, Address> addresses = new IdentityHashMap<>();
+  private final Map<String, String> texts = new LinkedHashMap<>();
 
   /** The addresses of all values of a tree. */
   public AddressBook(MapNode tree) {
@@ -36,9 +39,16 @@ public final class AddressBook {
     return Optional.ofNullable(addresses.get(value)).map(address -> address.steps().get(0));
   }
 
+  /** Every value as written, by its address, in the order of the file. */
+  public Map<String, String> textByAddress() {
+    return Collections.unmodifiableMap(texts);
+  }
+
   private void enter(Node node, List<String> steps) {
     if (node instanceof Scalar value) {
-      addresses.put(value, new Address(steps));
+      Address address = new Address(steps);
+      addresses.put(value, address);
+      texts.put(address.text(), value.text());
     } else if (node instanceof MapNode map) {
       for (Entry entry : map.entries()) {
         boolean isParts = isLine(steps) && entry.key().equals(Placement.PARTS);

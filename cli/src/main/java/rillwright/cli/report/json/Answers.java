@@ -25,6 +25,7 @@ public final class Answers {
           CasesJson.ODDS,
           WeakJson.SHAPE,
           CausesJson.SHAPE,
+          CompareJson.SHAPE,
           JsonPage.shape(Catalogue.standard()));
 
   private Answers() {}
