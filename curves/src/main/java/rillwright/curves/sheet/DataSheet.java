@@ -1,6 +1,7 @@
 package rillwright.curves.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import rillwright.solver.law.pump.PumpCurve;
 
 /**
@@ -11,9 +12,15 @@ import rillwright.solver.law.pump.PumpCurve;
  * @param facts what else the sheet says
  * @param passedOver headings of columns that were not read
  * @param reordered whether its points stand in another order than by flow
+ * @param units of its columns; empty where each value has its own
  */
 public record DataSheet(
-    String name, PumpCurve curve, SheetFacts facts, List<String> passedOver, boolean reordered) {
+    String name,
+    PumpCurve curve,
+    SheetFacts facts,
+    List<String> passedOver,
+    boolean reordered,
+    Optional<WrittenUnits> units) {
   public DataSheet {
     passedOver = List.copyOf(passedOver);
   }

@@ -42,7 +42,9 @@ public final class DataSheetReader {
     List<SheetLine> lines = SheetText.linesOf(content, faults);
     faults.throwIfAny(nameForMessages);
     List<SheetLine> rows =
-        lines.stream().filter(line -> !line.isBlank() && !line.isComment()).toList();
+        lines.stream()
+            .filter(line -> !line.isBlank() && !line.isComment() && !isMarkOfSpreadsheets(line))
+            .toList();
     if (rows.isEmpty()) {
       faults.add(
           1,
@@ -74,7 +76,13 @@ public final class DataSheetReader {
         new PumpCurve(ordered.stream().map(row -> row.written().point()).toList()),
         facts,
         header.orElseThrow().passedOver(),
-        !ordered.equals(points));
+        !ordered.equals(points),
+        header.map(Header::units));
+  }
+
+  /** Some spreadsheets write {@code sep=;} first; what stands between cells shows by itself. */
+  private static boolean isMarkOfSpreadsheets(SheetLine line) {
+    return line.number() == 1 && line.text().strip().matches("(?i)\"?sep=[;,]\"?[;,]*");
   }
 
   /** All rows that are not empty. */

@@ -70,6 +70,11 @@ final class FactReader {
             length(FactValues.SELF_PRIMING)),
         fact(FactValues.VARIABLE_SPEED, values::speedRange),
         length(FactValues.SOLIDS),
+        new Nameplate(
+            number(FactValues.RATED_POWER, values::powerW),
+            number(FactValues.VOLTAGE, values::volts),
+            number(FactValues.POWER_FACTOR, values::powerFactor),
+            fact(FactValues.PHASES, values::phases).orElse(1)),
         remarks);
   }
 
@@ -78,9 +83,11 @@ final class FactReader {
   }
 
   private OptionalDouble length(String key) {
-    return fact(key, cell -> values.lengthM(key, cell))
-        .map(OptionalDouble::of)
-        .orElse(OptionalDouble.empty());
+    return number(key, cell -> values.lengthM(key, cell));
+  }
+
+  private OptionalDouble number(String key, Function<Cell, Optional<Double>> reading) {
+    return fact(key, reading).map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 
   private void note(Cell cell, String message) {

@@ -23,9 +23,24 @@ final class FactValues {
   static final String SELF_PRIMING = "self priming";
   static final String VARIABLE_SPEED = "variable speed";
   static final String SOLIDS = "solids";
+  static final String RATED_POWER = "rated power";
+  static final String VOLTAGE = "voltage";
+  static final String POWER_FACTOR = "power factor";
+  static final String PHASES = "phases";
   static final List<String> KEYS =
       List.of(
-          MAKER, PRICE, KIND, MIN_SUBMERGENCE, NPSH_REQUIRED, SELF_PRIMING, VARIABLE_SPEED, SOLIDS);
+          MAKER,
+          PRICE,
+          KIND,
+          MIN_SUBMERGENCE,
+          NPSH_REQUIRED,
+          SELF_PRIMING,
+          VARIABLE_SPEED,
+          SOLIDS,
+          RATED_POWER,
+          VOLTAGE,
+          POWER_FACTOR,
+          PHASES);
 
   private static final Pattern QUANTITY = Pattern.compile("(.*[\\d.,])\\s*(\\p{L}.*)");
   private static final Pattern FRACTION = Pattern.compile("(?:(\\d+)[\\s-]+)?(\\d+)/(\\d+)");
@@ -87,6 +102,47 @@ final class FactValues {
         cell,
         "a range of speeds",
         "write the least and the greatest, above 0 and up to 200 %, such as 40..100 %");
+  }
+
+  /** "420 W", "1/2 hp". */
+  Optional<Double> powerW(Cell cell) {
+    Matcher parts = QUANTITY.matcher(cell.text());
+    if (parts.matches()) {
+      OptionalDouble number = number(parts.group(1));
+      Optional<Unit> unit =
+          Unit.find(parts.group(2)).filter(it -> it.dimension() == Dimension.POWER);
+      if (number.isPresent() && number.getAsDouble() > 0 && unit.isPresent()) {
+        return Optional.of(unit.get().toSi(number.getAsDouble()));
+      }
+    }
+    return refuse(cell, "an electrical power", "write one above 0 such as 420 W");
+  }
+
+  /** "115 V". */
+  Optional<Double> volts(Cell cell) {
+    Matcher parts = QUANTITY.matcher(cell.text());
+    OptionalDouble number =
+        parts.matches() && parts.group(2).equals("V")
+            ? numbers.parse(parts.group(1))
+            : OptionalDouble.empty();
+    return number.orElse(0) > 0 && number.orElse(0) <= Nameplate.GREATEST_VOLTAGE_V
+        ? Optional.of(number.getAsDouble())
+        : refuse(cell, "a voltage", "write one up to 1000 V, such as 115 V");
+  }
+
+  /** "0.85". */
+  Optional<Double> powerFactor(Cell cell) {
+    OptionalDouble number = numbers.parse(cell.text());
+    return number.orElse(0) > 0 && number.orElse(0) <= 1
+        ? Optional.of(number.getAsDouble())
+        : refuse(cell, "a power factor", "write a number above 0 and up to 1, such as 0.85");
+  }
+
+  /** "1" or "3". */
+  Optional<Integer> phases(Cell cell) {
+    return cell.text().equals("1") || cell.text().equals("3")
+        ? Optional.of(Integer.valueOf(cell.text()))
+        : refuse(cell, "a number of phases", "write 1 or 3");
   }
 
   private OptionalDouble number(String text) {

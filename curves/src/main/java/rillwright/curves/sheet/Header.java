@@ -17,6 +17,12 @@ record Header(Map<ColumnKind, Column> columns, int count, List<String> passedOve
     passedOver = List.copyOf(passedOver);
   }
 
+  /** Units of the two columns that every sheet has. */
+  WrittenUnits units() {
+    return new WrittenUnits(
+        columns.get(ColumnKind.FLOW).unit(), columns.get(ColumnKind.HEAD).unit());
+  }
+
   Optional<Column> find(ColumnKind kind) {
     return Optional.ofNullable(columns.get(kind));
   }

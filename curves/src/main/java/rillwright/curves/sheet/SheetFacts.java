@@ -14,6 +14,7 @@ import rillwright.solver.law.pump.SuctionNeeds;
  * @param needs what it asks of the water at its inlet
  * @param variableSpeed speeds at which it may run
  * @param solidsM largest stone that passes through it, m
+ * @param nameplate what it says of the supply
  * @param remarks all other comment lines, in their order
  */
 public record SheetFacts(
@@ -23,6 +24,7 @@ public record SheetFacts(
     SuctionNeeds needs,
     Optional<SpeedRange> variableSpeed,
     OptionalDouble solidsM,
+    Nameplate nameplate,
     List<String> remarks) {
   public SheetFacts {
     remarks = List.copyOf(remarks);
@@ -37,6 +39,7 @@ public record SheetFacts(
         SuctionNeeds.NONE,
         Optional.empty(),
         OptionalDouble.empty(),
+        Nameplate.NONE,
         List.of());
   }
 }

@@ -18,7 +18,8 @@ import rillwright.solver.network.Pump;
  * hour), of head by 2.31 (psi for feet). A sheet with powers is judged by the best share of them
  * that reaches the water, one without by the speed in its line's pipe at its last flow.
  */
-final class DoubtfulSheetDetector implements NetworkDetector {
+public final class DoubtfulSheetDetector implements NetworkDetector {
+  private static final String CODE = "doubtful-sheet";
   private static final double FEET_A_PSI = 2.31;
 
   /** Shares of the electrical power that reach the water; common practice, no source. */
@@ -55,10 +56,22 @@ final class DoubtfulSheetDetector implements NetworkDetector {
       PumpCurve curve = pump.part().set().curve();
       OptionalDouble best = bestEfficiency(curve, network.water().densityKgPerM3());
       Optional<Finding> finding =
-          best.isPresent() ? byPower(pump, best.getAsDouble()) : bySpeed(pump);
+          best.isPresent() ? byPower(doubtful(pump), best.getAsDouble()) : bySpeed(pump);
       finding.ifPresent(findings::add);
     }
     return findings;
+  }
+
+  /**
+   * The same of a sheet alone, by its powers; empty if nothing is doubtful or it gives none.
+   *
+   * @param at what the finding is about
+   */
+  public static Optional<Finding> find(PumpCurve curve, double densityKgPerM3, String at) {
+    OptionalDouble best = bestEfficiency(curve, densityKgPerM3);
+    return best.isPresent()
+        ? byPower(Finding.of(Severity.ADVICE, CODE, at, ""), best.getAsDouble())
+        : Optional.empty();
   }
 
   /** The greatest of a sheet's published points; empty without powers. */
@@ -75,14 +88,14 @@ final class DoubtfulSheetDetector implements NetworkDetector {
         .max();
   }
 
-  private static Optional<Finding> byPower(Placed<Pump> pump, double best) {
+  private static Optional<Finding> byPower(Finding opening, double best) {
     List<Double> ofFlow = EFFICIENCY.factors(best, 60, 1000, 3.6);
     List<Double> ofHead = EFFICIENCY.factors(best, FEET_A_PSI);
     if (!EFFICIENCY.isDoubtful(best) || (ofFlow.isEmpty() && ofHead.isEmpty())) {
       return Optional.empty();
     }
     Finding start =
-        doubtful(pump)
+        opening
             .share("efficiency", best)
             .then(" of its electrical power reaches the water at best; a pump is usual ");
     return Optional.of(shown(start, ofFlow, ofHead, EFFICIENCY.way(best)));
@@ -107,7 +120,7 @@ final class DoubtfulSheetDetector implements NetworkDetector {
   private static Finding doubtful(Placed<Pump> pump) {
     String at = pump.line().name().value();
     String opening = "The data sheet of \"" + pump.part().model() + "\" in \"" + at + "\": ";
-    return Finding.of(Severity.ADVICE, "doubtful-sheet", at, opening);
+    return Finding.of(Severity.ADVICE, CODE, at, opening);
   }
 
   private static Finding shown(
