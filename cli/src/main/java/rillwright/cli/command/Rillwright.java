@@ -54,6 +54,7 @@ public final class Rillwright implements Runnable {
     commands.put("mend", MendCommand.class);
     commands.put("duty", DutyCommand.class);
     commands.put("chart", ChartCommand.class);
+    commands.put("pump", PumpCommand.class);
     commands.put("pumps", PumpsCommand.class);
     commands.put("pipes", PipesCommand.class);
     commands.put("odds", OddsCommand.class);

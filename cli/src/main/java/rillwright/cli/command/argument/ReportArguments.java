@@ -15,6 +15,11 @@ public class ReportArguments extends Destination {
       description = "Output format: text (default), html or json.")
   private Format format = Format.TEXT;
 
+  /** Whether another form than text is asked for. */
+  public final boolean asksForAForm() {
+    return format != Format.TEXT;
+  }
+
   /** Hands over the answer in the form asked for. */
   public final void print(Supplier<String> json, Supplier<Page> page) {
     print(json, page, Optional::empty);

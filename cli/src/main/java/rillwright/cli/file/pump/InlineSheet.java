@@ -11,6 +11,7 @@ import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.curves.sheet.CurveRules;
 import rillwright.curves.sheet.DataSheet;
+import rillwright.curves.sheet.Nameplate;
 import rillwright.curves.sheet.SheetFacts;
 import rillwright.curves.sheet.SpeedRange;
 import rillwright.curves.sheet.WrittenPoint;
@@ -67,7 +68,8 @@ final class InlineSheet {
                 new PumpCurve(points.stream().map(WrittenPoint::point).toList()),
                 facts,
                 List.of(),
-                !ordered.equals(written)))
+                !ordered.equals(written),
+                Optional.empty()))
         : Optional.empty();
   }
 
@@ -119,6 +121,7 @@ final class InlineSheet {
             fields.find("self priming", Measure.LENGTH, Range.NOT_NEGATIVE)),
         speeds(fields),
         fields.find("solids", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE),
+        Nameplate.NONE,
         fields.findText("remarks").stream().toList());
   }
 

@@ -26,6 +26,7 @@ public final class Answers {
           WeakJson.SHAPE,
           CausesJson.SHAPE,
           CompareJson.SHAPE,
+          PumpJson.SHAPE,
           JsonPage.shape(Catalogue.standard()));
 
   private Answers() {}

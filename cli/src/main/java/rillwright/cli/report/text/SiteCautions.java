@@ -26,7 +26,12 @@ public final class SiteCautions {
   public static void print(boolean pumped, PageBuilder page) {
     page.paragraph(DIGGING);
     if (pumped) {
-      page.paragraph(WIRING);
+      printWiring(page);
     }
+  }
+
+  /** Of a pump alone. */
+  public static void printWiring(PageBuilder page) {
+    page.paragraph(WIRING);
   }
 }

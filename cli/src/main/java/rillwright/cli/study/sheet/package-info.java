@@ -1,0 +1,2 @@
+/** A pump's data sheet by itself, without a project: its best point and its current. No words. */
+package rillwright.cli.study.sheet;
