@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.StandardOptions;
+import rillwright.cli.command.help.HelpCommand;
 import rillwright.cli.command.weak.WeakCommand;
 import rillwright.cli.command.weak.WeakTrialCommand;
 
@@ -37,6 +38,7 @@ import rillwright.cli.command.weak.WeakTrialCommand;
       "  rillwright mend pond.yaml      what would give every fall its target, and for how much",
       "  rillwright stream pond.yaml    stream depths, pond level while running, days to refill",
       "  rillwright solve --help        help with one command",
+      "  rillwright help                how files are written, by topic",
       "",
       "Exit status: 0 done, 1 a target is missed (with --strict), 2 the input is wrong,",
       "3 the network has no balanced state, 70 a defect in the program."
@@ -64,6 +66,7 @@ public final class Rillwright implements Runnable {
     commands.put("stream", StreamCommand.class);
     commands.put("compare", CompareCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
+    commands.put("help", HelpCommand.class);
     return commands;
   }
 
@@ -83,7 +86,8 @@ public final class Rillwright implements Runnable {
    */
   public static CommandLine withCommandsFor(String[] arguments) {
     Class<?> asked = arguments.length == 0 ? null : commands().get(arguments[0]);
-    Collection<Class<?>> needed = asked == null ? commands().values() : List.of(asked);
+    boolean one = asked != null && asked != HelpCommand.class;
+    Collection<Class<?>> needed = one ? List.of(asked) : commands().values();
     CommandLine commandLine = new CommandLine(new Rillwright());
     needed.forEach(commandLine::addSubcommand);
     return commandLine;

@@ -1,5 +1,5 @@
 /**
  * The JSON Schemas of project files and of results, which are resources under {@code
- * rillwright/schema}. Uses nothing else of the project.
+ * rillwright/schema}, and the fields of a project in words. Uses the trees of files.
  */
 package rillwright.cli.schema;

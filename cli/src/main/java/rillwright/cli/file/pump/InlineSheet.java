@@ -32,7 +32,7 @@ final class InlineSheet {
           "self priming",
           "variable speed",
           "solids",
-          "remarks");
+          "note");
 
   private static final Range SPEED = new Range(0, false, 2, "must be above 0 % and up to 200 %");
 
@@ -122,7 +122,7 @@ final class InlineSheet {
         speeds(fields),
         fields.find("solids", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE),
         Nameplate.NONE,
-        fields.findText("remarks").stream().toList());
+        fields.findText("note").stream().toList());
   }
 
   /** {@code 40..100 %} or {@code 40 % .. 100 %}. */

@@ -22,6 +22,11 @@ public final class PageBuilder {
     begin(new Head.Space());
   }
 
+  /** Lines as they are written in a file or at a prompt; paragraphs that follow explain them. */
+  public void sample(List<String> lines) {
+    begin(new Head.Sample(lines));
+  }
+
   /** A table; paragraphs that follow are its notes. */
   public void table(TableBuilder table) {
     begin(table.build());

@@ -71,6 +71,8 @@ public final class HtmlPage {
       element("h2", heading.text());
     } else if (block.head() instanceof Table table) {
       HtmlTable.print(table, html);
+    } else if (block.head() instanceof Head.Sample sample) {
+      element("pre", String.join("\n", sample.lines()));
     } else if (block.head() instanceof Head.Picture picture) {
       picture(picture.chart());
     }

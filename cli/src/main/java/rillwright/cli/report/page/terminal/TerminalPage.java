@@ -38,6 +38,10 @@ public final class TerminalPage {
     } else if (block.head() instanceof Table table) {
       text.append('\n');
       new TerminalTable(table, ink).print(text);
+    } else if (block.head() instanceof Head.Sample sample) {
+      text.append('\n');
+      sample.lines().forEach(line -> add((INDENT + INDENT + line).stripTrailing(), Tone.PLAIN));
+      text.append(block.lines().isEmpty() ? "" : "\n");
     } else if (block.head() instanceof Head.Space) {
       text.append('\n');
     }

@@ -1,0 +1,84 @@
+package rillwright.cli.command.help;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rillwright.cli.command.argument.Destination;
+import rillwright.cli.command.argument.Format;
+import rillwright.cli.command.output.ExitStatus;
+import rillwright.cli.command.output.InputFiles;
+import rillwright.cli.wording.Choices;
+import rillwright.curves.wording.PlainText;
+
+/** Explains how files are written and answers are read. */
+@Command(
+    name = "help",
+    description = "Explains a topic: how files are written and how answers are read.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  help                               lists the topics",
+      "  help readings                      every field of a reading",
+      "  help file --format html --to file.html",
+      "  help solve                         help with a command, as solve --help"
+    })
+public final class HelpCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "TOPIC",
+      description = "A topic or a command; without one the topics are listed.")
+  private Optional<String> word = Optional.empty();
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      converter = Format.OfPages.class,
+      description = "Output format: text (default) or html.")
+  private Format format = Format.TEXT;
+
+  @Mixin private Destination destination;
+
+  @Override
+  public Integer call() {
+    destination.check(new InputFiles(List.of()));
+    Optional<Topic> topic = word.flatMap(Topic::find);
+    Optional<CommandLine> command =
+        word.map(it -> spec.commandLine().getParent().getSubcommands().get(it));
+    if (word.isEmpty()) {
+      destination.print(TopicPage.list(), format);
+    } else if (topic.isPresent()) {
+      destination.print(TopicPage.of(topic.get()), format);
+    } else if (command.isPresent()) {
+      destination.print(command.get().getUsageMessage());
+    } else {
+      throw new ParameterException(
+          spec.commandLine(),
+          "no topic or command " + PlainText.quoted(word.get()) + hint(word.get()));
+    }
+    return ExitStatus.DONE;
+  }
+
+  private String hint(String written) {
+    List<String> known = new ArrayList<>(Topic.words());
+    List<String> near = Choices.meant(written, allWords());
+    return near.isEmpty()
+        ? "; choose " + String.join(", ", known)
+        : Choices.hint(written, allWords());
+  }
+
+  private List<String> allWords() {
+    List<String> all = new ArrayList<>(Topic.words());
+    all.addAll(spec.commandLine().getParent().getSubcommands().keySet());
+    return all;
+  }
+}
