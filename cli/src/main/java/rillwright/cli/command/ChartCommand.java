@@ -1,15 +1,12 @@
 package rillwright.cli.command;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
-import rillwright.cli.command.argument.Format;
+import rillwright.cli.command.argument.PictureArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.PumpArguments;
 import rillwright.cli.command.argument.StandardOptions;
@@ -48,23 +45,10 @@ public final class ChartCommand implements Callable<Integer> {
 
   @Mixin private PumpArguments pump;
 
-  @Option(
-      names = "--to",
-      paramLabel = "PICTURE",
-      description = "Writes this file, .png or .svg; default: the project's name with .png.")
-  private Optional<Path> to = Optional.empty();
-
   @Option(names = "--power", description = "Draws the power too.")
   private boolean power;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = Format.OfPictures.class,
-      description = "Output format: text (default) or json.")
-  private Format format = Format.TEXT;
-
-  @Spec private CommandSpec spec;
+  @Mixin private PictureArguments picture;
 
   @Mixin
   @SuppressWarnings("UnusedVariable") // read by picocli
@@ -73,26 +57,13 @@ public final class ChartCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Project read = project.read();
-    PictureFile picture = new PictureFile(to.orElseGet(this::besideTheProject));
-    boolean draws = format != Format.JSON || to.isPresent();
-    if (to.isEmpty() && draws) {
-      picture.refuseUnasked();
-    }
-    if (draws) {
-      picture.check(project.inputs(read));
-    }
+    Optional<PictureFile> file = picture.check(project.file(), "", project.inputs(read));
     PumpPlace place = pump.placeIn(read);
     OtherPumps.requireChosen(read, place);
     Curves curves = project.ask(new CurvesRequest(place), read);
     requireCurve(read, curves);
-    if (format == Format.JSON) {
-      to.ifPresent(path -> picture.write(chart(curves)));
-      print(ChartJson.of(curves));
-    } else {
-      OperatingChart chart = chart(curves);
-      picture.write(chart);
-      print(shown(chart, picture.path(), read.changes()));
-    }
+    OperatingChart chart = OperatingPicture.of(curves, power ? Power.SHOWN : Power.LEFT_OUT);
+    picture.print(file, () -> chart, () -> ChartJson.of(curves), () -> shown(chart, read.changes()));
     return ExitStatus.DONE;
   }
 
@@ -105,32 +76,13 @@ public final class ChartCommand implements Callable<Integer> {
     }
   }
 
-  private OperatingChart chart(Curves curves) {
-    return OperatingPicture.of(curves, power ? Power.SHOWN : Power.LEFT_OUT);
-  }
-
-  private Path besideTheProject() {
-    String name = project.file().getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return project.file().resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ".png");
-  }
-
-  private void print(String answer) {
-    spec.commandLine().getOut().print(answer);
-    spec.commandLine().getOut().flush();
-  }
-
-  private static String shown(OperatingChart chart, Path path, List<String> changes) {
+  private static String shown(OperatingChart chart, List<String> changes) {
     StringBuilder shown = new StringBuilder();
     changes.forEach(
         change -> shown.append(PlainText.harmless(ChangedWords.of(change))).append('\n'));
     chart.operatingPoints().stream()
         .map(point -> PlainText.harmless(String.join(", ", point.labelLines())))
         .forEach(line -> shown.append(line).append('\n'));
-    return shown
-        .append("Picture: ")
-        .append(PlainText.harmless(path.toString()))
-        .append('\n')
-        .toString();
+    return shown.toString();
   }
 }

@@ -32,6 +32,7 @@ import rillwright.cli.command.weak.WeakTrialCommand;
       "  rillwright pipes pond.yaml --line NAME --sizes \"2 in, 3 in\"   flow, power and cost of"
           + " each size",
       "  rillwright chart pond.yaml     pump curve and system curve, as a picture",
+      "  rillwright section pond.yaml   levels, pipes and head line along the water's way",
       "  rillwright odds pond.yaml      the chance of each target, given what is not known exactly",
       "  rillwright balance pond.yaml   how to set the valves so that falls share one pump",
       "  rillwright weak pond.yaml      likely causes of a weak fall, and what to measure next",
@@ -56,6 +57,7 @@ public final class Rillwright implements Runnable {
     commands.put("mend", MendCommand.class);
     commands.put("duty", DutyCommand.class);
     commands.put("chart", ChartCommand.class);
+    commands.put("section", SectionCommand.class);
     commands.put("pump", PumpCommand.class);
     commands.put("pumps", PumpsCommand.class);
     commands.put("pipes", PipesCommand.class);

@@ -42,6 +42,7 @@ class ChangesReportedTest {
         List.of("duty", SMALL),
         List.of("mend", SMALL),
         List.of("chart", SMALL),
+        List.of("section", SMALL),
         List.of("pumps", LongStream.PROJECT, "--from", LongStream.SUPPLIER),
         List.of("pipes", LongStream.PROJECT, "--line", "supply", "--sizes", "75 mm"),
         List.of("odds", UNCERTAIN, "--samples", "100"),
@@ -52,7 +53,7 @@ class ChangesReportedTest {
   }
 
   private String[] with(List<String> command, String... more) {
-    boolean draws = command.get(0).equals("chart");
+    boolean draws = List.of("chart", "section").contains(command.get(0));
     return Stream.of(
             command.stream(),
             draws ? Stream.of("--to", folder.resolve("c.svg").toString()) : Stream.<String>of(),

@@ -70,6 +70,7 @@ class InputFilesTest {
       refuses(named, sheet, command, project, "--chart", sheet.toString());
     }
     refuses(named, sheet, "chart", project, "--to", sheet.toString());
+    refuses(named, sheet, "section", project, "--to", sheet.toString());
     String from = write("supplier").toString();
     refuses(named, sheet, "pumps", project, "--from", from, "--chart", sheet.toString());
     refuses(named, other, "pumps", project, "--from", from, "--chart", other.toString());

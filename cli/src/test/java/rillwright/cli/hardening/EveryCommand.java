@@ -39,6 +39,7 @@ record EveryCommand(String file, String line, String sheets) {
             List.of("solve", "--conditions"),
             List.of("duty"),
             List.of("chart", "--to", picture("curves.svg")),
+            List.of("section", "--shut-off", "--to", picture("section.svg")),
             List.of("pumps", "--from", sheets),
             List.of("pumps", "--from", sheets, "--conditions", "--chart", picture("pumps.svg")),
             List.of("pipes", "--line", line, "--sizes", "1 in, 3 in"),

@@ -32,6 +32,7 @@ import rillwright.cli.study.duty.DutyRequest;
 import rillwright.cli.study.mend.MendRequest;
 import rillwright.cli.study.mend.change.Offered;
 import rillwright.cli.study.odds.OddsRequest;
+import rillwright.cli.study.section.SectionRequest;
 import rillwright.cli.study.solve.SolveRequest;
 import rillwright.cli.study.solve.Solved;
 import rillwright.cli.study.stream.StreamRequest;
@@ -107,6 +108,11 @@ class StudiesAskedTest {
   @Test
   void solve() throws IOException {
     assertEditedAlike(TWIN, LOWER_FALL, new SolveRequest(), StudiesAskedTest::flows);
+  }
+
+  @Test
+  void section() throws IOException {
+    assertEditedAlike(TWIN, LOWER_FALL, new SectionRequest(), section -> section.ways());
   }
 
   @Test

@@ -14,6 +14,7 @@ import rillwright.curves.chart.content.Chart;
 import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.PanelChart;
+import rillwright.curves.chart.content.SectionChart;
 import rillwright.curves.chart.svg.Painting;
 import rillwright.curves.chart.svg.SvgFile;
 
@@ -60,6 +61,8 @@ public final class ChartWriter {
       return new PanelPainter(panels);
     } else if (chart instanceof CausesChart causes) {
       return new CausesPainter(causes);
+    } else if (chart instanceof SectionChart section) {
+      return new SectionPainter(section);
     }
     throw new IllegalArgumentException("no painter for " + chart.getClass());
   }

@@ -30,12 +30,25 @@ record Sheet(Legend legend, double top, double bottom) {
   static Sheet begin(Graphics2D g, Chart chart, Legend legend, int height) {
     g.setColor(Ink.PAPER);
     g.fill(new Rectangle2D.Double(0, 0, Painting.WIDTH, height));
-    TextBlock title = TextBlock.wrapped(chart.title(), Ink.TITLE, WIDE, MOST_LINES);
-    TextBlock caption = TextBlock.wrapped(chart.caption(), Ink.CAPTION, WIDE, MOST_LINES);
+    TextBlock title = title(chart);
+    TextBlock caption = caption(chart);
     Words.write(g, title, MARGIN, TITLE_TOP, Anchor.START, Ink.TEXT);
     double captionTop = TITLE_TOP + title.height() + BELOW_TITLE;
     Words.write(g, caption, MARGIN, captionTop, Anchor.START, Ink.SOFT_TEXT);
     return new Sheet(legend, captionTop + caption.height(), height - MARGIN / 2 - legend.height());
+  }
+
+  private static TextBlock title(Chart chart) {
+    return TextBlock.wrapped(chart.title(), Ink.TITLE, WIDE, MOST_LINES);
+  }
+
+  private static TextBlock caption(Chart chart) {
+    return TextBlock.wrapped(chart.caption(), Ink.CAPTION, WIDE, MOST_LINES);
+  }
+
+  /** What the head of a picture takes. */
+  static double headHeight(Chart chart) {
+    return TITLE_TOP + title(chart).height() + BELOW_TITLE + caption(chart).height();
   }
 
   /** Draws the legend, over whatever stands in the room. */

@@ -1,25 +1,21 @@
 package rillwright.solver.finding;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.Line;
-import rillwright.solver.network.LineName;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Run;
 import rillwright.solver.network.Tee;
-import rillwright.solver.pumping.WaterWays;
+import rillwright.solver.pumping.ShutOffHeads;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.water.Water;
@@ -52,9 +48,9 @@ final class PressureDetector implements Detector {
     Water water = state.network().water();
     double celsius = water.temperatureC();
     List<Finding> findings = new ArrayList<>();
-    Map<LineName, Double> shutOffHeadM = shutOffHeadsM(state);
+    ShutOffHeads shutOff = ShutOffHeads.of(state);
     for (Line line : state.network().lines()) {
-      pressed(state, line, shutOffHeadM).stream()
+      pressed(state, line, shutOff).stream()
           .filter(it -> it.overPa(celsius) > 0)
           .max((one, other) -> Double.compare(one.overPa(celsius), other.overPa(celsius)))
           .ifPresent(it -> findings.add(overRating(it, it.ratedPa(celsius))));
@@ -66,18 +62,11 @@ final class PressureDetector implements Detector {
    * The rated runs of a line downstream of running pumps: in it, else on the way of the water
    * upstream of it.
    */
-  private static List<Pressed> pressed(
-      SteadyState state, Line line, Map<LineName, Double> shutOffHeadM) {
+  private static List<Pressed> pressed(SteadyState state, Line line, ShutOffHeads shutOff) {
     List<Pressed> pressed = new ArrayList<>();
     OptionalDouble low = lowestM(state, line);
     for (Placed<Run> run : line.placed(Run.class)) {
-      double own = shutOffM(line, run.index());
-      OptionalDouble head =
-          own > 0
-              ? plus(state.point(line.from()).headM(), own)
-              : Stream.ofNullable(shutOffHeadM.get(line.name()))
-                  .mapToDouble(Double::doubleValue)
-                  .findFirst();
+      OptionalDouble head = shutOff.headM(line, run.index());
       if (run.part().wall().isPresent() && head.isPresent() && low.isPresent()) {
         double above = head.getAsDouble() - low.getAsDouble();
         double weight = state.network().water().densityKgPerM3() * Gravity.STANDARD_M_PER_S2;
@@ -86,32 +75,6 @@ final class PressureDetector implements Detector {
       }
     }
     return pressed;
-  }
-
-  /** Heads with the water held downstream of them, m, of the lines on the way of pumped water. */
-  private static Map<LineName, Double> shutOffHeadsM(SteadyState state) {
-    WaterWays ways = new WaterWays(state);
-    Map<LineName, Double> heads = new HashMap<>();
-    for (Line line : state.network().lines()) {
-      double shutOff = shutOffM(line, line.parts().size());
-      OptionalDouble head = plus(state.point(line.from()).headM(), shutOff);
-      if (shutOff > 0 && head.isPresent()) {
-        ways.linesAfter(line.name())
-            .forEach(after -> heads.merge(after, head.getAsDouble(), Math::max));
-      }
-    }
-    return heads;
-  }
-
-  private static OptionalDouble plus(OptionalDouble head, double moreM) {
-    return head.isPresent() ? OptionalDouble.of(head.getAsDouble() + moreM) : head;
-  }
-
-  private static double shutOffM(Line line, int before) {
-    return line.placed(Pump.class).stream()
-        .filter(pump -> pump.index() < before)
-        .mapToDouble(pump -> pump.part().set().publishedShutOffHeadM())
-        .sum();
   }
 
   /** The lowest elevation that is known of a line, m. */

@@ -47,7 +47,7 @@ public final class PumpsOff {
   }
 
   /** The same network, all pumps at speed 0. */
-  private static Network stopped(Network running) {
+  static Network stopped(Network running) {
     Network network = running;
     for (Line line : running.lines()) {
       List<Part> parts = line.parts().stream().map(PumpsOff::stopped).toList();
@@ -61,7 +61,7 @@ public final class PumpsOff {
   }
 
   /** The lines from which water runs back through a pump: no check valve stands between. */
-  private static Set<LineName> runBack(Network network) {
+  static Set<LineName> runBack(Network network) {
     Set<LineName> found = new LinkedHashSet<>();
     Deque<Line> waiting = new ArrayDeque<>();
     for (Line line : network.lines()) {

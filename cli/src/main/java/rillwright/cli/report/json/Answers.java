@@ -15,6 +15,7 @@ public final class Answers {
           CheckJson.SHAPE,
           DutyJson.SHAPE,
           ChartJson.SHAPE,
+          SectionJson.SHAPE,
           PumpsJson.SHAPE,
           PipesJson.SHAPE,
           BalanceJson.SHAPE,

@@ -1,7 +1,8 @@
 package rillwright.curves.chart.content;
 
 /** What a picture shows. */
-public sealed interface Chart permits OperatingChart, OddsChart, PanelChart, CausesChart {
+public sealed interface Chart
+    permits OperatingChart, OddsChart, PanelChart, CausesChart, SectionChart {
   /** One line, shown as plain text. */
   String title();
 

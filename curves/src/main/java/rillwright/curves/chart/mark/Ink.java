@@ -28,6 +28,7 @@ public final class Ink {
   public static final Font LABEL = font(Font.BOLD, 24);
   public static final Font SMALL_LABEL = font(Font.BOLD, 20);
   public static final Font NOTE = font(Font.PLAIN, 23);
+  public static final Font SMALL = font(Font.PLAIN, 19);
   public static final Font LEGEND = font(Font.PLAIN, 23);
 
   private Ink() {}

@@ -1,0 +1,2 @@
+/** Long sections: columns of what the water meets, their ground, pipes, water and head lines. */
+package rillwright.curves.chart.section;
