@@ -33,6 +33,7 @@ import rillwright.cli.study.mend.MendRequest;
 import rillwright.cli.study.mend.change.Offered;
 import rillwright.cli.study.odds.OddsRequest;
 import rillwright.cli.study.section.SectionRequest;
+import rillwright.cli.study.section.Station;
 import rillwright.cli.study.solve.SolveRequest;
 import rillwright.cli.study.solve.Solved;
 import rillwright.cli.study.stream.StreamRequest;
@@ -112,7 +113,15 @@ class StudiesAskedTest {
 
   @Test
   void section() throws IOException {
-    assertEditedAlike(TWIN, LOWER_FALL, new SectionRequest(), section -> section.ways());
+    assertEditedAlike(
+        TWIN,
+        LOWER_FALL,
+        new SectionRequest(),
+        section ->
+            section.ways().stream()
+                .flatMap(way -> way.stations().stream())
+                .map(Station::after)
+                .toList());
   }
 
   @Test
