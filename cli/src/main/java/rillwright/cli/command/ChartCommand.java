@@ -63,7 +63,8 @@ public final class ChartCommand implements Callable<Integer> {
     Curves curves = project.ask(new CurvesRequest(place), read);
     requireCurve(read, curves);
     OperatingChart chart = OperatingPicture.of(curves, power ? Power.SHOWN : Power.LEFT_OUT);
-    picture.print(file, () -> chart, () -> ChartJson.of(curves), () -> shown(chart, read.changes()));
+    picture.print(
+        file, () -> chart, () -> ChartJson.of(curves), () -> shown(chart, read.changes()));
     return ExitStatus.DONE;
   }
 
