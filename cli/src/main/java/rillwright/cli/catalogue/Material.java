@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param greatestRoughnessM greatest that it may be when new, m
  * @param elasticModulusPa of a pressure pipe's wall, Pa; empty where it is not known
  * @param warm name of the series by which its pressure rating falls with the temperature
+ * @param coiled whether it is usually sold in coils, not in straight lengths
  * @param source where the numbers are from
  */
 public record Material(
@@ -20,6 +21,7 @@ public record Material(
     double greatestRoughnessM,
     Optional<Double> elasticModulusPa,
     String warm,
+    boolean coiled,
     String source) {
   private static final double PASCALS_PER_GIGAPASCAL = 1e9;
 
@@ -31,6 +33,7 @@ public record Material(
         row.lengthM("greatest"),
         row.numberIfAny("modulus").map(modulus -> PASCALS_PER_GIGAPASCAL * modulus),
         row.text("warm"),
+        row.text("sold").equals("coils"),
         row.source());
   }
 }

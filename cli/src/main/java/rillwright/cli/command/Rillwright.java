@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.StandardOptions;
 import rillwright.cli.command.help.HelpCommand;
+import rillwright.cli.command.jobsheet.SheetCommand;
 import rillwright.cli.command.weak.WeakCommand;
 import rillwright.cli.command.weak.WeakTrialCommand;
 
@@ -38,6 +39,7 @@ import rillwright.cli.command.weak.WeakTrialCommand;
       "  rillwright weak pond.yaml      likely causes of a weak fall, and what to measure next",
       "  rillwright mend pond.yaml      what would give every fall its target, and for how much",
       "  rillwright stream pond.yaml    stream depths, pond level while running, days to refill",
+      "  rillwright sheet pond.yaml --to job.html    the job sheet, to print or open on a phone",
       "  rillwright solve --help        help with one command",
       "  rillwright help                how files are written, by topic",
       "",
@@ -67,6 +69,7 @@ public final class Rillwright implements Runnable {
     commands.put("weak-trial", WeakTrialCommand.class);
     commands.put("stream", StreamCommand.class);
     commands.put("compare", CompareCommand.class);
+    commands.put("sheet", SheetCommand.class);
     commands.put("catalogue", CatalogueCommand.class);
     commands.put("help", HelpCommand.class);
     return commands;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import rillwright.cli.file.field.Uncertain;
+import rillwright.cli.file.job.JobPapers;
 import rillwright.cli.file.site.Prices;
 import rillwright.cli.file.site.Running;
 import rillwright.cli.file.tree.MapNode;
@@ -21,6 +22,7 @@ import rillwright.solver.stream.StreamPlan;
  * @param running how long the pumps run and what electricity costs
  * @param prices what pipe, fittings and trench cost
  * @param sheets data sheets by the name of the pump, in the order of the file
+ * @param papers what it says of the job besides its water
  * @param notes what the reader should know: sentences
  * @param uncertain the quantities that are not known exactly
  * @param places where things are written
@@ -36,6 +38,7 @@ public record Project(
     Running running,
     Prices prices,
     Map<String, DataSheet> sheets,
+    JobPapers papers,
     List<String> notes,
     List<Uncertain> uncertain,
     WhereWritten places,

@@ -12,6 +12,9 @@ import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.DrawnValues;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.job.JobPapers;
+import rillwright.cli.file.job.JobReader;
+import rillwright.cli.file.job.PhotoFolder;
 import rillwright.cli.file.line.LinesReader;
 import rillwright.cli.file.line.PlacedLine;
 import rillwright.cli.file.outline.LooseOutline;
@@ -49,6 +52,7 @@ public final class ProjectMapping {
       List.of(
           "rillwright",
           "title",
+          "job",
           "show",
           "water",
           "site",
@@ -66,6 +70,7 @@ public final class ProjectMapping {
 
   private final Catalogue catalogue;
   private final SheetSource sheets;
+  private final PhotoFolder photos;
   private final String file;
 
   /**
@@ -73,11 +78,13 @@ public final class ProjectMapping {
    *
    * @param catalogue what materials, fittings and lips are known
    * @param sheets where data sheets in files of their own are found
+   * @param photos where photographs are found
    * @param file the file as the user named it
    */
-  public ProjectMapping(Catalogue catalogue, SheetSource sheets, String file) {
+  public ProjectMapping(Catalogue catalogue, SheetSource sheets, PhotoFolder photos, String file) {
     this.catalogue = catalogue;
     this.sheets = sheets;
+    this.photos = photos;
     this.file = file;
   }
 
@@ -153,6 +160,7 @@ public final class ProjectMapping {
     requireContents(root, points, lines, ledger, places);
     final double elevation = site.elevationM();
     final var running = site.running();
+    final JobPapers papers = new JobReader(photos, ledger).read(root);
     final var prices = site.prices(new PriceNames(catalogue, fittingTypes(lines)));
     ledger.faults().throwIfAny();
     Network network =
@@ -168,6 +176,7 @@ public final class ProjectMapping {
         running,
         prices,
         pumps.sheets(),
+        papers,
         ledger.notes(),
         ledger.uncertain(),
         places,

@@ -5,6 +5,7 @@ import java.util.List;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.change.FormerNames;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.job.PhotoFolder;
 import rillwright.cli.file.pump.FolderSheets;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.SourceText;
@@ -34,7 +35,8 @@ public final class ProjectReader {
   public static Project read(Path file, List<String> changes, List<Path> sheetFolders) {
     MapNode tree = FormerNames.renewedIn(TreeReader.read(SourceText.read(file)));
     FolderSheets sheets = FolderSheets.fenced(file.resolveSibling(""), sheetFolders);
-    return new ProjectMapping(Catalogue.standard(), sheets, file.toString())
+    PhotoFolder photos = new PhotoFolder(file.resolveSibling(""));
+    return new ProjectMapping(Catalogue.standard(), sheets, photos, file.toString())
         .mapWith(tree, changes, changes);
   }
 }

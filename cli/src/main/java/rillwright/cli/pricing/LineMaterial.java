@@ -3,11 +3,9 @@ package rillwright.cli.pricing;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Predicate;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.site.Prices;
@@ -65,7 +63,7 @@ public record LineMaterial(OptionalDouble cost, List<String> unpriced, List<Stri
     }
 
     void add(Run run, Optional<PipeSize> pipe) {
-      Optional<Price> price = pipe.flatMap(known -> find(prices.pipe(), known::isCalled));
+      Optional<Price> price = pipe.flatMap(known -> PriceList.ofMetre(known, prices));
       amount += price.map(metre -> metre.amount() * run.lengthM()).orElse(0.0);
       if (price.isEmpty()) {
         allPipe = false;
@@ -74,19 +72,12 @@ public record LineMaterial(OptionalDouble cost, List<String> unpriced, List<Stri
     }
 
     void add(Fitting fitting, PipeSize pipe) {
-      Optional<Price> price = find(prices.fittings(), name -> pipe.isSizeOf(name, fitting.label()));
+      Optional<Price> price = PriceList.ofOne(fitting.label(), pipe, prices);
       amount += price.map(each -> each.amount() * fitting.count()).orElse(0.0);
       boolean hasAType = !fitting.label().equals(fitting.kind());
       if (price.isEmpty() && hasAType && !prices.fittings().isEmpty()) {
         uncounted.add(fitting.label() + " " + pipe.size());
       }
-    }
-
-    private static Optional<Price> find(Map<String, Price> named, Predicate<String> wanted) {
-      return named.entrySet().stream()
-          .filter(entry -> wanted.test(entry.getKey()))
-          .map(Map.Entry::getValue)
-          .findFirst();
     }
   }
 }

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.job.PhotoFolder;
 import rillwright.cli.file.pump.FolderSheets;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.tree.TreeReader;
@@ -131,7 +132,11 @@ class MutatedProjectTest {
 
   private static boolean read(String name, byte[] content, String which) {
     try {
-      new ProjectMapping(Catalogue.standard(), new FolderSheets(ProjectText.FOLDER), name)
+      new ProjectMapping(
+              Catalogue.standard(),
+              new FolderSheets(ProjectText.FOLDER),
+              new PhotoFolder(ProjectText.FOLDER),
+              name)
           .map(TreeReader.read(SourceText.of(name, content)), List.of());
       return true;
     } catch (InvalidInput shown) {

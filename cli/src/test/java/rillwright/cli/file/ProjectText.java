@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.job.PhotoFolder;
 import rillwright.cli.file.pump.FolderSheets;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.SourceText;
@@ -50,7 +51,8 @@ final class ProjectText {
   }
 
   static Project map(MapNode tree) {
-    return new ProjectMapping(Catalogue.standard(), new FolderSheets(FOLDER), "pond.yaml")
+    return new ProjectMapping(
+            Catalogue.standard(), new FolderSheets(FOLDER), new PhotoFolder(FOLDER), "pond.yaml")
         .map(tree, List.of());
   }
 

@@ -59,9 +59,16 @@ public class Destination {
         .ifPresentOrElse(
             file -> {
               file.write(answer.getBytes(StandardCharsets.UTF_8));
-              out.println("Written: " + PlainText.harmless(file.path().toString()));
+              written(file);
             },
             () -> out.print(answer));
+    out.flush();
+  }
+
+  /** Says that a file is written. */
+  public final void written(OutputFile file) {
+    PrintWriter out = command.commandLine().getOut();
+    out.println("Written: " + PlainText.harmless(file.path().toString()));
     out.flush();
   }
 }

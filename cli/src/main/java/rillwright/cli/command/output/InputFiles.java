@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.job.Photo;
+import rillwright.cli.file.job.PhotoFolder;
 import rillwright.cli.file.pump.FolderSheets;
 import rillwright.cli.file.pump.NamedSheets;
 import rillwright.cli.file.pump.SheetFolder;
@@ -38,6 +40,12 @@ public record InputFiles(List<InputFile> files) {
           .find(path)
           .ifPresent(
               sheet -> files.add(new InputFile(sheet, "a data sheet that the project names")));
+    }
+    PhotoFolder photos = new PhotoFolder(file.resolveSibling(""));
+    for (Photo photo : project.papers().photos()) {
+      photos
+          .findPath(photo.path())
+          .ifPresent(path -> files.add(new InputFile(path, "a photograph of the project")));
     }
     return new InputFiles(files);
   }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.Fields;
+import rillwright.cli.file.job.JobReader;
 import rillwright.cli.file.part.PartReaders;
 import rillwright.cli.file.part.PipeReader;
 import rillwright.cli.file.part.PipeSpec;
@@ -24,7 +26,10 @@ import rillwright.solver.network.PointName;
 /** Reads one line. */
 final class LineReader {
   static final List<String> FIELDS =
-      List.of("from", "to", "pipe", "parts", EndReader.ENTRANCE, EndReader.EXIT);
+      Stream.concat(
+              Stream.of("from", "to", "pipe", "parts", EndReader.ENTRANCE, EndReader.EXIT),
+              JobReader.REMARKS.stream())
+          .toList();
 
   private final PointTable points;
   private final PartReaders readers;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.job.JobReader;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Scalar;
@@ -95,6 +96,7 @@ public final class PointsReader {
       return Optional.empty();
     }
     List<String> fields = new ArrayList<>(List.of(KIND));
+    fields.addAll(JobReader.REMARKS);
     fields.addAll(reader.get().fields());
     return Optional.of(
         reader.get().read(new PointName(entry.key()), Fields.of(map, what, ledger, fields)));

@@ -24,9 +24,10 @@ final class SectionNotes {
 
   private static Map<String, String> uses() {
     Map<String, String> uses = new LinkedHashMap<>();
-    uses.put("prices", "\"rillwright pipes\"");
-    uses.put("streams", "\"rillwright stream\"");
-    uses.put("evaporation", "\"rillwright stream\"");
+    uses.put("job", "\"rillwright sheet\"");
+    uses.put("prices", "\"rillwright pipes\", \"mend\" and \"sheet\"");
+    uses.put("streams", "\"rillwright stream\" and \"sheet\"");
+    uses.put("evaporation", "\"rillwright stream\" and \"sheet\"");
     uses.put("readings", "\"rillwright weak\"");
     uses.put("signs", "\"rillwright weak\"");
     uses.put(

@@ -20,6 +20,7 @@ public final class Answers {
           PipesJson.SHAPE,
           BalanceJson.SHAPE,
           MendJson.SHAPE,
+          SheetJson.SHAPE,
           StreamJson.SHAPE,
           CasesJson.STREAM,
           OddsJson.SHAPE,

@@ -17,4 +17,9 @@ public record Cell(String text, Tone tone) {
   public static Cell of(String text) {
     return new Cell(text, Tone.PLAIN);
   }
+
+  /** A blank to write in. */
+  public static Cell toWrite() {
+    return new Cell("________", Tone.TO_WRITE);
+  }
 }

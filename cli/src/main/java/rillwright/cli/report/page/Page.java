@@ -8,8 +8,9 @@ import rillwright.curves.chart.content.Chart;
  * What a command tells people, from top to bottom.
  *
  * @param blocks of the page, the first of them with its title
+ * @param paper on which it is printed
  */
-public record Page(List<Block> blocks) {
+public record Page(List<Block> blocks, Paper paper) {
   public Page {
     blocks = List.copyOf(blocks);
     if (blocks.isEmpty() || !(blocks.get(0).head() instanceof Head.Title)) {
@@ -30,6 +31,11 @@ public record Page(List<Block> blocks) {
     }
     List<Block> more = new ArrayList<>(blocks);
     more.add(place, new Block(new Head.Picture(picture), List.of()));
-    return new Page(more);
+    return new Page(more, paper);
+  }
+
+  /** This page on other paper. */
+  public Page on(Paper other) {
+    return new Page(blocks, other);
   }
 }

@@ -17,6 +17,16 @@ public final class PageBuilder {
     begin(new Head.Heading(heading));
   }
 
+  /** A heading that begins a new sheet of paper. */
+  public void newSheet(String heading) {
+    begin(new Head.NewSheet(heading));
+  }
+
+  /** Something that stands at the head of a block. */
+  public void show(Head head) {
+    begin(head);
+  }
+
   /** Some space before what follows. */
   public void space() {
     begin(new Head.Space());
@@ -58,6 +68,6 @@ public final class PageBuilder {
 
   /** What was gathered. */
   public Page build() {
-    return new Page(blocks);
+    return new Page(blocks, Paper.SHEET);
   }
 }

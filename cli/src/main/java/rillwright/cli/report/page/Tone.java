@@ -11,5 +11,7 @@ public enum Tone {
   /** As it should be. */
   GOOD,
   /** It needs care. */
-  WARNING
+  WARNING,
+  /** A blank to write in. */
+  TO_WRITE
 }

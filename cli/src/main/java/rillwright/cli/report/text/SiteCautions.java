@@ -6,10 +6,13 @@ import rillwright.solver.pumping.PumpPlace;
 
 /** What whoever digs, wires or buys by an answer must keep in mind. */
 public final class SiteCautions {
-  private static final String DIGGING =
+  /** Of pipes. */
+  public static final String DIGGING =
       "Have buried services located before digging. Any trench can collapse; follow local rules"
           + " before entering it.";
-  private static final String WIRING =
+
+  /** Of pumps. */
+  public static final String WIRING =
       "Wiring for a pump by water is for a qualified electrician, licensed where the law requires"
           + " it, with GFCI or RCD protection; unplug before hands go in. Local codes decide.";
 

@@ -5,6 +5,7 @@ import static org.apache.commons.text.StringEscapeUtils.escapeXml10;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import rillwright.cli.report.page.Block;
+import rillwright.cli.report.page.Handle;
 import rillwright.cli.report.page.Head;
 import rillwright.cli.report.page.Line;
 import rillwright.cli.report.page.Page;
@@ -30,13 +31,16 @@ public final class HtmlPage {
    */
   public static String of(Page page, String command) {
     HtmlPage printed = new HtmlPage();
-    printed.begin(page.title(), command);
+    printed.begin(page, command);
     page.blocks().forEach(printed::block);
     return printed.html.append("</main>\n</body>\n</html>\n").toString();
   }
 
-  private void begin(String title, String command) {
-    PageStyle style = PageStyle.read();
+  private void begin(Page page, String command) {
+    String title = page.title();
+    PageStyle style = PageStyle.read(page.paper());
+    boolean hasPhotographs =
+        page.blocks().stream().anyMatch(block -> block.head() instanceof Head.Photograph);
     html.append(
         """
         <!DOCTYPE html>
@@ -44,7 +48,7 @@ public final class HtmlPage {
         <head>
         <meta charset="utf-8">
         <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '%s'; \
-        base-uri 'none'; form-action 'none'">
+        %sbase-uri 'none'; form-action 'none'">
         <meta name="viewport" content="width=device-width, initial-scale=1">
         <meta name="color-scheme" content="light dark">
         <meta name="format-detection" content="telephone=no">
@@ -57,6 +61,7 @@ public final class HtmlPage {
         """
             .formatted(
                 style.hash(),
+                hasPhotographs ? "img-src data:; " : "",
                 escapeXml10(title),
                 escapeXml10(command),
                 style.text(),
@@ -64,11 +69,20 @@ public final class HtmlPage {
   }
 
   private void block(Block block) {
-    html.append("<section>\n");
+    html.append(
+        block.head() instanceof Head.NewSheet ? "<section class=\"new-sheet\">\n" : "<section>\n");
     if (block.head() instanceof Head.Title title) {
       element("h1", title.text());
     } else if (block.head() instanceof Head.Heading heading) {
       element("h2", heading.text());
+    } else if (block.head() instanceof Head.NewSheet sheet) {
+      element("h2", sheet.text());
+    } else if (block.head() instanceof Head.Facts facts) {
+      facts(facts);
+    } else if (block.head() instanceof Head.Handles handles) {
+      handles(handles);
+    } else if (block.head() instanceof Head.Photograph photograph) {
+      photograph(photograph);
     } else if (block.head() instanceof Table table) {
       HtmlTable.print(table, html);
     } else if (block.head() instanceof Head.Sample sample) {
@@ -78,6 +92,39 @@ public final class HtmlPage {
     }
     lines(block.lines());
     html.append("</section>\n");
+  }
+
+  private void facts(Head.Facts facts) {
+    html.append("<dl>\n");
+    for (Head.Fact fact : facts.all()) {
+      html.append(
+          "<div><dt>%s</dt><dd%s>%s</dd></div>\n"
+              .formatted(
+                  escapeXml10(fact.name()),
+                  fact.value().isEmpty() ? " class=\"write\"" : "",
+                  escapeXml10(fact.value())));
+    }
+    html.append("</dl>\n");
+  }
+
+  private void handles(Head.Handles handles) {
+    html.append("<div class=\"handles\">\n");
+    for (Handle handle : handles.all()) {
+      html.append("<div class=\"handle\">\n").append(HandleDrawing.of(handle));
+      html.append(
+          "<p><strong>%s</strong> %s</p>\n</div>\n"
+              .formatted(escapeXml10(handle.valve()), escapeXml10(handle.words())));
+    }
+    html.append("</div>\n");
+  }
+
+  private void photograph(Head.Photograph photograph) {
+    html.append(
+        "<figure class=\"photograph\">\n<img src=\"data:%s;base64,%s\" alt=\"%s\">\n"
+            .formatted(
+                photograph.mediaType(), photograph.base64(), escapeXml10(photograph.shows())));
+    html.append(
+        "<figcaption>%s</figcaption>\n</figure>\n".formatted(escapeXml10(photograph.shows())));
   }
 
   private void element(String name, String text) {

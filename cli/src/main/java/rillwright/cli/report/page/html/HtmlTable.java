@@ -59,7 +59,7 @@ final class HtmlTable {
         html.append("<td data-label=\"%s\"".formatted(escapeXml10(column.heading().text())))
             .append(classes(column.side(), cell.tone()))
             .append('>')
-            .append(escapeXml10(cell.text()))
+            .append(cell.tone() == Tone.TO_WRITE ? "" : escapeXml10(cell.text()))
             .append("</td>");
       }
     }
@@ -73,6 +73,8 @@ final class HtmlTable {
     String named = side == Side.RIGHT ? "figure" : "";
     if (tone == Tone.GOOD || tone == Tone.WARNING) {
       named = (named + " " + tone.name().toLowerCase(Locale.ROOT)).strip();
+    } else if (tone == Tone.TO_WRITE) {
+      named = "write";
     }
     return named.isEmpty() ? "" : " class=\"%s\"".formatted(named);
   }

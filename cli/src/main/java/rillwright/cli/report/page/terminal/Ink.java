@@ -18,7 +18,7 @@ public enum Ink {
     @Override
     String paint(String text, Tone tone) {
       return switch (tone) {
-        case PLAIN, AGAIN -> text;
+        case PLAIN, AGAIN, TO_WRITE -> text;
         case HEADING -> painted("1", text);
         case GOOD -> painted("32", text);
         case WARNING -> painted("33;1", text);

@@ -15,6 +15,9 @@ public final class TerminalPage {
 
   static final String INDENT = "  ";
 
+  /** To write in. */
+  static final String BLANK = "________";
+
   private final StringBuilder text = new StringBuilder();
   private final Ink ink;
 
@@ -35,6 +38,15 @@ public final class TerminalPage {
     } else if (block.head() instanceof Head.Heading heading) {
       text.append('\n');
       add(heading.text(), Tone.HEADING);
+    } else if (block.head() instanceof Head.NewSheet sheet) {
+      text.append('\n');
+      add(sheet.text(), Tone.HEADING);
+    } else if (block.head() instanceof Head.Facts facts) {
+      facts.all().forEach(this::fact);
+    } else if (block.head() instanceof Head.Handles handles) {
+      handles.all().forEach(handle -> line(new Line("", handle.valve() + ": " + handle.words())));
+    } else if (block.head() instanceof Head.Photograph photograph) {
+      line(new Line("", "Photograph: " + photograph.shows()));
     } else if (block.head() instanceof Table table) {
       text.append('\n');
       new TerminalTable(table, ink).print(text);
@@ -46,6 +58,10 @@ public final class TerminalPage {
       text.append('\n');
     }
     block.lines().forEach(this::line);
+  }
+
+  private void fact(Head.Fact fact) {
+    line(new Line("", fact.name() + ": " + (fact.value().isEmpty() ? BLANK : fact.value())));
   }
 
   private void title(String title) {

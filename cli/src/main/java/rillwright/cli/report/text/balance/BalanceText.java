@@ -33,16 +33,26 @@ public final class BalanceText {
   private final ShownUnits units;
   private final PageBuilder page;
 
-  private BalanceText(BalanceAnswer answer) {
+  private BalanceText(BalanceAnswer answer, PageBuilder page) {
     this.answer = answer;
     this.settings = answer.settings();
     this.units = Shown.of(answer);
-    this.page = ChangedWords.page(answer.title(), answer.changes());
+    this.page = page;
   }
 
   /** The page. */
   public static Page of(BalanceAnswer answer) {
-    return new BalanceText(answer).print();
+    return new BalanceText(answer, ChangedWords.page(answer.title(), answer.changes())).print();
+  }
+
+  /** How the valves are to be set, and in which order, on another page. */
+  public static void settings(BalanceAnswer answer, PageBuilder page) {
+    BalanceText text = new BalanceText(answer, page);
+    page.table(text.valves());
+    if (text.settings.targetFraction() > 0) {
+      text.shared();
+      text.howToSet();
+    }
   }
 
   private Page print() {

@@ -50,9 +50,15 @@ public final class DutyText {
     return page.build();
   }
 
+  /** The duty and what the falls get, on another page. */
+  public static void duty(DutyAnswer answer, PageBuilder page) {
+    DutyText text = new DutyText(answer, page);
+    page.table(text.dutyTable());
+    page.table(text.fallsTable());
+  }
+
   private void print() {
-    page.table(dutyTable());
-    page.table(fallsTable());
+    duty(answer, page);
     page.heading("WARNINGS AND NOTES");
     if (duty.throttled().isEmpty() || duty.asTheyStand().isEmpty()) {
       outOfReach();

@@ -40,6 +40,9 @@ public final class MendText {
           + " price for it. A year: electricity. A fall counts as met from 100 to 125 % of its"
           + " target.";
 
+  private static final String NOTHING_MENDS =
+      "No change that was tried meets the targets, alone or two together.";
+
   private static final String UNKNOWN = "-";
 
   private final MendAnswer answer;
@@ -47,19 +50,36 @@ public final class MendText {
   private final List<Point> falls;
   private final PageBuilder page;
 
-  private MendText(MendAnswer answer) {
+  private MendText(MendAnswer answer, PageBuilder page) {
     this.answer = answer;
     this.units = Shown.of(answer);
     this.falls =
         answer.state().network().waysOut().stream()
             .filter(point -> point.targetM3PerS().orElse(0) > 0)
             .toList();
-    this.page = ChangedWords.page(answer.title(), answer.changes());
+    this.page = page;
   }
 
   /** The page. */
   public static Page of(MendAnswer answer) {
-    return new MendText(answer).print();
+    return new MendText(answer, ChangedWords.page(answer.title(), answer.changes())).print();
+  }
+
+  /** The best of what mends, on another page; nothing where nothing is in need. */
+  public static void best(MendAnswer answer, int most, PageBuilder page) {
+    if (answer.needs().isEmpty()) {
+      return;
+    }
+    MendText text = new MendText(answer, page);
+    List<Remedy> mending = answer.mending();
+    if (mending.isEmpty()) {
+      page.heading("WHAT WOULD MEND IT");
+      page.marked("! ", NOTHING_MENDS);
+    } else {
+      page.table(text.remedies("WHAT WOULD MEND IT, BEST FIRST", shown(mending, most)));
+      page.paragraph(COSTS);
+    }
+    text.duty();
   }
 
   private Page print() {
@@ -186,7 +206,7 @@ public final class MendText {
 
   private void first(List<Remedy> mending) {
     if (mending.isEmpty()) {
-      page.marked("! ", "No change that was tried meets the targets, alone or two together.");
+      page.marked("! ", NOTHING_MENDS);
       return;
     }
     page.paragraph("To see all of it with one of these changes, give it to any command:");

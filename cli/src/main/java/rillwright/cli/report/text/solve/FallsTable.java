@@ -18,7 +18,7 @@ import rillwright.solver.network.Point;
 import rillwright.solver.steady.PointState;
 
 /** Falls and outlets: what runs, against the target, and how thick the sheet is. */
-final class FallsTable {
+public final class FallsTable {
   private static final String NONE = "-";
 
   private final ShownUnits units;
@@ -42,7 +42,8 @@ final class FallsTable {
     }
   }
 
-  static void print(Solved solved, PageBuilder page) {
+  /** Prints it, with what its depths mean; nothing where there is neither. */
+  public static void print(Solved solved, PageBuilder page) {
     List<PointState> points = solved.state().points();
     boolean anyFall = points.stream().anyMatch(state -> state.point() instanceof Fall);
     boolean anyOutlet = points.stream().anyMatch(state -> state.point() instanceof Outlet);

@@ -14,10 +14,11 @@ import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
 
 /** Pumps: where they run on their curve and what they draw. */
-final class PumpsTable {
+public final class PumpsTable {
   private PumpsTable() {}
 
-  static void print(Solved solved, PageBuilder page) {
+  /** Prints it; nothing where there is no pump. */
+  public static void print(Solved solved, PageBuilder page) {
     ShownUnits units = Shown.of(solved);
     TableBuilder table =
         new TableBuilder("PUMPS")

@@ -54,13 +54,22 @@ public final class StreamText {
     return page.build();
   }
 
-  private void print() {
+  /** Reaches, water in transit and levels, on another page. */
+  public static void water(StreamAnswer answer, PageBuilder page) {
+    new StreamText(answer, page).water();
+  }
+
+  private void water() {
     for (StreamState stream : budget.running().streams()) {
       new ReachesTable(stream, units).print(page);
     }
     transit();
     LevelsTable.print(budget, units, page);
     budget.running().plan().loss().ifPresent(this::evaporation);
+  }
+
+  private void print() {
+    water();
     course.ifPresent(this::times);
     RunningCost.print(answer.takes(), units, page);
     page.heading("WARNINGS AND NOTES");

@@ -1,10 +1,15 @@
 package rillwright.cli.report.text.visit;
 
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.jobsheet.card.Card;
+import rillwright.cli.study.jobsheet.card.CardReading;
 import rillwright.cli.study.solve.Solved;
 
 /** What the crew should read on the day it starts the water, and how. */
@@ -13,23 +18,38 @@ public final class VisitSheet {
 
   /** Prints it. */
   public static void print(Solved solved, PageBuilder page) {
+    ShownUnits units = Shown.of(solved);
     TableBuilder table =
         new TableBuilder("READINGS ON THE DAY")
             .column("what", Side.LEFT)
             .column("expect", Side.RIGHT)
             .column("accept between", Side.RIGHT);
-    Set<Hint> hints = new TreeSet<>();
-    FallReadings.add(solved, table, hints);
-    GaugeRows.add(solved, table, hints);
-    PumpReadings.add(solved, table, hints);
-    LevelReadings.add(solved, table, hints);
+    List<CardReading> card = Card.of(solved);
+    String before = "";
+    for (CardReading reading : card) {
+      ReadingWords words = ReadingWords.of(reading, units);
+      table.row(
+          reading.at().equals(before) ? "" : reading.at(),
+          words.with().equals("watt meter") ? words.what() + ", watt meter" : words.what(),
+          words.expect(),
+          words.between());
+      before = reading.at();
+    }
     if (table.isEmpty()) {
       return;
     }
     page.table(table);
     page.space();
-    hints.add(Hint.BANDS);
-    hints.add(Hint.HANDS);
+    hints(solved, card, page);
+  }
+
+  /** How to read what stands on a card. */
+  public static void hints(Solved solved, List<CardReading> card, PageBuilder page) {
+    Set<Hint> hints = new TreeSet<>(List.of(Hint.BANDS));
+    if (solved.state().network().isPumped()) {
+      hints.add(Hint.HANDS);
+    }
+    card.forEach(reading -> hints.addAll(ReadingWords.of(reading, Shown.of(solved)).hints()));
     hints.forEach(hint -> page.marked("- ", hint.sentence()));
   }
 }

@@ -45,7 +45,7 @@ public final class Bought {
   }
 
   /** A pump, if its price is in the currency of the project. */
-  static OptionalDouble pump(DataSheet sheet, Project project) {
+  public static OptionalDouble pump(DataSheet sheet, Project project) {
     Optional<String> currency = currency(project);
     return sheet.facts().price().stream()
         .filter(price -> currency.isEmpty() || currency.get().equals(price.currency()))

@@ -21,6 +21,7 @@ import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
+import rillwright.solver.study.valvesetting.SetValve;
 import rillwright.solver.study.valvesetting.ValvePlace;
 import rillwright.solver.study.valvesetting.ValveSettingFinder;
 import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
@@ -169,14 +170,7 @@ public final class Valves implements Source {
       List<Candidate> roundings = new ArrayList<>();
       for (Handle handle : Handle.values()) {
         List<Step> steps = new ArrayList<>(before);
-        for (ValvePlace place : places) {
-          Valve now = place.in(project.network());
-          Valve then = place.in(set);
-          if (!then.loss().equals(now.loss())) {
-            Line line = project.network().line(place.line());
-            steps.add(handle.step(line.placed(Valve.class), place.partIndex(), then));
-          }
-        }
+        steps.addAll(steps(handle, project.network(), set, places));
         if (steps.size() > before.size()) {
           roundings.add(new Candidate(steps));
         }
@@ -185,6 +179,33 @@ public final class Valves implements Source {
     } catch (NoBalance | SearchFailed unbalanced) {
       return Optional.empty();
     }
+  }
+
+  private static List<Step> steps(
+      Handle handle, Network now, Network set, List<ValvePlace> places) {
+    List<Step> steps = new ArrayList<>();
+    for (ValvePlace place : places) {
+      Valve then = place.in(set);
+      if (!then.loss().equals(place.in(now).loss())) {
+        Line line = now.line(place.line());
+        steps.add(handle.step(line.placed(Valve.class), place.partIndex(), then));
+      }
+    }
+    return steps;
+  }
+
+  /** Whether settings can be put into a project. */
+  public static boolean canBeWritten(ValveSettings settings) {
+    return settings.valves().stream().noneMatch(set -> cannotBeWritten(set.valve()));
+  }
+
+  /** Settings that can be put into a project, as any command takes them. */
+  public static List<String> changes(Project project, ValveSettings settings) {
+    List<ValvePlace> places = settings.valves().stream().map(SetValve::place).toList();
+    Network set = settings.state().network();
+    return steps(Handle.EXACTLY, project.network(), set, places).stream()
+        .flatMap(step -> step.set().stream())
+        .toList();
   }
 
   /** A valve that is known by its K alone has none when it is shut. */

@@ -1,4 +1,4 @@
-package rillwright.cli.report.text;
+package rillwright.cli.study;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,0 +1,2 @@
+/** The command that writes the job sheet. */
+package rillwright.cli.command.jobsheet;

@@ -1,0 +1,81 @@
+package rillwright.cli.report.text.jobsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.text.SiteCautions;
+import rillwright.cli.study.jobsheet.SheetAnswer;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PlannedPump;
+import rillwright.solver.network.Pump;
+import rillwright.solver.network.Run;
+import rillwright.solver.stream.Pool;
+
+/** What to keep in mind at this job, and nothing that belongs to others. */
+final class Cautions {
+  private static final String SUCTION =
+      "Never leave an open suction where a person or child can reach it: keep the cage or screen"
+          + " on.";
+  private static final String OPEN_WATER =
+      "Any open water can drown a small child; keep watch while covers and grates are off.";
+  private static final String UPHILL =
+      "Water held uphill needs an overflow that goes somewhere safe.";
+  private static final String CODES = "Local codes and licensed practice decide.";
+
+  private Cautions() {}
+
+  static void print(SheetAnswer answer, PageBuilder page) {
+    page.heading("BEFORE ANYONE GETS HURT");
+    List<String> all = new ArrayList<>();
+    if (answer.network().lines().stream().anyMatch(line -> line.has(Run.class))) {
+      all.add(SiteCautions.DIGGING);
+    }
+    if (isPumped(answer.network())) {
+      all.add(SiteCautions.WIRING);
+    }
+    all.addAll(ofWater(answer));
+    all.forEach(caution -> page.marked("- ", caution));
+  }
+
+  /** Those that hold once all is built. */
+  static List<String> ofWater(SheetAnswer answer) {
+    Network network = answer.network();
+    List<String> all = new ArrayList<>();
+    if (network.lines().stream().anyMatch(line -> isOpenSuction(line, network))) {
+      all.add(SUCTION);
+    }
+    if (network.points(Basin.class).stream().anyMatch(Cautions::isOpen)
+        || !network.points(Chamber.class).isEmpty()) {
+      all.add(OPEN_WATER);
+    }
+    boolean pools =
+        answer.checked().project().streams().streams().stream()
+            .flatMap(stream -> stream.items().stream())
+            .anyMatch(Pool.class::isInstance);
+    if (pools || !isPumped(network) || network.points(Basin.class).size() > 1) {
+      all.add(UPHILL);
+    }
+    all.add(CODES);
+    return all;
+  }
+
+  static boolean isPumped(Network network) {
+    return network.lines().stream().anyMatch(Cautions::isPumped);
+  }
+
+  private static boolean isPumped(Line line) {
+    return line.has(Pump.class) || line.has(PlannedPump.class);
+  }
+
+  private static boolean isOpenSuction(Line line, Network network) {
+    return isPumped(line) && network.point(line.from()) instanceof Basin basin && isOpen(basin);
+  }
+
+  /** A basin from which nothing evaporates is covered. */
+  private static boolean isOpen(Basin basin) {
+    return basin.evaporatesM2().orElse(1) > 0;
+  }
+}

@@ -1,0 +1,129 @@
+package rillwright.cli.report.text.jobsheet;
+
+import java.util.function.Function;
+import rillwright.cli.file.job.Photo;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.RunningFigures;
+import rillwright.cli.study.jobsheet.SheetAnswer;
+import rillwright.cli.study.jobsheet.SheetAnswer.AsSet;
+import rillwright.cli.study.solve.Solved;
+import rillwright.curves.sheet.Price;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.steady.PointState;
+
+/** What the customer gets: what there will be to see, what it costs to run, how to care for it. */
+final class CustomerSheet {
+  private final SheetAnswer answer;
+  private final ShownUnits units;
+  private final PageBuilder page;
+
+  private CustomerSheet(SheetAnswer answer) {
+    this.answer = answer;
+    this.units = Shown.of(answer);
+    this.page = SheetHead.begin(answer);
+  }
+
+  static Page of(SheetAnswer answer, Function<Photo, String> base64) {
+    CustomerSheet sheet = new CustomerSheet(answer);
+    Remarks remarks = new Remarks(answer, base64, sheet.page);
+    answer.asSet().ifPresent(set -> sheet.looks(set.solved()));
+    if (answer.asSet().isEmpty()) {
+      sheet.page.space();
+      sheet.page.paragraph("The pump is still to be chosen; what the falls get follows from it.");
+    }
+    remarks.at(Fall.class, Outlet.class, Basin.class);
+    answer.asSet().ifPresent(sheet::runningCost);
+    YearOfCare.print(answer, sheet.page);
+    sheet.page.heading("KEEP SAFE");
+    Cautions.ofWater(answer).forEach(caution -> sheet.page.marked("- ", caution));
+    if (Cautions.isPumped(answer.network())) {
+      sheet.page.marked(
+          "- ",
+          "Switch the pump off and unplug it before hands go into the water. Its wiring is for a"
+              + " qualified electrician, licensed where the law requires it.");
+    }
+    return sheet.page.build();
+  }
+
+  private void looks(Solved solved) {
+    TableBuilder table =
+        new TableBuilder("WHAT YOU WILL SEE")
+            .column("width", Side.RIGHT)
+            .column("water", Side.RIGHT)
+            .column("as thick at the lip as", Side.RIGHT)
+            .column("", Side.LEFT);
+    for (PointState state : solved.state().points()) {
+      double flow = state.outflowM3PerS();
+      if (state.point() instanceof Fall fall) {
+        table.row(
+            fall.name().value(),
+            fall.widthM().isPresent() ? units.width(fall.widthM().getAsDouble()) : "",
+            flow > 0 ? units.flow(flow) : "none",
+            thickness(fall, flow),
+            Look.of(fall, flow).words());
+      } else if (state.point() instanceof Outlet && flow > 0) {
+        table.row(state.point().name().value(), "", units.flow(flow), "", "");
+      }
+    }
+    page.tableOfAny(table);
+    if (!table.isEmpty()) {
+      page.paragraph(
+          "Stone, wind and the level of the lip make each fall its own: the thickness is a range,"
+              + " the look common practice.");
+    }
+  }
+
+  private String thickness(Fall fall, double flow) {
+    double brink = flow > 0 ? fall.weir().brinkDepthAt(flow).orElse(0) : 0;
+    return brink > 0
+        ? units.depths(brink * (1 - fall.depthBand()), brink * (1 + fall.depthBand()))
+        : "";
+  }
+
+  private void runningCost(AsSet set) {
+    RunningFigures takes = set.solved().takes();
+    if (takes.pumps() == 0) {
+      return;
+    }
+    page.heading("WHAT IT COSTS TO RUN");
+    if (takes.powerW().isEmpty()) {
+      page.paragraph("The power of a pump is not known yet; a watt meter tells it.");
+      return;
+    }
+    String cost =
+        takes
+            .running()
+            .price()
+            .map(
+                price ->
+                    ", "
+                        + units.amount(takes.costPerYear().orElse(0))
+                        + " "
+                        + price.currency()
+                        + at(price))
+            .orElse("");
+    page.paragraph(
+        "It draws "
+            + units.power(takes.powerW().getAsDouble())
+            + ". "
+            + units.number(takes.running().hoursADay())
+            + " hours a day on "
+            + units.number(takes.running().daysAYear())
+            + " days a year that is about "
+            + units.amount(takes.energyKwhPerYear().orElse(0))
+            + " kWh a year"
+            + cost
+            + ".");
+  }
+
+  private String at(Price price) {
+    return " at " + units.number(price.amount()) + " " + price.currency() + " a kWh";
+  }
+}

@@ -1,0 +1,41 @@
+package rillwright.cli.report.text.jobsheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.text.PartWords;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.jobsheet.SheetAnswer;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Run;
+
+/** What lies in the trench, line by line, and what stands in it in the order of the water. */
+final class PipeTable {
+  private PipeTable() {}
+
+  static void print(SheetAnswer answer, PageBuilder page) {
+    ShownUnits units = Shown.of(answer);
+    TableBuilder table =
+        new TableBuilder("TRENCH AND PIPE")
+            .column("from", Side.LEFT)
+            .column("to", Side.LEFT)
+            .column("pipe", Side.RIGHT)
+            .column("in the order of the water", Side.LEFT);
+    for (Line line : answer.network().lines()) {
+      if (line.has(Run.class)) {
+        List<String> parts = line.parts().stream().map(it -> PartWords.of(it, units)).toList();
+        table.row(
+            line.name().value(),
+            line.from().value(),
+            line.to().value(),
+            units.length(
+                line.placed(Run.class).stream().mapToDouble(run -> run.part().lengthM()).sum()),
+            parts.stream().collect(Collectors.joining("; ")));
+      }
+    }
+    page.tableOfAny(table);
+  }
+}

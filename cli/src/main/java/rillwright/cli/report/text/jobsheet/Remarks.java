@@ -1,0 +1,57 @@
+package rillwright.cli.report.text.jobsheet;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import rillwright.cli.file.job.Photo;
+import rillwright.cli.file.job.Remark;
+import rillwright.cli.report.page.Head;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.study.jobsheet.SheetAnswer;
+import rillwright.curves.wording.PlainText;
+import rillwright.solver.network.Point;
+
+/** Notes and photographs at the places to which they belong. */
+final class Remarks {
+  private final SheetAnswer answer;
+  private final Function<Photo, String> base64;
+  private final PageBuilder page;
+
+  Remarks(SheetAnswer answer, Function<Photo, String> base64, PageBuilder page) {
+    this.answer = answer;
+    this.base64 = base64;
+    this.page = page;
+  }
+
+  /** Those of points of some kinds. */
+  @SafeVarargs
+  final void at(Class<? extends Point>... kinds) {
+    print(
+        answer.network().points().stream()
+            .filter(point -> Stream.of(kinds).anyMatch(kind -> kind.isInstance(point)))
+            .flatMap(point -> answer.papers().findAtPoint(point.name().value()).stream())
+            .toList());
+  }
+
+  /** Those of lines. */
+  void atLines() {
+    print(answer.papers().lines());
+  }
+
+  private void print(List<Remark> remarks) {
+    if (remarks.stream().anyMatch(remark -> !remark.notes().isEmpty())) {
+      page.space();
+    }
+    for (Remark remark : remarks) {
+      String at = PlainText.quoted(remark.at());
+      remark.notes().forEach(note -> page.marked("- ", at + ": " + note));
+    }
+    for (Remark remark : remarks) {
+      for (Photo photo : remark.photos()) {
+        page.show(
+            new Head.Photograph(
+                photo.format().mediaType(), base64.apply(photo), PlainText.quoted(remark.at())));
+      }
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package rillwright.cli.report.text.jobsheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import rillwright.cli.file.job.Photo;
+import rillwright.cli.report.check.CheckNotes;
+import rillwright.cli.report.mend.FirstWords;
+import rillwright.cli.report.page.Head;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.picture.OperatingPicture;
+import rillwright.cli.report.picture.OperatingPicture.Power;
+import rillwright.cli.report.text.RunningCost;
+import rillwright.cli.report.text.duty.DutyText;
+import rillwright.cli.report.text.mend.MendText;
+import rillwright.cli.report.text.solve.FallsTable;
+import rillwright.cli.report.text.solve.PumpsTable;
+import rillwright.cli.report.text.stream.StreamText;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.balance.BalanceAnswer;
+import rillwright.cli.study.jobsheet.SheetAnswer;
+import rillwright.cli.study.jobsheet.SheetAnswer.AsSet;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Tee;
+
+/** The job sheet: all of it, or what some people need. */
+public final class SheetText {
+  private static final int MOST_REMEDIES = 3;
+
+  private final SheetAnswer answer;
+  private final ShownUnits units;
+  private final PageBuilder page;
+  private final Remarks remarks;
+
+  private SheetText(SheetAnswer answer, Function<Photo, String> base64) {
+    this.answer = answer;
+    this.units = Shown.of(answer);
+    this.page = SheetHead.begin(answer);
+    this.remarks = new Remarks(answer, base64, page);
+  }
+
+  /**
+   * The page.
+   *
+   * @param audience for whom; everybody if empty
+   * @param base64 what is in a photograph
+   */
+  public static Page of(
+      SheetAnswer answer, Optional<Audience> audience, Function<Photo, String> base64) {
+    if (audience.isEmpty()) {
+      return new SheetText(answer, base64).whole();
+    }
+    return switch (audience.get()) {
+      case CREW -> new SheetText(answer, base64).crew();
+      case CUSTOMER -> CustomerSheet.of(answer, base64);
+      case LID -> LidCards.of(answer);
+    };
+  }
+
+  private Page whole() {
+    answer.asSet().flatMap(set -> FirstWords.of(set.mend())).ifPresent(this::first);
+    answer.asSet().ifPresent(set -> FallsTable.print(set.solved(), page));
+    answer.duty().ifPresent(duty -> DutyText.duty(duty, page));
+    remarks.at(Fall.class, Outlet.class);
+    pumps();
+    answer.asSet().flatMap(AsSet::settings).ifPresent(this::settings);
+    answer.asSet().flatMap(AsSet::stream).ifPresent(stream -> StreamText.water(stream, page));
+    remarks.at(Basin.class, Chamber.class);
+    answer.asSet().ifPresent(set -> FindingsList.print(set, page));
+    answer.asSet().ifPresent(set -> MendText.best(set.mend(), MOST_REMEDIES, page));
+    pipe();
+    MaterialsTable.print(answer.materials(), units, page);
+    answer.asSet().ifPresent(set -> RunningCost.print(set.solved().takes(), units, page));
+    answer.asSet().ifPresent(set -> CardTable.print(set, page));
+    assumed();
+    Cautions.print(answer, page);
+    return page.build();
+  }
+
+  private Page crew() {
+    answer.asSet().ifPresent(set -> FallsTable.print(set.solved(), page));
+    answer.duty().ifPresent(duty -> DutyText.duty(duty, page));
+    remarks.at(Fall.class, Outlet.class);
+    pipe();
+    remarks.at(Basin.class, Chamber.class);
+    MaterialsTable.print(answer.materials(), units, page);
+    answer.asSet().flatMap(AsSet::settings).ifPresent(this::settings);
+    answer.asSet().ifPresent(set -> CardTable.print(set, page));
+    Cautions.print(answer, page);
+    return page.build();
+  }
+
+  private void first(String words) {
+    page.space();
+    page.paragraph(words);
+  }
+
+  private void pumps() {
+    answer.asSet().ifPresent(set -> PumpsTable.print(set.solved(), page));
+    answer
+        .curves()
+        .forEach(
+            curves -> page.show(new Head.Picture(OperatingPicture.of(curves, Power.LEFT_OUT))));
+  }
+
+  private void settings(BalanceAnswer settings) {
+    ValveBlocks.print(settings, page);
+  }
+
+  private void pipe() {
+    PipeTable.print(answer, page);
+    remarks.atLines();
+    remarks.at(Tee.class);
+  }
+
+  private void assumed() {
+    List<String> notes = CheckNotes.assumed(answer.checked());
+    if (!notes.isEmpty()) {
+      page.heading("WHAT WAS ASSUMED");
+      notes.forEach(note -> page.marked("- ", SheetHead.sentence(note)));
+    }
+  }
+}

@@ -1,0 +1,118 @@
+package rillwright.cli.study.jobsheet.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.cli.study.Feeders;
+import rillwright.cli.study.jobsheet.card.CardReading.Brink;
+import rillwright.cli.study.jobsheet.card.CardReading.CrestHead;
+import rillwright.cli.study.jobsheet.card.CardReading.Level;
+import rillwright.cli.study.jobsheet.card.CardReading.Power;
+import rillwright.cli.study.jobsheet.card.CardReading.What;
+import rillwright.cli.study.solve.Solved;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Outlet;
+import rillwright.solver.network.Pump;
+import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.PartState;
+import rillwright.solver.steady.PointState;
+import rillwright.solver.steady.SteadyState;
+
+/**
+ * What to read on the day: flow and depths at falls, flow at outlets in air, gauges, the power of
+ * pumps, levels of chambers. The errors of instruments are common practice, no source.
+ */
+public final class Card {
+  /** Error of a ruler in running water, m. */
+  static final double RULER_M = 0.002;
+
+  /** How far upstream of a crest its head is read, in heads. */
+  static final double HEADS_BACK = 4;
+
+  /** Error of a plug-in watt meter. */
+  static final double METER_SHARE = 0.03;
+
+  /** Error of a level read with a ruler, m. */
+  static final double LEVEL_M = 0.003;
+
+  private final SteadyState state;
+  private final CrewTools tools;
+  private final List<CardReading> readings = new ArrayList<>();
+
+  private Card(Solved solved) {
+    this.state = solved.state();
+    this.tools = CrewTools.of(solved.job().show());
+  }
+
+  /** The readings, in the order in which they are told. */
+  public static List<CardReading> of(Solved solved) {
+    Card card = new Card(solved);
+    solved.state().points().forEach(card::wayOut);
+    card.readings.addAll(GaugeRounds.of(solved.state()));
+    solved.state().lines().forEach(card::pumps);
+    solved.state().points().forEach(card::chamber);
+    return List.copyOf(card.readings);
+  }
+
+  private void wayOut(PointState point) {
+    double flow = point.outflowM3PerS();
+    if (flow > 0 && point.point() instanceof Fall fall) {
+      timed(fall.name().value(), flow);
+      depths(fall, flow);
+    } else if (flow > 0 && point.point() instanceof Outlet outlet && outlet.levelM().isEmpty()) {
+      timed(outlet.name().value(), flow);
+    }
+  }
+
+  private void timed(String at, double flowM3PerS) {
+    TimedFlow timed = TimedFlow.of(flowM3PerS, tools);
+    add(at, timed.what(), timed.seconds(), timed.share() * timed.seconds());
+  }
+
+  private void depths(Fall fall, double flow) {
+    String at = fall.name().value();
+    double head = fall.weir().headAt(flow);
+    add(at, new CrestHead(HEADS_BACK * head), head, band(head, fall));
+    OptionalDouble brink = fall.weir().brinkDepthAt(flow);
+    if (brink.isPresent()) {
+      add(at, new Brink(), brink.getAsDouble(), band(brink.getAsDouble(), fall));
+    }
+  }
+
+  private static double band(double depthM, Fall fall) {
+    return Math.hypot(fall.depthBand() * depthM, RULER_M);
+  }
+
+  private void pumps(LineState line) {
+    for (PartState part : line.parts()) {
+      if (part.part() instanceof Pump pump) {
+        double watts = pump.set().powerAt(part.flowM3PerS()).orElse(0);
+        if (watts > 0) {
+          add(line.line().name().value(), new Power(pump.label()), watts, METER_SHARE * watts);
+        }
+      }
+    }
+  }
+
+  private void chamber(PointState point) {
+    if (point.point() instanceof Chamber chamber && point.headM().isPresent()) {
+      for (Basin basin : Feeders.listBasins(state.network(), chamber)) {
+        double below = basin.levelM() - point.headM().getAsDouble();
+        add(chamber.name().value(), new Level(basin.name(), below < 0), Math.abs(below), LEVEL_M);
+      }
+    }
+  }
+
+  /** Nothing that is read here is below 0. */
+  private void add(String at, What what, double expected, double error) {
+    readings.add(
+        new CardReading(
+            at,
+            what,
+            OptionalDouble.of(expected),
+            Math.max(0, expected - error),
+            expected + error));
+  }
+}

@@ -1,0 +1,69 @@
+package rillwright.cli.study.jobsheet.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import rillwright.cli.study.jobsheet.card.CardReading.Pressure;
+import rillwright.cli.study.jobsheet.card.CardReading.When;
+import rillwright.solver.network.LineName;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.reading.GaugeReading;
+import rillwright.solver.reading.PumpsOff;
+import rillwright.solver.reading.ShutOff;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
+
+/** Gauges: running, with the valve shut, with the pump off. */
+final class GaugeRounds {
+  /** Error of a gauge up to 15 psi or 1 bar of class 1.6, Pa: a quarter psi; common practice. */
+  static final double GAUGE_PA = 1724;
+
+  private GaugeRounds() {}
+
+  static List<CardReading> of(SteadyState state) {
+    List<GaugeReading> running = GaugeReading.listIn(state);
+    if (running.isEmpty()) {
+      return List.of();
+    }
+    List<ShutOff> shutOffs =
+        PumpPlace.listChosen(state.network()).stream()
+            .flatMap(pump -> ShutOff.of(state.network(), pump).stream())
+            .toList();
+    List<GaugeReading> pumpsOff = pumpsOff(state);
+    List<CardReading> readings = new ArrayList<>();
+    for (GaugeReading reading : running) {
+      readings.add(read(reading, When.RUNNING, List.of()));
+      for (ShutOff shutOff : shutOffs) {
+        same(reading, shutOff.readings())
+            .forEach(it -> readings.add(read(it, When.VALVE_SHUT, shutOff.shutIn())));
+      }
+      same(reading, pumpsOff).stream()
+          .filter(it -> it.pressurePa().isPresent())
+          .forEach(it -> readings.add(read(it, When.PUMP_OFF, List.of())));
+    }
+    return readings;
+  }
+
+  private static List<GaugeReading> pumpsOff(SteadyState state) {
+    try {
+      return PumpsOff.listReadings(state.network());
+    } catch (NoBalance drawsNeedThePump) {
+      return List.of();
+    }
+  }
+
+  private static List<GaugeReading> same(GaugeReading as, List<GaugeReading> readings) {
+    List<GaugeReading> same = new ArrayList<>(readings);
+    same.removeIf(reading -> !reading.gauge().name().equals(as.gauge().name()));
+    return same;
+  }
+
+  private static CardReading read(GaugeReading reading, When when, List<LineName> shut) {
+    double pressure = reading.pressurePa().orElse(0);
+    return new CardReading(
+        reading.gauge().name(),
+        new Pressure(when, shut),
+        reading.pressurePa(),
+        pressure - GAUGE_PA,
+        pressure + GAUGE_PA);
+  }
+}
