@@ -3,6 +3,7 @@ package rillwright.solver.network;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import rillwright.solver.invariant.Require;
@@ -115,6 +116,16 @@ public final class Network {
     return pointsInOrder.stream()
         .filter(point -> point instanceof Fall || point instanceof Outlet)
         .toList();
+  }
+
+  /** The point of a name, if there is one. */
+  public Optional<Point> findPoint(PointName name) {
+    return Optional.ofNullable(points.get(name));
+  }
+
+  /** The line of a name, if there is one. */
+  public Optional<Line> findLine(LineName name) {
+    return Optional.ofNullable(lines.get(name));
   }
 
   /** The point of a name; throws if there is none. */

@@ -15,6 +15,7 @@ import rillwright.solver.network.HighPoint.Air;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.topology.NetworkGraph;
 
 /**
  * Finds which lines start over their high points, and which of those run full. Lines with high
@@ -48,6 +49,7 @@ final class Climbing {
   }
 
   private final Network network;
+  private final NetworkGraph graph;
   private final Imposed imposed;
   private final Function<Map<LineName, Course>, Outcome> finder;
   private final Map<LineName, Map<Integer, HighPoint>> judged = new LinkedHashMap<>();
@@ -63,8 +65,9 @@ final class Climbing {
    *
    * @param finder the balance with the courses of the lines that do not run full
    */
-  Climbing(Network network, Imposed imposed, Function<Map<LineName, Course>, Outcome> finder) {
-    this.network = network;
+  Climbing(NetworkGraph graph, Imposed imposed, Function<Map<LineName, Course>, Outcome> finder) {
+    this.network = graph.network();
+    this.graph = graph;
     this.imposed = imposed;
     this.finder = finder;
     network.lines().stream()
@@ -115,7 +118,7 @@ final class Climbing {
       } catch (NoBalance withoutThem) {
         unbalanced = Optional.of(withoutThem);
       }
-      Reach reach = new Reach(network, imposed, state, Set.copyOf(waiting));
+      Reach reach = new Reach(graph, imposed, state, Set.copyOf(waiting));
       Optional<LineName> starting = Optional.empty();
       for (LineName name : waiting) {
         Optional<Course.NotStarted> barrier = reach.barrierIn(network.line(name), judged.get(name));

@@ -21,14 +21,14 @@ final class Description {
   private final Map<LineName, Course> courses;
 
   Description(
-      Network network,
+      NetworkGraph graph,
       RunningNetwork running,
       Imposed imposed,
       Solved solved,
       Map<PointName, Starved> starved,
       Map<LineName, Course> courses) {
-    this.network = network;
-    this.graph = new NetworkGraph(network);
+    this.network = graph.network();
+    this.graph = graph;
     this.imposed = imposed;
     this.solved = solved;
     this.starved = starved;
@@ -43,10 +43,11 @@ final class Description {
       return new PointState(point, OptionalDouble.of(intake), OptionalDouble.of(missing), 0);
     }
     return new PointState(
-        point, solved.headM(point.name()), OptionalDouble.empty(), outflow(point));
+        point, solved.headM(point.name()), OptionalDouble.empty(), outflowM3PerS(point));
   }
 
-  private double outflow(Point point) {
+  /** What leaves the network at a point, m³/s. */
+  double outflowM3PerS(Point point) {
     if (imposed.outflowM3PerS().containsKey(point.name())) {
       return imposed.outflowM3PerS().get(point.name());
     }
@@ -58,19 +59,20 @@ final class Description {
     }
     double sum = 0;
     for (Line line : graph.linesAt(point.name())) {
-      double flow = flow(line);
+      double flow = flowM3PerS(line);
       sum += line.to().equals(point.name()) ? flow : -flow;
     }
     return sum;
   }
 
-  private double flow(Line line) {
+  /** What flows in a line, m³/s. */
+  double flowM3PerS(Line line) {
     Double given = imposed.lineFlowM3PerS().get(line.name());
     return given != null ? given : solved.flowM3PerS(line.name());
   }
 
   LineState of(Line line) {
-    double flow = flow(line);
+    double flow = flowM3PerS(line);
     OptionalDouble headFrom = headAtEnd(line, line.from());
     OptionalDouble headTo = headAtEnd(line, line.to());
     OptionalDouble loss =
@@ -96,7 +98,8 @@ final class Description {
   /** The head that a line sees at one of its ends. */
   private OptionalDouble headAtEnd(Line line, PointName end) {
     Starved chamber = starved.get(end);
-    boolean draws = chamber == null || (line.from().equals(end) ? flow(line) > 0 : flow(line) < 0);
+    boolean draws =
+        chamber == null || (line.from().equals(end) ? flowM3PerS(line) > 0 : flowM3PerS(line) < 0);
     return draws ? solved.headM(end) : OptionalDouble.of(chamber.intakeM());
   }
 }

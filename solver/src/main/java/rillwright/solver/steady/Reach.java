@@ -43,12 +43,12 @@ final class Reach {
    *     balance then
    * @param waiting lines that have not started
    */
-  Reach(Network network, Imposed imposed, Optional<SteadyState> state, Set<LineName> waiting) {
-    this.network = network;
+  Reach(NetworkGraph graph, Imposed imposed, Optional<SteadyState> state, Set<LineName> waiting) {
+    this.network = graph.network();
     this.imposed = imposed;
     this.state = state;
     this.waiting = waiting;
-    carryOn();
+    carryOn(graph);
   }
 
   /** Whether a line's water would come from its first end. */
@@ -93,8 +93,7 @@ final class Reach {
   }
 
   /** The heads that are determined, and carried on from them the highest that come to others. */
-  private void carryOn() {
-    NetworkGraph graph = new NetworkGraph(network);
+  private void carryOn(NetworkGraph graph) {
     for (Point point : network.points()) {
       OptionalDouble known =
           state

@@ -1,33 +1,40 @@
 package rillwright.solver.steady;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Placed;
+import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 
 /** The steady state of a network: what flows where at what head, the effort and the errors. */
 public final class SteadyState {
   private final Network network;
-  private final Map<PointName, PointState> points = new LinkedHashMap<>();
-  private final Map<LineName, LineState> lines = new LinkedHashMap<>();
+  private final Description description;
+  private final Map<PointName, PointState> points = new ConcurrentHashMap<>();
+  private final Map<LineName, LineState> lines = new ConcurrentHashMap<>();
   private final int iterations;
   private final double flowErrorM3PerS;
   private final double headErrorM;
 
+  /**
+   * A state of a network.
+   *
+   * @param description tells of points and lines when they are asked for: of most states that are
+   *     found on the way to another only a few are
+   */
   SteadyState(
       Network network,
-      List<PointState> points,
-      List<LineState> lines,
+      Description description,
       int iterations,
       double flowErrorM3PerS,
       double headErrorM) {
     this.network = network;
-    points.forEach(state -> this.points.put(state.point().name(), state));
-    lines.forEach(state -> this.lines.put(state.line().name(), state));
+    this.description = description;
     this.iterations = iterations;
     this.flowErrorM3PerS = flowErrorM3PerS;
     this.headErrorM = headErrorM;
@@ -40,24 +47,30 @@ public final class SteadyState {
 
   /** All points, in the order of the network. */
   public List<PointState> points() {
-    return List.copyOf(points.values());
+    return network.points().stream().map(this::of).toList();
   }
 
   /** All lines, in the order of the network. */
   public List<LineState> lines() {
-    return List.copyOf(lines.values());
+    return network.lines().stream().map(this::of).toList();
   }
 
   /** A point's state; throws if there is none of the name. */
   public PointState point(PointName name) {
-    network.point(name);
-    return points.get(name);
+    return of(network.point(name));
   }
 
   /** A line's state; throws if there is none of the name. */
   public LineState line(LineName name) {
-    network.line(name);
-    return lines.get(name);
+    return of(network.line(name));
+  }
+
+  private PointState of(Point point) {
+    return points.computeIfAbsent(point.name(), name -> description.of(point));
+  }
+
+  private LineState of(Line line) {
+    return lines.computeIfAbsent(line.name(), name -> description.of(line));
   }
 
   /** What happens at a part of its network. */
@@ -69,23 +82,25 @@ public final class SteadyState {
   Model.Near near() {
     return new Model.Near(
         line ->
-            lines.containsKey(line)
-                ? OptionalDouble.of(lines.get(line).flowM3PerS())
-                : OptionalDouble.empty(),
+            network
+                .findLine(line)
+                .map(known -> OptionalDouble.of(description.flowM3PerS(known)))
+                .orElseGet(OptionalDouble::empty),
         point ->
-            points.containsKey(point)
-                ? OptionalDouble.of(points.get(point).outflowM3PerS())
-                : OptionalDouble.empty());
+            network
+                .findPoint(point)
+                .map(known -> OptionalDouble.of(description.outflowM3PerS(known)))
+                .orElseGet(OptionalDouble::empty));
   }
 
   /** Whether some chamber is drawn down to its intake. */
   public boolean starves() {
-    return points.values().stream().anyMatch(PointState::isStarved);
+    return points().stream().anyMatch(PointState::isStarved);
   }
 
   /** Whether a fall or outlet gets less than its target. */
   public boolean missesATarget() {
-    return points.values().stream().anyMatch(PointState::isUnderTarget);
+    return points().stream().anyMatch(PointState::isUnderTarget);
   }
 
   /** Whether it does not do what it should: a target is missed or a chamber starves. */

@@ -1,6 +1,5 @@
 package rillwright.solver.steady;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -32,19 +31,19 @@ public final class SteadyStateFinder {
    */
   private static final double NOTICEABLE_M = 1e-9;
 
-  private final Network network;
+  private final NetworkGraph written;
   private final Imposed imposed;
   private final RunningNetwork running;
-  private final NetworkGraph graph;
   private final Model model;
   private final InflowSearch search;
 
   private SteadyStateFinder(
-      Network network, Imposed imposed, Map<LineName, Course> courses, Model.Near near) {
-    this.network = network;
+      NetworkGraph written, Imposed imposed, Map<LineName, Course> courses, Model.Near near) {
+    this.written = written;
     this.imposed = imposed;
-    this.running = new RunningNetwork(network, courses);
-    this.graph = new NetworkGraph(running.network());
+    this.running = new RunningNetwork(written.network(), courses);
+    boolean asWritten = running.network() == written.network();
+    NetworkGraph graph = asWritten ? written : new NetworkGraph(running.network());
     this.model = new Model(running, graph, imposed);
     this.search = new InflowSearch(graph, model, fullFlows(courses), near);
   }
@@ -84,10 +83,11 @@ public final class SteadyStateFinder {
   }
 
   private static SteadyState find(Network network, Model.Near near) {
+    NetworkGraph graph = new NetworkGraph(network);
     return new Climbing(
-            network,
+            graph,
             Imposed.NOTHING,
-            courses -> new SteadyStateFinder(network, Imposed.NOTHING, courses, near).run())
+            courses -> new SteadyStateFinder(graph, Imposed.NOTHING, courses, near).run())
         .settle();
   }
 
@@ -98,10 +98,11 @@ public final class SteadyStateFinder {
    * @throws NoBalance if there is none
    */
   public static SteadyState impose(Network network, Imposed imposed) {
+    NetworkGraph graph = new NetworkGraph(network);
     return new Climbing(
-            network,
+            graph,
             imposed,
-            courses -> new SteadyStateFinder(network, imposed, courses, Model.Near.NOTHING).plain())
+            courses -> new SteadyStateFinder(graph, imposed, courses, Model.Near.NOTHING).plain())
         .settle();
   }
 
@@ -133,7 +134,7 @@ public final class SteadyStateFinder {
     Solved solved = search.settle(starved);
     Map<PointName, Starved> next = reconsider(solved, starved);
     for (int round = 0; !next.keySet().equals(starved.keySet()); round++) {
-      if (round > 2 * network.points().size()) {
+      if (round > 2 * written.network().points().size()) {
         throw new SearchFailed(search.iterations(), 0, 0);
       }
       Map<PointName, Starved> tried = new LinkedHashMap<>(next);
@@ -175,7 +176,7 @@ public final class SteadyStateFinder {
   /** The chambers that a balance says are starved, with the inflows that it has. */
   private Map<PointName, Starved> reconsider(Solved solved, Map<PointName, Starved> before) {
     Map<PointName, Starved> starved = new LinkedHashMap<>();
-    for (Chamber chamber : network.points(Chamber.class)) {
+    for (Chamber chamber : written.network().points(Chamber.class)) {
       PointName name = chamber.name();
       double level = solved.headM(name).orElse(chamber.intakeM());
       boolean lacks =
@@ -215,14 +216,9 @@ public final class SteadyStateFinder {
       Map<PointName, Starved> starved,
       Map<LineName, Course> courses,
       int iterations) {
-    List<PointState> points = new ArrayList<>();
-    Description description = new Description(network, running, imposed, solved, starved, courses);
-    network.points().forEach(point -> points.add(description.of(point)));
-    List<LineState> lines = network.lines().stream().map(description::of).toList();
     return new SteadyState(
-        network,
-        points,
-        lines,
+        written.network(),
+        new Description(written, running, imposed, solved, starved, courses),
         iterations,
         solved.balance().flowErrorM3PerS(),
         solved.balance().headErrorM());

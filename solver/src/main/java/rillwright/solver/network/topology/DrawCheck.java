@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jgrapht.alg.flow.EdmondsKarpMFImpl;
 import org.jgrapht.alg.interfaces.MaximumFlowAlgorithm.MaximumFlow;
 import org.jgrapht.graph.DefaultWeightedEdge;
@@ -45,7 +46,12 @@ public final class DrawCheck {
     /** Draws, met along the flow of the water. */
     DRAWN,
     /** What is put in, met against it. */
-    PUT_IN
+    PUT_IN;
+
+    /** What it wants of a draw, m³/s; negative if that helps instead. */
+    double wanted(double draw) {
+      return this == DRAWN ? draw : -draw;
+    }
   }
 
   private final SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> graph =
@@ -101,9 +107,36 @@ public final class DrawCheck {
   }
 
   private List<UnmetDraw> run(List<Line> lines, Map<PointName, Double> starved) {
-    if (isMetByWideWays(lines, starved)) {
+    double asked = draws.values().stream().mapToDouble(d -> Math.max(0, side.wanted(d))).sum();
+    if (asked == 0) {
       return List.of();
     }
+    List<Point> wanting = network.points().stream().filter(point -> wanted(point) > 0).toList();
+    Set<PointName> wide = ways(asked, lines, starved).reached();
+    if (wanting.stream().allMatch(point -> wide.contains(point.name()))) {
+      return List.of();
+    }
+    Set<PointName> any = ways(0, lines, starved).reached();
+    return wanting.stream().allMatch(it -> wide.contains(it.name()) || !any.contains(it.name()))
+        ? unmet(wanting, point -> any.contains(point.name()) ? wanted(point) : 0)
+        : byGreatestFlow(wanting, lines, starved);
+  }
+
+  private List<UnmetDraw> unmet(List<Point> wanting, ToDoubleFunction<Point> metM3PerS) {
+    double negligible = Math.max(ROUNDING * all, NEGLIGIBLE_M3_PER_S);
+    List<UnmetDraw> unmet = new ArrayList<>();
+    for (Point point : wanting) {
+      double met = metM3PerS.applyAsDouble(point);
+      if (wanted(point) - met > negligible) {
+        int sign = side == Side.DRAWN ? 1 : -1;
+        unmet.add(new UnmetDraw(point.name(), sign * wanted(point), 0.0 + sign * met));
+      }
+    }
+    return unmet;
+  }
+
+  private List<UnmetDraw> byGreatestFlow(
+      List<Point> wanting, List<Line> lines, Map<PointName, Double> starved) {
     List.of(SOURCE, SINK, WORLD).forEach(graph::addVertex);
     graph.setEdgeWeight(graph.addEdge(SOURCE, WORLD), PLENTY);
     network.points().forEach(point -> graph.addVertex(vertex(point.name())));
@@ -119,49 +152,45 @@ public final class DrawCheck {
     }
     MaximumFlow<DefaultWeightedEdge> flow =
         new EdmondsKarpMFImpl<>(graph, NOTHING).getMaximumFlow(SOURCE, SINK);
-    double negligible = Math.max(ROUNDING * all, NEGLIGIBLE_M3_PER_S);
-    List<UnmetDraw> unmet = new ArrayList<>();
-    for (Point point : network.points()) {
-      double wanted = wanted(point);
-      double met = wanted > 0 ? all * flow.getFlow(graph.getEdge(vertex(point.name()), SINK)) : 0;
-      if (wanted - met > negligible) {
-        int sign = side == Side.DRAWN ? 1 : -1;
-        unmet.add(new UnmetDraw(point.name(), sign * wanted, 0.0 + sign * met));
-      }
-    }
-    return unmet;
+    return unmet(wanting, point -> all * flow.getFlow(graph.getEdge(vertex(point.name()), SINK)));
   }
 
   /**
-   * Whether every want is met by ways that can each carry all of them: mostly so, and soon seen.
+   * The ways by which wants are met. If every want is met by ways that can each carry all of them,
+   * all are met at once: mostly so, and soon seen. To what no way leads at all nothing comes.
+   *
+   * @param leastM3PerS what a way must be able to carry; 0 for anything at all
    */
-  private boolean isMetByWideWays(List<Line> lines, Map<PointName, Double> starved) {
-    WideWays ways = new WideWays();
-    List<PointName> wanting = new ArrayList<>();
+  private Ways ways(double leastM3PerS, List<Line> lines, Map<PointName, Double> starved) {
+    Ways ways = new Ways();
     for (Point point : network.points()) {
-      boolean drawn = side == Side.DRAWN;
-      if (drawn ? gives(point) : takes(point) || starved.containsKey(point.name())) {
+      double fromOutside = fromOutsideM3PerS(point, starved);
+      if (fromOutside > 0 && fromOutside >= leastM3PerS) {
         ways.begin(point.name());
-      }
-      if (wanted(point) > 0) {
-        wanting.add(point.name());
       }
     }
     for (Line line : lines) {
       HeadLaw law = laws.apply(line);
-      if (law.greatestFlow() >= all) {
-        addWide(ways, line.from(), line.to(), starved);
+      if (law.greatestFlow() > 0 && law.greatestFlow() >= leastM3PerS) {
+        addWay(ways, line.from(), line.to(), starved);
       }
-      if (-law.leastFlow() >= all) {
-        addWide(ways, line.to(), line.from(), starved);
+      if (law.leastFlow() < 0 && -law.leastFlow() >= leastM3PerS) {
+        addWay(ways, line.to(), line.from(), starved);
       }
     }
-    return ways.reach(wanting);
+    return ways;
+  }
+
+  /** What can come to a point from nowhere else, m³/s, or, of what is put in, leave there. */
+  private double fromOutsideM3PerS(Point point, Map<PointName, Double> starved) {
+    boolean unbounded =
+        side == Side.DRAWN ? gives(point) : takes(point) || starved.containsKey(point.name());
+    double bounded = side == Side.DRAWN ? starved.getOrDefault(point.name(), 0.0) : 0;
+    return unbounded ? Double.POSITIVE_INFINITY : Math.max(bounded, -wanted(point));
   }
 
   /** Adds that water can run from one point to another; a starved chamber swallows it. */
-  private void addWide(
-      WideWays ways, PointName from, PointName to, Map<PointName, Double> starved) {
+  private void addWay(Ways ways, PointName from, PointName to, Map<PointName, Double> starved) {
     if (side == Side.DRAWN && !starved.containsKey(to)) {
       ways.add(from, to);
     } else if (side == Side.PUT_IN && starved.containsKey(to)) {
@@ -173,8 +202,7 @@ public final class DrawCheck {
 
   /** What this side wants at a point, m³/s; negative if the point helps instead. */
   private double wanted(Point point) {
-    double draw = draws.getOrDefault(point.name(), 0.0);
-    return side == Side.DRAWN ? draw : -draw;
+    return side.wanted(draws.getOrDefault(point.name(), 0.0));
   }
 
   private void addPoint(Point point, Map<PointName, Double> starved) {

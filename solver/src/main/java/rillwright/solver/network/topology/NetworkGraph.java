@@ -28,6 +28,11 @@ public final class NetworkGraph {
     }
   }
 
+  /** The network. */
+  public Network network() {
+    return network;
+  }
+
   /** The lines that begin or end at a point, in the order of the file. */
   public List<Line> linesAt(PointName point) {
     return linesAt.get(point);

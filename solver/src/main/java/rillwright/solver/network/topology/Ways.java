@@ -2,7 +2,6 @@ package rillwright.solver.network.topology;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,23 +10,23 @@ import java.util.Map;
 import java.util.Set;
 import rillwright.solver.network.PointName;
 
-/** Ways from point to point that are wide enough for all that runs anywhere. */
-final class WideWays {
+/** Ways from point to point by which water can run. */
+final class Ways {
   private final Map<PointName, List<PointName>> onwards = new HashMap<>();
   private final Set<PointName> first = new HashSet<>();
 
-  /** Says that all of it can come to a point from outside. */
+  /** Says that it can come to a point from outside. */
   void begin(PointName point) {
     first.add(point);
   }
 
-  /** Says that all of it can run from one point to another. */
+  /** Says that it can run from one point to another. */
   void add(PointName from, PointName to) {
     onwards.computeIfAbsent(from, point -> new ArrayList<>()).add(to);
   }
 
-  /** Whether all of it can come to each of some points: then it can come to all at once. */
-  boolean reach(Collection<PointName> points) {
+  /** The points to which it can come. */
+  Set<PointName> reached() {
     Set<PointName> reached = new HashSet<>(first);
     Deque<PointName> waiting = new ArrayDeque<>(first);
     while (!waiting.isEmpty()) {
@@ -37,6 +36,6 @@ final class WideWays {
         }
       }
     }
-    return reached.containsAll(points);
+    return reached;
   }
 }
