@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.CurveSeries;
 import rillwright.curves.chart.content.OperatingChart;
+import rillwright.curves.chart.content.OperatingPoint.Valves;
 import rillwright.curves.chart.content.PumpCurveSeries;
 import rillwright.curves.chart.layout.LabelPlacer;
 import rillwright.curves.chart.layout.Obstacles;
@@ -20,6 +21,7 @@ import rillwright.curves.chart.mark.CurveMark;
 import rillwright.curves.chart.mark.EndLetters;
 import rillwright.curves.chart.mark.Ink;
 import rillwright.curves.chart.mark.Pen;
+import rillwright.curves.chart.mark.RingMark;
 import rillwright.curves.chart.mark.Words;
 import rillwright.curves.chart.plot.Axes;
 import rillwright.curves.chart.plot.PlotFrame;
@@ -122,8 +124,14 @@ final class ChartCurves {
     }
     fillSystems(legend, chart);
     chart.power().ifPresent(power -> legend.add(power.name() + " (right axis)", Pen.power()));
-    if (chart.operatingPoints().stream().anyMatch(point -> point.labelLines().isEmpty())) {
-      legend.add("operating point", (g, place) -> ChartNotes.OTHER.draw(g, Legend.middle(place)));
+    for (Valves valves : Valves.values()) {
+      boolean bare =
+          chart.operatingPoints().stream()
+              .anyMatch(point -> point.valves() == valves && point.labelLines().isEmpty());
+      if (bare) {
+        RingMark mark = ChartNotes.sample(valves);
+        legend.add(valves.words(), (g, place) -> mark.draw(g, Legend.middle(place)));
+      }
     }
   }
 

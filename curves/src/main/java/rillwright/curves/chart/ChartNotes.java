@@ -9,12 +9,14 @@ import rillwright.curves.chart.content.FlowMark;
 import rillwright.curves.chart.content.HeadMark;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.OperatingPoint;
+import rillwright.curves.chart.content.OperatingPoint.Valves;
 import rillwright.curves.chart.layout.LabelPlacer;
 import rillwright.curves.chart.layout.Obstacles;
 import rillwright.curves.chart.layout.Polyline;
 import rillwright.curves.chart.layout.TextBlock;
 import rillwright.curves.chart.mark.Callout;
 import rillwright.curves.chart.mark.Ink;
+import rillwright.curves.chart.mark.MarkShape;
 import rillwright.curves.chart.mark.Pen;
 import rillwright.curves.chart.mark.RingMark;
 import rillwright.curves.chart.mark.Words;
@@ -25,8 +27,8 @@ final class ChartNotes {
   private static final double PAD = 12;
   private static final double WIDEST_BOX = 520;
   private static final double WIDEST_NOTE = 300;
-  private static final RingMark MAIN = new RingMark(11);
-  static final RingMark OTHER = new RingMark(7.5);
+  private static final double MAIN = 11;
+  private static final double OTHER = 7.5;
   private static final Pen LIMIT = new Pen(Ink.SOFT_TEXT, 2.4f, List.of(3f, 5f));
   private static final Pen LIFT = new Pen(Ink.AXIS, 2, List.of(2f, 7f));
 
@@ -91,7 +93,16 @@ final class ChartNotes {
 
   private RingMark mark(OperatingPoint point) {
     boolean isMain = chart.operatingPoints().size() == 1 || !point.labelLines().isEmpty();
-    return isMain ? MAIN : OTHER;
+    return new RingMark(shape(point.valves()), isMain ? MAIN : OTHER);
+  }
+
+  /** How a point is drawn in the legend. */
+  static RingMark sample(Valves valves) {
+    return new RingMark(shape(valves), OTHER);
+  }
+
+  private static MarkShape shape(Valves valves) {
+    return valves == Valves.THROTTLED ? MarkShape.SQUARE : MarkShape.DISC;
   }
 
   private Point2D place(OperatingPoint point) {

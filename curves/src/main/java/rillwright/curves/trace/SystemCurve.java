@@ -8,6 +8,9 @@ import rillwright.curves.chart.content.CurvePoint;
 import rillwright.solver.network.Network;
 import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.pumping.StaticHead;
+import rillwright.solver.pumping.TargetHead;
+import rillwright.solver.pumping.Targets;
 
 /**
  * The true system curve of a network at a pump: at each flow of the pump, the head that everything
@@ -17,16 +20,26 @@ import rillwright.solver.pumping.PumpPlace;
  * @param points in rising order of flow
  * @param greatestFlowM3PerS the greatest flow that can be drawn, m³/s, where that is less than was
  *     asked for
+ * @param staticHead the head before any water runs; empty if no flow can be drawn
  */
-public record SystemCurve(List<CurvePoint> points, OptionalDouble greatestFlowM3PerS) {
+public record SystemCurve(
+    List<CurvePoint> points, OptionalDouble greatestFlowM3PerS, Optional<StaticHead> staticHead) {
   private static final int FIRST_STEPS = 24;
   private static final int MOST_HALVINGS = 5;
 
   /** A chord may miss the curve by this share of the tallest head. */
   private static final double CHORD_ERROR = 0.001;
 
+  /** Stands for no share at all: nothing is lost to friction, yet it shows which fall governs. */
+  private static final double LEAST_SHARE = 1e-6;
+
   public SystemCurve {
     points = List.copyOf(points);
+  }
+
+  /** One point of a curve at a flow, m³/s; empty if that flow cannot be drawn. */
+  private interface Needed {
+    Optional<CurvePoint> at(double flowM3PerS);
   }
 
   /**
@@ -36,26 +49,52 @@ public record SystemCurve(List<CurvePoint> points, OptionalDouble greatestFlowM3
    */
   public static SystemCurve trace(Network network, PumpPlace place, double toFlowM3PerS) {
     double end = HeadNeeded.greatestFlowM3PerS(network, place, toFlowM3PerS);
+    Needed needed =
+        flow -> HeadNeeded.at(network, place, flow).map(at -> new CurvePoint(flow, at.headM()));
+    return new SystemCurve(
+        points(needed, end),
+        end < toFlowM3PerS ? OptionalDouble.of(end) : OptionalDouble.empty(),
+        StaticHead.of(network, place));
+  }
+
+  /**
+   * Traces the head that is needed where valves hold all falls to one and the same share of their
+   * targets: that of the fall that asks for the most, at each share.
+   *
+   * @param toFlowM3PerS flow to trace to, m³/s, greater than 0
+   * @throws IllegalArgumentException if there is no target
+   */
+  public static SystemCurve traceThrottled(Network network, PumpPlace place, double toFlowM3PerS) {
+    Targets targets = Targets.of(network);
+    double whole = targets.sumM3PerS();
+    Needed needed =
+        flow ->
+            new TargetHead(network, place, targets.times(Math.max(flow / whole, LEAST_SHARE)))
+                .throttled()
+                .map(at -> new CurvePoint(at.needed().flowM3PerS(), at.needed().headM()));
+    return new SystemCurve(
+        points(needed, toFlowM3PerS), OptionalDouble.empty(), StaticHead.of(network, place));
+  }
+
+  private static List<CurvePoint> points(Needed needed, double end) {
     List<CurvePoint> coarse = new ArrayList<>();
     for (int i = 0; i <= FIRST_STEPS; i++) {
-      at(network, place, end * i / FIRST_STEPS).ifPresent(coarse::add);
+      needed.at(end * i / FIRST_STEPS).ifPresent(coarse::add);
     }
     double tallest = coarse.stream().mapToDouble(point -> Math.abs(point.headM())).max().orElse(0);
     List<CurvePoint> fine = new ArrayList<>();
     for (CurvePoint point : coarse) {
       if (!fine.isEmpty()) {
         CurvePoint before = fine.get(fine.size() - 1);
-        bisect(network, place, before, point, CHORD_ERROR * tallest, MOST_HALVINGS, fine);
+        bisect(needed, before, point, CHORD_ERROR * tallest, MOST_HALVINGS, fine);
       }
       fine.add(point);
     }
-    return new SystemCurve(
-        fine, end < toFlowM3PerS ? OptionalDouble.of(end) : OptionalDouble.empty());
+    return fine;
   }
 
   private static void bisect(
-      Network network,
-      PumpPlace place,
+      Needed needed,
       CurvePoint from,
       CurvePoint to,
       double chordErrorM,
@@ -64,7 +103,7 @@ public record SystemCurve(List<CurvePoint> points, OptionalDouble greatestFlowM3
     if (halvingsLeft == 0) {
       return;
     }
-    Optional<CurvePoint> middle = at(network, place, (from.flowM3PerS() + to.flowM3PerS()) / 2);
+    Optional<CurvePoint> middle = needed.at((from.flowM3PerS() + to.flowM3PerS()) / 2);
     if (middle.isEmpty()) {
       return;
     }
@@ -72,13 +111,8 @@ public record SystemCurve(List<CurvePoint> points, OptionalDouble greatestFlowM3
     if (Math.abs(middle.get().headM() - chord) <= chordErrorM) {
       return;
     }
-    bisect(network, place, from, middle.get(), chordErrorM, halvingsLeft - 1, fine);
+    bisect(needed, from, middle.get(), chordErrorM, halvingsLeft - 1, fine);
     fine.add(middle.get());
-    bisect(network, place, middle.get(), to, chordErrorM, halvingsLeft - 1, fine);
-  }
-
-  private static Optional<CurvePoint> at(Network network, PumpPlace place, double flowM3PerS) {
-    return HeadNeeded.at(network, place, flowM3PerS)
-        .map(needed -> new CurvePoint(flowM3PerS, needed.headM()));
+    bisect(needed, middle.get(), to, chordErrorM, halvingsLeft - 1, fine);
   }
 }

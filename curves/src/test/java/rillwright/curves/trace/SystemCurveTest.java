@@ -8,9 +8,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import rillwright.solver.law.Bore;
 import rillwright.solver.law.minor.PowerLoss;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
+import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.EndLoss;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineEnd;
@@ -25,6 +27,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Tee;
 import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.pumping.StaticHead;
 import rillwright.solver.water.Water;
 
 class SystemCurveTest {
@@ -57,12 +60,16 @@ class SystemCurveTest {
   }
 
   private static Outlet outletInAir(String name, double elevationM) {
+    return outletInAir(name, elevationM, OptionalDouble.empty());
+  }
+
+  private static Outlet outletInAir(String name, double elevationM, double targetM3PerS) {
+    return outletInAir(name, elevationM, OptionalDouble.of(targetM3PerS));
+  }
+
+  private static Outlet outletInAir(String name, double elevationM, OptionalDouble targetM3PerS) {
     return new Outlet(
-        new PointName(name),
-        elevationM,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        OptionalDouble.empty());
+        new PointName(name), elevationM, OptionalDouble.empty(), Optional.empty(), targetM3PerS);
   }
 
   /** 3 m at 3 L/s, with the square of the flow. */
@@ -115,6 +122,37 @@ class SystemCurveTest {
                 line("supply", "pond", "tank", new PlannedPump(), loss())));
     assertEquals(OptionalDouble.empty(), curve.greatestFlowM3PerS());
     assertFollows(flow -> 2 + lossAt(flow), curve, 0.0015);
+  }
+
+  @Test
+  void whereFallsAreHeldToOneShareTheNeediestDecides() {
+    Network network =
+        network(
+            List.of(
+                basin("pond", 0),
+                new Tee(new PointName("split"), OptionalDouble.empty(), 0),
+                outletInAir("low", 1, 0.002),
+                outletInAir("high", 1.5, 0.001)),
+            line("supply", "pond", "split", new PlannedPump()),
+            line("to low", "split", "low", loss()),
+            line("to high", "split", "high", loss()));
+    SystemCurve curve =
+        SystemCurve.traceThrottled(network, PumpPlace.listPlanned(network).get(0), REACH_M3_PER_S);
+    assertFollows(flow -> Math.max(1 + lossAt(flow * 2 / 3), 1.5 + lossAt(flow / 3)), curve, 0.003);
+  }
+
+  @Test
+  void whatAFlapperTakesToOpenIsNoStaticHead() {
+    CheckValve flapper = new CheckValve("flapper", 0.2, 1, new Bore(0.05));
+    SystemCurve curve =
+        trace(
+            network(
+                List.of(basin("pond", 0), basin("tank", 2)),
+                line("supply", "pond", "tank", new PlannedPump(), flapper, loss())));
+    StaticHead head = curve.staticHead().orElseThrow();
+    assertEquals(2, head.headM(), 1e-9);
+    assertEquals(0.2, head.openingM(), 1e-9);
+    assertEquals(2.2, curve.points().get(0).headM(), 1e-9);
   }
 
   @Test

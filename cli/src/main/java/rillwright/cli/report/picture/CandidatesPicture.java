@@ -14,9 +14,9 @@ import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.CurveSeries;
 import rillwright.curves.chart.content.FlowMark;
-import rillwright.curves.chart.content.HeadMark;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.OperatingPoint;
+import rillwright.curves.chart.content.OperatingPoint.Valves;
 import rillwright.curves.chart.content.PumpCurveSeries;
 import rillwright.curves.trace.PumpTrace;
 import rillwright.curves.trace.SystemCurve;
@@ -57,9 +57,7 @@ public final class CandidatesPicture {
         drawn.stream().map(rated -> series(rated.trial())).toList(),
         operatingPoints(),
         limit(system),
-        points.stream()
-            .findFirst()
-            .map(first -> new HeadMark(first.headM(), "static head " + units.head(first.headM()))),
+        StaticHeadMark.of(system, units),
         Optional.empty());
   }
 
@@ -83,9 +81,8 @@ public final class CandidatesPicture {
     return "Pumps tried in line \""
         + answer.duty().place().line().value()
         + "\", best first"
-        + (left > 0 ? "; " + left + (left == 1 ? " more is not drawn" : " more are not drawn") : "")
-        + (drawn.stream().anyMatch(rated -> rated.trial().verdict().throttled().isPresent())
-            ? ". Rings on the dashed curve are with the valves as they stand."
+        + (left > 0
+            ? "; " + left + (left == 1 ? " more is not drawn" : " more are not drawn")
             : "");
   }
 
@@ -110,18 +107,22 @@ public final class CandidatesPicture {
       PumpTrial trial = rated.trial();
       boolean labelled = points.isEmpty() && rated.meetsTargets();
       boolean throttled = trial.verdict().throttled().isPresent();
-      if (labelled && throttled) {
-        points.add(point(trial.inUse(), label(trial, true)));
+      if (throttled) {
+        points.add(
+            point(trial.inUse(), Valves.THROTTLED, labelled ? label(trial, true) : List.of()));
       }
       points.add(
-          point(trial.operating(), labelled && !throttled ? label(trial, false) : List.of()));
+          point(
+              trial.operating(),
+              Valves.AS_THEY_STAND,
+              labelled && !throttled ? label(trial, false) : List.of()));
     }
     Collections.reverse(points); // the best last, over all others
     return points;
   }
 
-  private static OperatingPoint point(RunningPoint point, List<String> label) {
-    return new OperatingPoint(Math.max(0, point.flowM3PerS()), point.headM(), label);
+  private static OperatingPoint point(RunningPoint point, Valves valves, List<String> label) {
+    return new OperatingPoint(Math.max(0, point.flowM3PerS()), point.headM(), valves, label);
   }
 
   /** The figures that the table tells: of a pump to be throttled those at the throttled point. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.odds.ChanceWords;
+import rillwright.cli.report.odds.UnknownWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.condition.Case;
@@ -116,7 +117,7 @@ public final class OddsPicture {
     for (RankedDriver ranked : answer.ranked()) {
       double share = ranked.driver().varianceShare();
       if (shares.size() < MOST_BARS && share >= VISIBLE) {
-        shares.add(share(ranked.unknown().address(), share));
+        shares.add(share(UnknownWords.of(ranked.unknown()), share));
       } else {
         rest += share;
         others++;

@@ -10,9 +10,9 @@ import rillwright.cli.study.curve.Curves;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.CurveSeries;
 import rillwright.curves.chart.content.FlowMark;
-import rillwright.curves.chart.content.HeadMark;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.OperatingPoint;
+import rillwright.curves.chart.content.OperatingPoint.Valves;
 import rillwright.curves.chart.content.PowerSeries;
 import rillwright.curves.chart.content.PumpCurveSeries;
 import rillwright.curves.trace.PumpTrace;
@@ -59,9 +59,7 @@ public final class OperatingPicture {
         curves.pump().map(this::pumpSeries).map(List::of).orElse(List.of()),
         operatingPoints(),
         flowLimit(),
-        system.stream()
-            .findFirst()
-            .map(first -> new HeadMark(first.headM(), "static head " + units.head(first.headM()))),
+        StaticHeadMark.of(curves.system(), units),
         watts);
   }
 
@@ -129,7 +127,7 @@ public final class OperatingPicture {
                         stand.flowM3PerS(),
                         stand.headM(),
                         List.of(
-                            "wanted, valves as they stand",
+                            "targets, valves as they stand",
                             units.flow(stand.flowM3PerS()) + " at " + units.head(stand.headM())))));
     boolean apart =
         duty.throttled().isPresent()
@@ -142,8 +140,9 @@ public final class OperatingPicture {
           new OperatingPoint(
               throttled.flowM3PerS(),
               throttled.headM(),
+              Valves.THROTTLED,
               List.of(
-                  "wanted, others throttled",
+                  "targets, others throttled",
                   units.flow(throttled.flowM3PerS()) + " at " + units.head(throttled.headM()))));
     }
   }

@@ -2,6 +2,7 @@ package rillwright.cli.report.picture;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +18,10 @@ import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.chart.content.CurveSeries;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.OperatingPoint;
+import rillwright.curves.chart.content.OperatingPoint.Valves;
 import rillwright.curves.chart.content.PumpCurveSeries;
 import rillwright.curves.trace.PumpTrace;
+import rillwright.solver.pumping.TargetHead.Governed;
 import rillwright.solver.study.pipechoice.RatedPipe;
 import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.PumpTrial;
@@ -61,8 +64,10 @@ public final class SizesPicture {
 
   private String caption() {
     int left = answer.choice().ranked().size() - drawn.size();
-    return "What the network needs with each size of pipe in "
+    return (curves.throttled() ? "System curves" : "System curve")
+        + " with each size of pipe in "
         + sizes.lines()
+        + (curves.throttled() ? ", the falls held to equal shares of their targets" : "")
         + (left > 0
             ? "; " + left + (left == 1 ? " more is not drawn" : " more are not drawn")
             : "");
@@ -75,13 +80,19 @@ public final class SizesPicture {
             .max()
             .orElseThrow();
     List<CurveSeries> systems = new ArrayList<>();
-    for (OfSize curve : curves.curves()) {
+    for (OfSize curve : narrowestFirst()) {
       List<CurvePoint> points = upTo(1.5 * tallest, curve.system().points());
       if (points.size() > 1) {
         systems.add(new CurveSeries(sizes.cell(curve.rated().option()), points));
       }
     }
     return systems;
+  }
+
+  private List<OfSize> narrowestFirst() {
+    return curves.curves().stream()
+        .sorted(Comparator.comparingDouble(curve -> curve.rated().option().sumOfBoresM()))
+        .toList();
   }
 
   /** A curve as far as it stays in the picture: a narrow pipe's would flatten all others. */
@@ -121,18 +132,30 @@ public final class SizesPicture {
       boolean labelled = points.isEmpty() && rated.meetsTargets();
       boolean throttled = rated.isThrottled();
       if (labelled) {
-        points.add(point(trial.inUse(), label(rated, throttled)));
+        Valves valves = throttled ? Valves.THROTTLED : Valves.AS_THEY_STAND;
+        points.add(point(trial.inUse(), valves, label(rated, throttled)));
       }
-      if (!labelled || throttled) {
-        points.add(point(trial.operating(), List.of()));
+      if (curves.throttled()) {
+        asked(rated).ifPresent(points::add);
+      } else if (!labelled || throttled) {
+        points.add(point(trial.operating(), Valves.AS_THEY_STAND, List.of()));
       }
     }
     Collections.reverse(points); // the best last, over all others
     return points;
   }
 
-  private static OperatingPoint point(RunningPoint point, List<String> label) {
-    return new OperatingPoint(Math.max(0, point.flowM3PerS()), point.headM(), label);
+  private static OperatingPoint point(RunningPoint point, Valves valves, List<String> label) {
+    return new OperatingPoint(Math.max(0, point.flowM3PerS()), point.headM(), valves, label);
+  }
+
+  /** What a size asks of the pump with every fall at its target; empty if it cannot be had. */
+  private static Optional<OperatingPoint> asked(RatedPipe rated) {
+    return rated
+        .demand()
+        .throttled()
+        .map(Governed::needed)
+        .map(it -> new OperatingPoint(it.flowM3PerS(), it.headM(), Valves.THROTTLED, List.of()));
   }
 
   /** The figures that the tables tell: of a pump to be throttled those at the throttled point. */

@@ -42,9 +42,10 @@ public record OddsAnswer(
    * A quantity that is not known exactly.
    *
    * @param address as a change would name it: {@code lines.intake.skimmer.clogged}
+   * @param what which one, for a person: {@code line "intake": skimmer: clogged}
    * @param written what the file says: {@code 0 % .. 40 %}
    */
-  public record Unknown(String address, String written) {}
+  public record Unknown(String address, String what, String written) {}
 
   /** An unknown and how much it matters. */
   public record RankedDriver(Unknown unknown, Odds.Driver driver) {}

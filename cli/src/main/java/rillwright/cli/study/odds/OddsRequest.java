@@ -67,7 +67,10 @@ public record OddsRequest(SamplingPlan plan) implements Request<OddsAnswer> {
 
   private static List<Unknown> unknowns(List<Named> quantities) {
     return quantities.stream()
-        .map(named -> new Unknown(named.address(), named.quantity().written().text()))
+        .map(
+            named ->
+                new Unknown(
+                    named.address(), named.quantity().what(), named.quantity().written().text()))
         .toList();
   }
 }

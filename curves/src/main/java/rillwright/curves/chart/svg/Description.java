@@ -9,6 +9,7 @@ import rillwright.curves.chart.content.FlowMark;
 import rillwright.curves.chart.content.HeadMark;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.OperatingPoint;
+import rillwright.curves.chart.content.OperatingPoint.Valves;
 import rillwright.curves.chart.content.PowerSeries;
 import rillwright.curves.chart.content.PumpCurveSeries;
 import rillwright.curves.wording.PlainText;
@@ -32,7 +33,10 @@ public record Description(String title, String text) {
     sentences.add(listed("System curves", chart.systemCurves().stream().map(CurveSeries::name)));
     sentences.add(listed("Power curve", chart.power().stream().map(PowerSeries::name)));
     for (OperatingPoint point : chart.operatingPoints()) {
-      sentences.add(listed("Operating point", point.labelLines().stream()));
+      sentences.add(
+          listed(
+              point.valves() == Valves.THROTTLED ? "Throttled point" : "Operating point",
+              point.labelLines().stream()));
     }
     sentences.add(chart.flowLimit().map(FlowMark::label).orElse(""));
     sentences.add(chart.staticHead().map(HeadMark::label).orElse(""));

@@ -37,7 +37,7 @@ public record PipeOption(
   public record Size(String name, double boreM) {}
 
   /** Inside diameters of all lines together, m. */
-  double sumOfBoresM() {
+  public double sumOfBoresM() {
     return sizes.values().stream().mapToDouble(Size::boreM).sum();
   }
 

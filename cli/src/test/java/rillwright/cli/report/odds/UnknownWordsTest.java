@@ -1,0 +1,26 @@
+package rillwright.cli.report.odds;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.cli.study.odds.OddsAnswer.Unknown;
+
+/** Names of uncertain quantities in pictures. */
+class UnknownWordsTest {
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "line \"side\": valve: open | valve in side, opening",
+        "line \"high\": fitting 2: k | fitting 2 in high, K",
+        "line \"high\": run | run in high, length",
+        "line \"low\": pipe: roughness | pipe in low, roughness",
+        "line \"a: b\": skimmer: clogged | skimmer in a: b, clogged",
+        "point \"low fall\": crest | low fall, crest",
+        "water: temperature | water: temperature"
+      })
+  void partLineAndQuantity(String what, String words) {
+    assertEquals(words, UnknownWords.of(new Unknown("lines.x", what, "1 .. 2")));
+  }
+}
