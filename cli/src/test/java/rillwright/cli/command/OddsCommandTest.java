@@ -148,7 +148,7 @@ class OddsCommandTest {
     Run run = Run.of("odds", EXAMPLE, "--samples", "100", "--chart", svg.toString());
     assertEquals(0, run.status(), run.err());
     String picture = Files.readString(svg);
-    for (String words : List.of(">low fall<", ">high fall<", ">lines.low.valve.open<")) {
+    for (String words : List.of(">low fall<", ">high fall<", ">valve in low, opening<")) {
       assertTrue(picture.contains(words), words);
     }
     assertEquals(2, Run.of("odds", EXAMPLE, "--chart", "odds.txt").status());

@@ -42,12 +42,11 @@ public record Measured(String at, Kind figure, OptionalDouble a, OptionalDouble 
     COST
   }
 
-  /** Whether it differs by more than rounding. */
+  /** Whether it differs by more than rounding; one of them has it. */
   public boolean differs() {
-    return a.isPresent() != b.isPresent()
-        || a.isPresent()
-            && Math.abs(change().getAsDouble())
-                > SAME * Math.max(Math.abs(a.getAsDouble()), Math.abs(b.getAsDouble()));
+    return change().isEmpty()
+        || Math.abs(change().getAsDouble())
+            > SAME * Math.max(Math.abs(a.getAsDouble()), Math.abs(b.getAsDouble()));
   }
 
   /** The second less the first, SI; empty if one is missing. */
