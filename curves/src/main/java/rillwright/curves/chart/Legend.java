@@ -106,7 +106,7 @@ final class Legend {
   }
 
   private int rows() {
-    int columns = columns().size();
+    int columns = Math.max(1, columns().size());
     return (entries.size() + columns - 1) / columns;
   }
 

@@ -62,7 +62,7 @@ final class SectionPainter implements Painting {
             .filter(piece -> piece.symbol().isInPipe())
             .anyMatch(piece -> !piece.start().sure() || !piece.end().sure());
     if (assumed) {
-      legend.add("pipe at a level that nobody gave", SectionPens.ASSUMED_PIPE);
+      legend.add("pipe whose level is not given", SectionPens.ASSUMED_PIPE);
     }
     boolean suction = pieces().anyMatch(piece -> isUnderSuction(piece));
     if (suction) {

@@ -18,6 +18,7 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Outlet;
 import rillwright.solver.network.Part;
+import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
@@ -132,6 +133,11 @@ final class Elevations {
       return OptionalDouble.of(skimmer.sillM());
     } else if (part instanceof Pump) {
       return PumpSuction.elevationM(network, line, index);
+    } else if (part instanceof PlannedPump pump) {
+      boolean inChamber = index == 0 && network.point(line.from()) instanceof Chamber;
+      return pump.inlet().elevationM().isEmpty() && inChamber
+          ? OptionalDouble.of(((Chamber) network.point(line.from())).intakeM())
+          : pump.inlet().elevationM();
     }
     return OptionalDouble.empty();
   }

@@ -72,11 +72,12 @@ final class WayBuilder {
     double distanceM = fromM;
     double elevationM = elevationM(out);
     Optional<Stream> stream = homes.streamFrom(out.name());
+    boolean underWater = out instanceof Outlet outlet && outlet.levelM().isPresent();
     boolean leads =
         home.isPresent()
             && (stream.isPresent()
-                || elevationM >= ((Basin) network.point(home.get())).levelM()
-                || out.heldHeadM().equals(network.point(home.get()).heldHeadM()));
+                || underWater
+                || elevationM >= ((Basin) network.point(home.get())).levelM());
     if (!leads) {
       return Optional.empty();
     }
@@ -89,7 +90,6 @@ final class WayBuilder {
       stations.add(new Station(subject, top, bed(distanceM, elevationM)));
     }
     Basin basin = (Basin) network.point(home.get());
-    boolean underWater = out instanceof Outlet outlet && outlet.levelM().isPresent();
     if (stream.isEmpty() && !underWater) {
       Measures top = bed(distanceM, elevationM);
       stations.add(new Station(new Station.Falling(), top, bed(distanceM, basin.levelM())));

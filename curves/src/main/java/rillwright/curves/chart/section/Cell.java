@@ -23,6 +23,7 @@ final class Cell {
   private double waterRight;
   private boolean comesFromWater;
   private double pipeEnd;
+  private double leavesY;
 
   /**
    * A piece.
@@ -37,6 +38,7 @@ final class Cell {
     this.scale = scale;
     this.waterRight = right;
     this.pipeEnd = right;
+    this.leavesY = endY();
   }
 
   Piece piece() {
@@ -60,6 +62,7 @@ final class Cell {
   void join(Cell before) {
     if (piece.symbol().isInPipe()) {
       comesFromWater = !before.piece.symbol().isInPipe();
+      before.leavesY = startY();
     } else if (piece.symbol() == Symbol.OUTLET) {
       before.pipeEnd = centerX();
     } else {
@@ -111,16 +114,19 @@ final class Cell {
     if (!piece.symbol().isInPipe() || sure != isSure) {
       return false;
     }
-    double from = inChamber ? centerX() : left - (comesFromWater ? INTO_WATER : 0);
     if (on && !inChamber) {
-      pipes.lineTo(from, startY());
+      pipes.lineTo(left, startY());
     } else {
-      pipes.moveTo(from, startY());
+      pipes.moveTo(inChamber ? centerX() : left - (comesFromWater ? INTO_WATER : 0), startY());
+      pipes.lineTo(inChamber ? centerX() : left, startY());
     }
     if (piece.symbol() == Symbol.PUMP) {
       pipes.lineTo(centerX(), startY());
-      pipes.lineTo(centerX(), endY());
+      pipes.lineTo(centerX(), inChamber ? leavesY : endY());
+      pipes.lineTo(right, inChamber ? leavesY : endY());
+      return true;
     }
+    pipes.lineTo(right, endY());
     pipes.lineTo(pipeEnd, endY());
     return true;
   }

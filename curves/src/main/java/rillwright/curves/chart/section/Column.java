@@ -21,7 +21,12 @@ record Column(Piece piece, TextBlock name, TextBlock figures) {
   private static final double GAP = 14;
   private static final int MOST_NAME_LINES = 4;
 
-  static Column of(Piece piece) {
+  /**
+   * The column of a piece.
+   *
+   * @param wider by how much it may be wider than it must be, for a name in fewer lines
+   */
+  static Column of(Piece piece, double wider) {
     double word =
         Arrays.stream(piece.name().split("\\s+", -1))
             .mapToDouble(it -> TextBlock.ofLine(it, Ink.SMALL_LABEL).width())
@@ -29,10 +34,19 @@ record Column(Piece piece, TextBlock name, TextBlock figures) {
             .orElse(0);
     TextBlock figures = TextBlock.ofLines(piece.figures(), Ink.SMALL, WIDEST);
     double wide = Math.min(WIDEST, Math.max(Math.max(word, figures.width()), symbolWidth(piece)));
-    return new Column(
-        piece,
-        TextBlock.wrapped(piece.name(), Ink.SMALL_LABEL, wide + 1, MOST_NAME_LINES),
-        figures);
+    return new Column(piece, name(piece.name(), wide + 1, wider), figures);
+  }
+
+  /** In two lines where a little more width makes it so. */
+  private static TextBlock name(String name, double width, double wider) {
+    TextBlock narrow = TextBlock.wrapped(name, Ink.SMALL_LABEL, width, MOST_NAME_LINES);
+    for (double more = 10; narrow.lines().size() > 2 && more <= wider; more += 10) {
+      TextBlock wide = TextBlock.wrapped(name, Ink.SMALL_LABEL, width + more, MOST_NAME_LINES);
+      if (wide.lines().size() <= 2) {
+        return wide;
+      }
+    }
+    return narrow;
   }
 
   /** The least that it takes. */
@@ -44,8 +58,7 @@ record Column(Piece piece, TextBlock name, TextBlock figures) {
     Symbol symbol = piece.symbol();
     return switch (symbol) {
       case BASIN -> 100;
-      case PIPE -> 108;
-      case CHAMBER, POOL, FALL, REACH -> 64;
+      case CHAMBER, POOL, FALL, REACH, PIPE -> 64;
       default -> 36;
     };
   }

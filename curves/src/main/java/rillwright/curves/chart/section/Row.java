@@ -19,7 +19,7 @@ public record Row(List<Strip> strips, double paperWidth) {
   private static final double BELOW_WORDS = 18;
 
   /** Room above and below what is drawn. */
-  private static final double PAD = 16;
+  private static final double PAD = 26;
 
   private static final double LEAST_PLOT = 130;
 

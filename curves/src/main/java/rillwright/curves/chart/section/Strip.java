@@ -19,13 +19,25 @@ record Strip(String name, List<Column> columns) {
   /** By how much sooner a way is broken behind a fall than elsewhere. */
   private static final double FALL = 0.05;
 
+  /** How much wider than it must be a column may be where that takes no more strips. */
+  private static final double WIDER = 50;
+
+  /** Less than this share of the paper's width is not worth a strip of its own. */
+  private static final double LEAST_SHARE = 0.3;
+
   Strip {
     columns = List.copyOf(columns);
   }
 
   /** The strips of a way, none of them wider than the paper. */
   static List<Strip> of(Way way, double paperWidth) {
-    List<Column> left = way.pieces().stream().map(Column::of).toList();
+    List<Strip> easy = of(way, paperWidth, WIDER);
+    List<Strip> tight = of(way, paperWidth, 0);
+    return tight.size() < easy.size() ? tight : easy;
+  }
+
+  private static List<Strip> of(Way way, double paperWidth, double wider) {
+    List<Column> left = way.pieces().stream().map(piece -> Column.of(piece, wider)).toList();
     List<Strip> strips = new ArrayList<>();
     while (!left.isEmpty()) {
       int end = endOf(left, paperWidth);
@@ -53,7 +65,8 @@ record Strip(String name, List<Column> columns) {
       }
       Symbol symbol = left.get(fits).piece().symbol();
       fits++;
-      double miss = Math.abs(width - aim) * (symbol == Symbol.FALL ? FALL : 1);
+      boolean behindFall = symbol == Symbol.FALL && whole - width > LEAST_SHARE * paperWidth;
+      double miss = Math.abs(width - aim) * (behindFall ? FALL : 1);
       if (miss <= bestMiss) {
         bestMiss = miss;
         best = fits;

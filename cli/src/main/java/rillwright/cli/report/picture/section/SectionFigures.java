@@ -32,6 +32,9 @@ import rillwright.solver.stream.Reach;
 
 /** What is written below a place: its name and the figures that arise there. */
 final class SectionFigures {
+  /** A head below this, m, is written as depths are. */
+  private static final double SMALL_M = 0.05;
+
   private final Section section;
   private final ShownUnits units;
 
@@ -75,9 +78,11 @@ final class SectionFigures {
   }
 
   private List<String> takes(OptionalDouble before, OptionalDouble after) {
-    return before.isPresent() && after.isPresent()
-        ? List.of("takes " + units.head(before.getAsDouble() - after.getAsDouble()))
-        : List.of();
+    if (before.isEmpty() || after.isEmpty()) {
+      return List.of();
+    }
+    double head = before.getAsDouble() - after.getAsDouble();
+    return List.of("takes " + (head < SMALL_M ? units.depth(head) : units.head(head)));
   }
 
   /** Line by line. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.NoBalanceWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.section.Measures;
@@ -54,9 +53,7 @@ public final class SectionPicture {
             + "; distances not to scale. Pipe is drawn straight between elevations that the file"
             + " gives.");
     if (section.noBalance().isPresent()) {
-      sentences.add(
-          "As built, without head lines: "
-              + NoBalanceWords.of(section.noBalance().orElseThrow(), units));
+      sentences.add("As built, without head lines: no balanced state exists.");
     } else if (section.state().isEmpty()) {
       sentences.add("As built, without head lines: a pump is still to be chosen.");
     }

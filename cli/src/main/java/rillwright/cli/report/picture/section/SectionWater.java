@@ -20,6 +20,12 @@ final class SectionWater {
 
   private static final double BOX_M = 0.15;
 
+  /** By how much a chamber of unknown top is drawn higher than the pond's water, m. */
+  private static final double FREEBOARD_M = 0.05;
+
+  /** A basin higher above a chamber than this, m, does not stand beside it. */
+  private static final double BASIN_ABOVE_M = 2;
+
   private SectionWater() {}
 
   static Optional<OpenWater> in(Station station, Section section) {
@@ -42,12 +48,27 @@ final class SectionWater {
               .orElse(basin.levelM() - POND_M);
       return Optional.of(OpenWater.standing(level, bottom, basin.gradeM()));
     } else if (point instanceof Chamber chamber) {
-      return Optional.of(OpenWater.standing(level, chamber.floorM(), chamber.topM()));
+      return Optional.of(
+          OpenWater.standing(level, chamber.floorM(), OptionalDouble.of(topM(chamber, section))));
     } else if (point instanceof Fall fall) {
       double bottom = fall.crestM() - BOX_M;
       return Optional.of(OpenWater.standing(level, bottom, OptionalDouble.of(fall.crestM())));
     }
     return Optional.empty();
+  }
+
+  /** Its top, else as high as the water that may fill it. */
+  private static double topM(Chamber chamber, Section section) {
+    return chamber
+        .topM()
+        .orElseGet(
+            () ->
+                section.network().points(Basin.class).stream()
+                    .mapToDouble(Basin::levelM)
+                    .filter(level -> level < chamber.intakeM() + BASIN_ABOVE_M)
+                    .max()
+                    .orElse(chamber.intakeM())
+                    + FREEBOARD_M);
   }
 
   private static OptionalDouble levelM(Point point, Section section) {
