@@ -64,10 +64,10 @@ final class SectionWater {
         .orElseGet(
             () ->
                 section.network().points(Basin.class).stream()
-                    .mapToDouble(Basin::levelM)
-                    .filter(level -> level < chamber.intakeM() + BASIN_ABOVE_M)
-                    .max()
-                    .orElse(chamber.intakeM())
+                        .mapToDouble(Basin::levelM)
+                        .filter(level -> level < chamber.intakeM() + BASIN_ABOVE_M)
+                        .max()
+                        .orElse(chamber.intakeM())
                     + FREEBOARD_M);
   }
 
