@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.Point;
@@ -61,22 +62,29 @@ final class ReachDetector implements NetworkDetector {
       double source = point.drawM3PerS() < 0 ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
       reaches.put(point.name(), point.heldHeadM().orElse(source));
     }
-    for (int i = 0; i < network.points().size(); i++) {
+    Map<LineName, Double> adds = new HashMap<>();
+    network.lines().forEach(line -> adds.put(line.name(), added.applyAsDouble(line)));
+    boolean rises = true;
+    for (int i = 0; rises && i < network.points().size(); i++) {
+      rises = false;
       for (Line line : network.lines()) {
-        raise(network, reaches, line.to(), reaches.get(line.from()) + added.applyAsDouble(line));
+        double brought = reaches.get(line.from()) + adds.get(line.name());
+        rises |= raise(network, reaches, line.to(), brought);
         if (runsBothWays(line)) {
-          raise(network, reaches, line.from(), reaches.get(line.to()));
+          rises |= raise(network, reaches, line.from(), reaches.get(line.to()));
         }
       }
     }
     return reaches;
   }
 
-  private static void raise(
+  private static boolean raise(
       Network network, Map<PointName, Double> reaches, PointName point, double reachM) {
-    if (network.point(point).heldHeadM().isEmpty() && reachM > reaches.get(point)) {
+    boolean rises = reachM > reaches.get(point) && network.point(point).heldHeadM().isEmpty();
+    if (rises) {
       reaches.put(point, reachM);
     }
+    return rises;
   }
 
   private static boolean runsBothWays(Line line) {

@@ -50,14 +50,31 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
    */
   public static Optional<HeadNeeded> at(
       Network network, PumpPlace place, double flowM3PerS, Map<PointName, Double> outflowM3PerS) {
+    return at(network, place, flowM3PerS, outflowM3PerS, Optional.empty());
+  }
+
+  /**
+   * The same, found from a state that is like it.
+   *
+   * @param like what happened at another flow, where that is known
+   */
+  static Optional<HeadNeeded> at(
+      Network network,
+      PumpPlace place,
+      double flowM3PerS,
+      Map<PointName, Double> outflowM3PerS,
+      Optional<SteadyState> like) {
     double flow = Math.max(flowM3PerS, HARDLY_ANY_M3_PER_S);
     if (!restOfLineLetsThrough(network, place, flow)) {
       return Optional.empty();
     }
     SteadyState state;
     try {
+      Imposed imposed = new Imposed(Map.of(place.line(), flow), outflowM3PerS);
       state =
-          SteadyStateFinder.impose(network, new Imposed(Map.of(place.line(), flow), outflowM3PerS));
+          like.isPresent()
+              ? SteadyStateFinder.impose(network, imposed, like.get())
+              : SteadyStateFinder.impose(network, imposed);
     } catch (NoBalance drawnTooMuch) {
       return Optional.empty();
     }

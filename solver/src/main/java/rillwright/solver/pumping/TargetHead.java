@@ -45,6 +45,9 @@ public final class TargetHead {
   private final Targets targets;
   private final double sumOfTargets;
 
+  /** What happened at the flow that was tried last: the next one is near it. */
+  private Optional<SteadyState> last = Optional.empty();
+
   /**
    * What a fall asks for.
    *
@@ -73,7 +76,7 @@ public final class TargetHead {
    */
   public Optional<HeadNeeded> asTheyStand() {
     return leastFlow(
-        flow -> HeadNeeded.at(network, place, flow),
+        flow -> at(flow, Map.of()),
         needed -> targets.shareAt(targets.worstIn(needed.state()), needed.state()) - 1);
   }
 
@@ -127,12 +130,17 @@ public final class TargetHead {
   private Optional<HeadNeeded> throttledFor(PointName open) {
     Map<PointName, Double> others = new LinkedHashMap<>(targets.flowM3PerS());
     others.remove(open);
-    Optional<HeadNeeded> atSum = HeadNeeded.at(network, place, sumOfTargets, others);
+    Optional<HeadNeeded> atSum = at(sumOfTargets, others);
     if (atSum.isPresent() && Math.abs(surplus(atSum.get(), open)) < 1e-9) {
       return atSum;
     }
-    return leastFlow(
-        flow -> HeadNeeded.at(network, place, flow, others), needed -> surplus(needed, open));
+    return leastFlow(flow -> at(flow, others), needed -> surplus(needed, open));
+  }
+
+  private Optional<HeadNeeded> at(double flowM3PerS, Map<PointName, Double> others) {
+    Optional<HeadNeeded> needed = HeadNeeded.at(network, place, flowM3PerS, others, last);
+    last = needed.map(HeadNeeded::state).or(() -> last);
+    return needed;
   }
 
   private double surplus(HeadNeeded needed, PointName fall) {

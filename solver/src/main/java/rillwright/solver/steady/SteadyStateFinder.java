@@ -98,11 +98,23 @@ public final class SteadyStateFinder {
    * @throws NoBalance if there is none
    */
   public static SteadyState impose(Network network, Imposed imposed) {
+    return impose(network, imposed, Model.Near.NOTHING);
+  }
+
+  /**
+   * The same of a network that is like another, or with other flows: the search begins there.
+   *
+   * @param like a steady state near it
+   * @throws NoBalance if there is none
+   */
+  public static SteadyState impose(Network network, Imposed imposed, SteadyState like) {
+    return impose(network, imposed, like.near());
+  }
+
+  private static SteadyState impose(Network network, Imposed imposed, Model.Near near) {
     NetworkGraph graph = new NetworkGraph(network);
     return new Climbing(
-            graph,
-            imposed,
-            courses -> new SteadyStateFinder(graph, imposed, courses, Model.Near.NOTHING).plain())
+            graph, imposed, courses -> new SteadyStateFinder(graph, imposed, courses, near).plain())
         .settle();
   }
 

@@ -86,18 +86,17 @@ public final class AtMost {
    * has to run.
    */
   public OptionalDouble withTheOthersShutM3PerS() {
-    Network changed = state.network();
-    for (Line line : changed.lines()) {
+    List<Line> changed = new ArrayList<>();
+    for (Line line : state.network().lines()) {
       if (way.contains(line.name())) {
-        changed =
-            changed.withLine(line.withParts(line.parts().stream().map(AtMost::open).toList()));
+        changed.add(line.withParts(line.parts().stream().map(AtMost::open).toList()));
       } else if (line.mainBore().isPresent()) {
         List<Part> parts = new ArrayList<>(line.parts());
         parts.add(new Valve("", SHUT, line.mainBore().get(), false));
-        changed = changed.withLine(line.withParts(parts));
+        changed.add(line.withParts(parts));
       }
     }
-    return flowIn(changed);
+    return flowIn(state.network().withLines(changed));
   }
 
   private static Part open(Part part) {
@@ -121,11 +120,8 @@ public final class AtMost {
   }
 
   private OptionalDouble with(UnaryOperator<Line> change) {
-    Network changed = state.network();
-    for (LineName name : way) {
-      changed = changed.withLine(change.apply(changed.line(name)));
-    }
-    return flowIn(changed);
+    Network built = state.network();
+    return flowIn(built.withLines(way.stream().map(built::line).map(change).toList()));
   }
 
   private OptionalDouble flowIn(Network changed) {

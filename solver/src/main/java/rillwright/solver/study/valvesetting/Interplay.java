@@ -23,7 +23,9 @@ public final class Interplay {
     Valve.Setpoint wide = set.place().in(settings.wideOpen().network()).loss();
     SteadyState opened;
     try {
-      opened = SteadyStateFinder.find(set.place().withLoss(settings.state().network(), wide));
+      opened =
+          SteadyStateFinder.find(
+              set.place().withLoss(settings.state().network(), wide), settings.state());
     } catch (NoBalance drawsGoShort) {
       return true;
     }

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Valve;
 import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
 /** How much the travel of a valve changes the flow through it. */
@@ -14,14 +15,16 @@ final class Sensitivity {
   private static final double DEGREES = 90;
 
   private final Network set;
+  private final SteadyState state;
 
   /**
    * Sensitivity in a network.
    *
-   * @param set with the valves as they are to be set
+   * @param state with the valves as they are to be set
    */
-  Sensitivity(Network set) {
-    this.set = set;
+  Sensitivity(SteadyState state) {
+    this.set = state.network();
+    this.state = state;
   }
 
   /**
@@ -47,6 +50,6 @@ final class Sensitivity {
   private double flowAt(ValvePlace place, Valve.Opening opening, double open) {
     Valve turned = place.in(set).withSetpoint(opening.at(open));
     Network changed = set.withPart(place.line(), place.partIndex(), turned);
-    return Math.abs(SteadyStateFinder.find(changed).line(place.line()).flowM3PerS());
+    return Math.abs(SteadyStateFinder.find(changed, state).line(place.line()).flowM3PerS());
   }
 }

@@ -30,6 +30,7 @@ final class SettingAttempt {
   private final Targets targets;
   private final List<ValvePlace> coarse;
   private final Throttling throttling;
+  private final WaterWays ways;
   private final List<Throttle> throttles;
   private final ShareSearch.Largest largest;
   private final boolean exactly;
@@ -48,7 +49,7 @@ final class SettingAttempt {
     this.targets = targets;
     this.coarse = List.copyOf(coarse);
     this.throttling = new Throttling(open, targets);
-    WaterWays ways = new WaterWays(throttling.wideOpen());
+    this.ways = new WaterWays(throttling.wideOpen());
     this.throttles = Throttle.assign(ways, useful, targets.falls());
     ShareSearch search = new ShareSearch(throttling, targets, throttles);
     this.largest = search.find();
@@ -57,8 +58,7 @@ final class SettingAttempt {
       return; // nothing closed would help: no water reaches the governing fall
     }
     exactly = aim == Aim.TARGET && largest.targetFraction() >= 1;
-    List<Throttle> closed =
-        exactly ? forTheTarget(ways, useful) : search.without(largest.governing());
+    List<Throttle> closed = exactly ? forTheTarget(useful) : search.without(largest.governing());
     Throttled throttled = throttling.at(exactly ? 1 : largest.targetFraction(), closed);
     throttled
         .limitM3PerS()
@@ -70,7 +70,7 @@ final class SettingAttempt {
    * All throttles; but where one valve feeds all falls it takes what is too much for all, and the
    * way from it to the governing fall stays wide open.
    */
-  private List<Throttle> forTheTarget(WaterWays ways, List<ValvePlace> useful) {
+  private List<Throttle> forTheTarget(List<ValvePlace> useful) {
     Optional<ValvePlace> common =
         useful.stream()
             .filter(place -> ways.reached(place.line(), targets.falls()).equals(targets.falls()))
@@ -116,21 +116,22 @@ final class SettingAttempt {
       boolean closed = loss.getValue() > wide.lossCoefficient();
       set = loss.getKey().withLoss(set, closed ? wide.closedTo(loss.getValue()) : wide);
     }
-    SteadyState state = SteadyStateFinder.find(set);
+    SteadyState state = SteadyStateFinder.find(set, throttling.wideOpen());
     double share = targets.shareAt(targets.worstIn(state), state);
     Set<PointName> favoured = new LinkedHashSet<>(targets.falls());
     favoured.removeIf(
         fall -> targets.shareAt(fall, state) <= share + NOTICEABLE * Math.max(1, share));
+    Sensitivity sensitivity = new Sensitivity(state);
     List<SetValve> valves = new ArrayList<>();
     for (ValvePlace place : places) {
-      valves.add(
-          new SetValve(place, place.in(set), role(place, set), new Sensitivity(set).of(place)));
+      valves.add(new SetValve(place, place.in(set), role(place, set), sensitivity.of(place)));
     }
     OptionalDouble pumpShort =
         state.missesATarget()
-            ? new PumpShortfall(open, targets, throttles, heldOthers(favoured, valves)).find()
+            ? new PumpShortfall(
+                    throttling.wideOpen(), targets, throttles, heldOthers(favoured, valves))
+                .find()
             : OptionalDouble.of(0);
-    WaterWays ways = new WaterWays(throttling.wideOpen());
     boolean opensGoverningWay =
         valves.stream()
             .filter(valve -> valve.role() == Role.WIDE_OPEN)
@@ -164,8 +165,7 @@ final class SettingAttempt {
     if (coarse.contains(place)) {
       return Role.TOO_COARSE;
     }
-    boolean feeds =
-        !new WaterWays(throttling.wideOpen()).reached(place.line(), targets.falls()).isEmpty();
+    boolean feeds = !ways.reached(place.line(), targets.falls()).isEmpty();
     double wide = place.in(open).loss().lossCoefficient();
     return !feeds
         ? Role.LEFT_ALONE
@@ -175,14 +175,13 @@ final class SettingAttempt {
   /** First the valves whose falls would get most with all wide open; last those left open. */
   private List<LineName> order(List<ValvePlace> places) {
     SteadyState wide = throttling.wideOpen();
+    Map<ValvePlace, Double> share = new LinkedHashMap<>();
+    for (ValvePlace place : losses.keySet()) {
+      Set<PointName> fed = ways.reached(place.line(), targets.falls());
+      share.put(place, targets.shareAt(targets.worstIn(wide, fed), wide));
+    }
     List<ValvePlace> closed = new ArrayList<>(losses.keySet());
-    closed.sort(
-        Comparator.comparingDouble(
-            (ValvePlace place) ->
-                -targets.shareAt(
-                    targets.worstIn(
-                        wide, new WaterWays(wide).reached(place.line(), targets.falls())),
-                    wide)));
+    closed.sort(Comparator.comparingDouble((ValvePlace place) -> -share.get(place)));
     Set<LineName> order = new LinkedHashSet<>();
     coarse.forEach(place -> order.add(place.line()));
     closed.forEach(place -> order.add(place.line()));

@@ -11,6 +11,7 @@ import rillwright.solver.law.LimitedLaw;
 import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
@@ -38,15 +39,32 @@ final class Throttling {
   private final Targets targets;
   private final SteadyState wideOpen;
 
+  /** The last state that was found: the next one is near it. */
+  private SteadyState last;
+
   /**
    * Throttling in a network.
    *
    * @param open the network with the valves wide open
    */
   Throttling(Network open, Targets targets) {
+    this(open, targets, SteadyStateFinder.find(open));
+  }
+
+  /**
+   * The same with a state that is like its own.
+   *
+   * @param like the steady state of a network like it
+   */
+  static Throttling near(Network open, Targets targets, SteadyState like) {
+    return new Throttling(open, targets, SteadyStateFinder.find(open, like));
+  }
+
+  private Throttling(Network open, Targets targets, SteadyState wideOpen) {
     this.open = open;
     this.targets = targets;
-    this.wideOpen = SteadyStateFinder.find(open);
+    this.wideOpen = wideOpen;
+    this.last = wideOpen;
   }
 
   /** The state with all valves wide open. */
@@ -140,15 +158,17 @@ final class Throttling {
   }
 
   private SteadyState solve(Map<ValvePlace, Double> limits) {
-    Network limited = open;
+    Map<LineName, Line> limited = new LinkedHashMap<>();
     for (Map.Entry<ValvePlace, Double> limit : limits.entrySet()) {
       ValvePlace place = limit.getKey();
       Valve valve = place.in(open);
       HeadLaw law = new VelocityHeadLoss(valve.loss().lossCoefficient(), valve.inside());
       Loss limiting = new Loss(new LimitedLaw(law, limit.getValue()), Optional.of(valve.inside()));
-      limited = limited.withPart(place.line(), place.partIndex(), limiting);
+      Line line = limited.getOrDefault(place.line(), open.line(place.line()));
+      limited.put(place.line(), line.withPart(place.partIndex(), limiting));
     }
-    return SteadyStateFinder.find(limited);
+    last = SteadyStateFinder.find(open.withLines(limited.values()), last);
+    return last;
   }
 
   private static double flow(SteadyState state, ValvePlace valve) {
