@@ -36,6 +36,7 @@ class EveryCommandIT {
       List.of(
           "catalogue",
           "catalogue --format json",
+          "help readings",
           "solve fish-pond/pond.yaml --format html",
           "chart fish-pond/pond.yaml --power --to PICTURE",
           "weak-trial weak-fall/fall.yaml --calls 2 --seed 1");
