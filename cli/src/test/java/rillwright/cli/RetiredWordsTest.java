@@ -29,7 +29,8 @@ class RetiredWordsTest {
   /** A sample's name is a letter and a number: words could be a maker's or a town's. */
   private static final Pattern SAMPLE_NAMES =
       Pattern.compile(
-          "\\b(otter|dipper|heron|kestrel|wren|marl|tern|brook|alder|fern)([- _]\\w+)?\\b",
+          "\\b(otter|dipper|heron|kestrel|wren|marl|tern|brook|alder|fern|kingfisher)([-"
+              + " _]\\w+)?\\b",
           Pattern.CASE_INSENSITIVE);
 
   private static final Pattern COMMENT =

@@ -164,7 +164,7 @@ class ExitStatusTest {
   @Test
   void isTwoWhereThePumpIsStillToBeChosenAndPointsThere() throws IOException {
     String file =
-        file(Files.readString(Path.of(PROJECT)).replace("pump: kingfisher", "pump: to be chosen"));
+        file(Files.readString(Path.of(PROJECT)).replace("pump: P-90", "pump: to be chosen"));
     assertSays(Run.of("solve", file), 2, "pond.yaml:28:9: ", "supply", "rillwright duty");
     assertEquals(0, Run.of("check", file).status());
     assertTrue(Run.of("check", file).out().contains("pump to be chosen"));

@@ -88,7 +88,12 @@ public final class Finding {
     return figure(name, flowM3PerS, Unit.CUBIC_METRE_PER_SECOND, Wording::writtenFlow);
   }
 
-  /** Then a height, level or length, m. */
+  /** Then a level above the datum, m. */
+  public Finding level(String name, double levelM) {
+    return figure(name, levelM, Unit.METRE, Wording::level);
+  }
+
+  /** Then a height or length, m. */
   public Finding length(String name, double lengthM) {
     return figure(name, lengthM, Unit.METRE, Wording::length);
   }
@@ -106,6 +111,11 @@ public final class Finding {
   /** Then a speed of water, m/s. */
   public Finding velocity(String name, double velocityMPerS) {
     return figure(name, velocityMPerS, Unit.METRE_PER_SECOND, Wording::velocity);
+  }
+
+  /** Then a limit of common practice on a speed of water, m/s. */
+  public Finding velocityLimit(String name, double velocityMPerS) {
+    return figure(name, velocityMPerS, Unit.METRE_PER_SECOND, Wording::velocityLimit);
   }
 
   /** Then a pressure above the air's, Pa. */

@@ -27,7 +27,7 @@ final class HighPointFindings {
                 "\"" + at + "\" does not start and carries nothing: its water comes ")
             .length("lack", lackM)
             .then(" short of the high point at ")
-            .length("elevation", point.elevationM())
+            .level("elevation", point.elevationM())
             .then(". It takes ");
     Finding pumped =
         shutOffHeadM.isPresent()
@@ -56,7 +56,7 @@ final class HighPointFindings {
                 + " at the high point of \""
                 + at
                 + "\" at ")
-        .length("elevation", point.elevationM())
+        .level("elevation", point.elevationM())
         .then(": the water falls from there beside air, and the line carries ")
         .flow("flow", flowM3PerS)
         .then(". Full, as a siphon, it would carry ")
@@ -72,7 +72,7 @@ final class HighPointFindings {
             "high-point-under-suction",
             at,
             "At the high point of \"" + at + "\" at ")
-        .length("elevation", point.elevationM())
+        .level("elevation", point.elevationM())
         .then(
             " the water is under suction. It is taken as fast enough to sweep the air out; for"
                 + " garden pipes that rule is unproven and perhaps too hopeful. With air there the"
@@ -86,7 +86,7 @@ final class HighPointFindings {
   static Finding primed(String at, HighPoint point) {
     return Finding.of(
             Severity.NOTE, "primed-by-hand", at, "\"" + at + "\" runs over its high point at ")
-        .length("elevation", point.elevationM())
+        .level("elevation", point.elevationM())
         .then(
             " only when it has been primed by hand. Prime it again after every stop, unless a foot"
                 + " valve or a check valve keeps it full.");
@@ -103,7 +103,7 @@ final class HighPointFindings {
             parts ? "column-parts" : "air-out-of-solution",
             at,
             "At the high point of \"" + at + "\" at ")
-        .length("elevation", point.elevationM())
+        .level("elevation", point.elevationM())
         .then(" the water would be ")
         .pressure("suction", suctionPa)
         .then(" below the air's pressure: ")

@@ -108,7 +108,7 @@ final class VelocityDetector implements Detector {
     return Finding.of(Severity.ADVICE, side.code, at, "Water runs at ")
         .velocity("velocity", velocityMPerS)
         .then(" through the " + pipe + " of \"" + at + "\"; common practice is up to ")
-        .velocity("usualGreatestVelocity", side.limitMPerS)
+        .velocityLimit("usualGreatestVelocity", side.limitMPerS)
         .then(side.words);
   }
 }

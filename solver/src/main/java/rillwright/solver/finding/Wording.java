@@ -9,7 +9,13 @@ public interface Wording {
   /** A flow that somebody wrote down, reported as it is written, from m³/s: "1,440 gph". */
   String writtenFlow(double flowM3PerS);
 
-  /** A height, level or length, from m: "7.2 ft". */
+  /** A level above the datum, from m: "86 in". */
+  String level(double levelM);
+
+  /** A limit of common practice, from m/s: "5 ft/s". */
+  String velocityLimit(double velocityMPerS);
+
+  /** A height or length, from m: "7.2 ft". */
   String length(double lengthM);
 
   /** A small depth or difference of level, from m: "0.8 in". */

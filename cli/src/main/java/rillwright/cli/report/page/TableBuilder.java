@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import rillwright.cli.report.page.Table.Column;
 import rillwright.cli.report.page.Table.Row;
 import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.units.Decimals;
 
 /** Gathers the columns and rows of a table. */
 public final class TableBuilder {
@@ -58,8 +59,24 @@ public final class TableBuilder {
     return rows.isEmpty();
   }
 
-  /** What was gathered. */
+  /** What was gathered, the figures of each column with one number of decimals. */
   public Table build() {
-    return new Table(heading, longestName, columns, rows);
+    List<List<Cell>> cells = new ArrayList<>();
+    rows.forEach(row -> cells.add(new ArrayList<>(row.cells())));
+    for (int i = 0; i < columns.size(); i++) {
+      if (columns.get(i).side() == Side.RIGHT) {
+        int column = i;
+        List<String> alike =
+            Decimals.alike(rows.stream().map(row -> row.cells().get(column).text()).toList());
+        for (int j = 0; j < alike.size(); j++) {
+          cells.get(j).set(i, new Cell(alike.get(j), cells.get(j).get(i).tone()));
+        }
+      }
+    }
+    List<Row> shown = new ArrayList<>();
+    for (int j = 0; j < rows.size(); j++) {
+      shown.add(new Row(rows.get(j).name(), cells.get(j)));
+    }
+    return new Table(heading, longestName, columns, shown);
   }
 }

@@ -139,6 +139,6 @@ public final class PartWords {
   }
 
   private static String at(double elevationM, ShownUnits units) {
-    return " at " + units.length(elevationM);
+    return " at " + units.level(elevationM);
   }
 }

@@ -38,7 +38,7 @@ public final class PointWords {
   }
 
   private static List<String> basin(Basin basin, ShownUnits units) {
-    List<String> words = new ArrayList<>(List.of("level " + units.length(basin.levelM())));
+    List<String> words = new ArrayList<>(List.of("level " + units.level(basin.levelM())));
     level(words, "overflow at ", basin.overflowM(), units);
     level(words, "grade at ", basin.gradeM(), units);
     level(words, "liner edge at ", basin.linerEdgeM(), units);
@@ -54,8 +54,8 @@ public final class PointWords {
     List<String> words =
         new ArrayList<>(
             List.of(
-                "floor at " + units.length(chamber.floorM()),
-                "pump intake at " + units.length(chamber.intakeM())));
+                "floor at " + units.level(chamber.floorM()),
+                "pump intake at " + units.level(chamber.intakeM())));
     level(words, "brim at ", chamber.topM(), units);
     return words;
   }
@@ -74,7 +74,7 @@ public final class PointWords {
   }
 
   private static List<String> fall(Fall fall, ShownUnits units) {
-    List<String> words = new ArrayList<>(List.of("crest at " + units.length(fall.crestM())));
+    List<String> words = new ArrayList<>(List.of("crest at " + units.level(fall.crestM())));
     fall.widthM().ifPresent(width -> words.add(units.bore(width) + " wide"));
     target(words, fall, units);
     words.add("depths \u00b1" + units.share(fall.depthBand()));
@@ -83,7 +83,7 @@ public final class PointWords {
   }
 
   private static List<String> outlet(Outlet outlet, ShownUnits units) {
-    List<String> words = new ArrayList<>(List.of("ends at " + units.length(outlet.elevationM())));
+    List<String> words = new ArrayList<>(List.of("ends at " + units.level(outlet.elevationM())));
     level(words, "under water of level ", outlet.levelM(), units);
     outlet.nozzle().ifPresent(n -> words.add("nozzle " + units.width(n.opening().diameterM())));
     target(words, outlet, units);
@@ -99,7 +99,7 @@ public final class PointWords {
   private static void level(
       List<String> words, String before, OptionalDouble level, ShownUnits units) {
     if (level.isPresent()) {
-      words.add(before + units.length(level.getAsDouble()));
+      words.add(before + units.level(level.getAsDouble()));
     }
   }
 }

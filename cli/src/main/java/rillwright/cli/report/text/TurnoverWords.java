@@ -14,7 +14,7 @@ public final class TurnoverWords {
         + " of \""
         + turnover.basin().value()
         + "\" turn over "
-        + units.amount(turnover.perDay())
+        + units.computed(turnover.perDay())
         + " times a day, once in "
         + units.duration(turnover.onceInS())
         + " of running.";

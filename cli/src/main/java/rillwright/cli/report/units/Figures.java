@@ -73,6 +73,13 @@ final class Figures {
     return grouped(rounded(new BigDecimal(number).round(SURPLUS), new BigDecimal(step)));
   }
 
+  /** The number with so many decimals, zeros too. */
+  static String ofDecimals(double number, int decimals) {
+    BigDecimal rounded =
+        new BigDecimal(number).round(SURPLUS).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+  }
+
   private static BigDecimal rounded(BigDecimal exact, BigDecimal step) {
     return exact.divide(step, 0, RoundingMode.HALF_UP).multiply(step);
   }
@@ -81,12 +88,18 @@ final class Figures {
     if (number.signum() == 0) {
       return "0";
     }
-    StringBuilder text = new StringBuilder(number.abs().stripTrailingZeros().toPlainString());
+    String text = withSeparators(number.abs().stripTrailingZeros().toPlainString());
+    return number.signum() < 0 ? "-" + text : text;
+  }
+
+  /** A number without a sign, its thousands set apart: "12,400.5". */
+  static String withSeparators(String plain) {
+    StringBuilder text = new StringBuilder(plain);
     int point = text.indexOf(".");
     int whole = point < 0 ? text.length() : point;
     for (int i = whole - 3; i > 0; i -= 3) {
       text.insert(i, ',');
     }
-    return number.signum() < 0 ? text.insert(0, '-').toString() : text.toString();
+    return text.toString();
   }
 }

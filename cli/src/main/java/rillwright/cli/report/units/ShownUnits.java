@@ -11,9 +11,13 @@ import rillwright.solver.finding.Wording;
  * The units in which a project is shown, and how far numbers are rounded.
  *
  * <p>One rule: what is computed is rounded to three figures and no finer than 1 gph, 0.1 ft, 0.1
- * in, 0.01 ft/s, 0.1 psi, 0.01 m3/h, 0.01 m, 1 mm, 0.01 m/s, 0.1 kPa, 1 W, the same wherever it is
- * shown; what somebody wrote in these units (levels, lengths, targets, points of data sheets) is
- * shown as it is written; lengths below 4 ft in inches if whole quarters of one and no whole feet.
+ * in, 0.01 ft/s, 0.1 psi, 0.01 m3/h, 0.01 m, 1 mm, 0.01 m/s, 0.1 kPa, 1 W, 1 of a currency, the
+ * same wherever it is shown; what somebody wrote in these units (lengths, targets, points of data
+ * sheets) is shown as it is written. Levels are all in inches, or all in metres with three decimals
+ * as drawings have them, because they are compared with each other. Lengths below 4 ft are in
+ * inches if whole quarters of one and no whole feet. Inches are decimal; fractions stand only where
+ * somebody holds a ruler ({@link Ruler}). A column of figures has one number of decimals ({@link
+ * Decimals}). Limits of common practice have two figures.
  */
 public final class ShownUnits implements Wording {
   /** Gallons per hour, feet, inches, psi. */
@@ -46,6 +50,7 @@ public final class ShownUnits implements Wording {
           VisitTools.METRIC,
           Optional.empty());
 
+  private static final int LEVEL_DECIMALS = 3;
   private static final double INCHES_A_FOOT = 12;
   private static final double QUARTERS = 4;
   private static final double HUNDREDTHS = 100;
@@ -121,11 +126,15 @@ public final class ShownUnits implements Wording {
     return Math.abs(number - Math.rint(number)) < NEARLY;
   }
 
-  /** A level that is computed, from m: "-3.4 in", "0.35 m". */
+  /** A level above the datum, all in one unit, from m: "-3.4 in", "86 in", "0.350 m". */
+  @Override
   public String level(double levelM) {
-    return shortLength.isPresent() && Math.abs(Unit.FOOT.fromSi(levelM)) < 4
-        ? depth.with(levelM)
-        : length.with(levelM);
+    if (shortLength.isEmpty()) {
+      return Figures.ofDecimals(levelM, LEVEL_DECIMALS) + " " + Unit.METRE.symbol();
+    }
+    double inches = Unit.INCH.fromSi(levelM);
+    String step = isWhole(HUNDREDTHS * inches) ? "0.01" : "0.1";
+    return Figures.ofStep(inches, step) + " " + Unit.INCH.symbol();
   }
 
   /** A width or diameter that somebody wrote down, from m: "14.5 in", "356 mm". */
@@ -167,6 +176,11 @@ public final class ShownUnits implements Wording {
   @Override
   public String velocity(double velocityMPerS) {
     return velocity.with(velocityMPerS);
+  }
+
+  @Override
+  public String velocityLimit(double velocityMPerS) {
+    return new Scale(velocity.unit(), 2, "0.1").with(velocityMPerS);
   }
 
   @Override
@@ -225,9 +239,14 @@ public final class ShownUnits implements Wording {
     return Figures.of(number, Scale.CLOSE, "0.000001");
   }
 
-  /** An amount that is computed, such as of energy or money: "3,600". */
+  /** An amount that is computed, of energy or money: three figures, nothing after the point. */
   public String amount(double amount) {
-    return Figures.of(amount, Scale.COMPUTED, "0.01");
+    return Figures.of(amount, Scale.COMPUTED, "1");
+  }
+
+  /** How often something happens, or what a size adds: three figures. */
+  public String computed(double number) {
+    return Figures.of(number, Scale.COMPUTED, "0.01");
   }
 
   /** A range of seconds: "4.2 to 5.6 s". */

@@ -29,7 +29,7 @@ public enum CauseSizeWords {
       case NONE -> "";
       case PASSES -> "passes " + units.flow(size * pumpFlowM3PerS);
       case SHARE_CLOGGED -> units.share(size) + " clogged";
-      case LOSS -> "adds a loss of K " + units.amount(size);
+      case LOSS -> "adds a loss of K " + units.computed(size);
       case HEAD_LEFT -> "gives " + units.share(size) + " of its head";
       case SPEED_LEFT -> "at " + units.share(size) + " of its speed";
       case BORE_LEFT -> "has " + units.share(size) + " of its bore left";

@@ -101,7 +101,7 @@ final class SectionFigures {
     List<String> lines = new ArrayList<>();
     Optional<PointState> running = section.state().map(state -> state.point(point.name()));
     if (point instanceof Fall fall) {
-      lines.add("crest " + units.length(fall.crestM()));
+      lines.add("crest " + units.level(fall.crestM()));
       running.ifPresent(state -> sheet(lines, fall, state.outflowM3PerS()));
     } else if (point instanceof Tee tee) {
       running
@@ -109,7 +109,7 @@ final class SectionFigures {
           .ifPresent(pressure -> pressure.ifPresent(it -> lines.add(units.pressure(it))));
       running.ifPresent(state -> head(lines, state.headM()));
     } else if (point.isWayOut()) {
-      lines.add("at " + units.length(point.heldHeadM().orElse(end(point))));
+      lines.add("at " + units.level(point.heldHeadM().orElse(end(point))));
       running.ifPresent(state -> lines.add(units.flow(state.outflowM3PerS())));
     } else {
       OptionalDouble level =
@@ -150,10 +150,10 @@ final class SectionFigures {
       lines.add(units.length(run.lengthM()) + " long");
       line.ifPresent(state -> flow(lines, run.inside(), state.flowM3PerS()));
     } else if (part instanceof Skimmer skimmer) {
-      lines.add("sill " + units.length(skimmer.sillM()));
+      lines.add("sill " + units.level(skimmer.sillM()));
       line.ifPresent(state -> lines.add(units.flow(Math.abs(state.flowM3PerS()))));
     } else if (part instanceof HighPoint high) {
-      lines.add("at " + units.length(high.elevationM()));
+      lines.add("at " + units.level(high.elevationM()));
     } else if (part instanceof Valve valve && valve.isShut()) {
       lines.add("shut");
     }

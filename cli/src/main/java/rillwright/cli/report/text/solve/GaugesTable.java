@@ -24,7 +24,7 @@ final class GaugesTable {
           "a gauge in \""
               + reading.line().value()
               + "\" at "
-              + units.length(reading.gauge().elevationM());
+              + units.level(reading.gauge().elevationM());
       table.row(reading.gauge().name(), shown(reading.pressurePa(), units), place);
     }
     for (PointState state : solved.state().points()) {
@@ -32,7 +32,7 @@ final class GaugesTable {
         table.row(
             tee.name().value(),
             shown(tee.pressurePa(state.headM(), solved.state().network().water()), units),
-            "the total pressure in a tee at " + units.length(tee.elevationM().getAsDouble()));
+            "the total pressure in a tee at " + units.level(tee.elevationM().getAsDouble()));
       }
     }
     page.tableOfAny(table);

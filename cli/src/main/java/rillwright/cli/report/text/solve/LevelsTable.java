@@ -45,7 +45,7 @@ final class LevelsTable {
   /** A held level as it is written, another as it is computed. */
   private String level(PointState point) {
     double head = point.headM().orElseThrow();
-    return point.point() instanceof Basin ? units.length(head) : units.level(head);
+    return units.level(head);
   }
 
   private List<String> notes(PointState point) {
