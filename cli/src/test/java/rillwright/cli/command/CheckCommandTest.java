@@ -113,7 +113,8 @@ class CheckCommandTest {
             "flow [gph],head [ft]\n0,20\n3000,3\n",
             "evaporation: 5 mm/day\nreadings: [{at: fall, flow: 1500 gph, within: 7 %}]\n");
     assertTrue(
-        notes.contains("section \"evaporation\" is read; used by \"rillwright stream\" alone"),
+        notes.contains(
+            "section \"evaporation\" is read; used by \"rillwright stream\" and \"sheet\" alone"),
         notes);
     assertTrue(
         notes.contains("section \"readings\" is read; used by \"rillwright weak\" alone"), notes);

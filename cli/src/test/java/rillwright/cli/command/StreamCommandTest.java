@@ -121,7 +121,7 @@ class StreamCommandTest {
     String shown = Run.of("stream", DRY, "--times").out();
 
     assertTrue(shown.contains("START AND STOP"), shown);
-    assertTrue(shown.matches("(?s).*off, 5 min +-0\\.03 m.*"), shown);
+    assertTrue(shown.matches("(?s).*off, 5 min +-0\\.030 m.*"), shown);
   }
 
   @Test
