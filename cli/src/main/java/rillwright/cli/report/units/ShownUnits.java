@@ -7,18 +7,7 @@ import rillwright.cli.wording.FindingHints;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.finding.Wording;
 
-/**
- * The units in which a project is shown, and how far numbers are rounded.
- *
- * <p>One rule: what is computed is rounded to three figures and no finer than 1 gph, 0.1 ft, 0.1
- * in, 0.01 ft/s, 0.1 psi, 0.01 m3/h, 0.01 m, 1 mm, 0.01 m/s, 0.1 kPa, 1 W, 1 of a currency, the
- * same wherever it is shown; what somebody wrote in these units (lengths, targets, points of data
- * sheets) is shown as it is written. Levels are all in inches, or all in metres with three decimals
- * as drawings have them, because they are compared with each other. Lengths below 4 ft are in
- * inches if whole quarters of one and no whole feet. Inches are decimal; fractions stand only where
- * somebody holds a ruler ({@link Ruler}). A column of figures has one number of decimals ({@link
- * Decimals}). Limits of common practice have two figures.
- */
+/** The units in which a project is shown, and how far numbers are rounded: see the package. */
 public final class ShownUnits implements Wording {
   /** Gallons per hour, feet, inches, psi. */
   public static final ShownUnits US =
@@ -50,7 +39,6 @@ public final class ShownUnits implements Wording {
           VisitTools.METRIC,
           Optional.empty());
 
-  private static final int LEVEL_DECIMALS = 3;
   private static final double INCHES_A_FOOT = 12;
   private static final double QUARTERS = 4;
   private static final double HUNDREDTHS = 100;
@@ -129,15 +117,10 @@ public final class ShownUnits implements Wording {
   /** A level above the datum, all in one unit, from m: "-3.4 in", "86 in", "0.350 m". */
   @Override
   public String level(double levelM) {
-    if (shortLength.isEmpty()) {
-      return Figures.ofDecimals(levelM, LEVEL_DECIMALS) + " " + Unit.METRE.symbol();
-    }
-    double inches = Unit.INCH.fromSi(levelM);
-    String step = isWhole(HUNDREDTHS * inches) ? "0.01" : "0.1";
-    return Figures.ofStep(inches, step) + " " + Unit.INCH.symbol();
+    return shortLength.isPresent() ? Levels.inInches(levelM) : Levels.inMetres(levelM);
   }
 
-  /** A width or diameter that somebody wrote down, from m: "14.5 in", "356 mm". */
+  /** A width that somebody wrote down, from m: "14.5 in". */
   public String width(double widthM) {
     return depth.written(widthM);
   }
@@ -203,7 +186,6 @@ public final class ShownUnits implements Wording {
     return POWER.between(lowW, highW);
   }
 
-  /** A volume of water, from m³: "2,200 gal". */
   @Override
   public String volume(double volumeM3) {
     return volume.with(volumeM3);
@@ -256,8 +238,7 @@ public final class ShownUnits implements Wording {
 
   /** A short distance that need not be exact, from m: "3 in", "80 mm". */
   public String distance(double distanceM) {
-    String step = shortLength.isPresent() ? "1" : "10";
-    return new Scale(depth.unit(), 2, step).with(distanceM);
+    return new Scale(depth.unit(), 2, shortLength.isPresent() ? "1" : "10").with(distanceM);
   }
 
   /** A time of minutes to days, from s: "31 minutes", "2.4 hours". */
@@ -280,7 +261,7 @@ public final class ShownUnits implements Wording {
     return Figures.of(seconds, Scale.COMPUTED, "0.1") + " s";
   }
 
-  /** Buckets, rulers and gauges as they are sold where these units are used. */
+  /** Buckets, rulers and gauges. */
   public VisitTools tools() {
     return tools;
   }
