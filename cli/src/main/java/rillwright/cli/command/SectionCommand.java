@@ -18,9 +18,11 @@ import rillwright.cli.report.page.terminal.Ink;
 import rillwright.cli.report.page.terminal.TerminalPage;
 import rillwright.cli.report.picture.section.SectionPicture;
 import rillwright.cli.report.picture.section.SectionPicture.ShutOff;
+import rillwright.cli.report.picture.section.SketchPicture;
 import rillwright.cli.report.text.SectionText;
 import rillwright.cli.study.section.Section;
 import rillwright.cli.study.section.SectionRequest;
+import rillwright.curves.chart.content.Chart;
 
 /** The long section along the water's ways, as a picture. */
 @Command(
@@ -35,6 +37,7 @@ import rillwright.cli.study.section.SectionRequest;
     footer = {
       "  rillwright section pond.yaml                    writes pond-section.png beside the file",
       "  rillwright section pond.yaml --to section.svg --shut-off",
+      "  rillwright section pond.yaml --sketch --to network.png",
       "  rillwright section pond.yaml --condition autumn --to autumn.png",
       "  rillwright section pond.yaml --format json      elevations and heads, for programs; a"
           + " picture with --to"
@@ -53,6 +56,14 @@ public final class SectionCommand implements Callable<Integer> {
       description = "Draws the head against a shut valve too, with the pipes' pressure ratings.")
   private boolean shutOff;
 
+  @Option(
+      names = "--sketch",
+      description = {
+        "Draws a sketch of the network instead: points at their heights, lines with size, length",
+        "and flow. So is a file drawn that gives no elevations but those of open water."
+      })
+  private boolean sketch;
+
   @Mixin private PictureArguments picture;
 
   @Mixin
@@ -66,10 +77,16 @@ public final class SectionCommand implements Callable<Integer> {
     Section section = project.ask(new SectionRequest(), inCondition(read));
     picture.print(
         file,
-        () -> SectionPicture.of(section, shutOff ? ShutOff.SHOWN : ShutOff.LEFT_OUT),
+        () -> chart(section),
         () -> SectionJson.of(section),
         () -> TerminalPage.of(SectionText.of(section), Ink.ofTerminal()));
     return section.noBalance().isPresent() ? ExitStatus.NO_BALANCE : ExitStatus.DONE;
+  }
+
+  private Chart chart(Section section) {
+    return sketch || !section.hasElevations()
+        ? SketchPicture.of(section)
+        : SectionPicture.of(section, shutOff ? ShutOff.SHOWN : ShutOff.LEFT_OUT);
   }
 
   private Project inCondition(Project read) {

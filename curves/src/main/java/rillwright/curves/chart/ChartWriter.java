@@ -15,6 +15,7 @@ import rillwright.curves.chart.content.OddsChart;
 import rillwright.curves.chart.content.OperatingChart;
 import rillwright.curves.chart.content.PanelChart;
 import rillwright.curves.chart.content.SectionChart;
+import rillwright.curves.chart.content.SketchChart;
 import rillwright.curves.chart.svg.Painting;
 import rillwright.curves.chart.svg.SvgFile;
 
@@ -63,6 +64,8 @@ public final class ChartWriter {
       return new CausesPainter(causes);
     } else if (chart instanceof SectionChart section) {
       return new SectionPainter(section);
+    } else if (chart instanceof SketchChart sketch) {
+      return new SketchPainter(sketch);
     }
     throw new IllegalArgumentException("no painter for " + chart.getClass());
   }

@@ -106,6 +106,17 @@ public final class SectionJson {
               SIDE,
               "Where the water goes.",
               met -> new Side(met.station.after(), met.water))
+          .numberOrNull(
+              "shutOffPressurePa",
+              PRESSURE,
+              "Pressure against shut valves at its lower side; null where no pump makes any or the"
+                  + " elevation is assumed.",
+              met -> met.station.shutOffPressurePa(met.water))
+          .numberOrNull(
+              "ratedPressurePa",
+              PRESSURE.above(0),
+              "Pressure that a pipe is made for at the water's temperature; null where not known.",
+              met -> met.station.ratedPressurePa(met.water))
           .truth(
               "belowAtmospheric",
               "Whether the pipe, as drawn, is below atmospheric pressure there.",

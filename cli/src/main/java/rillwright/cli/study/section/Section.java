@@ -2,9 +2,12 @@ package rillwright.cli.study.section;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.cli.study.Answer;
 import rillwright.cli.study.Job;
+import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Point;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 
@@ -26,6 +29,29 @@ public record Section(
     implements Answer {
   public Section {
     ways = List.copyOf(ways);
+  }
+
+  /**
+   * The height of a point, m: of open water its level, of a fall its crest; empty where the file
+   * does not give it.
+   */
+  public OptionalDouble heightM(Point point) {
+    OptionalDouble known = Elevations.knownM(point);
+    if (known.isPresent() || point.heldHeadM().isPresent()) {
+      return known.isPresent() ? known : point.heldHeadM();
+    }
+    return point instanceof Chamber chamber ? OptionalDouble.of(chamber.intakeM()) : known;
+  }
+
+  /** Whether the file gives the elevation of any place but open water. */
+  public boolean hasElevations() {
+    return ways.stream()
+        .flatMap(way -> way.stations().stream())
+        .filter(
+            station ->
+                !(station.subject() instanceof Station.AtPoint at)
+                    || at.point().heldHeadM().isEmpty())
+        .anyMatch(station -> station.before().source() != Measures.Source.ASSUMED);
   }
 
   /** Whether the water is under suction anywhere that is drawn. */

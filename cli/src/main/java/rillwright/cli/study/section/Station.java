@@ -1,11 +1,16 @@
 package rillwright.cli.study.section;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import rillwright.solver.law.Gravity;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
+import rillwright.solver.network.Run;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.StreamItem;
+import rillwright.solver.water.Water;
 
 /**
  * Something that the water meets on its way.
@@ -64,5 +69,25 @@ public record Station(Subject subject, Measures before, Measures after) {
   /** Whether the pipe, as drawn, is under suction at one of its sides. */
   public boolean isUnderSuction() {
     return subject instanceof InLine && (before.isUnderSuction() || after.isUnderSuction());
+  }
+
+  /**
+   * Pressure against a shut valve at its lower side, Pa above the air's; empty where no pump makes
+   * any or no elevation is known.
+   */
+  public OptionalDouble shutOffPressurePa(Water water) {
+    return Stream.of(before, after)
+        .filter(side -> side.source() != Measures.Source.ASSUMED)
+        .filter(side -> side.shutOffHeadM().isPresent())
+        .mapToDouble(side -> side.shutOffHeadM().getAsDouble() - side.elevationM())
+        .map(head -> water.densityKgPerM3() * Gravity.STANDARD_M_PER_S2 * head)
+        .max();
+  }
+
+  /** Pressure that a pipe is made for at the water's temperature, Pa; empty where not known. */
+  public OptionalDouble ratedPressurePa(Water water) {
+    return subject instanceof InLine in && in.part() instanceof Run run && run.wall().isPresent()
+        ? OptionalDouble.of(run.wall().get().ratedPressureAt(water.temperatureC()))
+        : OptionalDouble.empty();
   }
 }

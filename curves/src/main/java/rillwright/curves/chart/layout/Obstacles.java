@@ -46,6 +46,11 @@ public final class Obstacles {
         && blocks.stream().noneMatch(grown(label, gap + BETWEEN_BLOCKS)::intersects);
   }
 
+  /** Whether no mark or label stands in a rectangle, whatever curves run through it. */
+  public boolean isFreeOfBlocks(Rectangle2D place) {
+    return area.contains(place) && blocks.stream().noneMatch(place::intersects);
+  }
+
   /** How far a rectangle is from the nearest curve that is not its own. */
   double distanceToOthers(Rectangle2D label, Polyline own) {
     return curves.stream()

@@ -29,6 +29,7 @@ import rillwright.solver.steady.PartState;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.Reach;
+import rillwright.solver.water.Water;
 
 /** What is written below a place: its name and the figures that arise there. */
 final class SectionFigures {
@@ -88,7 +89,7 @@ final class SectionFigures {
   /** Line by line. */
   List<String> of(Station station) {
     if (station.subject() instanceof Station.AtPoint at) {
-      return point(at.point());
+      return of(at.point());
     } else if (station.subject() instanceof Station.InLine in) {
       return part(station, in);
     } else if (station.subject() instanceof Station.InStream in) {
@@ -97,7 +98,8 @@ final class SectionFigures {
     return List.of();
   }
 
-  private List<String> point(Point point) {
+  /** The figures of a point. */
+  List<String> of(Point point) {
     List<String> lines = new ArrayList<>();
     Optional<PointState> running = section.state().map(state -> state.point(point.name()));
     if (point instanceof Fall fall) {
@@ -159,6 +161,21 @@ final class SectionFigures {
     }
     line.map(state -> state.parts().get(in.index()))
         .ifPresent(state -> running(lines, station, state));
+    return lines;
+  }
+
+  /** What a pipe is under against a shut valve, and what it is made for. */
+  List<String> ofShutOff(Station station) {
+    List<String> lines = new ArrayList<>();
+    Water water = section.network().water();
+    if (station.subject() instanceof Station.InLine in && in.part() instanceof Run) {
+      station
+          .shutOffPressurePa(water)
+          .ifPresent(pressure -> lines.add("shut-off " + units.pressure(pressure)));
+      station
+          .ratedPressurePa(water)
+          .ifPresent(pressure -> lines.add("made for " + units.pressure(pressure)));
+    }
     return lines;
   }
 

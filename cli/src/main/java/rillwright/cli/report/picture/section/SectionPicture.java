@@ -25,6 +25,9 @@ public final class SectionPicture {
     LEFT_OUT
   }
 
+  /** More ways than these are more than a sheet of paper takes. */
+  private static final int MOST_WAYS = 16;
+
   private final Section section;
   private final ShownUnits units;
   private final ShutOff shutOff;
@@ -42,25 +45,19 @@ public final class SectionPicture {
         section.title(),
         picture.caption(),
         picture.units.headUnit(),
-        section.ways().stream().map(picture::way).toList());
+        section.ways().stream().limit(MOST_WAYS).map(picture::way).toList());
   }
 
   private String caption() {
-    List<String> sentences = new ArrayList<>();
-    sentences.add(
+    return SectionCaption.of(
+        section,
         "Levels to scale, in "
             + units.headUnit().symbol()
             + "; distances not to scale. Pipe is drawn straight between elevations that the file"
-            + " gives.");
-    if (section.noBalance().isPresent()) {
-      sentences.add("As built, without head lines: no balanced state exists.");
-    } else if (section.state().isEmpty()) {
-      sentences.add("As built, without head lines: a pump is still to be chosen.");
-    }
-    if (!section.changes().isEmpty()) {
-      sentences.add("Changed: " + String.join("; ", section.changes()) + ".");
-    }
-    return String.join(" ", sentences);
+            + " gives."
+            + (section.ways().size() > MOST_WAYS
+                ? " The first " + MOST_WAYS + " of " + section.ways().size() + " ways are drawn."
+                : ""));
   }
 
   private SectionChart.Way way(Way way) {
@@ -87,11 +84,15 @@ public final class SectionPicture {
 
   private Piece piece(Station station) {
     SectionFigures figures = new SectionFigures(section, units);
+    List<String> lines = new ArrayList<>(figures.of(station));
+    if (shutOff == ShutOff.SHOWN) {
+      lines.addAll(figures.ofShutOff(station));
+    }
     return new Piece(
         SectionSymbols.of(station),
         station.lengthM(),
         figures.name(station),
-        figures.of(station),
+        lines,
         side(station.before()),
         side(station.after()),
         SectionWater.in(station, section));
