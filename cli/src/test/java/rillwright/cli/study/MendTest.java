@@ -80,8 +80,20 @@ class MendTest {
   void twoTogetherMendWhatNoneAloneDoes() {
     MendAnswer answer =
         USUAL.answer(example("twin-falls/falls.yaml", "points.high fall.target=2400 gph"));
-    assertFalse(answer.mending().isEmpty());
-    assertTrue(answer.mending().stream().allMatch(it -> it.candidate().steps().size() > 1));
+    assertFalse(answer.mendingAll().isEmpty());
+    assertTrue(answer.mendingAll().stream().allMatch(it -> it.candidate().steps().size() > 1));
+  }
+
+  /** A valve that gives one missed fall its target and takes the other's water is not first. */
+  @Test
+  void whatMendsOneFallAtTheOthersCostIsAPart() {
+    MendAnswer answer =
+        USUAL.answer(example("twin-falls/ball-valves.yaml", "lines.supply.pump=P-180"));
+    assertFalse(answer.mendingSome().isEmpty());
+    for (Remedy remedy : answer.mendingAll()) {
+      assertEquals(1, remedy.leastShare(), 0, remedy.candidate().toString());
+    }
+    assertTrue(answer.mendingAll().contains(answer.remedies().get(0)));
   }
 
   @Test

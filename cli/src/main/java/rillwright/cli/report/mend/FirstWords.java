@@ -27,7 +27,7 @@ public final class FirstWords {
       return Optional.empty();
     }
     String first =
-        answer.mending().stream()
+        answer.mendingAll().stream()
             .findFirst()
             .map(remedy -> shown(remedy, answer, units))
             .or(() -> pump(answer, units))

@@ -45,8 +45,18 @@ public record MendAnswer(
     return RunningFigures.of(state, running());
   }
 
-  /** Those that mend. */
+  /** Those that mend all or a part. */
   public List<Remedy> mending() {
     return remedies.stream().filter(Remedy::mends).toList();
+  }
+
+  /** Those that mend all that is in need. */
+  public List<Remedy> mendingAll() {
+    return remedies.stream().filter(remedy -> remedy.mendsAllOf(needs)).toList();
+  }
+
+  /** Those that mend a part and leave the rest, or make it worse. */
+  public List<Remedy> mendingSome() {
+    return mending().stream().filter(remedy -> !remedy.mendsAllOf(needs)).toList();
   }
 }

@@ -69,7 +69,7 @@ public record MendRequest(Offered offered, List<String> sizes, double years)
       }
     }
     List<Remedy> sorted = sorted(remedies.values(), site);
-    if (sorted.stream().noneMatch(Remedy::mends)) {
+    if (sorted.stream().noneMatch(it -> it.mendsAllOf(site.needs()))) {
       List<Remedy> pairs = new ArrayList<>(new Pairs(site, trials).of(sorted));
       pairs.addAll(sorted);
       sorted = sorted(pairs, site);

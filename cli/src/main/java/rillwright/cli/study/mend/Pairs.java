@@ -10,8 +10,8 @@ import rillwright.cli.study.mend.change.Valves;
 import rillwright.cli.study.mend.site.Site;
 
 /**
- * Two changes together, where none alone mends: those that bring most alone, and the valves set for
- * both.
+ * Two changes together, where none alone mends all: those that bring most alone, and the valves set
+ * for both.
  */
 final class Pairs {
   /** How many of the changes that help are paired with each other. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.site.Need;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
@@ -29,6 +30,11 @@ public record Remedy(
     double leastShare) {
   public Remedy {
     serves = List.copyOf(serves);
+  }
+
+  /** Whether every need is met with it. */
+  boolean mendsAllOf(List<Need> needs) {
+    return mends && serves.containsAll(needs.stream().map(Need::point).toList());
   }
 
   /** Whether it takes neither money nor digging. */

@@ -71,7 +71,7 @@ public final class MendText {
       return;
     }
     MendText text = new MendText(answer, page);
-    List<Remedy> mending = answer.mending();
+    List<Remedy> mending = answer.mendingAll();
     if (mending.isEmpty()) {
       page.heading("WHAT WOULD MEND IT");
       page.marked("! ", NOTHING_MENDS);
@@ -88,7 +88,8 @@ public final class MendText {
       page.paragraph("Every fall gets its target and nothing else is in need of a change.");
       return page.build();
     }
-    List<Remedy> mending = answer.mending();
+    List<Remedy> mending = answer.mendingAll();
+    List<Remedy> some = answer.mendingSome();
     List<Remedy> others = answer.remedies().stream().filter(it -> !it.mends()).toList();
     if (!mending.isEmpty()) {
       page.space();
@@ -100,12 +101,12 @@ public final class MendText {
       more(mending, MOST_MENDING);
       page.paragraph(COSTS);
     }
-    if (!others.isEmpty()) {
-      page.table(remedies("THIS DOES NOT, NEAREST FIRST", shown(others, MOST_OTHERS)));
-      more(others, MOST_OTHERS);
-      if (mending.isEmpty()) {
-        page.paragraph(COSTS);
-      }
+    page.tableOfAny(remedies("THIS MENDS ONLY A PART", shown(some, MOST_OTHERS)));
+    more(some, MOST_OTHERS);
+    page.tableOfAny(remedies("THIS DOES NOT, NEAREST FIRST", shown(others, MOST_OTHERS)));
+    more(others, MOST_OTHERS);
+    if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
+      page.paragraph(COSTS);
     }
     cannot();
     page.heading("WARNINGS AND NOTES");
@@ -150,6 +151,9 @@ public final class MendText {
 
   private TableBuilder remedies(String heading, List<Remedy> rows) {
     TableBuilder table = new TableBuilder(heading, LONGEST_NAME);
+    if (rows.isEmpty()) {
+      return table;
+    }
     falls.forEach(fall -> table.column(fall.name().value(), Side.RIGHT));
     table.column("draws", Side.RIGHT).column("costs", Side.RIGHT).column("a year", Side.RIGHT);
     table.row(
