@@ -3,11 +3,17 @@ package rillwright.cli.hardening;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** Commands that ask about one and the same network end alike. */
 class OneAnswerTest {
@@ -71,5 +77,37 @@ class OneAnswerTest {
     assertEquals(0, both.status(), both.err());
     assertTrue(both.out().contains("no balance"), both.out());
     assertEquals(1, run("solve --conditions --strict", "0 L/s", "p").status());
+  }
+
+  /** What falls can have of their targets at best is one figure, whoever is asked. */
+  @ParameterizedTest
+  @CsvSource({"P-180", "P-400"})
+  void theBestFractionIsOne(String pump) throws IOException {
+    Path example = Path.of("../examples/twin-falls");
+    String file = example.resolve("ball-valves.yaml").toString();
+    String more = "points.high fall.target=2400 gph";
+    Path sheets = Files.createDirectories(folder.resolve("sheets"));
+    String sheet = pump + ".csv";
+    Files.copy(example.resolve("pumps").resolve(sheet), sheets.resolve(sheet));
+    String chosen = "lines.supply.pump=" + pump;
+    JsonNode balance = json("balance", file, "--set", more, "--set", chosen);
+    double best = balance.get("targetFraction").asDouble();
+    JsonNode pumps = json("pumps", file, "--set", more, "--from", sheets.toString());
+    JsonNode pipes =
+        json("pipes", file, "--set", more, "--set", chosen, "--line", "supply", "--sizes", "2 in");
+    assertTrue(best < 0.95, "falls short: " + best);
+    for (JsonNode answer : List.of(pumps, pipes)) {
+      JsonNode tried = answer.get("candidates").get(0);
+      assertEquals("falls-short", tried.get("verdictCode").asString());
+      assertEquals(best, tried.get("attainableFraction").asDouble(), 1e-4);
+    }
+  }
+
+  private static JsonNode json(String... words) {
+    List<String> command = new ArrayList<>(List.of(words));
+    command.addAll(List.of("--format", "json"));
+    MeasuredRun run = MeasuredRun.of(command.toArray(String[]::new));
+    assertEquals(0, run.status(), run.err());
+    return new ObjectMapper().readTree(run.out());
   }
 }

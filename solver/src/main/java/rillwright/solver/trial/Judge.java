@@ -73,6 +73,9 @@ final class Judge {
         share,
         throttled.map(HeadNeeded::state),
         throttled.isPresent() ? MissingValves.in(state, targets) : List.of(),
+        kind == Kind.FALLS_SHORT && least < 1
+            ? attainableShare(set, least)
+            : OptionalDouble.empty(),
         kind == Kind.NOT_NEEDED ? OptionalDouble.empty() : missingHead(set));
   }
 
@@ -113,6 +116,19 @@ final class Judge {
                   share -> spareM(set, share), Verdict.JUST_SHORT_SHARE, 1, SHARE_ACCURACY));
       default -> OptionalDouble.empty();
     };
+  }
+
+  /**
+   * The greatest share of its target that every fall can get from one that falls short.
+   *
+   * @param least the share that the one that gets the least has with the valves as they stand
+   */
+  private OptionalDouble attainableShare(PumpSet set, double least) {
+    return OptionalDouble.of(
+        demand.targets().falls().size() == 1
+            ? least
+            : FallingRoot.find(
+                share -> spareM(set, share), Math.max(least, SHARE_ACCURACY), 1, SHARE_ACCURACY));
   }
 
   /** The head that it has to spare where every fall gets a share of its target, m. */

@@ -18,6 +18,8 @@ import rillwright.solver.steady.SteadyState;
  * @param throttledShare the share of its target that every fall gets then
  * @param throttledState what flows where then; its pump gives no head there
  * @param missingValves the falls that have to be throttled then and have no valve for it
+ * @param attainableShare where it falls short, the greatest share of its target that every fall can
+ *     get once the others are throttled; else empty
  * @param missingHeadM the head that it lacks at the targets' flow with the others throttled, m;
  *     empty if it lacks none or that flow cannot be drawn
  */
@@ -30,6 +32,7 @@ public record Verdict(
     OptionalDouble throttledShare,
     Optional<SteadyState> throttledState,
     List<PointName> missingValves,
+    OptionalDouble attainableShare,
     OptionalDouble missingHeadM) {
   public Verdict {
     missingValves = List.copyOf(missingValves);

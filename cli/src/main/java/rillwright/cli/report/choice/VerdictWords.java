@@ -15,6 +15,9 @@ import rillwright.solver.trial.Verdict;
 
 /** A verdict on a pump, and what would have to change. */
 public final class VerdictWords {
+  /** Shares of a target that a reader would tell apart. */
+  private static final double SEEN = 0.01;
+
   private final ShownUnits units;
   private final Demand demand;
 
@@ -36,7 +39,9 @@ public final class VerdictWords {
               + " under target when throttled, accepted"
               + noValve(verdict.missingValves());
       case FALLS_SHORT ->
-          verdict.leastFraction() < 1 ? "falls short by " + shortBy(verdict) : "draws air";
+          verdict.leastFraction() < 1
+              ? "falls short by " + shortBy(verdict) + valvesSet(verdict)
+              : "draws air";
       case CANNOT_START -> "cannot start";
       case CANNOT_LIFT -> "cannot lift";
       case NOT_NEEDED -> "not needed";
@@ -58,6 +63,14 @@ public final class VerdictWords {
     return without.isEmpty()
         ? ""
         : "; the valve for it is missing: fit one on the way to " + Listing.of(names);
+  }
+
+  /** What is left to lack where valves spread what there is; nothing where that changes little. */
+  private String valvesSet(Verdict verdict) {
+    double attainable = verdict.attainableShare().orElse(0);
+    return attainable < verdict.leastFraction() + SEEN
+        ? ""
+        : ", by " + lack(attainable, units) + " with valves set";
   }
 
   private String shortBy(Verdict verdict) {
@@ -90,7 +103,7 @@ public final class VerdictWords {
               + missing(verdict.missingValves());
       case FALLS_SHORT ->
           verdict.leastFraction() < 1
-              ? "falls short by " + shortBy(verdict) + " at " + worst
+              ? "falls short by " + shortBy(verdict) + " at " + worst + valvesSet(verdict)
               : "drains its chamber down to the intake";
       case CANNOT_START -> "cannot start: its water does not pass a high point";
       case CANNOT_LIFT -> "cannot lift to " + worst;

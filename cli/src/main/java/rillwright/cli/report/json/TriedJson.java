@@ -30,6 +30,7 @@ import rillwright.solver.trial.Demand;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.RunningPoint;
+import rillwright.solver.trial.Verdict;
 
 /**
  * Something that was tried in a project, for programs: a pump, or sizes of pipe with their own pump
@@ -141,6 +142,15 @@ record TriedJson(
               "Where it runs when throttled, if so it meets the targets; energy and cost are of"
                   + " this point then.",
               it -> it.pump.flatMap(rated -> rated.trial().verdict().throttled()))
+          .numberOrNull(
+              "attainableFraction",
+              SHARE,
+              "Where it falls short, the greatest fraction of its target that every fall can get"
+                  + " once valves hold the others back; else null.",
+              it ->
+                  it.trial(PumpTrial::verdict)
+                      .map(Verdict::attainableShare)
+                      .orElse(OptionalDouble.empty()))
           .orNull(
               "shareOfRange",
               SHARE,
