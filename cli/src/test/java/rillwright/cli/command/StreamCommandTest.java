@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -114,6 +116,22 @@ class StreamCommandTest {
     JsonNode moments = new ObjectMapper().readTree(run.out()).get("course").get("moments");
     double last = moments.get(moments.size() - 1).get("levelM").get("pond").doubleValue();
     assertEquals(0, last, 1e-3);
+  }
+
+  /** 2.5, 2.5 and 15 gal are 20 gal: rounded one by one they would be shown as 21. */
+  @Test
+  void whatStaysAndCanFreezeAddsUpAsShown() {
+    String file = FOLDER.resolveSibling("hidden-reservoir/fall.yaml").toString();
+    String shown = Run.of("stream", file).out().replaceAll("\\s+", " ");
+    Matcher stays = Pattern.compile(" ([0-9]+) gal stay:([^.]*)[.]").matcher(shown);
+    assertTrue(stays.find(), shown);
+    int sum =
+        Pattern.compile("([0-9]+) gal")
+            .matcher(stays.group(2))
+            .results()
+            .mapToInt(part -> Integer.parseInt(part.group(1)))
+            .sum();
+    assertEquals(Integer.parseInt(stays.group(1)), sum, stays.group());
   }
 
   @Test

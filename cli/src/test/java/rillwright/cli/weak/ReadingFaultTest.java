@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.cli.command.Run;
 
 /** Readings that cannot be used, and where that is reported. */
 class ReadingFaultTest {
@@ -41,6 +42,18 @@ class ReadingFaultTest {
             + " \"at\" a point, or a gauge, a pump or a line",
         "--set",
         "readings.1.gauge=G1");
+  }
+
+  /** The fifth is the level of the chamber, 0.4 in below the datum. */
+  @Test
+  void checkAsksAboutAWrongSignToo() {
+    Run run = Run.of("check", WeakCall.JOB, "--set", "readings.5.level=9.4 in");
+    assertEquals(2, run.status());
+    assertEquals(
+        "--set \"readings.5.level=9.4 in\": readings 5: level: \"9.4 in\" is above all water of"
+            + " this job; levels are counted upward from the file's datum; is it \"-9.4 in\"? Below"
+            + " the pond's level it can be written \"below pond: 9.4 in\"",
+        run.err().strip());
   }
 
   @Test

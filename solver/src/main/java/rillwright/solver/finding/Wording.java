@@ -1,5 +1,7 @@
 package rillwright.solver.finding;
 
+import java.util.List;
+
 /** Quantities in the words and units of the reader. */
 public interface Wording {
 
@@ -35,6 +37,9 @@ public interface Wording {
 
   /** A volume of water, from m³: "240 gal". */
   String volume(double volumeM3);
+
+  /** Parts of a volume, from m³, that add up to it as {@link #volume} shows it. */
+  List<String> volumes(List<Double> partsM3);
 
   /** A time, from s: "12 minutes". */
   String duration(double seconds);

@@ -43,9 +43,9 @@ final class StrayWaterFindings {
         findings.add(ifBlocked(fall.name(), flow));
       }
     }
-    double stays = STAYING.stream().mapToDouble(this::stays).sum();
-    if (stays > 0) {
-      findings.add(canFreeze(stays));
+    List<Item> staying = STAYING.stream().filter(item -> stays(item) > 0).toList();
+    if (!staying.isEmpty()) {
+      findings.add(canFreeze(staying));
     }
     return findings;
   }
@@ -54,20 +54,25 @@ final class StrayWaterFindings {
     return budget.firstFill().volumeM3().getOrDefault(item, 0.0);
   }
 
-  private Finding canFreeze(double staysM3) {
+  private Finding canFreeze(List<Item> staying) {
+    List<Double> partsM3 = staying.stream().map(this::stays).toList();
     Finding finding =
         Finding.of(Severity.NOTE, "can-freeze", basin.value(), "After a stop ")
             .volume("comesBack", stays(Item.TRANSIT))
             .then(" run back to \"" + basin.value() + "\" and ")
-            .volume("stays", staysM3)
+            .volume("stays", partsM3.stream().mapToDouble(part -> part).sum())
             .then(" stay");
-    String lead = ": ";
-    for (Item item : STAYING) {
-      if (stays(item) > 0) {
-        String figure = item.name().toLowerCase(Locale.ROOT);
-        finding = finding.then(lead + "in " + figure + " ").volume(figure, stays(item));
-        lead = ", ";
-      }
+    for (int i = 0; i < partsM3.size(); i++) {
+      String figure = staying.get(i).name().toLowerCase(Locale.ROOT);
+      int part = i;
+      finding =
+          finding
+              .then((i == 0 ? ": in " : ", in ") + figure + " ")
+              .figure(
+                  figure,
+                  partsM3.get(i),
+                  Unit.CUBIC_METRE,
+                  wording -> wording.volumes(partsM3).get(part));
     }
     return finding.then(
         ". Where it freezes, drain what stays before the frost; water that a check valve holds"

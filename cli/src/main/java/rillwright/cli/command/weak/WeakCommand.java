@@ -126,8 +126,8 @@ public final class WeakCommand implements Callable<Integer> {
     weakJob.requireFlow();
     Visit visit =
         readings
-            .map(file -> VisitReader.inFile(file, built))
-            .orElseGet(() -> VisitReader.inProject(read, built));
+            .map(file -> VisitReader.inFile(file, read.network()))
+            .orElseGet(() -> VisitReader.inProject(read));
     if (!notCalled) {
       weakJob.requireCall(visit);
     }

@@ -12,7 +12,7 @@ import rillwright.cli.file.outline.SignsReader;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.tree.TreeReader;
-import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.network.Network;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** Reads what was read and seen on site, from a project or from a file of its own. */
@@ -20,11 +20,11 @@ public final class VisitReader {
   private static final List<String> SECTIONS =
       List.of("rillwright", "title", "show", "readings", "signs");
 
-  private final AsBuilt job;
+  private final Network network;
   private final Ledger ledger;
 
-  private VisitReader(AsBuilt job, Ledger ledger) {
-    this.job = job;
+  private VisitReader(Network network, Ledger ledger) {
+    this.network = network;
     this.ledger = ledger;
   }
 
@@ -33,9 +33,10 @@ public final class VisitReader {
    *
    * @throws rillwright.cli.file.fault.InvalidInput with all that is wrong with it
    */
-  public static Visit inProject(Project project, AsBuilt job) {
+  public static Visit inProject(Project project) {
     String file = project.places().whole().source();
-    return new VisitReader(job, new Ledger(file)).read(project.tree(), project.tree().keys());
+    return new VisitReader(project.network(), new Ledger(file))
+        .read(project.tree(), project.tree().keys());
   }
 
   /**
@@ -43,9 +44,9 @@ public final class VisitReader {
    *
    * @throws rillwright.cli.file.fault.InvalidInput with all that is wrong with it
    */
-  public static Visit inFile(Path file, AsBuilt job) {
+  public static Visit inFile(Path file, Network network) {
     MapNode tree = TreeReader.read(SourceText.read(file));
-    return new VisitReader(job, new Ledger(file.toString())).read(tree, SECTIONS);
+    return new VisitReader(network, new Ledger(file.toString())).read(tree, SECTIONS);
   }
 
   private Visit read(MapNode tree, List<String> sections) {
@@ -53,7 +54,7 @@ public final class VisitReader {
     if (root.findText("show").filter("metric"::equals).isPresent()) {
       ledger.showMetric();
     }
-    ReadingReader reader = new ReadingReader(job.network());
+    ReadingReader reader = new ReadingReader(network);
     List<PlacedReading> placed = new ArrayList<>();
     for (Fields fields : root.listRows("readings", ReadingForm.ALL)) {
       reader

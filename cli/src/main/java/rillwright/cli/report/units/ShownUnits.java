@@ -191,7 +191,7 @@ public final class ShownUnits implements Wording {
     return volume.with(volumeM3);
   }
 
-  /** Parts of a volume, from m³, that add up to it as {@link #volume} tells it. */
+  @Override
   public List<String> volumes(List<Double> partsM3) {
     return volume.parts(partsM3);
   }

@@ -41,7 +41,7 @@ public record WeakRequest(Optional<Visit> visit, CausesRequest causes, Sizes siz
     PumpsChosen.require(project.network());
     AsBuilt built = AsBuilt.of(project.network());
     Priors priors = causes.priorsOf(built);
-    Visit shown = visit.orElseGet(() -> VisitReader.inProject(project, built));
+    Visit shown = visit.orElseGet(() -> VisitReader.inProject(project));
     ToDoubleFunction<Cause> signs =
         cause -> priors.signs().factor(shown.signs(), cause.id().cause());
     Diagnostician diagnostician =
