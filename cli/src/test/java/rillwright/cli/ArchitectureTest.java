@@ -31,6 +31,8 @@ class ArchitectureTest {
           .definedBy("rillwright.cli.pricing..")
           .layer("study")
           .definedBy("rillwright.cli.study..")
+          .layer("interview")
+          .definedBy("rillwright.cli.interview..")
           .layer("report")
           .definedBy("rillwright.cli.report..", "rillwright.cli.catalogue.page..")
           .layer("command")
@@ -46,6 +48,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("file", "catalogue", "wording")
           .whereLayer("study")
           .mayOnlyAccessLayers("pricing", "file", "catalogue", "wording")
+          .whereLayer("interview")
+          .mayOnlyAccessLayers("study", "file", "catalogue", "wording")
           .whereLayer("report")
           .mayOnlyAccessLayers("study", "pricing", "file", "catalogue", "wording")
           .whereLayer("command")
@@ -59,6 +63,15 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("tools.jackson..", "com.fasterxml.jackson..", "org.snakeyaml..");
+
+  @ArchTest
+  static final ArchRule TERMINALS_STAY_WHERE_PEOPLE_ANSWER =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("rillwright.cli.command.talk")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.jline..");
 
   @ArchTest
   static final ArchRule NOTHING_IS_MAPPED_TO_OBJECTS =

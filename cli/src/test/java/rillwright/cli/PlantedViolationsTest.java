@@ -44,6 +44,9 @@ class PlantedViolationsTest {
             "JACKSON_STAYS_WHERE_FILES_ARE_READ_AND_JSON_IS_WRITTEN",
             List.of("rillwright.cli.report.Planted: tools.jackson.core.JsonParser")),
         arguments(
+            "TERMINALS_STAY_WHERE_PEOPLE_ANSWER",
+            List.of("rillwright.cli.interview.Planted: org.jline.terminal.Terminal")),
+        arguments(
             "NOTHING_IS_MAPPED_TO_OBJECTS",
             List.of("rillwright.cli.json.Planted: tools.jackson.databind.JsonNode")),
         arguments(

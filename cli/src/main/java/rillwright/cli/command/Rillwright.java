@@ -26,6 +26,7 @@ import rillwright.cli.command.weak.WeakTrialCommand;
     synopsisSubcommandLabel = "COMMAND FILE",
     footerHeading = "%nTo begin:%n",
     footer = {
+      "  rillwright new pond.yaml       asks about the job and writes a first file",
       "  rillwright check pond.yaml     checks the file and lists what it describes",
       "  rillwright solve pond.yaml     what flows where",
       "  rillwright duty pond.yaml      the flow and head that a pump must make",
@@ -54,6 +55,7 @@ public final class Rillwright implements Runnable {
   /** The commands, in the order of the help text: one line each. */
   private static Map<String, Class<?>> commands() {
     Map<String, Class<?>> commands = new LinkedHashMap<>();
+    commands.put("new", NewCommand.class);
     commands.put("check", CheckCommand.class);
     commands.put("solve", SolveCommand.class);
     commands.put("mend", MendCommand.class);
@@ -96,6 +98,11 @@ public final class Rillwright implements Runnable {
     CommandLine commandLine = new CommandLine(new Rillwright());
     needed.forEach(commandLine::addSubcommand);
     return commandLine;
+  }
+
+  /** Whether there is such a command. */
+  static boolean has(String command) {
+    return commands().containsKey(command);
   }
 
   /** Without a command. */

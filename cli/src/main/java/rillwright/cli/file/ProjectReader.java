@@ -33,7 +33,22 @@ public final class ProjectReader {
    * @throws InvalidInput with everything that is wrong
    */
   public static Project read(Path file, List<String> changes, List<Path> sheetFolders) {
-    MapNode tree = FormerNames.renewedIn(TreeReader.read(SourceText.read(file)));
+    return read(SourceText.read(file), file, changes, sheetFolders);
+  }
+
+  /**
+   * The project that a text is before it lies in a file.
+   *
+   * @param file where it is to lie
+   * @throws InvalidInput with everything that is wrong
+   */
+  public static Project of(String text, Path file) {
+    return read(new SourceText(file.toString(), text), file, List.of(), List.of());
+  }
+
+  private static Project read(
+      SourceText source, Path file, List<String> changes, List<Path> sheetFolders) {
+    MapNode tree = FormerNames.renewedIn(TreeReader.read(source));
     FolderSheets sheets = FolderSheets.fenced(file.resolveSibling(""), sheetFolders);
     PhotoFolder photos = new PhotoFolder(file.resolveSibling(""));
     return new ProjectMapping(Catalogue.standard(), sheets, photos, file.toString())

@@ -1,5 +1,6 @@
 package rillwright.cli.command.argument;
 
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -19,6 +20,11 @@ public final class ShowArguments {
   /** The units asked for. */
   public Optional<Show> show() {
     return show;
+  }
+
+  /** The word for a kind of units. */
+  public static String word(Show show) {
+    return show.name().toLowerCase(Locale.ROOT);
   }
 
   /** Reads the word for a kind of units. */

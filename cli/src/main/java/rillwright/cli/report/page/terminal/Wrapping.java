@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into lines at spaces, or within words that are longer than a line. */
-final class Wrapping {
+public final class Wrapping {
   private Wrapping() {}
 
   /** Number of columns that a text takes, counted in characters. */
@@ -13,7 +13,7 @@ final class Wrapping {
   }
 
   /** Lines of at most a width; at least one. */
-  static List<String> lines(String text, int width) {
+  public static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.strip().split(" +")) {

@@ -1,0 +1,79 @@
+package rillwright.cli.command.talk;
+
+import java.io.IOException;
+import java.util.Optional;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.UserInterruptException;
+import org.jline.reader.impl.completer.StringsCompleter;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.impl.exec.ExecTerminalProvider;
+import rillwright.cli.interview.Conversation;
+import rillwright.cli.interview.Dialogue;
+import rillwright.cli.interview.Question;
+import rillwright.cli.report.page.terminal.Wrapping;
+
+/** A terminal on which the answer can be edited, and completed with Tab where words are known. */
+public final class LineEditor implements Dialogue, AutoCloseable {
+  /**
+   * By programs of the system, without code of its own for each: named so that the jar keeps it.
+   */
+  private static final String PROVIDER =
+      ExecTerminalProvider.class.getPackageName().endsWith(".exec") ? "exec" : "";
+
+  private static final int WIDEST = 100;
+  private static final int NARROWEST = 20;
+
+  private final Terminal terminal;
+
+  private LineEditor(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  /** The terminal of this process; empty if it has none that can be edited on. */
+  public static Optional<LineEditor> ofTerminal() {
+    try {
+      Terminal terminal =
+          TerminalBuilder.builder().system(true).provider(PROVIDER).dumb(false).build();
+      return Optional.of(new LineEditor(terminal));
+    } catch (IOException | IllegalStateException none) {
+      return Optional.empty();
+    }
+  }
+
+  @Override
+  public void say(String paragraph) {
+    int columns = terminal.getSize().getColumns();
+    int width = columns > NARROWEST ? Math.min(WIDEST, columns - 1) : WIDEST;
+    terminal.writer().println();
+    Wrapping.lines(paragraph, width).forEach(terminal.writer()::println);
+    terminal.flush();
+  }
+
+  @Override
+  public Optional<String> ask(Question question, String suggestion) {
+    LineReader reader =
+        LineReaderBuilder.builder()
+            .terminal(terminal)
+            .completer(new StringsCompleter(question.choices()))
+            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+            .option(LineReader.Option.BRACKETED_PASTE, false)
+            .build();
+    try {
+      return Optional.of(reader.readLine("[" + suggestion + "] ").strip());
+    } catch (EndOfFileException | UserInterruptException left) {
+      return Optional.of(Conversation.QUIT);
+    }
+  }
+
+  @Override
+  public void close() {
+    try {
+      terminal.close();
+    } catch (IOException alreadyGone) {
+      terminal.flush();
+    }
+  }
+}

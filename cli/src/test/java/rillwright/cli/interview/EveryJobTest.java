@@ -1,0 +1,53 @@
+package rillwright.cli.interview;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import rillwright.cli.command.Run;
+
+/** Enter alone makes a project of each job that balances, in either unit system. */
+class EveryJobTest {
+  @TempDir private Path folder;
+
+  static Stream<Arguments> jobs() {
+    return Questions.named(Questions.JOB).choices().stream()
+        .flatMap(job -> Stream.of(Arguments.of("us", job), Arguments.of("metric", job)));
+  }
+
+  @ParameterizedTest(name = "{0}, {1}")
+  @MethodSource("jobs")
+  void enterAloneMakesAProjectThatBalances(String units, String job) throws IOException {
+    Script script = Script.of(units, job);
+    Path file = folder.resolve("p.yaml");
+    script.hold(file, Answers.NONE, Map.of());
+    Files.writeString(file, Draft.of(script.kept(), file).text());
+    Run check = Run.of("check", file.toString());
+    assertEquals(List.of(0, ""), List.of(check.status(), check.err()));
+    assertTrue(check.out().contains("No errors found in the file."), check.out());
+    Run solve = Run.of("solve", file.toString(), "--strict");
+    assertEquals(List.of(0, ""), List.of(solve.status(), solve.err()), solve.out());
+    assertTrue(solve.out().contains("No warnings."), solve.out());
+    assertTrue(Files.readString(file).contains("NO REAL PUMP. This curve is invented"));
+    assertTrue(Files.readAllLines(file).stream().allMatch(line -> line.length() <= 102));
+  }
+
+  @ParameterizedTest(name = "{0}, {1}")
+  @MethodSource("jobs")
+  void withoutAPumpDutyGoesOn(String units, String job) throws IOException {
+    Path file = folder.resolve("p.yaml");
+    Answers answers = Answers.NONE.with("units", units).with("job", job).with("pump", "none yet");
+    Files.writeString(file, Draft.of(answers, file).text());
+    Run duty = Run.of("duty", file.toString());
+    assertEquals(List.of(0, ""), List.of(duty.status(), duty.err()), duty.out());
+  }
+}
