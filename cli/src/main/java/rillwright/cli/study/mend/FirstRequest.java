@@ -14,26 +14,32 @@ import rillwright.cli.study.mend.change.LargerPipes;
 import rillwright.cli.study.mend.change.Valves;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.cli.study.solve.Solved;
+import rillwright.solver.network.Valve;
 import rillwright.solver.progress.Progress;
 
 /**
  * What should be done first? Only what is soon tried: valves and cleaning, then the next sizes of
  * pipe where friction is what is in the way, up to the first change that mends; else what a pump
- * would have to make.
+ * would have to make. In a large project nothing is tried.
  *
  * @param solved the project as it stands
  */
 public record FirstRequest(Solved solved) implements Request<MendAnswer> {
   private static final int MOST_TRIED = 8;
 
+  /** Lines times falls and valves: beyond, one trial takes longer than anybody waits for a hint. */
+  private static final int MOST_WORK = 12_000;
+
   @Override
   public MendAnswer answer(Project project, Progress progress) {
     long start = System.nanoTime();
     Site site = Site.of(project, solved.state(), solved.findings());
     Trials trials = new Trials(site);
-    List<Bound> bounds = Bounds.of(site, List.of(Bound.Kind.PIPE_FRICTION));
+    boolean isSoonTried = work(site) <= MOST_WORK;
+    List<Bound> bounds =
+        isSoonTried ? Bounds.of(site, List.of(Bound.Kind.PIPE_FRICTION)) : List.of();
     Optional<Remedy> first = Optional.empty();
-    if (!site.needs().isEmpty()) {
+    if (isSoonTried && !site.needs().isEmpty()) {
       first = trials.mending(Valves.marked(site)).or(() -> trials.mending(Cleaning.all(site)));
       if (bounds.stream().anyMatch(Bound::enough)) {
         first = first.or(() -> trials.mending(pipes(site)));
@@ -45,10 +51,15 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
         site.needs(),
         first.stream().toList(),
         bounds,
-        first.isPresent() ? Optional.empty() : MendRequest.duty(site),
+        first.isPresent() || !isSoonTried ? Optional.empty() : MendRequest.duty(site),
         MendRequest.USUAL_YEARS,
         Bought.currency(project),
         Effort.since(start, trials.count()));
+  }
+
+  private static int work(Site site) {
+    int lines = site.network().lines().size();
+    return lines * (site.targets().falls().size() + site.network().placed(Valve.class).size());
   }
 
   private static List<Candidate> pipes(Site site) {

@@ -2,7 +2,10 @@ package rillwright.solver.study.valvesetting;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.Targets;
@@ -14,7 +17,8 @@ import rillwright.solver.steady.SteadyState;
  *
  * <p>If one fall's way is wide open and all others are held to a share, it gets the less the larger
  * the share is; where it gets just the share, that is the largest that it allows. The fall that
- * allows the least governs.
+ * allows the least governs. No fall allows less than all get; so only the one that gets least is
+ * tried next.
  */
 final class ShareSearch {
   private static final double TOLERANCE = 1e-13;
@@ -46,25 +50,30 @@ final class ShareSearch {
     poorestFirst.sort(Comparator.comparingDouble(fall -> targets.shareAt(fall, open)));
     double best = targets.shareAt(poorestFirst.get(poorestFirst.size() - 1), open);
     PointName governing = poorestFirst.get(0);
-    for (PointName candidate : poorestFirst) {
+    Set<PointName> left = new LinkedHashSet<>(poorestFirst);
+    Optional<PointName> next = Optional.of(governing);
+    while (next.isPresent()) {
+      PointName candidate = next.get();
+      left.remove(candidate);
       double least = Math.max(0, targets.shareAt(candidate, open));
       if (least < best && surplus(candidate, best) < 0) {
         best = FallingRoot.find(share -> surplus(candidate, share), least, best, TOLERANCE);
         governing = candidate;
-        if (allGetIt(candidate, best)) {
-          break; // no fall allows less than all get
-        }
       }
+      next = poorest(left, governing, best);
     }
     return new Largest(best, governing);
   }
 
-  private boolean allGetIt(PointName governing, double share) {
+  /** The fall that gets least of those that do not get a share; empty if all get it. */
+  private Optional<PointName> poorest(Set<PointName> falls, PointName governing, double share) {
     try {
       SteadyState state = throttling.at(share, without(governing)).state();
-      return targets.shareAt(targets.worstIn(state), state) >= (1 - EXACT) * share;
+      return falls.stream()
+          .filter(fall -> targets.shareAt(fall, state) < (1 - EXACT) * share)
+          .min(Comparator.comparingDouble(fall -> targets.shareAt(fall, state)));
     } catch (NoBalance drawsGoShort) {
-      return false;
+      return falls.stream().findFirst();
     }
   }
 
