@@ -81,7 +81,7 @@ class BalanceCommandTest {
     assertTrue(
         Run.of("balance", PROJECT, "--set", change)
             .out()
-            .contains("Changed for this answer: " + change));
+            .contains("Changed with --set: " + change));
     assertTrue(
         Run.of("balance", PROJECT, "--set", change, "--format", "json").out().contains(change));
   }

@@ -84,7 +84,7 @@ class ChangesReportedTest {
     Run run = Run.of(with(command, "--set", CHANGE));
 
     assertEquals(0, run.status(), run.err());
-    assertTrue(run.out().contains("Changed for this answer: " + CHANGE + "\n"), run.out());
+    assertTrue(run.out().contains("Changed with --set: " + CHANGE + "\n"), run.out());
   }
 
   @ParameterizedTest(name = "{0}")
@@ -106,7 +106,7 @@ class ChangesReportedTest {
     Run json = Run.of(with(command, "--format", "json"));
 
     assertEquals(0, text.status(), text.err());
-    assertFalse(text.out().contains("Changed for this answer"), text.out());
+    assertFalse(text.out().contains("Changed with --set"), text.out());
     assertEquals(0, new ObjectMapper().readTree(json.out()).path("changed").size());
   }
 

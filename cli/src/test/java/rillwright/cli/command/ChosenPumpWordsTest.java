@@ -143,7 +143,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
   void findingsThatThrottlingRemovesAreNotReportedOfTheBest() throws IOException {
     sheet("strong.csv", TwinFalls.SHEET);
     String text = text("pumps", twin("title", "title"), "--from", list.toString());
-    Run.assertReported(text, "First is strong: meets the target when throttled");
+    Run.assertReported(text, "Ranked first: strong, meets the target when throttled");
     assertFalse(text.contains("short of the"), text);
   }
 

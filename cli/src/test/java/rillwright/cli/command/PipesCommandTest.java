@@ -176,7 +176,7 @@ class PipesCommandTest {
 
     assertTrue(run.out().contains("a larger pipe adds flow, saves nothing"), run.out());
     assertFalse(run.out().contains("in year"), run.out());
-    assertTrue(run.out().contains("Changed for this answer: " + STRONGER));
+    assertTrue(run.out().contains("Changed with --set: " + STRONGER));
   }
 
   @Test

@@ -88,7 +88,7 @@ class PumpsCommandTest extends ScratchSupplier {
     Run text = Run.of("pumps", LongStream.PROJECT, "--from", from, "--set", change);
     JsonNode answer = Run.json("pumps", LongStream.PROJECT, "--from", from, "--set", change);
 
-    assertTrue(text.out().contains("Changed for this answer: " + change), text.out());
+    assertTrue(text.out().contains("Changed with --set: " + change), text.out());
     assertEquals(change, answer.get("changed").get(0).stringValue());
   }
 

@@ -125,7 +125,7 @@ class RunningJsonTest {
     String page = text("duty", withPower() + "show: metric\n");
     String sentence =
         "10,000 L of \"pond\" turn over 8.64 times a day, once in 83 minutes of running.";
-    assertTrue(page.contains("At that flow: The " + sentence), page);
+    assertTrue(page.contains("At that flow the " + sentence), page);
     assertTrue(text("solve", withPower() + "show: metric\n").contains("The " + sentence));
   }
 

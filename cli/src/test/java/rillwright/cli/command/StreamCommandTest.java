@@ -172,7 +172,7 @@ class StreamCommandTest {
   void changesAreShown() {
     String change = "lines.intake.skimmer.sill=-200 mm";
     Run run = Run.of("stream", DRY, "--set", change);
-    assertTrue(run.out().contains("Changed for this answer: " + change), run.out());
+    assertTrue(run.out().contains("Changed with --set: " + change), run.out());
     assertFalse(run.out().contains("drawn down to the pump's intake"), run.out());
   }
 

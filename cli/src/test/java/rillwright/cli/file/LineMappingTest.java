@@ -116,23 +116,23 @@ class LineMappingTest {
     Friction pipe = new Friction.Roughness(1e-5);
     assertEquals(
         List.of(
-            new Run(1, new Bore(0.05), pipe, "50 mm inside"),
-            new Run(1, new Bore(0.04), pipe, "40 mm inside"),
-            new Run(1, new Bore(0.05), new Friction.DarcyFactor(0.03), "50 mm inside"),
-            new Run(1, new Bore(0.06), new Friction.HazenC(150), "60 mm inside")),
+            new Run(1, new Bore(0.05), pipe, "50 mm bore"),
+            new Run(1, new Bore(0.04), pipe, "40 mm bore"),
+            new Run(1, new Bore(0.05), new Friction.DarcyFactor(0.03), "50 mm bore"),
+            new Run(1, new Bore(0.06), new Friction.HazenC(150), "60 mm bore")),
         line.parts());
   }
 
   @Test
   void aPipeMaySayOnlyItsWallOrOnlyItsBore() {
     assertEquals(
-        new Run(1, new Bore(0.04), new Friction.DarcyFactor(0.02), "40 mm inside"),
+        new Run(1, new Bore(0.04), new Friction.DarcyFactor(0.02), "40 mm bore"),
         part(
             "{from: pond, to: low, pipe: {factor: 0.02}, parts: [run: {length: 1 m, inside: 40"
                 + " mm}]}",
             0));
     assertEquals(
-        new Run(1, new Bore(0.04), new Friction.HazenC(140), "40 mm inside"),
+        new Run(1, new Bore(0.04), new Friction.HazenC(140), "40 mm bore"),
         part(
             "{from: pond, to: low, pipe: {inside: 40 mm}, parts: [run: {length: 1 m, hazen c:"
                 + " 140}]}",

@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BalanceSchemaTest {
   private static final String BALANCE =
       """
-      {"kind": "balance", "title": "Demo 40", "changed": ["lines.up.valve.open=50 %"], "targetFraction": 0.9,
+      {"kind": "balance", "estimate": "only",
+       "title": "Demo 40", "changed": ["lines.up.valve.open=50 %"], "targetFraction": 0.9,
        "governing": "high fall",
        "falls": {"high fall": {"flowM3PerS": 0.0027, "targetM3PerS": 0.003},
          "notch": {"flowM3PerS": 0.001, "targetM3PerS": null}},

@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ChoiceSchemaTest {
   private static final String DUTY =
       """
-      {"kind": "duty", "title": "Demo 40", "line": "supply",
+      {"kind": "duty", "estimate": "only",
+       "title": "Demo 40", "line": "supply",
        "asTheyStand": {"flowM3PerS": 0.004, "headM": 4.1, "fallsM3PerS": {"high fall": 0.003}},
        "throttled": {"flowM3PerS": 0.0035, "headM": 3.9}, "governing": "high fall", "greatestFlowM3PerS": null, "leastShutOffM": null}
       """;
@@ -33,7 +34,8 @@ class ChoiceSchemaTest {
 
   private static final String PUMPS =
       """
-      {"kind": "pumps", "title": "Demo 40", "changed": [], "duty": DUTY, "years": 10, "currency": "USD",
+      {"kind": "pumps", "estimate": "only",
+       "title": "Demo 40", "changed": [], "duty": DUTY, "years": 10, "currency": "USD",
        "candidates": [{TRIED}], "faults": ["a.csv:1:1: empty"], "notBalanced": []}
       """
           .replace("DUTY", DUTY)
@@ -41,7 +43,8 @@ class ChoiceSchemaTest {
 
   private static final String PIPES =
       """
-      {"kind": "pipes", "title": "Demo 40", "changed": ["a.b=c"], "duty": DUTY, "years": 10, "currency": null,
+      {"kind": "pipes", "estimate": "only",
+       "title": "Demo 40", "changed": ["a.b=c"], "duty": DUTY, "years": 10, "currency": null,
        "candidates": [{"sizes": {"up": "2 in"}, TRIED, "materialCost": 90,
          "lines": {"up": {"velocityMPerS": 1.5, "frictionMPerM": null, "holdUpM3": 0.02}},
          "holdUpM3": 0.02, "paybackYears": 3.5, "samePump": false}],

@@ -8,7 +8,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class OddsSchemaTest {
   private static final String ODDS =
       """
-      {"kind": "odds", "title": "Demo 40", "samples": 10000, "seed": 1,
+      {"kind": "odds", "estimate": "only",
+       "title": "Demo 40", "samples": 10000, "seed": 1,
        "falls": {"high fall": {"chance": 0.83, "p5M3PerS": 0.002, "p50M3PerS": 0.003, "p95M3PerS": 0.004},
          "overflow": {"chance": null, "p5M3PerS": null, "p50M3PerS": null, "p95M3PerS": null}},
        "chanceOfAll": 0.83,

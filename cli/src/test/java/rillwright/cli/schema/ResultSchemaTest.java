@@ -17,7 +17,8 @@ import rillwright.cli.command.CatalogueCommand;
 class ResultSchemaTest {
   private static final String CHART =
       """
-      {"kind": "chart", "title": "Demo 40", "line": "supply",
+      {"kind": "chart", "estimate": "only",
+       "title": "Demo 40", "line": "supply",
        "systemCurve": [{"flowM3PerS": 0, "headM": 2.1}, {"flowM3PerS": 0.003, "headM": 3.6}],
        "greatestFlowM3PerS": null, "pumpCurve": [{"flowM3PerS": 0, "headM": 4.1}],
        "pumpCurveBeyond": [], "changed": [],
@@ -52,9 +53,9 @@ class ResultSchemaTest {
         "{}",
         "{\"kind\": \"fish\"}",
         "{\"kind\": \"catalogue\", \"pipes\": []}",
-        "{\"kind\": \"check\", \"title\": \"no findings\"}",
-        "{\"kind\": \"check\", \"title\": \"no points\", \"lines\": {}, \"pumps\": {}, \"notes\":"
-            + " [], \"findings\": []}",
+        "{\"kind\": \"check\", \"estimate\": \"only\", \"title\": \"no findings\"}",
+        "{\"kind\": \"check\", \"estimate\": \"only\", \"title\": \"no points\", \"lines\": {},"
+            + " \"pumps\": {}, \"notes\": [], \"findings\": []}",
         "{\"kind\": \"catalogue\", \"lips\": [{\"name\": \"metal\"}]}",
         "{\"kind\": \"duty\", \"title\": \"\", \"line\": \"up\", \"asTheyStand\": {\"flowM3PerS\":"
             + " 1, \"headM\": 2}, \"throttled\": null, \"governing\": null, \"findings\": []}"

@@ -8,7 +8,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SolveSchemaTest {
   private static final String SOLVED =
       """
-      {"kind": "solve", "title": "Demo 40", "converged": true, "iterations": 6,
+      {"kind": "solve", "estimate": "only",
+       "title": "Demo 40", "converged": true, "iterations": 6,
        "residuals": {"flowM3PerS": 2e-16, "headM": 3e-13},
        "points": {
          "pond": {"headM": 0.0, "determined": true, "flowM3PerS": -0.003},
@@ -37,7 +38,8 @@ class SolveSchemaTest {
 
   private static final String CONDITIONS =
       """
-      {"kind": "solveConditions", "title": "Demo 40", "offered": false, "allTargetsMet": true,
+      {"kind": "solveConditions", "estimate": "only",
+       "title": "Demo 40", "offered": false, "allTargetsMet": true,
        "worst": {"high fall": {"condition": "autumn", "targetM3PerS": 0.002, "targetFraction": 1.1, "met": true}},
        "conditions": [
          {"name": "as written", "changes": [], "noBalance": null, "solve":
@@ -54,8 +56,8 @@ class SolveSchemaTest {
       strings = {
         SOLVED,
         CONDITIONS,
-        "{\"kind\": \"check\", \"title\": \"Demo 40\", \"points\": {}, \"lines\": {}, \"pumps\":"
-            + " {}, \"notes\": [], \"findings\": [], \"changed\": []}"
+        "{\"kind\": \"check\", \"estimate\": \"only\", \"title\": \"Demo 40\", \"points\": {},"
+            + " \"lines\": {}, \"pumps\": {}, \"notes\": [], \"findings\": [], \"changed\": []}"
       })
   void resultsAreValid(String result) {
     ResultSchema.assertTakes(result);

@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StreamSchemaTest {
   private static final String STREAM =
       """
-      {"kind": "stream", "title": "Demo 40", "changed": [],
+      {"kind": "stream", "estimate": "only",
+       "title": "Demo 40", "changed": [],
        "streams": {"main": {"flowM3PerS": 0.002, "reaches": [
          {"kind": "step", "depthM": 0.01, "velocityMPerS": 0.3, "surfaceWidthM": 0.6, "froude": 1,
           "criticalDepthM": 0.01, "crestHeadM": null, "volumeM3": 0, "leastVolumeM3": 0,

@@ -8,7 +8,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WeakSchemaTest {
   private static final String WEAK =
       """
-      {"kind": "weak", "title": "Demo 40", "changed": ["a.b=c"],
+      {"kind": "weak", "estimate": "only",
+       "title": "Demo 40", "changed": ["a.b=c"],
        "readings": [{"at": "fall", "flowM3PerS": 0.002, "within": 0.0001, "asBuilt": 0.003},
          {"gauge": "high tap", "pressurePa": 900, "within": 50, "when": "pump off", "asBuilt": null}],
        "causes": [{"cause": "pump worn", "at": "supply", "part": 1, "probability": 0.7, "size": 0.6,

@@ -197,7 +197,7 @@ class WeakCommandTest {
     assertEquals(10.1 * 6894.76, shut.get("pressurePa").asDouble(), 1);
     WeakCall text =
         WeakCall.about(JOB, "--readings", file("text.yaml", SERVICE_CALL), "--set", change);
-    assertTrue(text.out().contains("! Changed for this answer: " + change), text.out());
+    assertTrue(text.out().contains("! Changed with --set: " + change), text.out());
   }
 
   @Test

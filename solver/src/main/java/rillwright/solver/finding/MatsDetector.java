@@ -48,10 +48,10 @@ final class MatsDetector implements Detector {
             .flow("flow", line.flowM3PerS())
             .then(" run over the top of \"" + name + "\"");
     return chamber.areaM2().isEmpty() || roomM <= 0
-        ? finding.then(". See where that would go.")
+        ? finding.then(". Check where that water would go.")
         : finding
             .then(" after ")
             .duration("timeToTop", roomM * chamber.areaM2().getAsDouble() / line.flowM3PerS())
-            .then(". See where that would go.");
+            .then(". Check where that water would go.");
   }
 }

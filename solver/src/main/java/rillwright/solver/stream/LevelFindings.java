@@ -156,7 +156,7 @@ final class LevelFindings {
               .depth("aboveOverflow", stopped - budget.overflowM().getAsDouble())
               .then(
                   " above its overflow, if it was topped up while running; what stands above it"
-                      + " runs away at each stop and must be filled up again. Top up with the pump"
+                      + " is lost at each stop and must be topped up again. Top up with the pump"
                       + " off, or lead the overflow somewhere safe."));
     }
   }

@@ -108,7 +108,8 @@ final class ReachFindings {
       findings.add(
           at(Severity.ADVICE, "too-shallow", " runs only about ")
               .depth("depth", depth)
-              .then(" deep: wet stones rather than a stream. Make it narrower or send more."));
+              .then(
+                  " deep: wet stones rather than a stream. Make it narrower or send more water."));
     }
   }
 

@@ -101,9 +101,9 @@ final class StrayWaterFindings {
             .then(" run over the edge there");
     OptionalDouble seconds = secondsToStarve(flowM3PerS);
     return seconds.isEmpty()
-        ? finding.then(". See where that would go.")
+        ? finding.then(". Check where that water would go.")
         : finding
-            .then("; led away from \"" + basin.value() + "\", they take it down in ")
+            .then("; if they do not come back to \"" + basin.value() + "\", it is down in ")
             .figure(
                 "timeToStarve",
                 seconds.getAsDouble(),
@@ -113,7 +113,7 @@ final class StrayWaterFindings {
                 budget.starve().get().drawsAir()
                     ? " to the level at which the pump draws air."
                     : " to the level at which its skimmer starves the pump.")
-            .then(" See where that would go.");
+            .then(" Check where that water would go.");
   }
 
   private static String inWords(Wording wording, double seconds) {

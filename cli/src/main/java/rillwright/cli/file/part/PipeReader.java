@@ -95,7 +95,7 @@ public final class PipeReader {
     OptionalDouble inside = fields.find("inside", Measure.SMALL_LENGTH, Limits.BORE);
     Optional<String> size = fields.findText("size");
     if (inside.isPresent()) {
-      String label = fields.findText("inside").map(text -> text + " inside").orElse("");
+      String label = fields.findText("inside").map(text -> text + " bore").orElse("");
       return ofBore(inside.getAsDouble(), label);
     }
     if (size.isEmpty()) {

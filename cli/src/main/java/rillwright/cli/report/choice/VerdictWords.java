@@ -159,9 +159,9 @@ public final class VerdictWords {
     }
     OptionalDouble lift = demand.liftM(verdict.worst());
     if (verdict.kind() == Verdict.Kind.CANNOT_LIFT) {
-      return "Its "
+      return "Its shut-off head of "
           + units.head(trial.set().headAt(0))
-          + " at no flow do not reach the lift of "
+          + " is below the static head of "
           + units.head(lift.orElseThrow())
           + "; a larger pipe does not help.";
     }

@@ -71,7 +71,9 @@ public record SharedFinding<A>(List<Made<A>> made) {
     boolean alike = made.stream().allMatch(one -> one.finding().message(wording).equals(message));
     return "In "
         + conditions()
-        + (alike ? ": " : " (figures of \"" + shown.where().condition() + "\"): ")
+        + (alike || made.size() == 1
+            ? ": "
+            : " (figures of \"" + shown.where().condition() + "\"): ")
         + message;
   }
 

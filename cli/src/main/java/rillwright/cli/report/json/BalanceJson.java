@@ -9,6 +9,7 @@ import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.balance.BalanceRemarks;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.balance.BalanceAnswer;
@@ -76,7 +77,7 @@ public final class BalanceJson {
               it -> it.set.sensitivityM3PerSPerDegree());
 
   static final Shape<BalanceAnswer> SHAPE =
-      Shape.<BalanceAnswer>answer(
+      Estimate.<BalanceAnswer>answer(
               "balance",
               "How to set the valves so that every fall gets the same multiple of its target.")
           .words("title", Meaning.TITLE, BalanceAnswer::title)

@@ -5,6 +5,7 @@ import java.util.Optional;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.NoBalanceWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.condition.Case;
@@ -70,7 +71,7 @@ public final class CasesJson {
   }
 
   private static <A> Shape<Cases<A>> shape(String study, Value<A> shown) {
-    return Shape.<Cases<A>>answer(
+    return Estimate.<Cases<A>>answer(
             study + "Conditions", "What \"" + study + "\" says of a project in conditions.")
         .words("title", Meaning.TITLE, Cases::title)
         .list("changed", Value.words(), Meaning.CHANGED, Cases::changes)

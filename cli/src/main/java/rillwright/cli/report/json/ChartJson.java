@@ -9,6 +9,7 @@ import java.util.Optional;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.study.curve.Curves;
 import rillwright.curves.chart.content.CurvePoint;
 import rillwright.curves.trace.PumpTrace;
@@ -31,7 +32,7 @@ public final class ChartJson {
           .numberOrNull("powerW", POWER, "Power there.", at -> at.set.powerAt(at.flowM3PerS));
 
   static final Shape<Curves> SHAPE =
-      Shape.<Curves>answer("chart", "The system curve against the pump curve.")
+      Estimate.<Curves>answer("chart", "The system curve against the pump curve.")
           .words("title", Meaning.TITLE, Curves::title)
           .words("line", "The line that the pump stands in.", it -> it.place().line().value())
           .list(

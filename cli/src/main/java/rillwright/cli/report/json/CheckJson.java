@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.check.CheckNotes;
 import rillwright.cli.report.text.PartWords;
 import rillwright.cli.report.text.PointWords;
@@ -91,7 +92,7 @@ public final class CheckJson {
               sheet -> sheet.curve().isLevelled());
 
   static final Shape<Checked> SHAPE =
-      Shape.<Checked>answer("check", "What the file says.")
+      Estimate.<Checked>answer("check", "What the file says.")
           .words("title", Meaning.TITLE, Checked::title)
           .each(
               "points",

@@ -12,6 +12,7 @@ import java.util.function.ToDoubleFunction;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.compare.Compared;
 import rillwright.cli.study.compare.Entered;
@@ -62,7 +63,7 @@ public final class CompareJson {
               it -> word(it.better()));
 
   static final Shape<Compared> SHAPE =
-      Shape.<Compared>answer("compare", "Two projects side by side.")
+      Estimate.<Compared>answer("compare", "Two projects side by side.")
           .words("title", Meaning.TITLE, Compared::title)
           .truth("same", "Whether nothing differs in files and figures.", Compared::alike)
           .member("a", PROJECT, "The first project.", Compared::a)

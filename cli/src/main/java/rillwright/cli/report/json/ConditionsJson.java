@@ -7,6 +7,7 @@ import java.util.Optional;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.study.condition.Case;
 import rillwright.cli.study.condition.SolvedConditions;
 import rillwright.cli.study.solve.Solved;
@@ -39,7 +40,8 @@ public final class ConditionsJson {
       SolveJson.SHAPE.of(solved -> new SolveJson(solved, false));
 
   static final Shape<SolvedConditions> SHAPE =
-      Shape.<SolvedConditions>answer("solveConditions", "A project solved in several conditions.")
+      Estimate.<SolvedConditions>answer(
+              "solveConditions", "A project solved in several conditions.")
           .words("title", Meaning.TITLE, it -> it.solved().title())
           .ifAny(
               "changed",

@@ -11,6 +11,7 @@ import java.util.Optional;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRunning;
 import rillwright.curves.sheet.Price;
@@ -91,7 +92,7 @@ public record DutyJson(DutyAnswer answer, boolean whole) {
               turnover -> turnover.perDay());
 
   static final Shape<DutyJson> SHAPE =
-      Shape.<DutyJson>answer("duty", "Flow and head that the pump must make.")
+      Estimate.<DutyJson>answer("duty", "Flow and head that the pump must make.")
           .words("title", Meaning.TITLE, it -> it.answer.title())
           .words(
               "line", "The line that the pump stands in.", it -> it.answer.place().line().value())

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.mend.RemedyWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
@@ -87,7 +88,7 @@ public final class MendJson {
               "enough", "Whether that is enough for every fall that lacks water.", Bound::enough);
 
   static final Shape<MendAnswer> SHAPE =
-      Shape.<MendAnswer>answer("mend", "Changes that were tried, and what each would bring.")
+      Estimate.<MendAnswer>answer("mend", "Changes that were tried, and what each would bring.")
           .words("title", Meaning.TITLE, MendAnswer::title)
           .list("changed", Value.words(), Meaning.CHANGED, MendAnswer::changes)
           .list("needs", NEED, "What does not do what it should.", MendAnswer::needs)

@@ -10,6 +10,7 @@ import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.odds.Remarks;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.odds.OddsAnswer;
@@ -84,7 +85,8 @@ public final class OddsJson {
               Odds.Tally::contradictory);
 
   static final Shape<OddsAnswer> SHAPE =
-      Shape.<OddsAnswer>answer("odds", "What is to be expected, given what is not known exactly.")
+      Estimate.<OddsAnswer>answer(
+              "odds", "What is to be expected, given what is not known exactly.")
           .words("title", Meaning.TITLE, OddsAnswer::title)
           .ifAny(
               "changed",

@@ -16,6 +16,7 @@ import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.choice.GravityAnswer;
 import rillwright.cli.study.choice.PipesAnswer;
@@ -120,7 +121,7 @@ public record PipesJson(
           .truth("samePump", "Whether it runs the same pump.", it -> it.pays.samePump);
 
   static final Shape<PipesJson> SHAPE =
-      Shape.<PipesJson>answer("pipes", "Sizes of pipe tried in the project, the best first.")
+      Estimate.<PipesJson>answer("pipes", "Sizes of pipe tried in the project, the best first.")
           .words("title", Meaning.TITLE, PipesJson::title)
           .list("changed", Value.words(), Meaning.CHANGED, PipesJson::changes)
           .orNull(

@@ -13,6 +13,7 @@ import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.check.SheetRemarks;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.sheet.MeterCurrent;
@@ -146,7 +147,7 @@ public final class PumpJson {
           .list("notes", Value.words(), "What is doubtful, or taken beyond it.", Told::remarks);
 
   static final Shape<PumpSheets> SHAPE =
-      Shape.<PumpSheets>answer("pump", "What was understood of data sheets.")
+      Estimate.<PumpSheets>answer("pump", "What was understood of data sheets.")
           .list("sheets", SHEET, "In the order asked.", PumpJson::told);
 
   private PumpJson() {}

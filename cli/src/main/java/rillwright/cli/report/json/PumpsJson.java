@@ -6,13 +6,14 @@ import rillwright.cli.file.fault.Fault;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.choice.PumpsAnswer;
 
 /** Pumps tried, for programs. */
 public final class PumpsJson {
   static final Shape<PumpsAnswer> SHAPE =
-      Shape.<PumpsAnswer>answer("pumps", "Pumps of a list tried in the project, the best first.")
+      Estimate.<PumpsAnswer>answer("pumps", "Pumps of a list tried in the project, the best first.")
           .words("title", Meaning.TITLE, PumpsAnswer::title)
           .list("changed", Value.words(), Meaning.CHANGED, PumpsAnswer::changes)
           .member("duty", DutyJson.SHAPE, "What is asked.", it -> DutyJson.within(it.duty()))

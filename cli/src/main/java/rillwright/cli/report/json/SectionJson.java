@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.NoBalanceWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.section.Measures;
@@ -138,7 +139,7 @@ public final class SectionJson {
               it -> it.way.stations().stream().map(at -> new Met(at, it.water)).toList());
 
   static final Shape<Section> SHAPE =
-      Shape.<Section>answer("section", "Elevations and heads along the water's ways.")
+      Estimate.<Section>answer("section", "Elevations and heads along the water's ways.")
           .words("title", Meaning.TITLE, Section::title)
           .truth("converged", "Whether there is a balanced state.", it -> it.state().isPresent())
           .orNull(

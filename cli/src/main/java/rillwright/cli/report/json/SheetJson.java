@@ -10,6 +10,7 @@ import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.text.visit.ReadingWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
@@ -76,7 +77,7 @@ public final class SheetJson {
           .numberOrNull("high", Quantity.NUMBER, "The most to accept.", read -> band(read, false));
 
   static final Shape<SheetAnswer> SHAPE =
-      Shape.<SheetAnswer>answer(
+      Estimate.<SheetAnswer>answer(
               "sheet",
               "A job sheet: the answers that it is put together of. Valves that are marked"
                   + " adjustable are set as \"balance\" says; \"solve\", \"mend\" and \"stream\""

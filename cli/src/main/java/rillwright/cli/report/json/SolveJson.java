@@ -9,6 +9,7 @@ import java.util.Optional;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.solve.Solved;
 import rillwright.solver.steady.LineState;
@@ -63,7 +64,7 @@ public record SolveJson(Solved solved, boolean whole) {
           .number("headM", METRES.from(0), "Largest error of any head.", SteadyState::headErrorM);
 
   static final Shape<SolveJson> SHAPE =
-      Shape.<SolveJson>answer("solve", "What flows where, at what head.")
+      Estimate.<SolveJson>answer("solve", "What flows where, at what head.")
           .words("title", Meaning.TITLE, it -> it.solved.title())
           .member(
               "converged",

@@ -17,6 +17,7 @@ import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.solver.network.PointName;
@@ -221,7 +222,7 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
           .list("moments", MOMENT, "In order of time.", TimeCourse::moments);
 
   static final Shape<StreamJson> SHAPE =
-      Shape.<StreamJson>answer(
+      Estimate.<StreamJson>answer(
               "stream", "Depth and speed in each reach, water in transit, levels of basins.")
           .words("title", Meaning.TITLE, it -> it.answer.title())
           .list("changed", Value.words(), Meaning.CHANGED, it -> it.answer.changes())

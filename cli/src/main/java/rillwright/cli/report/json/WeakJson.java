@@ -6,6 +6,7 @@ import static rillwright.cli.json.Quantity.SHARE;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
+import rillwright.cli.report.Estimate;
 import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
@@ -57,7 +58,7 @@ public final class WeakJson {
           .list("predicted", EXPECTED, "What it would be by each cause.", NextReading::predicted);
 
   static final Shape<WeakAnswer> SHAPE =
-      Shape.<WeakAnswer>answer("weak", "Which causes explain the readings, most likely first.")
+      Estimate.<WeakAnswer>answer("weak", "Which causes explain the readings, most likely first.")
           .words("title", Meaning.TITLE, WeakAnswer::title)
           .list("changed", Value.words(), Meaning.CHANGED, WeakAnswer::changes)
           .list(

@@ -29,11 +29,10 @@ public final class BoundWords {
 
   private static String nothing(Bound.Kind kind, String at) {
     return switch (kind) {
-      case VALVES -> "Valves: none that is opened or shut gives " + at + " more.";
+      case VALVES -> "Valves: opening or closing one gives " + at + " no more.";
       case CLEANING -> "Cleaning: nothing on the way to " + at + " is clogged in the file.";
       case FITTINGS -> "Fittings: freer ones on the way to " + at + " give it no more.";
-      case PUMP_SPEED ->
-          "Pump speed: a faster pump gives " + at + " no more, or it runs at full speed.";
+      case PUMP_SPEED -> "Pump speed: no speed up to full speed gives " + at + " more.";
       case PIPE_FRICTION -> "Pipe: wider pipe on the way to " + at + " gives it no more.";
     };
   }

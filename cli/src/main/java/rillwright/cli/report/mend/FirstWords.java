@@ -75,11 +75,12 @@ public final class FirstWords {
         .flatMap(duty -> duty.duty().throttled())
         .map(
             duty ->
-                "It takes a pump that makes "
+                "A pump that makes "
                     + units.flow(duty.flowM3PerS())
                     + " at "
                     + units.head(duty.headM())
-                    + "; \"rillwright mend\" tries other changes, and the pumps of a folder.");
+                    + " would meet the targets; \"rillwright mend\" tries other changes, and the"
+                    + " pumps of a folder.");
   }
 
   /** What cannot do it, for each fall that lacks water. */

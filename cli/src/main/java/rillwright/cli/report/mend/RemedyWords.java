@@ -65,7 +65,7 @@ public final class RemedyWords {
               + step.name();
       case SPEED -> "run the pump of " + at + " at " + units.share(step.figure()) + " speed";
       case MORE_PARALLEL -> together(step, units) + " side by side";
-      case MORE_IN_SERIES -> together(step, units) + " one after the other";
+      case MORE_IN_SERIES -> together(step, units) + " in series";
       case OTHER_PUMP -> "take pump " + step.name() + " for " + at;
       case WIDER_MOUTH -> "take a skimmer mouth of " + units.width(step.figure()) + " in " + at;
       case LOWER_SILL -> "set the skimmer's sill of " + at + " to " + units.width(step.figure());

@@ -9,7 +9,12 @@ public final class TurnoverWords {
 
   /** In one sentence. */
   public static String of(Turnover turnover, ShownUnits units) {
-    return "The "
+    return "T" + clause(turnover, units).substring(1);
+  }
+
+  /** The same within a sentence. */
+  public static String clause(Turnover turnover, ShownUnits units) {
+    return "the "
         + units.volume(turnover.volumeM3())
         + " of \""
         + turnover.basin().value()

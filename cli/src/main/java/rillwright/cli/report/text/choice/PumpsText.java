@@ -223,9 +223,9 @@ public final class PumpsText {
     } else {
       RatedTrial best = does.get(0);
       page.paragraph(
-          "First is "
+          "Ranked first: "
               + SetupWords.of(best.trial().setup(), units)
-              + ": "
+              + ", "
               + judged(best).full()
               + "."
               + YearWords.of(answer.year(), best.trial(), units, answer.currency()));

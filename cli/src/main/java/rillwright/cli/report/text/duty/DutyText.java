@@ -192,7 +192,7 @@ public final class DutyText {
     takes
         .turnover()
         .ifPresent(
-            turnover -> page.paragraph("At that flow: " + TurnoverWords.of(turnover, units)));
+            turnover -> page.paragraph("At that flow " + TurnoverWords.clause(turnover, units)));
   }
 
   private void power(DutyRunning takes) {

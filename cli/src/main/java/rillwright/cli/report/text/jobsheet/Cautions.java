@@ -28,7 +28,7 @@ final class Cautions {
   private Cautions() {}
 
   static void print(SheetAnswer answer, PageBuilder page) {
-    page.heading("BEFORE ANYONE GETS HURT");
+    page.heading("SAFETY");
     List<String> all = new ArrayList<>();
     if (answer.network().lines().stream().anyMatch(line -> line.has(Run.class))) {
       all.add(SiteCautions.DIGGING);

@@ -41,7 +41,7 @@ final class CustomerSheet {
     remarks.at(Fall.class, Outlet.class, Basin.class);
     answer.asSet().ifPresent(sheet::runningCost);
     YearOfCare.print(answer, sheet.page);
-    sheet.page.heading("KEEP SAFE");
+    sheet.page.heading("SAFETY");
     Cautions.ofWater(answer).forEach(caution -> sheet.page.marked("- ", caution));
     if (Cautions.isPumped(answer.network())) {
       sheet.page.marked(
@@ -92,7 +92,7 @@ final class CustomerSheet {
     if (takes.pumps() == 0) {
       return;
     }
-    page.heading("WHAT IT COSTS TO RUN");
+    page.heading("RUNNING COST");
     if (takes.powerW().isEmpty()) {
       page.paragraph("The power of a pump is not known yet; a watt meter tells it.");
       return;

@@ -24,7 +24,7 @@ final class FindingsList {
     for (Finding finding : all(set)) {
       found.putIfAbsent(finding.message(units), finding);
     }
-    page.heading("FINDINGS, THE GRAVEST FIRST");
+    page.heading("WARNINGS AND NOTES");
     if (found.isEmpty()) {
       page.paragraph("No warnings from these checks.");
     }

@@ -121,7 +121,7 @@ public final class SheetText {
   private void assumed() {
     List<String> notes = CheckNotes.assumed(answer.checked());
     if (!notes.isEmpty()) {
-      page.heading("WHAT WAS ASSUMED");
+      page.heading("ASSUMPTIONS");
       notes.forEach(note -> page.marked("- ", SheetHead.sentence(note)));
     }
   }

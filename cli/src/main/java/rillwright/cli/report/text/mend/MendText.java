@@ -73,10 +73,10 @@ public final class MendText {
     MendText text = new MendText(answer, page);
     List<Remedy> mending = answer.mendingAll();
     if (mending.isEmpty()) {
-      page.heading("WHAT WOULD MEND IT");
+      page.heading("REMEDIES");
       page.marked("! ", NOTHING_MENDS);
     } else {
-      page.table(text.remedies("WHAT WOULD MEND IT, BEST FIRST", shown(mending, most)));
+      page.table(text.remedies("REMEDIES, BEST FIRST", shown(mending, most)));
       page.paragraph(COSTS);
     }
     text.duty();
@@ -97,13 +97,13 @@ public final class MendText {
     }
     page.table(needs());
     if (!mending.isEmpty()) {
-      page.table(remedies("THIS MENDS IT, BEST FIRST", shown(mending, MOST_MENDING)));
+      page.table(remedies("MEET EVERY TARGET, BEST FIRST", shown(mending, MOST_MENDING)));
       more(mending, MOST_MENDING);
       page.paragraph(COSTS);
     }
-    page.tableOfAny(remedies("THIS MENDS ONLY A PART", shown(some, MOST_OTHERS)));
+    page.tableOfAny(remedies("MEET SOME TARGETS", shown(some, MOST_OTHERS)));
     more(some, MOST_OTHERS);
-    page.tableOfAny(remedies("THIS DOES NOT, NEAREST FIRST", shown(others, MOST_OTHERS)));
+    page.tableOfAny(remedies("FALL SHORT, NEAREST FIRST", shown(others, MOST_OTHERS)));
     more(others, MOST_OTHERS);
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
       page.paragraph(COSTS);
@@ -213,7 +213,7 @@ public final class MendText {
       page.marked("! ", NOTHING_MENDS);
       return;
     }
-    page.paragraph("To see all of it with one of these changes, give it to any command:");
+    page.paragraph("Any command shows the whole answer with one of these changes:");
     int number = 0;
     for (Remedy remedy : shown(mending, MOST_SET)) {
       number++;

@@ -92,6 +92,9 @@ final class LevelsTable {
   /** "5 in above the sill". */
   private String against(double level, double mark, String words) {
     double above = level - mark;
-    return units.depth(Math.abs(above)) + (above < 0 ? " below " : " above ") + words;
+    String depth = units.depth(Math.abs(above));
+    return depth.startsWith("0 ")
+        ? "level with " + words
+        : depth + (above < 0 ? " below " : " above ") + words;
   }
 }

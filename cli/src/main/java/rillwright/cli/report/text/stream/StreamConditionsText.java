@@ -184,7 +184,7 @@ public final class StreamConditionsText {
       page.marked(
           "! ",
           name
-              + " does not hold its pump in "
+              + " does not keep its pump supplied in "
               + String.join(", ", without)
               + ". For details of one condition run \"rillwright stream\" with its changes given by"
               + " --set.");

@@ -112,9 +112,9 @@ public final class StreamText {
     }
     String first =
         followed.firstReturnS().isPresent()
-            ? "The first water returns "
-                + units.duration(followed.firstReturnS().getAsDouble())
-                + " after the start, all"
+            ? "The first water returns within "
+                + units.duration(Math.max(60, followed.firstReturnS().getAsDouble()))
+                + " of the start, all"
             : "All";
     String steady =
         first
@@ -128,8 +128,8 @@ public final class StreamText {
     page.paragraph(
         (comeToRest() ? steady : moving)
             + units.duration(followed.last().timeS() - followed.stopsAtS())
-            + " after the stop (slower than 1 mm an hour). Volume check from the levels: no water"
-            + " is lost or made; "
+            + " after the stop (slower than 1 mm, 1/16 in, an hour). Volume check from the levels:"
+            + " no water is lost or made; "
             + kept(followed)
             + "."
             + (followed.ranOverM3() > 0

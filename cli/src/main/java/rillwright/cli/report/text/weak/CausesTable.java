@@ -26,7 +26,7 @@ final class CausesTable {
    */
   static void print(WeakAnswer answer, int letters, PageBuilder page) {
     int group = answer.diagnosis().firstGroup().size();
-    TableBuilder table = heading("FIRST GROUP");
+    TableBuilder table = heading("MOST LIKELY");
     rows(table, answer, answer.diagnosis().firstGroup(), 0);
     page.table(table);
     page.paragraph(apart(answer, group));

@@ -18,7 +18,7 @@ final class Remedies {
   private Remedies() {}
 
   static void print(WeakAnswer answer, PageBuilder page) {
-    page.heading("WHAT TO DO");
+    page.heading("REMEDIES");
     Map<String, String> letters = new LinkedHashMap<>();
     List<Explanation> causes = answer.diagnosis().causes();
     int group = answer.diagnosis().firstGroup().size();

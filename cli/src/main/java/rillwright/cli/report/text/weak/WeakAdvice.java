@@ -112,7 +112,7 @@ final class WeakAdvice {
     }
     return Optional.of(
         words.opening(next.what())
-            + " separates "
+            + ": this reading separates "
             + shown(next, one)
             + " from "
             + shown(next, other)
