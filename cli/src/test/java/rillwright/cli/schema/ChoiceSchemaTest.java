@@ -28,7 +28,7 @@ class ChoiceSchemaTest {
        "fallsM3PerS": {"high fall": 0.003},
        "operatingPoint": {"flowM3PerS": 0.003, "headM": 4, "powerW": 200, "wireToWater": 0.5},
        "throttledPoint": null, "shareOfRange": 0.6, "shareOfBestEfficiencyFlow": null,
-       "energyKwhPerYear": 1700, "costPerYear": null, "turnoversPerDay": {}, "price": null, "costOverYears": 4000, "verdict": "meets the target", "verdictCode": "meets-target",
+       "energyKwhPerYear": 1700, "costPerYear": null, "turnoversPerDay": {}, "price": null, "costOverYears": 4000, "attainableFraction": null, "verdict": "meets the target", "verdictCode": "meets-target",
        "findings": []\
       """;
 
@@ -83,9 +83,9 @@ class ChoiceSchemaTest {
   @ValueSource(
       strings = {
         DUTY,
-        "{\"kind\": \"duty\", \"title\": \"\", \"line\": \"up\", \"asTheyStand\": null,"
-            + " \"throttled\": null, \"governing\": null, \"greatestFlowM3PerS\": 0.001,"
-            + " \"leastShutOffM\": null, \"findings\": []}"
+        "{\"kind\": \"duty\", \"estimate\": \"\", \"title\": \"\", \"line\": \"up\","
+            + " \"asTheyStand\": null, \"throttled\": null, \"governing\": null,"
+            + " \"greatestFlowM3PerS\": 0.001, \"leastShutOffM\": null, \"findings\": []}"
       })
   void resultsAreValid(String result) {
     ResultSchema.assertTakes(result);

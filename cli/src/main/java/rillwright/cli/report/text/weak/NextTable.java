@@ -79,7 +79,7 @@ final class NextTable {
     TableBuilder table =
         new TableBuilder("READ NEXT")
             .column("", Side.LEFT)
-            .column("information", Side.RIGHT)
+            .column("info", Side.RIGHT)
             .column("work", Side.RIGHT);
     causes.columns().forEach(cause -> table.column("by " + cause.letter(), Side.RIGHT));
     boolean anyAlike = rows.stream().anyMatch(row -> causes.areAlike(row, words));
