@@ -6,17 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rillwright.cli.command.Rillwright;
 import rillwright.cli.command.Run;
-import rillwright.cli.schema.PublishedSchema;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What the README shows works as it is written there. */
 class ReadmeTest {
@@ -48,27 +45,40 @@ class ReadmeTest {
     assertTrue(count > 5, count + " links");
   }
 
+  /** Its commands are taken by the program, with the files that they name. */
   @Test
-  void itNamesEveryFieldOfAProject() throws IOException {
-    String readme = Files.readString(README);
-    Set<String> fields = new TreeSet<>();
-    addFields(JsonMapper.shared().readTree(PublishedSchema.PROJECT.text()), fields);
-    List<String> missing =
-        fields.stream()
-            .filter(
-                field ->
-                    !Pattern.compile("(?<![a-z])" + Pattern.quote(field) + "(?![a-z])")
-                        .matcher(readme)
-                        .find())
-            .toList();
-    assertTrue(fields.size() > 80, fields.size() + " fields");
-    assertEquals(List.of(), missing);
+  void itsCommandsAreTaken() throws IOException {
+    String readme = Files.readString(README).replace("\\\n", " ");
+    Matcher commands = Pattern.compile("(?m)^rillwright (.*)$").matcher(readme);
+    int count = 0;
+    while (commands.find()) {
+      String[] words =
+          Pattern.compile("\"[^\"]*\"|\\S+")
+              .matcher(commands.group(1))
+              .results()
+              .map(word -> word.group().replace("\"", ""))
+              .toArray(String[]::new);
+      Main.commandLine().parseArgs(words);
+      for (String word : words) {
+        assertTrue(!word.startsWith("examples/") || Files.exists(Path.of("..", word)), word);
+      }
+      count++;
+    }
+    assertTrue(count > 2, count + " commands");
   }
 
-  private static void addFields(JsonNode schema, Set<String> fields) {
-    if (schema.has("properties")) {
-      fields.addAll(schema.get("properties").propertyNames());
-    }
-    schema.forEach(below -> addFields(below, fields));
+  @Test
+  void itNamesEveryCommandAndEveryTopicOfHelp() throws IOException {
+    String readme = Files.readString(README);
+    List<String> words = new ArrayList<>(Rillwright.listShown(Main.commandLine().getCommandSpec()));
+    Run.of("help")
+        .out()
+        .lines()
+        .filter(line -> line.matches("  [a-z]+  .*"))
+        .forEach(line -> words.add(line.strip().split(" ", 2)[0]));
+    List<String> missing =
+        words.stream().filter(word -> !readme.matches("(?s).*`" + word + "[` ].*")).toList();
+    assertTrue(words.size() > 25, words::toString);
+    assertEquals(List.of(), missing);
   }
 }
