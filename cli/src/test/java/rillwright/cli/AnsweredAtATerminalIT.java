@@ -31,7 +31,7 @@ class AnsweredAtATerminalIT {
         new ProcessBuilder(
                 SCRIPT.toString(),
                 "-qec",
-                "'" + java + "' -jar '" + PackedJar.FILE + "' new pond.yaml",
+                "stty rows 24 cols 80; '" + java + "' -jar '" + PackedJar.FILE + "' new pond.yaml",
                 "/dev/null")
             .directory(folder.toFile())
             .redirectErrorStream(true)

@@ -37,7 +37,11 @@ public final class LineEditor implements Dialogue, AutoCloseable {
     try {
       Terminal terminal =
           TerminalBuilder.builder().system(true).provider(PROVIDER).dumb(false).build();
-      return Optional.of(new LineEditor(terminal));
+      if (terminal.getSize().getColumns() > NARROWEST) {
+        return Optional.of(new LineEditor(terminal));
+      }
+      terminal.close();
+      return Optional.empty();
     } catch (IOException | IllegalStateException none) {
       return Optional.empty();
     }
@@ -45,8 +49,7 @@ public final class LineEditor implements Dialogue, AutoCloseable {
 
   @Override
   public void say(String paragraph) {
-    int columns = terminal.getSize().getColumns();
-    int width = columns > NARROWEST ? Math.min(WIDEST, columns - 1) : WIDEST;
+    int width = Math.max(NARROWEST, Math.min(WIDEST, terminal.getSize().getColumns() - 1));
     terminal.writer().println();
     Wrapping.lines(paragraph, width).forEach(terminal.writer()::println);
     terminal.flush();
