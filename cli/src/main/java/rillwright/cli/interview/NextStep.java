@@ -27,9 +27,12 @@ public record NextStep(String command, String options, String words) {
       steps.add(of("solve", "what flows where"));
     }
     if (answers.isJob(Questions.EXISTING)) {
-      steps.add(of("weak", "once the readings are filled in: why the fall is weak"));
-    }
-    if (!chosen) {
+      steps.add(
+          of(
+              "weak",
+              "why the fall is weak, once the readings "
+                  + (chosen ? "are filled in" : "and the pump's own data sheet are in the file")));
+    } else if (!chosen) {
       steps.add(of("duty", "the flow and head that the pump must make"));
       steps.add(new NextStep("pumps", " --from FOLDER", "which data sheets of a folder meet it"));
     }

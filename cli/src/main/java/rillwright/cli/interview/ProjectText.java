@@ -265,16 +265,16 @@ final class ProjectText {
     add(
         """
 
-        # What was read on the day: put in what you read, take the # away, then run "rillwright weak".
+        # What is read on the day: write it for the ___, take the first # away, run "rillwright weak".
         # Shut a valve for ten seconds at most, never on soft hose or with a positive-displacement pump.
         # readings:
-        #   - {at: fall, bucket: %s, time: 8 s}
-        #   - {at: fall, crest head: %s}                # a ruler upstream of the crest
-        #   - {gauge: G1, pressure: %s}
-        #   - {gauge: G1, pressure: %s, when: valve shut, valve: supply}
-        #   - {pump: supply, power: 300 W}                  # a watt meter
+        #   - {at: fall, bucket: %s, time: ___ s}
+        #   - {at: fall, crest head: ___ %s}      # a ruler upstream of the crest
+        #   - {gauge: G1, pressure: ___ %s}
+        #   - {gauge: G1, pressure: ___ %s, when: valve shut, valve: supply}
+        #   - {pump: supply, power: ___ W}        # a watt meter
         # signs: [since weeks, no bubbles]
         """,
-        in("5 gal", "20 L"), in("0.6 in", "15 mm"), in("4.2 psi", "29 kPa"), in("6 psi", "41 kPa"));
+        in("5 gal", "20 L"), in("in", "mm"), in("psi", "kPa"), in("psi", "kPa"));
   }
 }

@@ -45,7 +45,7 @@ public record Run(int status, String out, String err) {
   }
 
   /** Words stand in a text. */
-  static void assertReported(String text, String... words) {
+  public static void assertReported(String text, String... words) {
     for (String word : words) {
       assertTrue(text.contains(word), word + " in: " + text);
     }

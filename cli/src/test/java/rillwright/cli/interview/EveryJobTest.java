@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.command.Run;
 
 /** Enter alone makes a project of each job that balances, in either unit system. */
@@ -49,5 +50,20 @@ class EveryJobTest {
     Files.writeString(file, Draft.of(answers, file).text());
     Run duty = Run.of("duty", file.toString());
     assertEquals(List.of(0, ""), List.of(duty.status(), duty.err()), duty.out());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"us", "metric"})
+  void theReadingsOfAnExistingJobNeedOnlyTheirNumbers(String units) throws IOException {
+    Path file = folder.resolve("p.yaml");
+    Answers answers = Answers.NONE.with("units", units).with("job", "existing");
+    String text = Draft.of(answers, file).text();
+    int at = text.indexOf("# readings:");
+    Files.writeString(
+        file,
+        text.substring(0, at) + text.substring(at).replaceAll("(?m)^# ", "").replace("___", "9.5"));
+    Run weak = Run.of("weak", file.toString());
+    assertEquals(List.of(0, ""), List.of(weak.status(), weak.err()), weak.out());
+    Run.assertReported(weak.out(), "Gauge G1, valve of \"supply\" shut", "Signs: since weeks");
   }
 }
