@@ -1,5 +1,6 @@
 package rillwright.cli.command.talk;
 
+import java.io.IOError;
 import java.io.IOException;
 import java.util.Optional;
 import org.jline.reader.EndOfFileException;
@@ -24,7 +25,7 @@ public final class LineEditor implements Dialogue, AutoCloseable {
       ExecTerminalProvider.class.getPackageName().endsWith(".exec") ? "exec" : "";
 
   private static final int WIDEST = 100;
-  private static final int NARROWEST = 20;
+  private static final int NARROWEST = 40;
 
   private final Terminal terminal;
 
@@ -49,10 +50,17 @@ public final class LineEditor implements Dialogue, AutoCloseable {
 
   @Override
   public void say(String paragraph) {
-    int width = Math.max(NARROWEST, Math.min(WIDEST, terminal.getSize().getColumns() - 1));
     terminal.writer().println();
-    Wrapping.lines(paragraph, width).forEach(terminal.writer()::println);
+    Wrapping.lines(paragraph, width()).forEach(terminal.writer()::println);
     terminal.flush();
+  }
+
+  private int width() {
+    try {
+      return Math.max(NARROWEST, Math.min(WIDEST, terminal.getSize().getColumns() - 1));
+    } catch (IOError interrupted) {
+      return NARROWEST;
+    }
   }
 
   @Override
@@ -66,8 +74,8 @@ public final class LineEditor implements Dialogue, AutoCloseable {
             .build();
     try {
       return Optional.of(reader.readLine("[" + suggestion + "] ").strip());
-    } catch (EndOfFileException | UserInterruptException left) {
-      return Optional.of(Conversation.QUIT);
+    } catch (EndOfFileException | UserInterruptException | IOError left) {
+      return Optional.of(Conversation.QUIT); // an interrupt may meet the program that sets the line
     }
   }
 
@@ -75,7 +83,7 @@ public final class LineEditor implements Dialogue, AutoCloseable {
   public void close() {
     try {
       terminal.close();
-    } catch (IOException alreadyGone) {
+    } catch (IOException | IOError alreadyGone) {
       terminal.flush();
     }
   }

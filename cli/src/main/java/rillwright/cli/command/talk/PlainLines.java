@@ -11,7 +11,8 @@ import rillwright.cli.report.page.terminal.Wrapping;
 
 /** Questions as lines, answers as lines: without a terminal, in a pipe, on a dumb screen. */
 public final class PlainLines implements Dialogue {
-  private static final int WIDTH = 80;
+  /** Of paragraphs, in columns: narrow enough for any screen, as none is asked. */
+  private static final int WIDTH = 60;
 
   /** Of a line that is longer the rest is passed over: it is no answer. */
   private static final int LONGEST_LINE = 1000;

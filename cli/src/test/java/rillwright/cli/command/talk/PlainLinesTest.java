@@ -38,8 +38,8 @@ class PlainLinesTest {
   }
 
   @Test
-  void breaksParagraphsAtEightyColumns() {
+  void breaksParagraphsAtSixtyColumns() {
     lines("").say("word ".repeat(60));
-    assertTrue(shown.toString().lines().allMatch(line -> line.length() <= 80));
+    assertTrue(shown.toString().lines().allMatch(line -> line.length() <= 60));
   }
 }
