@@ -3,6 +3,10 @@ package rillwright.cli.interview;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,9 +19,14 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.command.Run;
+import rillwright.cli.schema.PublishedSchema;
 
 /** Enter alone makes a project of each job that balances, in either unit system. */
 class EveryJobTest {
+  private static final Schema SCHEMA =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+          .getSchema(PublishedSchema.PROJECT.text(), InputFormat.JSON);
+
   @TempDir private Path folder;
 
   static Stream<Arguments> jobs() {
@@ -32,6 +41,7 @@ class EveryJobTest {
     Path file = folder.resolve("p.yaml");
     script.hold(file, Answers.NONE, Map.of());
     Files.writeString(file, Draft.of(script.kept(), file).text());
+    assertEquals(List.of(), SCHEMA.validate(Files.readString(file), InputFormat.YAML));
     Run check = Run.of("check", file.toString());
     assertEquals(List.of(0, ""), List.of(check.status(), check.err()));
     assertTrue(check.out().contains("No errors found in the file."), check.out());
