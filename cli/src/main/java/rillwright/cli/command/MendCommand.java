@@ -3,10 +3,14 @@ package rillwright.cli.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.CostArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.ReportArguments;
@@ -36,9 +40,14 @@ import rillwright.cli.study.mend.change.Offered;
       "  rillwright mend falls.yaml",
       "  rillwright mend falls.yaml --from pumps          tries a supplier's pumps too",
       "  rillwright mend falls.yaml --sizes \"2 in, 3 in\"  tries these sizes of pipe only",
+      "  rillwright mend stream.yaml --days 7             the pond must last a week too",
       "  rillwright mend falls.yaml --format json         all that was tried, in SI units"
     })
 public final class MendCommand implements Callable<Integer> {
+  private static final int MOST_DAYS = 365;
+
+  @Spec private CommandSpec spec;
+
   @Mixin private ProjectArguments project;
 
   @Option(
@@ -54,6 +63,12 @@ public final class MendCommand implements Callable<Integer> {
       description = "Sizes of pipe to try, with commas between; without it one to three sizes up.")
   private List<String> sizes = List.of();
 
+  @Option(
+      names = "--days",
+      paramLabel = "DAYS",
+      description = "Days that a pond must last without topping up while the stream runs.")
+  private Optional<Double> days = Optional.empty();
+
   @Mixin private CostArguments cost;
 
   @Mixin private ReportArguments report;
@@ -67,10 +82,19 @@ public final class MendCommand implements Callable<Integer> {
         new MendRequest(
             folder.map(it -> offered(it, read)).orElse(Offered.NOTHING),
             sizes.stream().map(String::strip).toList(),
-            cost.years());
+            cost.years(),
+            days());
     MendAnswer answer = project.ask(request, read);
     report.print(() -> MendJson.of(answer), () -> MendText.of(answer));
     return ExitStatus.DONE;
+  }
+
+  private OptionalDouble days() {
+    if (days.isPresent() && !(days.get() > 0 && days.get() <= MOST_DAYS)) {
+      throw new ParameterException(
+          spec.commandLine(), "--days is " + days.get() + "; it must be above 0 and 365 at most");
+    }
+    return days.stream().mapToDouble(Double::doubleValue).findFirst();
   }
 
   private InputFiles inputs(Project read) {

@@ -19,9 +19,13 @@ import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.MendRequest;
 import rillwright.cli.study.mend.Remedy;
 import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.solve.SolveRequest;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyStateFinder;
+import rillwright.solver.stream.StreamBudgetFinder;
 
 /** What is tried to mend the invented jobs of the examples. */
 class MendTest {
@@ -124,5 +128,36 @@ class MendTest {
     Project project = example(name);
     MendAnswer answer = new FirstRequest(new SolveRequest().answer(project)).answer(project);
     assertTrue(answer.effort().solves() <= 12, answer.effort() + " for " + name);
+  }
+
+  /** Of a stream that takes up its pond: levels, sills, overflow and the pond itself are tried. */
+  @Test
+  void aPondThatRunsDryIsMended() {
+    MendAnswer answer = USUAL.answer(example("long-stream/dry.yaml"));
+    List<String> codes = answer.needs().stream().map(Need::code).toList();
+    assertTrue(
+        codes.containsAll(List.of("starves-at-start", "runs-over-at-stop")), codes::toString);
+    assertFalse(answer.mendingAll().isEmpty());
+    for (Remedy remedy : answer.mendingAll()) {
+      Project changed = example("long-stream/dry.yaml").with(remedy.candidate().set());
+      List<String> after =
+          StreamBudgetFinder.find(changed.streams()).findings().stream()
+              .map(Finding::code)
+              .filter(code -> codes.contains(code) && PondNeeds.isOfStarving(code))
+              .toList();
+      assertEquals(List.of(), after, remedy.candidate().toString());
+    }
+  }
+
+  @Test
+  void aPondMustLastTheDaysThatAreAskedFor() {
+    Project stream = example("long-stream/mended.yaml");
+    double lasts =
+        StreamBudgetFinder.find(stream.streams()).basins().get(0).daysToStarve().orElseThrow();
+    for (double days : List.of(0.9 * lasts, 1.1 * lasts)) {
+      MendRequest asked = new MendRequest(Offered.NOTHING, List.of(), 10, OptionalDouble.of(days));
+      boolean inNeed = asked.answer(stream).needs().stream().anyMatch(Need::isOfPond);
+      assertEquals(days > lasts, inNeed, days + " of " + lasts + " days");
+    }
   }
 }

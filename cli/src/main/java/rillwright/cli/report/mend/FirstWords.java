@@ -37,10 +37,9 @@ public final class FirstWords {
 
   private static String shown(Remedy remedy, MendAnswer answer, ShownUnits units) {
     OptionalDouble price = remedy.candidate().price();
+    String falls = falls(remedy, units);
     return RemedyWords.of(remedy.candidate(), units)
-        + ": "
-        + falls(remedy, units)
-        + " of target. "
+        + (falls.isEmpty() ? ". " : ": " + falls + " of target. ")
         + (price.isEmpty()
             ? "Its price is not in the file."
             : price.getAsDouble() == 0

@@ -71,6 +71,9 @@ public final class RemedyWords {
       case LOWER_SILL -> "set the skimmer's sill of " + at + " to " + units.width(step.figure());
       case LOWER_CREST -> "lower the crest of " + at + " to " + units.width(step.figure());
       case OTHER_WIDTH -> "make the crest of " + at + " " + units.width(step.figure()) + " wide";
+      case FULLER -> "keep " + at + " filled to " + units.width(step.figure());
+      case HIGHER_OVERFLOW -> "raise the overflow of " + at + " to " + units.width(step.figure());
+      case LARGER_POND -> "make " + at + " " + units.share(step.figure() - 1) + " larger";
       case PIPE -> "lay " + step.name() + " pipe in " + at;
     };
   }

@@ -1,6 +1,8 @@
 package rillwright.cli.study.mend;
 
 import java.util.Comparator;
+import java.util.List;
+import rillwright.cli.study.mend.site.Need;
 
 /**
  * Remedies that mend before others, those that mend more first; among them what takes neither money
@@ -8,13 +10,14 @@ import java.util.Comparator;
  *
  * @param years over which cost counts
  * @param alike costs that differ by less are alike
+ * @param needs that are to be met
  */
-record BestFirst(double years, double alike) implements Comparator<Remedy> {
+record BestFirst(double years, double alike, List<Need> needs) implements Comparator<Remedy> {
 
   @Override
   public int compare(Remedy one, Remedy other) {
     return Comparator.comparing((Remedy it) -> !it.mends())
-        .thenComparingInt(it -> it.mends() ? -it.serves().size() : 0)
+        .thenComparingInt(it -> it.mends() ? -it.metOf(needs) : 0)
         .thenComparingDouble(it -> it.mends() ? 0 : -it.leastShare())
         .thenComparing(it -> !it.isFree())
         .thenComparingDouble(this::cost)

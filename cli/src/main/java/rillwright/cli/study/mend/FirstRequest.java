@@ -40,9 +40,10 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
         isSoonTried ? Bounds.of(site, List.of(Bound.Kind.PIPE_FRICTION)) : List.of();
     Optional<Remedy> first = Optional.empty();
     if (isSoonTried && !site.needs().isEmpty()) {
-      first = trials.mending(Valves.marked(site)).or(() -> trials.mending(Cleaning.all(site)));
+      first =
+          trials.mendingAll(Valves.marked(site)).or(() -> trials.mendingAll(Cleaning.all(site)));
       if (bounds.stream().anyMatch(Bound::enough)) {
-        first = first.or(() -> trials.mending(pipes(site)));
+        first = first.or(() -> trials.mendingAll(pipes(site)));
       }
     }
     return new MendAnswer(

@@ -24,11 +24,13 @@ import rillwright.cli.study.mend.change.Crests;
 import rillwright.cli.study.mend.change.FreerFittings;
 import rillwright.cli.study.mend.change.LargerPipes;
 import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.mend.change.Ponds;
 import rillwright.cli.study.mend.change.Pumps;
 import rillwright.cli.study.mend.change.Skimmers;
 import rillwright.cli.study.mend.change.Source;
 import rillwright.cli.study.mend.change.Valves;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.pumping.PumpPlace;
@@ -39,11 +41,15 @@ import rillwright.solver.pumping.PumpPlace;
  * @param offered pumps of a supplier that may be bought
  * @param sizes of pipe that may be laid; none for the next ones up
  * @param years over which cost counts, above 0
+ * @param days that the water of ponds must last without topping up; empty to ask for none
  */
-public record MendRequest(Offered offered, List<String> sizes, double years)
+public record MendRequest(Offered offered, List<String> sizes, double years, OptionalDouble days)
     implements Request<MendAnswer> {
   /** Costs that differ by less than this share of today's are alike. */
   private static final double ALIKE = 0.01;
+
+  /** So many changes that starve a pond are tried with more room for it. */
+  private static final int MOST_STARVING = 6;
 
   /** Years over which cost is usually counted. */
   static final double USUAL_YEARS = PumpsRequest.USUAL_YEARS;
@@ -52,11 +58,17 @@ public record MendRequest(Offered offered, List<String> sizes, double years)
     sizes = List.copyOf(sizes);
   }
 
+  /** The same without asking for days. */
+  public MendRequest(Offered offered, List<String> sizes, double years) {
+    this(offered, sizes, years, OptionalDouble.empty());
+  }
+
   @Override
   public MendAnswer answer(Project project, Progress progress) {
     PumpsChosen.require(project.network());
     long start = System.nanoTime();
-    Site site = Site.of(project);
+    PondNeeds ponds = new PondNeeds(days);
+    Site site = Site.of(project, ponds);
     Trials trials = new Trials(site);
     Map<Set<String>, Remedy> remedies = new LinkedHashMap<>();
     if (!site.needs().isEmpty()) {
@@ -67,6 +79,9 @@ public record MendRequest(Offered offered, List<String> sizes, double years)
               .ifPresent(it -> remedies.putIfAbsent(Set.copyOf(it.candidate().set()), it));
         }
       }
+    }
+    for (Remedy remedy : withRoom(remedies.values(), site, trials, ponds)) {
+      remedies.putIfAbsent(Set.copyOf(remedy.candidate().set()), remedy);
     }
     List<Remedy> sorted = sorted(remedies.values(), site);
     if (sorted.stream().noneMatch(it -> it.mendsAllOf(site.needs()))) {
@@ -86,6 +101,25 @@ public record MendRequest(Offered offered, List<String> sizes, double years)
         Effort.since(start, trials.count()));
   }
 
+  /** Changes that give falls their targets and starve a pond, with what gives that pond room. */
+  private static List<Remedy> withRoom(
+      Collection<Remedy> tried, Site site, Trials trials, PondNeeds ponds) {
+    List<Remedy> roomy = new ArrayList<>();
+    List<Candidate> starving =
+        tried.stream()
+            .filter(remedy -> !remedy.mends() && remedy.leastShare() >= 1)
+            .map(Remedy::candidate)
+            .limit(MOST_STARVING)
+            .toList();
+    for (Candidate candidate : starving) {
+      Optional<Site> with = site.changed(candidate.set()).map(changed -> Site.of(changed, ponds));
+      for (List<Candidate> room : with.map(new Ponds()::candidates).orElse(List.of())) {
+        trials.mending(room.stream().map(candidate::and).toList()).ifPresent(roomy::add);
+      }
+    }
+    return roomy;
+  }
+
   private List<Source> sources() {
     return List.of(
         new Valves(),
@@ -93,6 +127,7 @@ public record MendRequest(Offered offered, List<String> sizes, double years)
         new FreerFittings(),
         new Pumps(offered),
         new Skimmers(),
+        new Ponds(),
         new Crests(),
         new LargerPipes(sizes));
   }
@@ -100,7 +135,7 @@ public record MendRequest(Offered offered, List<String> sizes, double years)
   private List<Remedy> sorted(Collection<Remedy> remedies, Site site) {
     OptionalDouble today = RunningFigures.of(site.state(), site.project().running()).costPerYear();
     List<Remedy> sorted = new ArrayList<>(remedies);
-    sorted.sort(new BestFirst(years, ALIKE * years * today.orElse(0)));
+    sorted.sort(new BestFirst(years, ALIKE * years * today.orElse(0), site.needs()));
     return sorted;
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
@@ -32,9 +33,21 @@ public record Remedy(
     serves = List.copyOf(serves);
   }
 
-  /** Whether every need is met with it. */
+  /** Whether every need is met with it; what runs over at a stop need not be. */
   boolean mendsAllOf(List<Need> needs) {
-    return mends && serves.containsAll(needs.stream().map(Need::point).toList());
+    return mends && serves.containsAll(grave(needs));
+  }
+
+  /** How many of the points in need have what they should, but for what runs over at a stop. */
+  int metOf(List<Need> needs) {
+    return (int) grave(needs).stream().distinct().filter(serves::contains).count();
+  }
+
+  private static List<PointName> grave(List<Need> needs) {
+    return needs.stream()
+        .filter(need -> !PondNeeds.isOfOverflow(need.code()))
+        .map(Need::point)
+        .toList();
   }
 
   /** Whether it takes neither money nor digging. */

@@ -24,6 +24,17 @@ final class Trials {
     return count;
   }
 
+  /** The first of some that mends all. */
+  Optional<Remedy> mendingAll(List<Candidate> candidates) {
+    for (Candidate candidate : candidates) {
+      Optional<Remedy> tried = of(candidate).filter(remedy -> remedy.mendsAllOf(site.needs()));
+      if (tried.isPresent()) {
+        return tried;
+      }
+    }
+    return Optional.empty();
+  }
+
   /** The first of some that mends. */
   Optional<Remedy> mending(List<Candidate> candidates) {
     for (Candidate candidate : candidates) {
@@ -62,7 +73,7 @@ final class Trials {
       return Optional.empty();
     }
     SteadyState state = balanced.get();
-    Judgement judgement = Judgement.of(site, state);
+    Judgement judgement = Judgement.of(site, state, changed);
     boolean mends = judgement.mends();
     List<PointName> serves = mends ? judgement.met() : judgement.helped();
     if (serves.isEmpty()) {

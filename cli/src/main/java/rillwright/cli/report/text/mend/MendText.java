@@ -19,6 +19,7 @@ import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.Remedy;
 import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.Verdict;
@@ -255,7 +256,13 @@ public final class MendText {
           "Electricity and water: switch the pump off and unplug it before hands go in. Wiring is"
               + " for a qualified electrician, licensed where the law requires it.");
     }
-    if (works.contains(Work.PIPE)) {
+    if (answer.needs().stream().anyMatch(need -> PondNeeds.isOfStarving(need.code()))) {
+      page.marked(
+          "- ",
+          "An automatic fill through an air gap keeps a pond at its level; a file does not hold"
+              + " one. Any open water can drown a small child.");
+    }
+    if (works.stream().anyMatch(Work::digs)) {
       page.marked(
           "- ",
           "Have buried services located before digging. Any trench can collapse; follow local rules"

@@ -16,6 +16,9 @@ public enum Action {
   LOWER_SILL(Work.SKIMMER, "skimmer"),
   LOWER_CREST(Work.CREST, "crest"),
   OTHER_WIDTH(Work.CREST, "crest"),
+  FULLER(Work.LEVEL, "water level"),
+  HIGHER_OVERFLOW(Work.POND, "overflow"),
+  LARGER_POND(Work.POND, "pond"),
   PIPE(Work.PIPE, "pipe");
 
   private final Work work;

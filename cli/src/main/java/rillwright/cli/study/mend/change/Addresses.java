@@ -28,6 +28,11 @@ final class Addresses {
     return written(List.of("points", point.value(), field), value);
   }
 
+  /** A change to the area of a row, from 1, of a basin's shape. */
+  static String ofShape(PointName basin, int row, String area) {
+    return written(List.of("points", basin.value(), "shape", Integer.toString(row), "area"), area);
+  }
+
   /** A data sheet under a name. */
   static String ofSheet(String name, String path) {
     return written(List.of("pumps", name), path);

@@ -4,10 +4,12 @@ package rillwright.cli.study.mend.change;
 public enum Work {
   VALVE("valve"),
   CLEANING("cleaning"),
+  LEVEL("water level"),
   FITTING("fitting"),
   PUMP("pump"),
   SKIMMER("skimmer"),
   CREST("crest"),
+  POND("pond"),
   PIPE("pipe in the ground");
 
   private final String word;
@@ -21,8 +23,8 @@ public enum Work {
     return word;
   }
 
-  /** Whether a trench is dug for it. */
+  /** Whether the ground is dug for it. */
   public boolean digs() {
-    return this == PIPE;
+    return this == PIPE || this == POND;
   }
 }

@@ -2,7 +2,10 @@ package rillwright.cli.study.mend.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import rillwright.cli.file.Project;
 import rillwright.solver.finding.Findings;
+import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.Verdict;
@@ -13,18 +16,39 @@ import rillwright.solver.trial.Verdict;
  * @param site as it stands
  * @param state after the change
  * @param after what is in need then
+ * @param ponds what ponds need then; empty where that is not known
  */
-public record Judgement(Site site, SteadyState state, List<Need> after) {
-  /** Targets need no findings; only what else is in need is looked for. */
+public record Judgement(
+    Site site, SteadyState state, List<Need> after, Optional<List<Need>> ponds) {
+  /** Of a state alone: what ponds need then is not known. */
   public static Judgement of(Site site, SteadyState state) {
-    boolean isOfTargetsOnly = site.needs().stream().allMatch(Need::isOfTarget);
-    boolean isPlain = isOfTargetsOnly && !state.starves();
-    return new Judgement(site, state, isPlain ? List.of() : Need.in(state, Findings.of(state)));
+    return of(site, state, Optional.empty());
+  }
+
+  /** Of a changed project, its ponds included. */
+  public static Judgement of(Site site, SteadyState state, Project changed) {
+    return of(site, state, site.ponds().flatMap(asked -> asked.in(changed)));
+  }
+
+  /** Targets need no findings; only what else is in need is looked for. */
+  private static Judgement of(Site site, SteadyState state, Optional<List<Need>> ponds) {
+    boolean isPlain =
+        site.needs().stream().allMatch(need -> need.isOfTarget() || need.isOfPond())
+            && !state.starves();
+    List<Need> after = isPlain ? List.of() : Need.in(state, Findings.of(state));
+    return new Judgement(site, state, after, ponds);
   }
 
   /** Whether something in need has what it should, and nothing is lost that was met before. */
   public boolean mends() {
-    return !met().isEmpty() && !losesAny();
+    return !met().isEmpty() && !losesAny() && !isOnlyForPonds();
+  }
+
+  /** Whether what it does for a pond is to give a fall that lacks water less still. */
+  private boolean isOnlyForPonds() {
+    boolean forAFall = met().stream().anyMatch(point -> site.targets().falls().contains(point));
+    return !forAFall
+        && leastShare() < Judgement.of(site, site.state()).leastShare() - Point.UNSEEN_SHARE;
   }
 
   /** The points in need that have what they should. */
@@ -41,8 +65,9 @@ public record Judgement(Site site, SteadyState state, List<Need> after) {
     if (need.isOfTarget()) {
       return isWithin(share(need.point(), state));
     }
-    return after.stream()
-        .noneMatch(other -> other.at().equals(need.at()) && other.code().equals(need.code()));
+    return need.isOfPond()
+        ? ponds.isPresent() && ponds.get().stream().noneMatch(need::isLike)
+        : after.stream().noneMatch(need::isLike);
   }
 
   private boolean hasItsTarget(PointName point) {
@@ -65,7 +90,10 @@ public record Judgement(Site site, SteadyState state, List<Need> after) {
         after.stream()
             .filter(need -> need.code().equals(Need.STARVED))
             .anyMatch(need -> site.needs().stream().noneMatch(had -> had.at().equals(need.at())));
-    return starves || site.targets().falls().stream().anyMatch(this::isLost);
+    boolean pond =
+        ponds.orElse(List.of()).stream()
+            .anyMatch(need -> site.needs().stream().noneMatch(need::isLike));
+    return starves || pond || site.targets().falls().stream().anyMatch(this::isLost);
   }
 
   private boolean isLost(PointName fall) {

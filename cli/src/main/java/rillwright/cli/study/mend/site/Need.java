@@ -62,6 +62,16 @@ public record Need(
         state.line(line).flowM3PerS());
   }
 
+  /** Whether it is one and the same: at this point or line, for this reason. */
+  boolean isLike(Need other) {
+    return at.equals(other.at) && code.equals(other.code);
+  }
+
+  /** Whether it is about the water of a pond. */
+  public boolean isOfPond() {
+    return PondNeeds.has(code);
+  }
+
   /** Whether it is about a target. */
   public boolean isOfTarget() {
     return code.equals(UNDER_TARGET) || code.equals(OVER_TARGET);

@@ -30,17 +30,32 @@ import rillwright.solver.trial.Verdict;
  * @param state that it balances in
  * @param targets of its falls and outlets
  * @param needs what does not do what it should
+ * @param ponds what is asked of ponds; empty where nobody asks
  */
-public record Site(Project project, SteadyState state, Targets targets, List<Need> needs) {
+public record Site(
+    Project project,
+    SteadyState state,
+    Targets targets,
+    List<Need> needs,
+    Optional<PondNeeds> ponds) {
 
   public static Site of(Project project) {
     SteadyState state = SteadyStateFinder.find(project.network());
     return of(project, state, Findings.of(state));
   }
 
-  /** A project whose state and findings are known. */
+  /** The same with what its ponds need. */
+  public static Site of(Project project, PondNeeds ponds) {
+    Site site = of(project);
+    List<Need> needs = new ArrayList<>(site.needs);
+    needs.addAll(ponds.in(project).orElse(List.of()));
+    return new Site(project, site.state, site.targets, needs, Optional.of(ponds));
+  }
+
+  /** A project whose state and findings are known; its ponds are not looked at. */
   public static Site of(Project project, SteadyState state, List<Finding> findings) {
-    return new Site(project, state, Targets.of(project.network()), Need.in(state, findings));
+    return new Site(
+        project, state, Targets.of(project.network()), Need.in(state, findings), Optional.empty());
   }
 
   public Network network() {
