@@ -86,6 +86,14 @@ class ReadingFaultTest {
             + " pump; one with it: supply",
         "{gauge: G1, pressure: 3 psi, when: valve shut} | :2:5: readings 1: \"valve\" is missing;"
             + " write for example \"valve: supply\"",
+        "{at: fall, flow: 100 gph, time: 6 s} | :2:37: readings 1: time: a time goes with"
+            + " \"bucket\" here; with flow take it out",
+        "{at: fall, flow: 100 gph, in: 6 s} | :2:35: readings 1: in: a time goes with \"drops\""
+            + " here; with flow take it out",
+        "{at: fall, bucket: 5 gal, time: 5 s, in: 3 s} | :2:46: readings 1: in: a time goes with"
+            + " \"drops\" here; with bucket take it out",
+        "{at: fall, flow: 100 gph, valve: supply} | :2:38: readings 1: valve: a valve is named only"
+            + " with \"when: valve shut\"",
         "{at: fall, bucket: 5 gal, time: 5 s, flow: 100 gph} | :2:5: readings 1: two quantities in"
             + " one reading, flow and bucket; make two readings of it",
         "{at: fall, crest head: 1 in, brink: 1 in} | :2:5: readings 1: two quantities in one"

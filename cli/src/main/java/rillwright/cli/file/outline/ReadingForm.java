@@ -81,6 +81,22 @@ public final class ReadingForm {
               + (read.size() == 2 ? "; make two readings of it" : "; make a reading of each"));
       return Optional.empty();
     }
+    refuseTimesOfOthers(reading, read.get(0));
     return Optional.of(read.get(0));
+  }
+
+  private static void refuseTimesOfOthers(Fields reading, ReadQuantity read) {
+    for (ReadQuantity other : ReadQuantity.values()) {
+      Optional<String> time = other.timeField();
+      if (other != read && time.filter(reading::has).isPresent()) {
+        reading.fault(
+            time.get(),
+            "a time goes with \""
+                + other.field()
+                + "\" here; with "
+                + read.field()
+                + " take it out");
+      }
+    }
   }
 }
