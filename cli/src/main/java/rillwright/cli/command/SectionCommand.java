@@ -1,6 +1,5 @@
 package rillwright.cli.command;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -12,7 +11,6 @@ import rillwright.cli.command.argument.StandardOptions;
 import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.command.output.PictureFile;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.report.json.SectionJson;
 import rillwright.cli.report.page.terminal.Ink;
 import rillwright.cli.report.page.terminal.TerminalPage;
@@ -58,10 +56,10 @@ public final class SectionCommand implements Callable<Integer> {
 
   @Option(
       names = "--sketch",
-      description = {
-        "Draws a sketch of the network instead: points at their heights, lines with size, length",
-        "and flow. So is a file drawn that gives no elevations but those of open water."
-      })
+      description =
+          "Draws a sketch of the network instead: points at their heights, lines with size, length"
+              + " and flow. A file that gives no elevations but those of open water is always drawn"
+              + " so.")
   private boolean sketch;
 
   @Mixin private PictureArguments picture;
@@ -74,7 +72,7 @@ public final class SectionCommand implements Callable<Integer> {
   public Integer call() {
     Project read = project.read();
     Optional<PictureFile> file = picture.check(project.file(), "-section", project.inputs(read));
-    Section section = project.ask(new SectionRequest(), inCondition(read));
+    Section section = project.ask(new SectionRequest(condition), read);
     picture.print(
         file,
         () -> chart(section),
@@ -87,11 +85,5 @@ public final class SectionCommand implements Callable<Integer> {
     return sketch || !section.hasElevations()
         ? SketchPicture.of(section)
         : SectionPicture.of(section, shutOff ? ShutOff.SHOWN : ShutOff.LEFT_OUT);
-  }
-
-  private Project inCondition(Project read) {
-    return condition
-        .map(name -> ProjectConditions.of(read, List.of(name)).projects().get(0).project())
-        .orElse(read);
   }
 }

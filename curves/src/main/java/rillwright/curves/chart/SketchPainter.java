@@ -194,8 +194,9 @@ final class SketchPainter implements Painting {
     IntStream.range(0, chart.links().size())
         .forEach(
             i -> {
-              double left = Sheet.MARGIN + i / listRows() * wide;
-              double y = top + i % listRows() * ROW;
+              int column = i / listRows();
+              double left = Sheet.MARGIN + column * wide;
+              double y = top + (i - column * listRows()) * ROW;
               String number = Integer.toString(i + 1);
               double half = LetterMark.halfWidth(number.length());
               LetterMark.draw(g, number, new Point2D.Double(left + half, y + ROW / 2));

@@ -141,6 +141,11 @@ public final class SectionJson {
   static final Shape<Section> SHAPE =
       Estimate.<Section>answer("section", "Elevations and heads along the water's ways.")
           .words("title", Meaning.TITLE, Section::title)
+          .orNull(
+              "condition",
+              Value.words(),
+              "The condition of the site; null as written.",
+              Section::condition)
           .truth("converged", "Whether there is a balanced state.", it -> it.state().isPresent())
           .orNull(
               "noBalance",

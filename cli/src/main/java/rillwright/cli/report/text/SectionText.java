@@ -13,6 +13,13 @@ public final class SectionText {
   /** A short page. */
   public static Page of(Section section) {
     PageBuilder page = ChangedWords.page(section.title(), section.changes());
+    section
+        .condition()
+        .ifPresent(
+            name -> {
+              page.space();
+              page.paragraph("In condition " + name + ".");
+            });
     if (section.noBalance().isPresent()) {
       page.space();
       page.paragraph(

@@ -15,6 +15,7 @@ import rillwright.solver.steady.SteadyState;
  * A project along the ways of its water.
  *
  * @param job that it is about
+ * @param condition of the site in which it is; empty as written
  * @param network as it is built
  * @param state what flows where; empty without a balance
  * @param noBalance why there is none; empty too where a pump is still to be chosen
@@ -22,6 +23,7 @@ import rillwright.solver.steady.SteadyState;
  */
 public record Section(
     Job job,
+    Optional<String> condition,
     Network network,
     Optional<SteadyState> state,
     Optional<NoBalance.Reason> noBalance,

@@ -17,7 +17,7 @@ import rillwright.curves.chart.mark.Words.Anchor;
  * @param figures below the name
  */
 record Column(Piece piece, TextBlock name, TextBlock figures) {
-  private static final double WIDEST = 168;
+  private static final double WIDEST = 190;
   private static final double GAP = 14;
   private static final int MOST_NAME_LINES = 4;
 

@@ -68,6 +68,7 @@ final class Profile {
       SectionPens.DROP.draw(g, new Line2D.Double(x, cell.lowestY(), x, bottom + BELOW - 3));
     }
     OpenWaterShapes.paint(g, cells);
+    cells.forEach(cell -> SymbolShapes.paintMouth(g, cell));
     paintPipes(g);
     line(g, SectionPens.REST, Side::restHeadM);
     line(g, SectionPens.SHUT_OFF, Side::shutOffHeadM);

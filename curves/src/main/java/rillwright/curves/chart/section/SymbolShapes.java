@@ -7,6 +7,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import rillwright.curves.chart.content.SectionChart.Symbol;
 import rillwright.curves.chart.layout.TextBlock;
 import rillwright.curves.chart.mark.Ink;
 import rillwright.curves.chart.mark.Words;
@@ -20,7 +21,19 @@ import rillwright.curves.chart.mark.Words.Anchor;
 final class SymbolShapes {
   private static final double R = 13;
 
+  /** How far a skimmer's mouth cuts into the pond's bank. */
+  private static final double BANK = 20;
+
+  private static final double SILL = 22;
+
   private SymbolShapes() {}
+
+  /** What lies under the head lines: the mouths of skimmers. */
+  static void paintMouth(Graphics2D g, Cell cell) {
+    if (cell.piece().symbol() == Symbol.SKIMMER) {
+      skimmer(g, cell);
+    }
+  }
 
   static void paint(Graphics2D g, Cell cell) {
     double x = cell.centerX();
@@ -35,7 +48,6 @@ final class SymbolShapes {
       case FITTINGS -> fittings(g, x, y);
       case TEE, OUTLET -> both(g, new Ellipse2D.Double(x - 7, y - 7, 14, 14), Ink.TEXT);
       case HIGH_POINT -> both(g, triangle(x, y - 6, 9, -14), Ink.PAPER);
-      case SKIMMER -> skimmer(g, cell);
       case FALLING -> falling(g, cell);
       default -> {}
     }
@@ -101,13 +113,25 @@ final class SymbolShapes {
     SectionPens.GROUND.draw(g, bend);
   }
 
-  /** A mouth: its sill below, its upper edge above. */
+  /** A mouth in the bank: water over its sill. */
   private static void skimmer(Graphics2D g, Cell cell) {
+    double left = cell.left() - BANK;
+    double wide = cell.right() + BANK / 2 - left;
     double sill = cell.startY();
-    double bottom = sill + 26;
-    both(g, new Rectangle2D.Double(cell.centerX() - 9, sill, 18, bottom - sill), SectionPens.EARTH);
-    SectionPens.GROUND.draw(
-        g, new Line2D.Double(cell.centerX() - 9, sill, cell.centerX() + 9, sill));
+    g.setColor(SectionPens.EARTH);
+    g.fill(new Rectangle2D.Double(left, sill, wide, SILL));
+    cell.piece()
+        .start()
+        .headM()
+        .ifPresent(
+            head -> {
+              double level = cell.y(head);
+              g.setColor(SectionPens.WATER);
+              g.fill(new Rectangle2D.Double(left, level, wide, Math.max(0, sill - level)));
+            });
+    SectionPens.GROUND.draw(g, new Line2D.Double(left, sill, left + wide, sill));
+    SectionPens.EDGE.draw(
+        g, new Line2D.Double(cell.centerX(), sill - 6, cell.centerX() - 9, sill - 24));
   }
 
   private static void falling(Graphics2D g, Cell cell) {

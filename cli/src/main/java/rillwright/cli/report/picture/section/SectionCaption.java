@@ -15,6 +15,7 @@ final class SectionCaption {
    */
   static String of(Section section, String scale) {
     List<String> sentences = new ArrayList<>(List.of(scale));
+    section.condition().ifPresent(name -> sentences.add("In condition " + name + "."));
     if (section.noBalance().isPresent()) {
       sentences.add("As built, without heads: no balanced state exists.");
     } else if (section.state().isEmpty()) {

@@ -83,7 +83,8 @@ final class SectionFigures {
       return List.of();
     }
     double head = before.getAsDouble() - after.getAsDouble();
-    return List.of("takes " + (head < SMALL_M ? units.depth(head) : units.head(head)));
+    String words = head < SMALL_M ? units.depth(head) : units.head(head);
+    return words.startsWith("0 ") ? List.of() : List.of("takes " + words);
   }
 
   /** Line by line. */
