@@ -43,6 +43,9 @@ public final class ReadingForm {
   /** All states in which something may be read. */
   public static final List<String> STATES = List.of(RUNNING, VALVE_SHUT, PUMP_OFF);
 
+  /** What stands where a reading is still to be filled in. */
+  public static final String BLANK = "____";
+
   private static final List<String> PLACES = List.of("at", "gauge", "pump", "line");
   private static final List<String> READ =
       Stream.of(ReadQuantity.values()).map(ReadQuantity::field).toList();
@@ -82,7 +85,24 @@ public final class ReadingForm {
       return Optional.empty();
     }
     refuseTimesOfOthers(reading, read.get(0));
-    return Optional.of(read.get(0));
+    return isFilledIn(reading, read.get(0)) ? Optional.of(read.get(0)) : Optional.empty();
+  }
+
+  /** Whether a list that was printed to be filled in has been, here; a fault if not. */
+  private static boolean isFilledIn(Fields reading, ReadQuantity read) {
+    Optional<String> blank =
+        Stream.concat(Stream.of(read.field()), read.timeField().stream())
+            .filter(reading::has)
+            .filter(field -> reading.findText(field).orElse("").startsWith(BLANK))
+            .findFirst();
+    blank.ifPresent(
+        field ->
+            reading.fault(
+                field,
+                "this is still to be filled in: write what was read in place of "
+                    + BLANK
+                    + ", or take the line out"));
+    return blank.isEmpty();
   }
 
   private static void refuseTimesOfOthers(Fields reading, ReadQuantity read) {

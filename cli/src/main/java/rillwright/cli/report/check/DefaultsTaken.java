@@ -9,6 +9,8 @@ import rillwright.cli.file.site.Running;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.water.Water;
@@ -27,7 +29,10 @@ final class DefaultsTaken {
     DefaultsTaken taken = new DefaultsTaken(project);
     taken.water();
     taken.points();
-    taken.running();
+    Network network = project.network();
+    if (network.isPumped() || !network.placed(PlannedPump.class).isEmpty()) {
+      taken.running();
+    }
     return taken.notes;
   }
 

@@ -80,7 +80,8 @@ public final class SheetJson {
       Estimate.<SheetAnswer>answer(
               "sheet",
               "A job sheet: the answers that it is put together of. Valves that are marked"
-                  + " adjustable are set as \"balance\" says; \"solve\", \"mend\" and \"stream\""
+                  + " adjustable are set as \"balance\" says, to the targets where more than 125 %"
+                  + " of them would come; \"solve\", \"mend\" and \"stream\""
                   + " are of the project so set.")
           .words("title", Meaning.TITLE, SheetAnswer::title)
           .list("changed", Value.words(), Meaning.CHANGED, SheetAnswer::changes)
@@ -92,6 +93,8 @@ public final class SheetJson {
               Value.words(),
               "Date of the file, year, month and day.",
               it -> it.papers().details().date().map(Object::toString))
+          .member(
+              "section", SectionJson.SHAPE, "Along the ways of the water.", SheetAnswer::section)
           .orNull(
               "balance",
               BalanceJson.SHAPE,

@@ -2,6 +2,7 @@ package rillwright.cli.report.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rillwright.curves.chart.content.Chart;
 
 /**
@@ -9,8 +10,9 @@ import rillwright.curves.chart.content.Chart;
  *
  * @param blocks of the page, the first of them with its title
  * @param paper on which it is printed
+ * @param called what it is called over its title; the command that it answers if empty
  */
-public record Page(List<Block> blocks, Paper paper) {
+public record Page(List<Block> blocks, Paper paper, Optional<String> called) {
   public Page {
     blocks = List.copyOf(blocks);
     if (blocks.isEmpty() || !(blocks.get(0).head() instanceof Head.Title)) {
@@ -31,11 +33,11 @@ public record Page(List<Block> blocks, Paper paper) {
     }
     List<Block> more = new ArrayList<>(blocks);
     more.add(place, new Block(new Head.Picture(picture), List.of()));
-    return new Page(more, paper);
+    return new Page(more, paper, called);
   }
 
-  /** This page on other paper. */
-  public Page on(Paper other) {
-    return new Page(blocks, other);
+  /** This page on other paper, under another name. */
+  public Page as(Paper other, String name) {
+    return new Page(blocks, other, Optional.of(name));
   }
 }

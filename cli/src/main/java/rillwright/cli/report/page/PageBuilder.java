@@ -2,6 +2,7 @@ package rillwright.cli.report.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Gathers a page from top to bottom. */
 public final class PageBuilder {
@@ -68,6 +69,6 @@ public final class PageBuilder {
 
   /** What was gathered. */
   public Page build() {
-    return new Page(blocks, Paper.SHEET);
+    return new Page(blocks, Paper.SHEET, Optional.empty());
   }
 }

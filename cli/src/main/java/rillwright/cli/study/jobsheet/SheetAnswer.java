@@ -12,6 +12,7 @@ import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.jobsheet.card.CardReading;
 import rillwright.cli.study.jobsheet.materials.Materials;
 import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.section.Section;
 import rillwright.cli.study.solve.Solved;
 import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.solver.network.Network;
@@ -20,6 +21,7 @@ import rillwright.solver.network.Network;
  * What stands on a job sheet.
  *
  * @param checked what the file says
+ * @param section along the ways of the water
  * @param materials that it is built of
  * @param curves at each pump, as far as they can be drawn
  * @param duty of a pump that is still to be chosen, where one is and it can be sized
@@ -27,6 +29,7 @@ import rillwright.solver.network.Network;
  */
 public record SheetAnswer(
     Checked checked,
+    Section section,
     Materials materials,
     List<Curves> curves,
     Optional<DutyAnswer> duty,

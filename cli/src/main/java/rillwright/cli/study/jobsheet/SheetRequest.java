@@ -16,6 +16,7 @@ import rillwright.cli.study.jobsheet.materials.Materials;
 import rillwright.cli.study.mend.MendRequest;
 import rillwright.cli.study.mend.change.Offered;
 import rillwright.cli.study.mend.change.Valves;
+import rillwright.cli.study.section.SectionRequest;
 import rillwright.cli.study.solve.SolveRequest;
 import rillwright.cli.study.solve.Solved;
 import rillwright.cli.study.stream.StreamAnswer;
@@ -29,10 +30,12 @@ import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.study.valvesetting.ValvePlace;
 import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
+import rillwright.solver.trial.Verdict;
 
 /**
  * What stands on the job sheet? Valves that are marked adjustable are set first, as {@link
- * BalanceRequest} sets them; all else is of the project so set.
+ * BalanceRequest} sets them: to the largest share or, where that is too much, to the targets. All
+ * else is of the project so set.
  *
  * @param years over which cost counts, above 0
  */
@@ -44,6 +47,7 @@ public record SheetRequest(double years) implements Request<SheetAnswer> {
     if (!planned.isEmpty()) {
       return new SheetAnswer(
           new CheckRequest().answer(project),
+          new SectionRequest().answer(project),
           Materials.of(project),
           curves(project, planned),
           planned.size() == 1 && !Targets.of(project.network()).isEmpty()
@@ -56,6 +60,7 @@ public record SheetRequest(double years) implements Request<SheetAnswer> {
     Solved solved = new SolveRequest().answer(set);
     return new SheetAnswer(
         new CheckRequest().answer(project),
+        new SectionRequest().answer(set),
         Materials.of(project),
         curves(set, PumpPlace.listChosen(set.network())),
         Optional.empty(),
@@ -85,8 +90,11 @@ public record SheetRequest(double years) implements Request<SheetAnswer> {
       return Optional.empty();
     }
     try {
-      return Optional.of(new BalanceRequest(places, Aim.LARGEST_SHARE).answer(project))
-          .filter(it -> Valves.canBeWritten(it.settings()));
+      BalanceAnswer largest = new BalanceRequest(places, Aim.LARGEST_SHARE).answer(project);
+      boolean isTooMuch = largest.settings().targetFraction() > Verdict.TOO_MUCH_SHARE;
+      BalanceAnswer set =
+          isTooMuch ? new BalanceRequest(places, Aim.TARGET).answer(project) : largest;
+      return Valves.canBeWritten(set.settings()) ? Optional.of(set) : Optional.empty();
     } catch (NoBalance | SearchFailed unbalanced) {
       return Optional.empty();
     }

@@ -10,41 +10,43 @@ import rillwright.cli.report.page.Handle;
  * open, turned clockwise by its degrees, and a quarter circle with a tick at every 15 degrees.
  */
 final class HandleDrawing {
-  private static final double QUARTER_TURN = 90;
+  private static final int QUARTER_TURN = 90;
   private static final int TICK_DEGREES = 15;
+  private static final int LONG_TICK_DEGREES = 45;
 
   private HandleDrawing() {}
 
-  /** Its element; a handle that does not turn has none, its words alone tell it. */
+  /** Its element; a handle that does not turn has none, its words alone say it. */
   static String of(Handle handle) {
     if (handle.degreesFromOpen().isEmpty()) {
       return "";
     }
-    double degrees = handle.degreesFromOpen().getAsDouble();
     StringBuilder svg = new StringBuilder();
     svg.append(
         """
-        <svg viewBox="0 0 150 112" width="150" height="112" role="img" aria-label="%s">
-        <path d="M2 42h146M2 70h146" fill="none" stroke="#8a9699" stroke-width="2"/>
-        <circle cx="62" cy="56" r="21" fill="#fff" stroke="#1d2629" stroke-width="2"/>
+        <svg viewBox="0 0 170 124" width="170" height="124" role="img" aria-label="%s">
+        <path d="M4 34h28m44 0h90M4 62h28m44 0h90" fill="none" stroke="#8a9699" stroke-width="2"/>
+        <circle cx="54" cy="48" r="26" fill="#eef2f2" stroke="#1d2629" stroke-width="2"/>
+        <path d="M118 48a64 64 0 0 1 -64 64" fill="none" stroke="#566469"/>
+        <text x="126" y="52" font-size="12" font-family="sans-serif" fill="#1d2629">open</text>
+        <text x="16" y="116" font-size="12" font-family="sans-serif" fill="#1d2629">shut</text>
         """
             .formatted(escapeXml10(handle.valve() + ": " + handle.words())));
     for (int tick = 0; tick <= QUARTER_TURN; tick += TICK_DEGREES) {
+      int from = tick % LONG_TICK_DEGREES == 0 ? 56 : 60;
       svg.append(
-          turned(
-              "<path d=\"M%s 0h5\" stroke=\"#566469\"/>".formatted(tick % 45 == 0 ? 42 : 44),
-              tick));
+          turned("<path d=\"M%d 0H64\" stroke=\"#566469\"/>".formatted(from), tick));
     }
     svg.append(
         turned(
-            "<path d=\"M-13 -6h50a6 6 0 0 1 0 12h-50z\" fill=\"#1b6272\" stroke=\"#1d2629\"/>"
+            "<path d=\"M-14 -7h62a7 7 0 0 1 0 14h-62z\" fill=\"#1b6272\" stroke=\"#1d2629\"/>"
                 + "<circle r=\"4\" fill=\"#fff\" stroke=\"#1d2629\"/>",
-            degrees));
+            handle.degreesFromOpen().getAsDouble()));
     return svg.append("</svg>\n").toString();
   }
 
   private static String turned(String shapes, double degrees) {
-    return "<g transform=\"translate(62 56) rotate(%s)\">%s</g>\n"
+    return "<g transform=\"translate(54 48) rotate(%s)\">%s</g>\n"
         .formatted(String.format(Locale.ROOT, "%.1f", degrees), shapes);
   }
 }

@@ -38,6 +38,7 @@ public final class HtmlPage {
 
   private void begin(Page page, String command) {
     String title = page.title();
+    String called = page.called().orElse("rillwright " + command);
     PageStyle style = PageStyle.read(page.paper());
     boolean hasPhotographs =
         page.blocks().stream().anyMatch(block -> block.head() instanceof Head.Photograph);
@@ -57,15 +58,15 @@ public final class HtmlPage {
         </head>
         <body>
         <main>
-        <p class="command">rillwright %s</p>
+        <p class="command">%s</p>
         """
             .formatted(
                 style.hash(),
                 hasPhotographs ? "img-src data:; " : "",
                 escapeXml10(title),
-                escapeXml10(command),
+                escapeXml10(page.called().orElse(command)),
                 style.text(),
-                escapeXml10(command)));
+                escapeXml10(called)));
   }
 
   private void block(Block block) {

@@ -30,9 +30,11 @@ final class HtmlTable {
 
   private void print() {
     boolean named = table.rows().stream().anyMatch(row -> !row.name().isEmpty());
-    html.append("<table>\n<caption>")
-        .append(escapeXml10(table.heading()))
-        .append("</caption>\n<thead>\n<tr>")
+    html.append("<table>\n");
+    if (!table.heading().isEmpty()) {
+      html.append("<caption>%s</caption>\n".formatted(escapeXml10(table.heading())));
+    }
+    html.append("<thead>\n<tr>")
         .append(named ? "<td></td>" : "");
     for (Column column : table.columns()) {
       String heading = escapeXml10(column.heading().text());

@@ -2,6 +2,8 @@ package rillwright.cli.report.text.jobsheet;
 
 import java.util.List;
 import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Head;
+import rillwright.cli.report.page.Head.Fact;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
@@ -21,6 +23,7 @@ final class CardTable {
       return;
     }
     page.newSheet("CARD FOR THE LAST DAY");
+    page.show(new Head.Facts(List.of(new Fact("Read by", ""), new Fact("Date", ""))));
     page.paragraph(
         set.settings().isPresent()
             ? "Set the valves first; then read, and write down what was read."
@@ -33,7 +36,7 @@ final class CardTable {
   private static TableBuilder table(AsSet set) {
     ShownUnits units = Shown.of(set.solved());
     TableBuilder table =
-        new TableBuilder("READINGS")
+        new TableBuilder("")
             .column("what", Side.LEFT)
             .column("with", Side.LEFT)
             .column("expect", Side.RIGHT)

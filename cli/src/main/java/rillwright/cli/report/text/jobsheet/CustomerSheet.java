@@ -4,6 +4,7 @@ import java.util.function.Function;
 import rillwright.cli.file.job.Photo;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Paper;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.Shown;
@@ -38,7 +39,7 @@ final class CustomerSheet {
       sheet.page.space();
       sheet.page.paragraph("The pump is still to be chosen; what the falls get follows from it.");
     }
-    remarks.at(Fall.class, Outlet.class, Basin.class);
+    remarks.photographsAt(Fall.class, Outlet.class, Basin.class);
     answer.asSet().ifPresent(sheet::runningCost);
     YearOfCare.print(answer, sheet.page);
     sheet.page.heading("SAFETY");
@@ -49,7 +50,7 @@ final class CustomerSheet {
           "Switch the pump off and unplug it before hands go into the water. Its wiring is for a"
               + " qualified electrician, licensed where the law requires it.");
     }
-    return sheet.page.build();
+    return sheet.page.build().as(Paper.SHEET, "For the customer");
   }
 
   private void looks(Solved solved) {
@@ -57,7 +58,7 @@ final class CustomerSheet {
         new TableBuilder("WHAT YOU WILL SEE")
             .column("width", Side.RIGHT)
             .column("water", Side.RIGHT)
-            .column("as thick at the lip as", Side.RIGHT)
+            .column("thick at the lip", Side.RIGHT)
             .column("", Side.LEFT);
     for (PointState state : solved.state().points()) {
       double flow = state.outflowM3PerS();
@@ -65,11 +66,11 @@ final class CustomerSheet {
         table.row(
             fall.name().value(),
             fall.widthM().isPresent() ? units.width(fall.widthM().getAsDouble()) : "",
-            flow > 0 ? units.flow(flow) : "none",
+            flow > 0 ? spoken(flow) : "none",
             thickness(fall, flow),
             Look.of(fall, flow).words());
       } else if (state.point() instanceof Outlet && flow > 0) {
-        table.row(state.point().name().value(), "", units.flow(flow), "", "");
+        table.row(state.point().name().value(), "", spoken(flow), "", "");
       }
     }
     page.tableOfAny(table);
@@ -78,6 +79,11 @@ final class CustomerSheet {
           "Stone, wind and the level of the lip make each fall its own: the thickness is a range,"
               + " the look common practice.");
     }
+  }
+
+  /** A flow as people say it. */
+  private String spoken(double flowM3PerS) {
+    return units.flow(flowM3PerS).replace("gph", "gallons an hour").replace("m3/h", "m3 an hour");
   }
 
   private String thickness(Fall fall, double flow) {

@@ -71,11 +71,11 @@ final class MaterialsTable {
             + units.share(Stock.CUTTING_ALLOWANCE)
             + " for cuts, in whole lengths or coils as they are usually sold (common practice)."
             + (joints
-                ? " Unions at pumps, check valves and filters, and bulkhead fittings where a pipe"
-                    + " passes a wall, are counted where the file does not name them (common"
+                ? " Unions beside what may have to be lifted out, and bulkhead fittings where a"
+                    + " pipe passes a wall, are counted where the file does not name them (common"
                     + " practice)."
                 : "")
             + (byLoss ? " A fitting with a K has no type in the file; write its type." : "")
-            + " Not listed: liner, stone, primer and cement, cable.");
+            + " Not listed: liner, stone, primer and cement.");
   }
 }

@@ -1,7 +1,6 @@
 package rillwright.cli.report.text.jobsheet;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
@@ -10,6 +9,7 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.jobsheet.SheetAnswer;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.Part;
 import rillwright.solver.network.Run;
 
 /** What lies in the trench, line by line, and what stands in it in the order of the water. */
@@ -26,16 +26,22 @@ final class PipeTable {
             .column("in the order of the water", Side.LEFT);
     for (Line line : answer.network().lines()) {
       if (line.has(Run.class)) {
-        List<String> parts = line.parts().stream().map(it -> PartWords.of(it, units)).toList();
+        List<String> parts = line.parts().stream().map(part -> words(part, units)).toList();
         table.row(
             line.name().value(),
             line.from().value(),
             line.to().value(),
             units.length(
                 line.placed(Run.class).stream().mapToDouble(run -> run.part().lengthM()).sum()),
-            parts.stream().collect(Collectors.joining("; ")));
+            String.join("; ", parts));
       }
     }
     page.tableOfAny(table);
+  }
+
+  /** A part with a name needs no K in a trench. */
+  private static String words(Part part, ShownUnits units) {
+    String words = PartWords.of(part, units);
+    return part.label().equals(part.kind()) ? words : words.replaceFirst(" \\(K [^()]*\\)$", "");
   }
 }

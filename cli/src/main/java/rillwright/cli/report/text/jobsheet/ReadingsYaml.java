@@ -1,6 +1,7 @@
 package rillwright.cli.report.text.jobsheet;
 
 import java.util.List;
+import rillwright.cli.file.outline.ReadingForm;
 import rillwright.cli.report.text.visit.ReadingWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
@@ -20,8 +21,6 @@ import rillwright.solver.network.LineName;
 
 /** The readings of the card as a file to fill in, in the form that "weak --readings" takes. */
 public final class ReadingsYaml {
-  private static final String BLANK = "____";
-
   private final ShownUnits units;
 
   private ReadingsYaml(ShownUnits units) {
@@ -35,7 +34,7 @@ public final class ReadingsYaml {
     text.append("# Readings of the last day: ")
         .append(PlainText.line(answer.title()))
         .append("\n# Put what was read in place of ")
-        .append(BLANK)
+        .append(ReadingForm.BLANK)
         .append(", with its unit; take out the lines of what was not read.\n")
         .append("# Then: rillwright weak FILE --readings THIS-FILE\n")
         .append("rillwright: 1\n");
@@ -82,14 +81,14 @@ public final class ReadingsYaml {
     }
     if (what instanceof Level level) {
       String depth = blank(units.depthUnit().symbol());
-      return at + ", below pond: " + (level.above() ? "-" + depth : depth);
+      return at + (level.above() ? ", level: " : ", below pond: ") + depth;
     }
     String field = what instanceof CrestHead ? "crest head" : "brink";
     return at + ", " + field + ": " + blank(units.depthUnit().symbol());
   }
 
   private static String blank(String unit) {
-    return BLANK + " " + unit;
+    return ReadingForm.BLANK + " " + unit;
   }
 
   private static String when(Pressure pressure) {

@@ -26,19 +26,30 @@ final class Remarks {
   /** Those of points of some kinds. */
   @SafeVarargs
   final void at(Class<? extends Point>... kinds) {
-    print(
-        answer.network().points().stream()
-            .filter(point -> Stream.of(kinds).anyMatch(kind -> kind.isInstance(point)))
-            .flatMap(point -> answer.papers().findAtPoint(point.name().value()).stream())
-            .toList());
+    notes(of(kinds));
+    photographs(of(kinds));
+  }
+
+  /** The photographs of points of some kinds, without the notes, which are for the crew. */
+  @SafeVarargs
+  final void photographsAt(Class<? extends Point>... kinds) {
+    photographs(of(kinds));
   }
 
   /** Those of lines. */
   void atLines() {
-    print(answer.papers().lines());
+    notes(answer.papers().lines());
+    photographs(answer.papers().lines());
   }
 
-  private void print(List<Remark> remarks) {
+  private List<Remark> of(Class<? extends Point>[] kinds) {
+    return answer.network().points().stream()
+        .filter(point -> Stream.of(kinds).anyMatch(kind -> kind.isInstance(point)))
+        .flatMap(point -> answer.papers().findAtPoint(point.name().value()).stream())
+        .toList();
+  }
+
+  private void notes(List<Remark> remarks) {
     if (remarks.stream().anyMatch(remark -> !remark.notes().isEmpty())) {
       page.space();
     }
@@ -46,6 +57,9 @@ final class Remarks {
       String at = PlainText.quoted(remark.at());
       remark.notes().forEach(note -> page.marked("- ", at + ": " + note));
     }
+  }
+
+  private void photographs(List<Remark> remarks) {
     for (Remark remark : remarks) {
       for (Photo photo : remark.photos()) {
         page.show(

@@ -9,8 +9,11 @@ import rillwright.cli.report.mend.FirstWords;
 import rillwright.cli.report.page.Head;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Paper;
 import rillwright.cli.report.picture.OperatingPicture;
 import rillwright.cli.report.picture.OperatingPicture.Power;
+import rillwright.cli.report.picture.section.SectionPicture;
+import rillwright.cli.report.picture.section.SectionPicture.ShutOff;
 import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.text.duty.DutyText;
 import rillwright.cli.report.text.mend.MendText;
@@ -19,7 +22,6 @@ import rillwright.cli.report.text.solve.PumpsTable;
 import rillwright.cli.report.text.stream.StreamText;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.cli.study.jobsheet.SheetAnswer;
 import rillwright.cli.study.jobsheet.SheetAnswer.AsSet;
 import rillwright.solver.network.Basin;
@@ -64,11 +66,10 @@ public final class SheetText {
 
   private Page whole() {
     answer.asSet().flatMap(set -> FirstWords.of(set.mend())).ifPresent(this::first);
-    answer.asSet().ifPresent(set -> FallsTable.print(set.solved(), page));
-    answer.duty().ifPresent(duty -> DutyText.duty(duty, page));
-    remarks.at(Fall.class, Outlet.class);
+    falls();
     pumps();
-    answer.asSet().flatMap(AsSet::settings).ifPresent(this::settings);
+    section();
+    answer.asSet().flatMap(AsSet::settings).ifPresent(it -> ValveBlocks.print(it, page));
     answer.asSet().flatMap(AsSet::stream).ifPresent(stream -> StreamText.water(stream, page));
     remarks.at(Basin.class, Chamber.class);
     answer.asSet().ifPresent(set -> FindingsList.print(set, page));
@@ -76,23 +77,32 @@ public final class SheetText {
     pipe();
     MaterialsTable.print(answer.materials(), units, page);
     answer.asSet().ifPresent(set -> RunningCost.print(set.solved().takes(), units, page));
-    answer.asSet().ifPresent(set -> CardTable.print(set, page));
     assumed();
     Cautions.print(answer, page);
-    return page.build();
+    answer.asSet().ifPresent(set -> CardTable.print(set, page));
+    return page.build().as(Paper.SHEET, "Job sheet");
   }
 
   private Page crew() {
+    falls();
+    answer.asSet().flatMap(AsSet::settings).ifPresent(it -> ValveBlocks.print(it, page));
+    pipe();
+    remarks.at(Basin.class, Chamber.class);
+    section();
+    MaterialsTable.print(answer.materials(), units, page);
+    Cautions.print(answer, page);
+    answer.asSet().ifPresent(set -> CardTable.print(set, page));
+    return page.build().as(Paper.SHEET, "Crew sheet");
+  }
+
+  private void falls() {
     answer.asSet().ifPresent(set -> FallsTable.print(set.solved(), page));
     answer.duty().ifPresent(duty -> DutyText.duty(duty, page));
     remarks.at(Fall.class, Outlet.class);
-    pipe();
-    remarks.at(Basin.class, Chamber.class);
-    MaterialsTable.print(answer.materials(), units, page);
-    answer.asSet().flatMap(AsSet::settings).ifPresent(this::settings);
-    answer.asSet().ifPresent(set -> CardTable.print(set, page));
-    Cautions.print(answer, page);
-    return page.build();
+  }
+
+  private void section() {
+    page.show(new Head.Picture(SectionPicture.of(answer.section(), ShutOff.LEFT_OUT)));
   }
 
   private void first(String words) {
@@ -106,10 +116,6 @@ public final class SheetText {
         .curves()
         .forEach(
             curves -> page.show(new Head.Picture(OperatingPicture.of(curves, Power.LEFT_OUT))));
-  }
-
-  private void settings(BalanceAnswer settings) {
-    ValveBlocks.print(settings, page);
   }
 
   private void pipe() {

@@ -38,8 +38,9 @@ public final class MendText {
 
   private static final String COSTS =
       "Costs: what is bought once, and the trench where one is dug; a dash where the file has no"
-          + " price for it. A year: electricity. A fall counts as met from 100 to 125 % of its"
-          + " target.";
+          + " price for it. ";
+
+  private static final String MET = "A fall counts as met from 100 to 125 % of its target.";
 
   private static final String NOTHING_MENDS =
       "No change that was tried meets the targets, alone or two together.";
@@ -78,7 +79,7 @@ public final class MendText {
       page.marked("! ", NOTHING_MENDS);
     } else {
       page.table(text.remedies("REMEDIES, BEST FIRST", shown(mending, most)));
-      page.paragraph(COSTS);
+      page.paragraph(text.costs());
     }
     text.duty();
   }
@@ -100,14 +101,14 @@ public final class MendText {
     if (!mending.isEmpty()) {
       page.table(remedies("MEET EVERY TARGET, BEST FIRST", shown(mending, MOST_MENDING)));
       more(mending, MOST_MENDING);
-      page.paragraph(COSTS);
+      page.paragraph(costs());
     }
     page.tableOfAny(remedies("MEET SOME TARGETS", shown(some, MOST_OTHERS)));
     more(some, MOST_OTHERS);
     page.tableOfAny(remedies("FALL SHORT, NEAREST FIRST", shown(others, MOST_OTHERS)));
     more(others, MOST_OTHERS);
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
-      page.paragraph(COSTS);
+      page.paragraph(costs());
     }
     cannot();
     page.heading("WARNINGS AND NOTES");
@@ -156,7 +157,13 @@ public final class MendText {
       return table;
     }
     falls.forEach(fall -> table.column(fall.name().value(), Side.RIGHT));
-    table.column("draws", Side.RIGHT).column("costs", Side.RIGHT).column("a year", Side.RIGHT);
+    if (isPumped()) {
+      table.column("draws", Side.RIGHT);
+    }
+    table.column("costs", Side.RIGHT);
+    if (isPumped()) {
+      table.column("a year", Side.RIGHT);
+    }
     table.row(
         "as it stands",
         row(
@@ -188,8 +195,19 @@ public final class MendText {
       String shown = falls.size() > FEW_FALLS ? share : units.flow(flow) + " " + share;
       cells.add(new Cell(shown, isMet(flow / target) ? Tone.GOOD : Tone.WARNING));
     }
-    cells.addAll(List.of(Cell.of(power), Cell.of(price), Cell.of(year)));
+    cells.addAll(
+        isPumped()
+            ? List.of(Cell.of(power), Cell.of(price), Cell.of(year))
+            : List.of(Cell.of(price)));
     return cells;
+  }
+
+  private boolean isPumped() {
+    return answer.state().network().isPumped();
+  }
+
+  private String costs() {
+    return COSTS + (isPumped() ? "A year: electricity. " : "") + MET;
   }
 
   private static boolean isMet(double share) {
@@ -250,7 +268,7 @@ public final class MendText {
 
   private void cautions() {
     List<Work> works = answer.remedies().stream().map(it -> it.candidate().work()).toList();
-    if (answer.state().network().isPumped()) {
+    if (isPumped()) {
       page.marked(
           "- ",
           "Electricity and water: switch the pump off and unplug it before hands go in. Wiring is"

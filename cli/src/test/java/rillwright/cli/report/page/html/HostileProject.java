@@ -15,8 +15,12 @@ record HostileProject(Path folder) {
   private static final String PROJECT =
       """
       title: "</title></style><script>alert(1)</script> &amp; \\"q\\" 'q' \\u202eend"
+      job:
+        firm: "<script>alert(7)</script>"
+        customer: '" onload=alert(8) \u202e'
+        address: "\u200f</dd></dl><img src=x>"
       points:
-        "<b>pond</b>": {kind: basin, level: 0 ft, area: 100 ft2}
+        "<b>pond</b>": {kind: basin, level: 0 ft, area: 100 ft2, note: "<script>alert(9)</script>"}
         "<img src=x onerror=alert(2)>": {kind: fall, crest: 3 ft, width: 12 in, target: 900 gph}
         "]]><!--": {kind: fall, crest: 4 ft, width: 9 in, target: 600 gph}
         "{{7*7}}${x}": {kind: tee, elevation: 1 ft}
@@ -25,6 +29,7 @@ record HostileProject(Path folder) {
           from: "<b>pond</b>"
           to: "{{7*7}}${x}"
           pipe: {inside: 2 in, roughness: 0.01 mm}
+          note: ["</li></ul><iframe src=//x>", "--> \u2066"]
           parts:
             - pump: "</td></tr></table><iframe src=//x>"
             - gauge: {name: "&#60;i&#62;", elevation: 1 ft}

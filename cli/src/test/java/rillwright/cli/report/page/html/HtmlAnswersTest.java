@@ -31,7 +31,8 @@ class HtmlAnswersTest {
   private static final Set<String> ELEMENTS =
       Set.of(
           "html", "head", "meta", "title", "style", "body", "main", "section", "h1", "h2", "p",
-          "ul", "li", "span", "table", "caption", "thead", "tbody", "tr", "th", "td", "figure");
+          "ul", "li", "span", "table", "caption", "thead", "tbody", "tr", "th", "td", "figure", "dl",
+          "dt", "dd", "div", "strong");
 
   private static final Set<String> ATTRIBUTES =
       Set.of("lang", "charset", "http-equiv", "name", "content", "class", "scope", "data-label");
@@ -76,6 +77,10 @@ class HtmlAnswersTest {
         "balance FILE",
         "weak FILE",
         "weak FILE --causes",
+        "sheet FILE",
+        "sheet FILE --for crew",
+        "sheet FILE --for customer",
+        "sheet FILE --for lid",
         "stream FILE --times",
         "stream FILE --conditions"
       })
@@ -98,7 +103,9 @@ class HtmlAnswersTest {
     Document page = Jsoup.parse(html);
     assertEquals(PlainText.harmless(HostileProject.TITLE), page.selectFirst("h1").text());
     assertInert(page);
-    assertEquals(command.matches(DRAWING) ? 1 : 0, page.select("figure > svg > desc").size());
+    int drawn = command.matches(DRAWING) ? 1 : 0;
+    int sheet = command.equals("sheet FILE") ? 2 : command.endsWith("crew") ? 1 : drawn;
+    assertEquals(sheet, page.select("figure > svg > desc").size());
     assertTellsAll(text, page);
   }
 
@@ -160,8 +167,9 @@ class HtmlAnswersTest {
     String all = page.body().text();
     List<String> shown = new ArrayList<>(List.of(all.split(" ", -1)));
     for (String word : text.strip().split("\\s+", -1)) {
-      boolean ruled = word.matches("=+");
-      assertTrue(ruled || shown.remove(word) || all.contains(word), () -> word + " of " + all);
+      boolean ruled = word.matches("=+|_+");
+      String name = word.replaceFirst(":$", "");
+      assertTrue(ruled || shown.remove(word) || all.contains(name), () -> word + " of " + all);
     }
   }
 }
