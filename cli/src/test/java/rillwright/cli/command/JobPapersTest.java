@@ -91,8 +91,7 @@ class JobPapersTest {
         "large.jpg | larger than 6 MB",
         "[photos/fall.png, {a: b}] | expected a text"
       })
-  void aPhotographThatMayNotBeReadIsRefusedAtItsPlace(String photo, String why)
-      throws IOException {
+  void aPhotographThatMayNotBeReadIsRefusedAtItsPlace(String photo, String why) throws IOException {
     for (String command : new String[] {"check", "sheet"}) {
       Run.of(command, project("{firm: Firm A}", photo)).assertRefused("pond.yaml:4:", "photo", why);
     }

@@ -129,9 +129,7 @@ class SheetCommandTest {
   void nothingIsSaidOfPumpsWhereNothingIsPumped(String whom) {
     String file = EXAMPLES.resolve("header-pond/troughs.yaml").toString();
     String[] words =
-        whom.isEmpty()
-            ? new String[] {"sheet", file}
-            : new String[] {"sheet", file, "--for", whom};
+        whom.isEmpty() ? new String[] {"sheet", file} : new String[] {"sheet", file, "--for", whom};
 
     String text = run(words).out().toLowerCase(Locale.ROOT);
 
@@ -142,7 +140,8 @@ class SheetCommandTest {
   void theCustomerReadsNoJargonAndNoNotesForTheCrew() {
     String text = run("sheet", JOB, "--for", "customer").out();
 
-    for (String word : List.of("K ", "head", "gph", "wire-to-water", "skimmer's sill", "to a hair")) {
+    for (String word :
+        List.of("K ", "head", "gph", "wire-to-water", "skimmer's sill", "to a hair")) {
       assertFalse(text.contains(word), word + " in " + text);
     }
     Run.assertReported(text, "Customer B", "a full sheet", "USD", "winter");

@@ -57,8 +57,7 @@ class MaterialsTest {
   }
 
   private Materials materials(String supply) throws IOException {
-    Path file =
-        Files.writeString(folder.resolve("pond.yaml"), PROJECT.replace("SUPPLY", supply));
+    Path file = Files.writeString(folder.resolve("pond.yaml"), PROJECT.replace("SUPPLY", supply));
     return Materials.of(ProjectReader.read(file, List.of()));
   }
 
@@ -91,7 +90,8 @@ class MaterialsTest {
       value = {
         "pump: P-1, run: 20 ft | 1 | 2",
         "pump: P-1, check valve: {type: swing}, run: 20 ft | 2 | 2",
-        "pump: P-1, check valve: {type: swing}, fitting: {type: union, count: 2}, run: 20 ft | 2 | 2",
+        "pump: P-1, check valve: {type: swing}, fitting: {type: union, count: 2}, run: 20 ft | 2 |"
+            + " 2",
         "pump: P-1, check valve: {type: swing}, fitting: {type: union}, run: 20 ft | 2 | 2",
         "run: 3 ft, pump: P-1, run: 20 ft | 2 | 2",
         "pump: P-1, run: 20 ft, fitting: {type: bulkhead} | 1 | 2"

@@ -34,8 +34,7 @@ final class HandleDrawing {
             .formatted(escapeXml10(handle.valve() + ": " + handle.words())));
     for (int tick = 0; tick <= QUARTER_TURN; tick += TICK_DEGREES) {
       int from = tick % LONG_TICK_DEGREES == 0 ? 56 : 60;
-      svg.append(
-          turned("<path d=\"M%d 0H64\" stroke=\"#566469\"/>".formatted(from), tick));
+      svg.append(turned("<path d=\"M%d 0H64\" stroke=\"#566469\"/>".formatted(from), tick));
     }
     svg.append(
         turned(

@@ -34,8 +34,7 @@ final class HtmlTable {
     if (!table.heading().isEmpty()) {
       html.append("<caption>%s</caption>\n".formatted(escapeXml10(table.heading())));
     }
-    html.append("<thead>\n<tr>")
-        .append(named ? "<td></td>" : "");
+    html.append("<thead>\n<tr>").append(named ? "<td></td>" : "");
     for (Column column : table.columns()) {
       String heading = escapeXml10(column.heading().text());
       String side = classes(column.side(), Tone.PLAIN);

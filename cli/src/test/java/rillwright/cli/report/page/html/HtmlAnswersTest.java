@@ -31,8 +31,8 @@ class HtmlAnswersTest {
   private static final Set<String> ELEMENTS =
       Set.of(
           "html", "head", "meta", "title", "style", "body", "main", "section", "h1", "h2", "p",
-          "ul", "li", "span", "table", "caption", "thead", "tbody", "tr", "th", "td", "figure", "dl",
-          "dt", "dd", "div", "strong");
+          "ul", "li", "span", "table", "caption", "thead", "tbody", "tr", "th", "td", "figure",
+          "dl", "dt", "dd", "div", "strong");
 
   private static final Set<String> ATTRIBUTES =
       Set.of("lang", "charset", "http-equiv", "name", "content", "class", "scope", "data-label");
