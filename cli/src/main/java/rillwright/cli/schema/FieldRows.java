@@ -168,10 +168,10 @@ public final class FieldRows {
   private static boolean isGroup(MapNode definition) {
     return definition.find("properties").isPresent()
         || definition.find("enum").isPresent()
-        || definition.find("anyOf").map(it -> it.value()).orElse(definition)
+        || (definition.find("anyOf").map(it -> it.value()).orElse(definition)
                 instanceof ListNode list
             && maps(list).noneMatch(it -> text(it, "type").filter("number"::equals).isPresent())
-            && maps(list).noneMatch(it -> text(it, "type").filter("integer"::equals).isPresent());
+            && maps(list).noneMatch(it -> text(it, "type").filter("integer"::equals).isPresent()));
   }
 
   private String meaning(MapNode schema, boolean required) {

@@ -52,10 +52,10 @@ final class TopicPage {
 
   private void line(String line) {
     boolean sample = line.startsWith(SAMPLE);
-    if (sample != isSample && !line.isEmpty() || line.isEmpty() && !isSample) {
+    if ((sample != isSample && !line.isEmpty()) || (line.isEmpty() && !isSample)) {
       close();
     }
-    isSample = sample || isSample && line.isEmpty();
+    isSample = sample || (isSample && line.isEmpty());
     if (line.startsWith("## ")) {
       page.heading(line.substring(3));
     } else if (line.startsWith("@fields ")) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -183,7 +184,7 @@ final class Elevations {
         .orElse(0);
   }
 
-  private static Elevation between(Line line, TreeMap<Integer, Elevation> anchors, int at) {
+  private static Elevation between(Line line, NavigableMap<Integer, Elevation> anchors, int at) {
     Map.Entry<Integer, Elevation> before = anchors.lowerEntry(at);
     Map.Entry<Integer, Elevation> behind = anchors.higherEntry(at);
     if (before == null || behind == null) {

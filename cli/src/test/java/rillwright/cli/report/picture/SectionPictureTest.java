@@ -63,7 +63,7 @@ class SectionPictureTest {
     for (SvgWords one : words) {
       assertTrue(paper.contains(one.place()), one::toString);
       for (SvgWords other : words) {
-        boolean apart = one == other || !one.place().intersects(other.place());
+        boolean apart = one.equals(other) || !one.place().intersects(other.place());
         assertTrue(apart, () -> one + " stands on " + other);
       }
     }

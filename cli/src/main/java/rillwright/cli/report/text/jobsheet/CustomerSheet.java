@@ -1,5 +1,6 @@
 package rillwright.cli.report.text.jobsheet;
 
+import java.util.List;
 import java.util.function.Function;
 import rillwright.cli.file.job.Photo;
 import rillwright.cli.report.page.Page;
@@ -21,12 +22,10 @@ import rillwright.solver.steady.PointState;
 
 /** What the customer gets: what there will be to see, what it costs to run, how to care for it. */
 final class CustomerSheet {
-  private final SheetAnswer answer;
   private final ShownUnits units;
   private final PageBuilder page;
 
   private CustomerSheet(SheetAnswer answer) {
-    this.answer = answer;
     this.units = Shown.of(answer);
     this.page = SheetHead.begin(answer);
   }
@@ -39,7 +38,7 @@ final class CustomerSheet {
       sheet.page.space();
       sheet.page.paragraph("The pump is still to be chosen; what the falls get follows from it.");
     }
-    remarks.photographsAt(Fall.class, Outlet.class, Basin.class);
+    remarks.photographsAt(List.of(Fall.class, Outlet.class, Basin.class));
     answer.asSet().ifPresent(sheet::runningCost);
     YearOfCare.print(answer, sheet.page);
     sheet.page.heading("SAFETY");

@@ -2,7 +2,6 @@ package rillwright.cli.report.text.jobsheet;
 
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import rillwright.cli.file.job.Photo;
 import rillwright.cli.file.job.Remark;
 import rillwright.cli.report.page.Head;
@@ -24,15 +23,13 @@ final class Remarks {
   }
 
   /** Those of points of some kinds. */
-  @SafeVarargs
-  final void at(Class<? extends Point>... kinds) {
+  void at(List<Class<? extends Point>> kinds) {
     notes(of(kinds));
     photographs(of(kinds));
   }
 
   /** The photographs of points of some kinds, without the notes, which are for the crew. */
-  @SafeVarargs
-  final void photographsAt(Class<? extends Point>... kinds) {
+  void photographsAt(List<Class<? extends Point>> kinds) {
     photographs(of(kinds));
   }
 
@@ -42,9 +39,9 @@ final class Remarks {
     photographs(answer.papers().lines());
   }
 
-  private List<Remark> of(Class<? extends Point>[] kinds) {
+  private List<Remark> of(List<Class<? extends Point>> kinds) {
     return answer.network().points().stream()
-        .filter(point -> Stream.of(kinds).anyMatch(kind -> kind.isInstance(point)))
+        .filter(point -> kinds.stream().anyMatch(kind -> kind.isInstance(point)))
         .flatMap(point -> answer.papers().findAtPoint(point.name().value()).stream())
         .toList();
   }

@@ -71,7 +71,7 @@ public final class SheetText {
     section();
     answer.asSet().flatMap(AsSet::settings).ifPresent(it -> ValveBlocks.print(it, page));
     answer.asSet().flatMap(AsSet::stream).ifPresent(stream -> StreamText.water(stream, page));
-    remarks.at(Basin.class, Chamber.class);
+    remarks.at(List.of(Basin.class, Chamber.class));
     answer.asSet().ifPresent(set -> FindingsList.print(set, page));
     answer.asSet().ifPresent(set -> MendText.best(set.mend(), MOST_REMEDIES, page));
     pipe();
@@ -87,7 +87,7 @@ public final class SheetText {
     falls();
     answer.asSet().flatMap(AsSet::settings).ifPresent(it -> ValveBlocks.print(it, page));
     pipe();
-    remarks.at(Basin.class, Chamber.class);
+    remarks.at(List.of(Basin.class, Chamber.class));
     section();
     MaterialsTable.print(answer.materials(), units, page);
     Cautions.print(answer, page);
@@ -98,7 +98,7 @@ public final class SheetText {
   private void falls() {
     answer.asSet().ifPresent(set -> FallsTable.print(set.solved(), page));
     answer.duty().ifPresent(duty -> DutyText.duty(duty, page));
-    remarks.at(Fall.class, Outlet.class);
+    remarks.at(List.of(Fall.class, Outlet.class));
   }
 
   private void section() {
@@ -121,7 +121,7 @@ public final class SheetText {
   private void pipe() {
     PipeTable.print(answer, page);
     remarks.atLines();
-    remarks.at(Tee.class);
+    remarks.at(List.of(Tee.class));
   }
 
   private void assumed() {
