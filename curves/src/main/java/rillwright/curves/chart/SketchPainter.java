@@ -190,7 +190,7 @@ final class SketchPainter implements Painting {
   }
 
   private void paintList(Graphics2D g, double top) {
-    double wide = (double) Sheet.WIDE / COLUMNS;
+    double wide = Sheet.WIDE / COLUMNS;
     IntStream.range(0, chart.links().size())
         .forEach(
             i -> {
