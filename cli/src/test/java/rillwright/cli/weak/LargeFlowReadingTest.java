@@ -1,6 +1,7 @@
 package rillwright.cli.weak;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -126,5 +127,35 @@ class LargeFlowReadingTest {
         }
       }
     }
+  }
+
+  private String next(String... oldAndOther) throws IOException {
+    String edited = job;
+    for (int i = 0; i < oldAndOther.length; i += 2) {
+      assertTrue(edited.contains(oldAndOther[i]), oldAndOther[i]);
+      edited = edited.replace(oldAndOther[i], oldAndOther[i + 1]);
+    }
+    return WeakCall.about(file("next.yaml", edited), "--format", "json")
+        .json()
+        .get("next")
+        .toString();
+  }
+
+  /**
+   * A meter needs pipe of fifteen bores and 0.3 m/s, a drawdown a mouth to hold shut and four
+   * seconds for half of what stands over the intake (common practice, no source): 3 ft2 give 13 s,
+   * 0.5 ft2 two.
+   */
+  @Test
+  void bothAreProposedWhereTheirInstrumentIsPlausible() throws IOException {
+    String meter = "{\"line\":\"supply\",\"flowM3PerS\":null";
+    String drawdown = "{\"at\":\"chamber\",\"drawdownM3PerS\":null";
+    String both = next();
+    assertTrue(both.contains(meter) && both.contains(drawdown), both);
+    String small = next("area: 3 ft2", "area: 0.5 ft2", "run: 84 ft", "run: 2 ft");
+    assertFalse(small.contains(meter) || small.contains(drawdown), small);
+    String open = next("      - skimmer: {width: 16 in, height: 6 in, sill: -3-1/2 in}\n", "");
+    assertTrue(open.contains(meter), open);
+    assertFalse(open.contains(drawdown), open);
   }
 }

@@ -92,8 +92,19 @@ class WeakTablesTest {
           - {at: fall, flow: 1500 gph, within: 20 %}
         """;
     WeakCall call = read("../examples/small-pond/pond.yaml", visit);
-    assertTrue(
-        next(call).stream().anyMatch(row -> row.matches(".*-?[0-9.]+ in by [A-Z]")), call.out());
+    assertTrue(call.flat().matches(".* -?[0-9.]+ in by [A-Z] .*"), call.out());
+  }
+
+  /** A meter on the supply and a drawdown of the chamber are among what tells most there. */
+  @Test
+  void aLargeFlowIsReadWithCare() throws IOException {
+    String flat =
+        read("../examples/small-pond/pond.yaml", "readings: [{at: fall, flow: 1500 gph}]").flat();
+    assertTrue(flat.contains("# Flow in line \"supply\""), flat);
+    assertTrue(flat.contains("# Clamp-on meter: on stiff pipe that runs full"), flat);
+    assertTrue(flat.contains("^ Flow drawn from \"chamber\""), flat);
+    assertTrue(flat.contains("a board, never a hand"), flat);
+    assertTrue(flat.contains("Hands, hair and clothes stay clear of mouth and suction"), flat);
   }
 
   @Test

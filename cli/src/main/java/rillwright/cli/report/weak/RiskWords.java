@@ -40,6 +40,17 @@ public record RiskWords(String mark, String sentence) {
               "o",
               "Pump off: read once the water stands still; see that the pond has room for what"
                   + " comes back down.");
+      case HELD_SHUT ->
+          new RiskWords(
+              "^",
+              "Drawdown: with the mouth shut by a valve or a board, never a hand, time how fast the"
+                  + " level drops; a few seconds, open again well above the intake. Hands, hair and"
+                  + " clothes stay clear of mouth and suction; open water drowns small children.");
+      case METER_PLACE ->
+          new RiskWords(
+              "#",
+              "Clamp-on meter: on stiff pipe that runs full, about ten bores of straight pipe"
+                  + " upstream and five downstream, from dry ground.");
     };
   }
 }

@@ -22,7 +22,7 @@ public record Drawdown(PointName chamber, When when) implements Measurand {
 
   @Override
   public Effort effort() {
-    return new Effort(5, Risk.OPEN_WATER);
+    return new Effort(5, Risk.HELD_SHUT);
   }
 
   @Override

@@ -18,6 +18,10 @@ public record Effort(int minutes, Risk risk) {
     /** Hands or feet near open water or a suction. */
     OPEN_WATER,
     /** The pump is switched off and on. */
-    PUMP_OFF
+    PUMP_OFF,
+    /** Somebody holds a chamber's mouth shut while its pump draws. */
+    HELD_SHUT,
+    /** A meter shows another flow than there is where its pipe is bent, soft or not full. */
+    METER_PLACE
   }
 }

@@ -19,7 +19,7 @@ public record LineFlow(LineName line, When when) implements Measurand {
 
   @Override
   public Effort effort() {
-    return new Effort(10, Risk.NONE);
+    return new Effort(10, Risk.METER_PLACE);
   }
 
   @Override

@@ -37,13 +37,15 @@ public final class MeasurandList {
 
   /**
    * All that could be read at a job as built: flow and depth at its falls, gauges and tees, gauges
-   * with the valve shut and with the pump off, levels, power.
+   * with the valve shut and with the pump off, levels, power, and flow by a meter clamped on or by
+   * a chamber's drawdown where either is plausible.
    */
   public static List<Measurand> of(AsBuilt job) {
     MeasurandList all = new MeasurandList(job.network());
     all.points();
     all.gauges();
     all.levelsAndPower();
+    all.largeFlows(new LargeFlows(job.state()));
     Map<When, Optional<Observed>> asBuilt = new HashMap<>();
     all.list.removeIf(readable -> !isThere(readable, job, asBuilt));
     return all.list;
@@ -99,6 +101,15 @@ public final class MeasurandList {
         .filter(shutOff -> shutOff.shutIn().size() == 1)
         .map(shutOff -> shutOff.shutIn().get(0))
         .findFirst();
+  }
+
+  private void largeFlows(LargeFlows plausible) {
+    network.lines().stream()
+        .filter(plausible::metered)
+        .forEach(line -> list.add(new LineFlow(line.name(), RUNNING)));
+    network.points(Chamber.class).stream()
+        .filter(plausible::drawnDown)
+        .forEach(chamber -> list.add(new Drawdown(chamber.name(), RUNNING)));
   }
 
   private void levelsAndPower() {
