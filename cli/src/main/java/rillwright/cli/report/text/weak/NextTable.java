@@ -22,7 +22,7 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
  */
 final class NextTable {
   private static final int MOST_READINGS = 6;
-  private static final double WORTH_READING_BITS = 0.01;
+  private static final double WORTH_READING_BITS = 0.05;
 
   private final WeakAnswer answer;
   private final ReadingWords words;
