@@ -24,9 +24,9 @@ import rillwright.cli.report.text.sheet.PumpText;
 import rillwright.cli.study.sheet.PumpSheets;
 import rillwright.cli.study.sheet.SheetFigures;
 import rillwright.curves.sheet.DataSheet;
-import rillwright.curves.sheet.Nameplate;
 import rillwright.curves.sheet.SheetWriter;
 import rillwright.curves.sheet.WrittenUnits;
+import rillwright.curves.sheet.fact.Nameplate;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.water.Water;
 

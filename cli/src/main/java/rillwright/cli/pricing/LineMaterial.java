@@ -9,7 +9,7 @@ import java.util.Set;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.site.Prices;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.network.Fitting;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.site.Prices;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 
 /** Finds what a project pays for something. */
 public final class PriceList {

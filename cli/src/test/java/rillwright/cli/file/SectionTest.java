@@ -10,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.file.site.Prices;
-import rillwright.curves.sheet.Price;
-import rillwright.curves.sheet.SheetFacts;
+import rillwright.curves.sheet.fact.Price;
+import rillwright.curves.sheet.fact.SheetFacts;
 import rillwright.solver.water.Water;
 import rillwright.solver.water.WaterProperties;
 

@@ -2,6 +2,7 @@ package rillwright.curves.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import rillwright.curves.sheet.fact.SheetFacts;
 import rillwright.solver.law.pump.PumpCurve;
 
 /**

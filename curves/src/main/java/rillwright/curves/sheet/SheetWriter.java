@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import rillwright.curves.sheet.fact.FactValues;
+import rillwright.curves.sheet.fact.Nameplate;
+import rillwright.curves.sheet.fact.SheetFacts;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.law.pump.PumpPoint;
 

@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rillwright.curves.sheet.fact.Price;
+import rillwright.curves.sheet.fact.SheetFacts;
+import rillwright.curves.sheet.fact.SpeedRange;
 import rillwright.curves.sheet.fault.SheetFaults;
 import rillwright.solver.law.pump.PumpPoint;
 

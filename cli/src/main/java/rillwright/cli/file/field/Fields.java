@@ -13,7 +13,7 @@ import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.wording.Choices;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.curves.wording.PlainText;
 
 /**

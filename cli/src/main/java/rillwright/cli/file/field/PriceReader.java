@@ -8,7 +8,7 @@ import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.curves.unit.Dimension;
 import rillwright.curves.unit.Unit;
 import rillwright.curves.wording.PlainText;

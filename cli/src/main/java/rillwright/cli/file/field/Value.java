@@ -10,7 +10,7 @@ import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.curves.wording.PlainText;
 
 /**

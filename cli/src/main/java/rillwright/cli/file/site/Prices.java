@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 
 /**
  * What the crew pays, as far as the file says.

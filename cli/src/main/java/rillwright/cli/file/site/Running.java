@@ -2,7 +2,7 @@ package rillwright.cli.file.site;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.trial.RunningTerms;
 
 /**

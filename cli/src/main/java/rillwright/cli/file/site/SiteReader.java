@@ -9,7 +9,7 @@ import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.MapNode;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.water.Water;
 import rillwright.solver.water.WaterProperties;
 

@@ -14,7 +14,7 @@ import rillwright.cli.json.Value;
 import rillwright.cli.report.Estimate;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRunning;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.duty.Duty;
 

@@ -20,10 +20,10 @@ import rillwright.cli.study.sheet.MeterCurrent;
 import rillwright.cli.study.sheet.PumpSheets;
 import rillwright.cli.study.sheet.SheetFigures;
 import rillwright.cli.study.sheet.SheetFigures.CurveFigures;
-import rillwright.curves.sheet.Nameplate;
-import rillwright.curves.sheet.Price;
-import rillwright.curves.sheet.SheetFacts;
-import rillwright.curves.sheet.SpeedRange;
+import rillwright.curves.sheet.fact.Nameplate;
+import rillwright.curves.sheet.fact.Price;
+import rillwright.curves.sheet.fact.SheetFacts;
+import rillwright.curves.sheet.fact.SpeedRange;
 import rillwright.solver.law.pump.PumpPoint;
 
 /** Data sheets for programs. */

@@ -10,7 +10,7 @@ import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
 import rillwright.cli.study.RunningFigures;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 
 /** What running takes, for programs. */
 final class RunningJson {

@@ -3,7 +3,7 @@ package rillwright.cli.report.text;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.RunningFigures;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 
 /** What running the pumps takes: watts, energy and money a year; how often they turn the water. */
 public final class RunningCost {

@@ -9,8 +9,8 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.file.site.Prices;
 import rillwright.curves.sheet.DataSheet;
-import rillwright.curves.sheet.Price;
-import rillwright.curves.sheet.SheetFacts;
+import rillwright.curves.sheet.fact.Price;
+import rillwright.curves.sheet.fact.SheetFacts;
 import rillwright.solver.trial.PumpOffer;
 import rillwright.solver.trial.SpeedBand;
 

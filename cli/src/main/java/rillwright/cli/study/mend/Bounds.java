@@ -12,7 +12,7 @@ import rillwright.cli.study.mend.change.Cleaning;
 import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.Site;
-import rillwright.curves.sheet.SpeedRange;
+import rillwright.curves.sheet.fact.SpeedRange;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;

@@ -2,7 +2,7 @@ package rillwright.cli.study.sheet;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.curves.sheet.Nameplate;
+import rillwright.curves.sheet.fact.Nameplate;
 
 /**
  * The current that a clamp meter should read on one conductor: I = P / (V · PF), with three phases

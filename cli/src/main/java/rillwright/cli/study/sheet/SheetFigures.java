@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import rillwright.curves.sheet.DataSheet;
-import rillwright.curves.sheet.Nameplate;
+import rillwright.curves.sheet.fact.Nameplate;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.law.pump.BestEfficiency;
 import rillwright.solver.law.pump.PumpCurve;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import rillwright.curves.sheet.Nameplate;
+import rillwright.curves.sheet.fact.Nameplate;
 
 /** The definition of the power factor, put back: P = V · I · PF, P = √3 · V · I · PF. */
 class MeterCurrentTest {

@@ -19,7 +19,7 @@ import rillwright.cli.study.compare.OnTarget;
 import rillwright.cli.study.compare.OnTarget.Better;
 import rillwright.cli.study.compare.OnTarget.Got;
 import rillwright.cli.study.solve.Solved;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.finding.Finding;
 
 /** Tells two projects side by side on one page. */

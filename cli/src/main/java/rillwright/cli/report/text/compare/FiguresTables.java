@@ -12,7 +12,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.compare.Compared;
 import rillwright.cli.study.compare.Measured;
 import rillwright.cli.study.compare.Measured.Kind;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 
 /** Figures side by side, a table for each kind, with what differs marked. */
 final class FiguresTables {

@@ -14,7 +14,7 @@ import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.jobsheet.SheetAnswer;
 import rillwright.cli.study.jobsheet.SheetAnswer.AsSet;
 import rillwright.cli.study.solve.Solved;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Outlet;

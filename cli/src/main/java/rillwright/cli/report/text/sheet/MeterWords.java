@@ -9,7 +9,7 @@ import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.sheet.MeterCurrent;
 import rillwright.cli.study.sheet.SheetFigures;
-import rillwright.curves.sheet.Nameplate;
+import rillwright.curves.sheet.fact.Nameplate;
 
 /** What a watt meter and a clamp meter should read. */
 final class MeterWords {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.curves.sheet.Nameplate;
-import rillwright.curves.sheet.SheetFacts;
+import rillwright.curves.sheet.fact.Nameplate;
+import rillwright.curves.sheet.fact.SheetFacts;
 
 /** What the comments of a data sheet say. */
 final class SheetFactWords {

@@ -12,7 +12,7 @@ import rillwright.cli.pricing.PriceList;
 import rillwright.cli.study.jobsheet.materials.Item.Kind;
 import rillwright.cli.study.jobsheet.materials.Item.Thing;
 import rillwright.cli.study.mend.change.Bought;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.network.ChangeOfBore;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Filter;

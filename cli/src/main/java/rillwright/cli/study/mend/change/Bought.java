@@ -8,7 +8,7 @@ import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.Project;
 import rillwright.cli.pricing.LineMaterial;
 import rillwright.curves.sheet.DataSheet;
-import rillwright.curves.sheet.Price;
+import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Run;
 

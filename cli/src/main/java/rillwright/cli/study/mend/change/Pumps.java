@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.curves.sheet.DataSheet;
-import rillwright.curves.sheet.SpeedRange;
+import rillwright.curves.sheet.fact.SpeedRange;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;

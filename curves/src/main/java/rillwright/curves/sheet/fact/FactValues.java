@@ -1,4 +1,4 @@
-package rillwright.curves.sheet;
+package rillwright.curves.sheet.fact;
 
 import java.util.List;
 import java.util.Optional;
@@ -14,20 +14,20 @@ import rillwright.curves.wording.Listing;
 import rillwright.curves.wording.PlainText;
 
 /** The facts that comments may give, and how their values are written. */
-final class FactValues {
-  static final String MAKER = "maker";
-  static final String PRICE = "price";
-  static final String KIND = "kind";
-  static final String MIN_SUBMERGENCE = "min submergence";
-  static final String NPSH_REQUIRED = "npsh required";
-  static final String SELF_PRIMING = "self priming";
-  static final String VARIABLE_SPEED = "variable speed";
-  static final String SOLIDS = "solids";
-  static final String RATED_POWER = "rated power";
-  static final String VOLTAGE = "voltage";
-  static final String POWER_FACTOR = "power factor";
-  static final String PHASES = "phases";
-  static final List<String> KEYS =
+public final class FactValues {
+  public static final String MAKER = "maker";
+  public static final String PRICE = "price";
+  public static final String KIND = "kind";
+  public static final String MIN_SUBMERGENCE = "min submergence";
+  public static final String NPSH_REQUIRED = "npsh required";
+  public static final String SELF_PRIMING = "self priming";
+  public static final String VARIABLE_SPEED = "variable speed";
+  public static final String SOLIDS = "solids";
+  public static final String RATED_POWER = "rated power";
+  public static final String VOLTAGE = "voltage";
+  public static final String POWER_FACTOR = "power factor";
+  public static final String PHASES = "phases";
+  public static final List<String> KEYS =
       List.of(
           MAKER,
           PRICE,
@@ -50,13 +50,13 @@ final class FactValues {
   private final NumberReader numbers;
   private final FaultList faults;
 
-  FactValues(NumberReader numbers, FaultList faults) {
+  public FactValues(NumberReader numbers, FaultList faults) {
     this.numbers = numbers;
     this.faults = faults;
   }
 
   /** "389 USD". */
-  Optional<Price> price(Cell cell) {
+  public Optional<Price> price(Cell cell) {
     Matcher parts = QUANTITY.matcher(cell.text());
     if (parts.matches() && Price.isCurrency(parts.group(2))) {
       OptionalDouble amount = numbers.parse(parts.group(1));
@@ -69,7 +69,7 @@ final class FactValues {
   }
 
   /** "8 in", "1/2 in". */
-  Optional<Double> lengthM(String key, Cell cell) {
+  public Optional<Double> lengthM(String key, Cell cell) {
     Matcher parts = QUANTITY.matcher(cell.text());
     if (parts.matches()) {
       OptionalDouble number = number(parts.group(1));
@@ -85,7 +85,7 @@ final class FactValues {
   }
 
   /** "40..100 %". */
-  Optional<SpeedRange> speedRange(Cell cell) {
+  public Optional<SpeedRange> speedRange(Cell cell) {
     Matcher parts = SPEEDS.matcher(cell.text());
     if (parts.matches()) {
       OptionalDouble least = numbers.parse(parts.group(1));
@@ -105,7 +105,7 @@ final class FactValues {
   }
 
   /** "420 W", "1/2 hp". */
-  Optional<Double> powerW(Cell cell) {
+  public Optional<Double> powerW(Cell cell) {
     Matcher parts = QUANTITY.matcher(cell.text());
     if (parts.matches()) {
       OptionalDouble number = number(parts.group(1));
@@ -119,7 +119,7 @@ final class FactValues {
   }
 
   /** "115 V". */
-  Optional<Double> volts(Cell cell) {
+  public Optional<Double> volts(Cell cell) {
     Matcher parts = QUANTITY.matcher(cell.text());
     OptionalDouble number =
         parts.matches() && parts.group(2).equals("V")
@@ -131,7 +131,7 @@ final class FactValues {
   }
 
   /** "0.85". */
-  Optional<Double> powerFactor(Cell cell) {
+  public Optional<Double> powerFactor(Cell cell) {
     OptionalDouble number = numbers.parse(cell.text());
     return number.orElse(0) > 0 && number.orElse(0) <= 1
         ? Optional.of(number.getAsDouble())
@@ -139,7 +139,7 @@ final class FactValues {
   }
 
   /** "1" or "3". */
-  Optional<Integer> phases(Cell cell) {
+  public Optional<Integer> phases(Cell cell) {
     return cell.text().equals("1") || cell.text().equals("3")
         ? Optional.of(Integer.valueOf(cell.text()))
         : refuse(cell, "a number of phases", "write 1 or 3");

@@ -1,4 +1,4 @@
-package rillwright.curves.sheet;
+package rillwright.curves.sheet.fact;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package rillwright.curves.sheet;
+package rillwright.curves.sheet.fact;
 
 /**
  * The speeds at which a pump may run, as shares of the speed of its published curve.

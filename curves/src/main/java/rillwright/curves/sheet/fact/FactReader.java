@@ -1,4 +1,4 @@
-package rillwright.curves.sheet;
+package rillwright.curves.sheet.fact;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,19 +15,19 @@ import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.pump.SuctionNeeds;
 
 /** Reads the facts in a sheet's comment lines. */
-final class FactReader {
+public final class FactReader {
   private final FactValues values;
   private final FaultList faults;
   private final Map<String, Cell> found = new HashMap<>();
   private final List<String> remarks = new ArrayList<>();
 
-  FactReader(FactValues values, FaultList faults) {
+  public FactReader(FactValues values, FaultList faults) {
     this.values = values;
     this.faults = faults;
   }
 
   /** Takes one comment in: a cell that begins with a number sign. */
-  void take(Cell comment) {
+  public void take(Cell comment) {
     String text = comment.text().substring(1).strip();
     int colon = text.indexOf(':');
     String key = colon < 0 ? "" : text.substring(0, colon).strip().toLowerCase(Locale.ROOT);
@@ -59,7 +59,7 @@ final class FactReader {
   }
 
   /** All facts taken in. */
-  SheetFacts facts() {
+  public SheetFacts facts() {
     return new SheetFacts(
         fact(FactValues.MAKER, cell -> Optional.of(cell.text())),
         fact(FactValues.PRICE, values::price),
