@@ -70,17 +70,10 @@ final class ArgumentWords {
       return PlainText.quoted(word) + " is one argument too many; " + usage();
     }
     List<String> commands = Rillwright.listShown(command);
-    if (word.equals("help")) {
-      return "for help write \"rillwright --help\"; for help with a command \"rillwright "
-          + commands.get(0)
-          + " --help\"";
-    }
     if (isProject(word)) {
       return "give the command before "
           + PlainText.quoted(word)
-          + ", for example \"rillwright "
-          + commands.get(0)
-          + " "
+          + ", for example \"rillwright check "
           + word
           + "\"; choose "
           + String.join(", ", commands);

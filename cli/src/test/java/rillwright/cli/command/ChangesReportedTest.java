@@ -43,6 +43,7 @@ class ChangesReportedTest {
         List.of("mend", SMALL),
         List.of("chart", SMALL),
         List.of("section", SMALL),
+        List.of("sheet", SMALL),
         List.of("pumps", LongStream.PROJECT, "--from", LongStream.SUPPLIER),
         List.of("pipes", LongStream.PROJECT, "--line", "supply", "--sizes", "75 mm"),
         List.of("odds", UNCERTAIN, "--samples", "100"),

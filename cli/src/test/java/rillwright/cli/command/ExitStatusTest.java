@@ -110,7 +110,10 @@ class ExitStatusTest {
     assertSays(Run.of("solve", PROJECT, "--format", "jsn"), 2, "\"jsn\"", "json");
     assertSays(Run.of("solve"), 2, "FILE");
     assertSays(
-        Run.of(), 2, "missing command; choose one of check, solve, ", ", weak, stream, catalogue");
+        Run.of(),
+        2,
+        "missing command; choose one of new, check, solve, ",
+        ", sheet, catalogue, help");
   }
 
   @ParameterizedTest(name = "rillwright {0}")
@@ -118,10 +121,9 @@ class ExitStatusTest {
       delimiter = '|',
       value = {
         "slove | there is no command \"slove\"; did you mean \"solve\"?",
-        "polish | there is no command \"polish\"; choose check, solve,",
-        "weak-trail | there is no command \"weak-trail\"; choose check, solve, mend, duty, chart,"
-            + " pumps, pipes, odds, balance, weak, stream, catalogue",
-        "help | for help write \"rillwright --help\"",
+        "polish | there is no command \"polish\"; choose new, check, solve,",
+        "weak-trail | there is no command \"weak-trail\"; choose new, check, solve, mend, duty,"
+            + " chart, section, pump, pumps, pipes, odds, balance …",
         "job1.yaml | give the command before \"job1.yaml\", for example \"rillwright check"
             + " job1.yaml\"",
         "check | FILE is missing; write \"rillwright check FILE\"",

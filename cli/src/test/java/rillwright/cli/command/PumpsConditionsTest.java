@@ -29,7 +29,7 @@ class PumpsConditionsTest extends ScratchSupplier {
     assertFalse(answer.get("offered").booleanValue());
     assertEquals(2, answer.get("conditions").size());
     for (JsonNode candidate : answer.get("candidates")) {
-      String model = candidate.get("model").stringValue().replace('-', ' ');
+      String model = candidate.get("model").stringValue();
       JsonNode solved =
           Run.json(
               "solve",

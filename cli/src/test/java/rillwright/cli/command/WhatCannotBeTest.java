@@ -17,6 +17,9 @@ class WhatCannotBeTest {
   private static final Path JOB = Path.of("../examples/weak-fall/fall.yaml");
   private static final String SHEET = "pumps/P-400.csv";
 
+  /** Goes where the pump goes. */
+  private static final String PUMP_READING = "  - {pump: supply, power: 360 W, within: 5 %}\n";
+
   @TempDir private Path folder;
 
   private String check(String... oldAndNew) throws IOException {
@@ -57,7 +60,7 @@ class WhatCannotBeTest {
       })
   void isFoundByCheck(String right, String wrong, String shown) throws IOException {
     String changed = wrong.startsWith("- high") ? "- run: 20 ft\n      " + wrong : wrong;
-    String page = check(right, changed);
+    String page = check(right, changed, PUMP_READING, "");
     assertTrue(page.contains(shown), page);
   }
 

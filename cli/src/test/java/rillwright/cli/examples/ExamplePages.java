@@ -55,7 +55,7 @@ public final class ExamplePages {
   public static List<Page> list() throws IOException {
     Set<Page> pages = new LinkedHashSet<>();
     for (ExamplesTest.Run run : ExamplesTest.runs()) {
-      if (!run.command().startsWith("chart ")) {
+      if (!run.command().matches("(chart|section) .*")) {
         pages.add(new Page(run.folder(), run.command().replaceAll(" --format \\S+", "")));
       }
     }

@@ -100,7 +100,7 @@ class ChangesTest {
         "lines.suply.run=3 ft | there is no \"suply\" in the section \"lines\"; did you mean"
             + " \"supply\"?",
         "lines.supply.skimmer.clogged=3 % | line \"supply\" has no \"skimmer\"; choose pump, valve,"
-            + " run, check valve, high point, from, to, pipe, parts, entrance, exit",
+            + " run, check valve, high point, from, to, pipe, parts, entrance, exit, note …",
         "lines.supply.valve 3.open=3 % | line \"supply\" has no \"valve 3\"; did you mean"
             + " \"valve\"?",
         "points.pond.level.x=3 | \"level\" is \"0 ft\" and has no field \"x\"",
