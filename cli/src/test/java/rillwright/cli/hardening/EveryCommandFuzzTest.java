@@ -11,7 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -19,11 +20,10 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rillwright.cli.Main;
 import rillwright.cli.command.Run;
-import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
  * Every command on example files and drawn projects, whole and damaged: each ends with an answer or
@@ -39,42 +39,32 @@ class EveryCommandFuzzTest {
       (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
   private static final long MOST_NS = TimeUnit.MINUTES.toNanos(2);
 
+  /** So many draws hold every command. */
+  private static final int ENOUGH = 3000;
+
   /** After so many there is enough to mend. */
   private static final int MOST_SHOWN = 12;
 
   @TempDir private Path folder;
 
-  /** A project's text, and a line of it. */
-  private record Base(String text, String line) {
-    static Base of(Map<String, Object> tree, String text, Draw draw) {
-      return new Base(text, draw.oneOf(ProjectTree.linesWith("run", tree)));
-    }
-  }
-
   @Test
   void endInAnAnswerOrASentence() throws IOException {
-    List<Path> examples = copied();
+    FuzzCases cases = FuzzCases.of(EXAMPLES, folder);
     List<String> wrong = new ArrayList<>();
     int answers = 0;
     for (int i = 0; i < CASES && wrong.size() < MOST_SHOWN; i++) {
-      Draw draw = new Draw(SEED * 1_000_003 + i);
-      Path file = draw.oneOf(examples).resolveSibling("tried.yaml");
-      Base base = draw.chance(0.5) ? drawn(draw) : example(draw.oneOf(examples), draw);
-      Path home = file.getParent();
-      Files.write(
-          file,
-          draw.chance(0.75)
-              ? new Damage(draw).of(base.text())
-              : base.text().getBytes(StandardCharsets.UTF_8));
-      List<String> command = command(file, base.line(), draw);
+      FuzzCase drawn = cases.draw(new Draw(SEED * 1_000_003 + i));
+      Path file = drawn.file();
+      Files.write(file, drawn.bytes());
+      OrderlyRun.clear(file, text -> {});
       try {
-        Run run = patiently(() -> OrderlyRun.of(home, command));
+        Run run = patiently(() -> OrderlyRun.of(file.getParent(), drawn.command()));
         answers += run.status() == 0 ? 1 : 0;
+        OrderlyRun.clear(file, text -> {});
       } catch (Error e) {
-        String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-        wrong.add("seed " + SEED + ", case " + i + ", " + command + ": " + e + "\n" + text);
+        String text = new String(drawn.bytes(), StandardCharsets.UTF_8);
+        wrong.add("seed " + SEED + ", case " + i + ", " + drawn.command() + ": " + e + "\n" + text);
       }
-      removePictures(home);
     }
     assertEquals(List.of(), wrong, () -> String.join("\n\n", wrong));
     // Else the damage destroys everything and nothing behind the reader is tried.
@@ -100,65 +90,14 @@ class EveryCommandFuzzTest {
     }
   }
 
-  private static Base drawn(Draw draw) {
-    Map<String, Object> tree = RandomProject.of(draw.below(Integer.MAX_VALUE));
-    String text = draw.chance(0.2) ? ProjectTree.json(tree) : ProjectTree.yaml(tree);
-    return Base.of(tree, text, draw);
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Base example(Path file, Draw draw) throws IOException {
-    String text = Files.readString(file);
-    return Base.of(new YAMLMapper().readValue(text, Map.class), text, draw);
-  }
-
-  private static List<String> command(Path file, String line, Draw draw) {
-    String sheets = EXAMPLES.resolve("long-stream").resolve("supplier").toString();
-    List<String> command =
-        new ArrayList<>(draw.oneOf(new EveryCommand(file.toString(), line, sheets).list()));
-    if (draw.chance(0.1)) {
-      command.add("--set");
-      command.add(
-          "lines."
-              + line
-              + "."
-              + draw.oneOf(
-                  List.of(
-                      "run=0 m",
-                      "pipe.inside=1 mm",
-                      "valve.open=0 %",
-                      "run=1e9 ft",
-                      "pump=to be chosen",
-                      "pump.speed=200 %",
-                      "parts=x")));
+  /** Projects, sheets, answers, readings and words: between them all commands are tried. */
+  @Test
+  void noCommandIsForgotten() throws IOException {
+    FuzzCases cases = FuzzCases.of(EXAMPLES, folder);
+    Set<String> tried = new TreeSet<>();
+    for (int i = 0; i < ENOUGH; i++) {
+      tried.add(cases.draw(new Draw(i)).command().get(0));
     }
-    return command;
-  }
-
-  private List<Path> copied() throws IOException {
-    List<Path> examples = new ArrayList<>();
-    try (Stream<Path> files = Files.walk(EXAMPLES)) {
-      for (Path file : files.sorted().toList()) {
-        String name = file.getFileName().toString();
-        Path copy = folder.resolve(EXAMPLES.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(copy);
-        } else if (name.endsWith(".yaml") || name.endsWith(".csv")) {
-          Files.copy(file, copy);
-          if (Files.readString(copy).contains("\nlines:")) {
-            examples.add(copy);
-          }
-        }
-      }
-    }
-    return examples;
-  }
-
-  private static void removePictures(Path home) throws IOException {
-    try (Stream<Path> files = Files.list(home)) {
-      for (Path file : files.filter(OrderlyRun::isPicture).toList()) {
-        Files.delete(file);
-      }
-    }
+    assertEquals(new TreeSet<>(Main.commandLine().getSubcommands().keySet()), tried);
   }
 }

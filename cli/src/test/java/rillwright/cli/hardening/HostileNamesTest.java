@@ -1,6 +1,7 @@
 package rillwright.cli.hardening;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,45 +34,129 @@ class HostileNamesTest {
   private static final Set<String> NAMING =
       Set.of("points", "lines", "pumps", "streams", "conditions");
 
-  private static final Set<String> TEXTS = Set.of("title", "name");
+  private static final Set<String> TEXTS =
+      Set.of("title", "name", "note", "firm", "customer", "address");
 
   @TempDir private Path folder;
+  private String ended = "";
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 4, 8})
   void areTextAndNothingElse(long seed) throws IOException {
-    Map<String, Object> tree = hostile(RandomProject.of(seed));
-    Path file = Files.writeString(folder.resolve("pond.json"), ProjectTree.json(tree));
-    Path sheets = Files.createDirectory(folder.resolve("sheets"));
-    Files.writeString(
-        sheets.resolve("a \u001b[31m\u202e.csv"),
-        "# maker: x\u001b[31m\u202e\nflow [m3/h],head [m],\u001b[31m\n0,5,1\n8,4,2\n12,0,3\n");
+    Map<String, Object> tree = hostile(withAJob(RandomProject.of(seed)));
+    Path file = folder.resolve("pond \u001b[31m\u202e.json");
+    Files.writeString(file, ProjectTree.json(tree));
+    Path sheets = sheet().getParent();
     Run check = Run.of("check", file.toString());
     assertEquals(0, check.status(), check.err());
     String line = ProjectTree.linesWith("run", tree).get(0);
     Set<Integer> statuses = new TreeSet<>();
     for (List<String> command : new EveryCommand(file.toString(), line, sheets.toString()).list()) {
-      Run run = OrderlyRun.of(folder, command);
-      statuses.add(run.status());
-      assertHarmless(run.out(), command);
-      removePictures(command);
+      statuses.add(run(command, file));
     }
     assertTrue(statuses.contains(0), statuses::toString);
   }
 
-  private void removePictures(List<String> command) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      for (Path picture : files.filter(OrderlyRun::isPicture).toList()) {
-        assertHarmless(Files.readString(picture), command);
-        Files.delete(picture);
-      }
+  @Test
+  void inASheetAreText() throws IOException {
+    Path sheet = sheet();
+    for (List<String> command : OtherCommand.ofSheet(sheet)) {
+      assertEquals(0, run(command, sheet), () -> command + ended);
     }
+  }
+
+  @Test
+  void inAnswersAndReadingsAreText() throws IOException {
+    String text = ProjectTree.json(Map.of("title", "x" + HOSTILE));
+    Path answers = Files.writeString(folder.resolve("answers.json"), text);
+    for (List<String> command : OtherCommand.ofAnswers(answers)) {
+      assertEquals(2, run(command, answers), command::toString);
+    }
+    Map<String, Object> reading = Map.of("at", "x" + HOSTILE, "flow", "2 m3/h" + HOSTILE);
+    Path readings =
+        Files.writeString(
+            folder.resolve("readings.yaml"),
+            ProjectTree.json(Map.of("readings", List.of(reading))));
+    String project = Path.of("..", "examples", "weak-fall", "fall.yaml").toString();
+    for (List<String> command : OtherCommand.ofReadings(project, readings)) {
+      assertEquals(2, run(command, readings), command::toString);
+    }
+  }
+
+  /** What stands on the command line is shown by those who refuse it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "help X",
+        "catalogue X",
+        "X",
+        "solve X",
+        "solve FILE X",
+        "solve FILE --set points.X.level=1_m",
+        "solve FILE --set points.pond.level=X",
+        "solve FILE --condition X",
+        "solve FILE --format X",
+        "solve FILE --to X/X",
+        "solve FILE --sheets X",
+        "solve FILE --X",
+        "pipes FILE --line X --sizes 1",
+        "pipes FILE --line up --sizes X",
+        "pumps FILE --from X",
+        "chart FILE --pump X",
+        "balance FILE --valves X",
+        "sheet FILE --for X",
+        "weak FILE --readings X",
+        "compare FILE X",
+        "pump X",
+        "new X",
+        "new pond.yaml --answers X"
+      })
+  void onTheCommandLineAreText(String words) {
+    String file = Path.of("..", "examples", "twin-falls", "falls.yaml").toString();
+    String hostile = HOSTILE.replace("\0", "");
+    List<String> command =
+        Stream.of(words.split(" ", -1))
+            .map(word -> word.replace("FILE", file).replace("X", hostile).replace("_", " "))
+            .toList();
+    assertEquals(2, OrderlyRun.of(folder, command).status());
+  }
+
+  private Path sheet() throws IOException {
+    return Files.writeString(
+        Files.createDirectories(folder.resolve("sheets")).resolve("a \u001b[31m\u202e.csv"),
+        "# maker: x\u202e\u2066\u200f\uFEFF<b>&\n"
+            + "flow [m3/h],head [m],\u202e\n"
+            + "0,5,1\n"
+            + "8,4,2\n"
+            + "12,0,3\n");
+  }
+
+  private int run(List<String> command, Path file) {
+    OrderlyRun.clear(file, text -> {});
+    Run run = OrderlyRun.of(folder, command);
+    assertHarmless(run.out(), command);
+    OrderlyRun.clear(file, text -> assertHarmless(text, command));
+    ended = run.err();
+    return run.status();
   }
 
   private static void assertHarmless(String text, List<String> command) {
     for (String line : text.split("\n", -1)) {
       assertEquals(PlainText.harmless(line), line, command::toString);
     }
+    boolean isMarkup = text.startsWith("<!doctype") || text.startsWith("<?xml");
+    assertFalse(isMarkup && text.contains("<b>&"), command::toString);
+  }
+
+  /** With notes, and for whom it is. */
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> withAJob(Map<String, Object> tree) {
+    tree.put("job", ProjectTree.map("firm", "a", "customer", "b", "address", "c"));
+    for (String section : List.of("points", "lines")) {
+      ((Map<String, Map<String, Object>>) tree.get(section))
+          .forEach((name, item) -> item.put("note", "noted"));
+    }
+    return tree;
   }
 
   /** The project with something hostile in every name and text. */

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import rillwright.cli.command.Run;
@@ -24,8 +25,8 @@ import tools.jackson.databind.ObjectMapper;
 /**
  * Runs commands in a folder and holds what every run of every command must keep, whatever its files
  * say: an exit status from 0 to 3, an answer or sentences and never both, no trace of the program's
- * inside, no number that is none, JSON that is JSON, nothing that moves a cursor, and no file
- * altered or left behind but the picture that was asked for.
+ * inside, no number that is none, JSON that is JSON, nothing that moves a cursor, no script in a
+ * page or a picture, and no file altered or left behind but what was asked for.
  */
 final class OrderlyRun {
   private static final Set<Integer> ORDERLY = Set.of(0, 1, 2, 3);
@@ -36,6 +37,8 @@ final class OrderlyRun {
 
   private static final List<String> INSIDES =
       List.of("\tat ", "Exception", "a defect in the program", "Optional[", "java.");
+
+  private static final String MADE = "made";
 
   private final Path folder;
   private final String[] arguments;
@@ -71,9 +74,36 @@ final class OrderlyRun {
     if (isAnswer) {
       assertAnswer(run.out(), what);
     }
-    after.keySet().removeIf(path -> isPicture(path) && isAnswer && !before.containsKey(path));
+    if (isAnswer) {
+      after.keySet().removeIf(path -> isMade(path) && !before.containsKey(path));
+    }
+    assertEquals(before.keySet(), after.keySet(), what);
     assertEquals(before, after, what);
     return run;
+  }
+
+  /** Where commands that are asked of a file write what they make, and nothing else lies. */
+  static Path made(Path file) {
+    return file.resolveSibling(MADE);
+  }
+
+  /** Looks at what was made beside a file, and takes it away. */
+  static void clear(Path file, Consumer<String> look) {
+    try (Stream<Path> files = Files.list(Files.createDirectories(made(file)))) {
+      for (Path it : files.toList()) {
+        String text = Files.readString(it);
+        assertHarmless(text, it.toString());
+        assertFalse(text.toLowerCase(Locale.ROOT).contains("<script"), it + text);
+        look.accept(text);
+        Files.delete(it);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static boolean isMade(Path path) {
+    return path.getParent().endsWith(MADE);
   }
 
   private void assertAnswer(String out, String what) {
@@ -85,6 +115,7 @@ final class OrderlyRun {
       }
     } else {
       assertHarmless(out, what);
+      assertFalse(List.of(arguments).contains("html") && out.contains("<script"), what + out);
     }
     assertFalse(NO_NUMBER.matcher(out).find(), () -> what + out);
   }
@@ -92,11 +123,6 @@ final class OrderlyRun {
   /** No control, format or other character that is not to be printed, but for ends of lines. */
   private static void assertHarmless(String text, String what) {
     text.lines().forEach(line -> assertEquals(PlainText.harmless(line), line, what));
-  }
-
-  static boolean isPicture(Path path) {
-    String name = path.toString().toLowerCase(Locale.ROOT);
-    return name.endsWith(".svg") || name.endsWith(".png");
   }
 
   private Map<Path, ByteBuffer> files() {

@@ -100,6 +100,8 @@ class SurroundingsTest {
     assertEquals(2, Run.of("solve", file).status());
     Run run = Run.of("solve", file, "--sheets", library.toString());
     assertEquals(0, run.status(), run.err());
+    refused(Run.of("solve", file, "--sheets", library + "/none"), "there is no such folder");
+    refused(Run.of("solve", file, "--sheets", library + "/a.csv"), "name the folder that holds");
   }
 
   @Test

@@ -10,11 +10,13 @@ import rillwright.curves.sheet.fact.FactValues;
 import rillwright.curves.sheet.fact.Nameplate;
 import rillwright.curves.sheet.fact.SheetFacts;
 import rillwright.curves.unit.Unit;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.pump.PumpPoint;
 
 /**
  * Writes data sheets again: commas, decimal points, UTF-8, points in order of flow, numbers to six
- * figures. What {@link DataSheetReader} reads of it is what the sheet said.
+ * figures. What {@link DataSheetReader} reads of it is what the sheet said, but for characters that
+ * cannot be seen, which are spelled out.
  */
 public final class SheetWriter {
   private static final MathContext FIGURES = new MathContext(6);
@@ -45,7 +47,7 @@ public final class SheetWriter {
     for (PumpPoint point : sheet.curve().points()) {
       lines.add(String.join(",", columns.stream().map(it -> it.cell(point)).toList()));
     }
-    return String.join("\n", lines) + "\n";
+    return String.join("\n", lines.stream().map(PlainText::harmless).toList()) + "\n";
   }
 
   /** A column: its heading, and what stands in it in SI. */

@@ -11,6 +11,7 @@ import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.ProjectConditions;
+import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.report.page.terminal.Ink;
 import rillwright.cli.study.Request;
 import rillwright.solver.progress.Progress;
@@ -62,6 +63,7 @@ public final class ProjectArguments {
   }
 
   private Project read(Path asked, List<String> with, List<Path> more) {
+    sheetFolders.forEach(SheetFolder::requireFolder);
     List<Path> folders = new ArrayList<>(sheetFolders);
     folders.addAll(more);
     Project project = ProjectReader.read(asked, with, folders);

@@ -35,7 +35,8 @@ import rillwright.curves.wording.PlainText;
           + " trench,",
       "materials, running cost, and a card of what to measure on the last day. Valves that are"
           + " marked",
-      "adjustable are set as \"balance\" says (as \"balance --target\" where more than 125 % would",
+      "adjustable are set as \"balance\" says (as \"balance --target\" where more than 125 %%"
+          + " would",
       "come); all else is of the project so set. With a pump still to be chosen the sheet has its"
           + " duty",
       "and no readings. A project without a balanced state has no sheet (exit status 3)."

@@ -56,11 +56,11 @@ public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
   }
 
   /**
-   * The data sheets that lie in a folder, in alphabetical order.
+   * Where a folder is.
    *
-   * @throws InvalidInput if it is no folder or holds no data sheet
+   * @throws InvalidInput if it is none
    */
-  public static List<Path> list(Path folder) {
+  public static Place requireFolder(Path folder) {
     Place place = Place.whole(folder.toString());
     if (!Files.exists(folder)) {
       throw new InvalidInput(place, "there is no such folder");
@@ -68,6 +68,16 @@ public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
     if (!Files.isDirectory(folder)) {
       throw new InvalidInput(place, "this is a file; name the folder that holds the data sheets");
     }
+    return place;
+  }
+
+  /**
+   * The data sheets that lie in a folder, in alphabetical order.
+   *
+   * @throws InvalidInput if it is no folder or holds no data sheet
+   */
+  public static List<Path> list(Path folder) {
+    Place place = requireFolder(folder);
     List<Path> files = new ArrayList<>();
     try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
       for (Path entry : entries) {

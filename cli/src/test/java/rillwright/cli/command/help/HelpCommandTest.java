@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import rillwright.cli.Main;
 import rillwright.cli.command.Run;
 import rillwright.cli.command.output.ExitStatus;
@@ -53,6 +56,17 @@ class HelpCommandTest {
   @CsvSource({"solve", "catalogue", "weak"})
   void aCommandsHelpIsItsOwn(String command) {
     assertEquals(Run.of(command, "--help").out(), Run.of("help", command).out());
+  }
+
+  /** Else a sign of a percentage is taken for a place to be filled, and a warning is shown. */
+  @Test
+  void textsOfHelpAreFormats() {
+    for (CommandLine command : Main.commandLine().getSubcommands().values()) {
+      UsageMessageSpec help = command.getCommandSpec().usageMessage();
+      for (String[] lines : List.of(help.description(), help.header(), help.footer())) {
+        Stream.of(lines).forEach(String::format);
+      }
+    }
   }
 
   @ParameterizedTest
