@@ -25,4 +25,14 @@ final class ExampleFolders {
       throw new UncheckedIOException(e);
     }
   }
+
+  /** Their project files. */
+  static List<Path> projects() {
+    try (Stream<Path> files =
+        Files.find(ROOT, 2, (file, of) -> file.toString().endsWith(".yaml"))) {
+      return files.filter(file -> !file.endsWith("after-test.yaml")).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 }

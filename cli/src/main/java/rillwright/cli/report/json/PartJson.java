@@ -60,6 +60,16 @@ record PartJson(
               POWER,
               "Power of all of them; null if the data sheet has none.",
               part -> part.as(Pump.class).set().powerAt(part.flow()))
+          .number(
+              "shutOffHeadM",
+              METRES,
+              "Head that they give at no flow, as the data sheet has it at this speed.",
+              part -> part.as(Pump.class).set().publishedShutOffHeadM())
+          .number(
+              "rangeM3PerS",
+              FLOW.from(0),
+              "Greatest flow of the data sheet's curve, for all of them at this speed.",
+              part -> part.as(Pump.class).set().publishedRangeM3PerS())
           .numberOrNull(
               "npshAvailableM",
               METRES,

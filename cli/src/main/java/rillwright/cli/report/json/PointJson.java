@@ -39,6 +39,11 @@ record PointJson(SteadyState whole, PointState state) {
                   + " out of it).",
               it -> Optional.of(it.state.outflowM3PerS()).filter(flow -> it.waterLeavesHere()))
           .ifAny(
+              "targetM3PerS",
+              FLOW.above(0),
+              "Flow that is wanted here, where the file has a target.",
+              it -> it.state.point().targetM3PerS().stream().boxed().findFirst())
+          .ifAny(
               "crestHeadM",
               METRES.from(0),
               "Fall: head upstream of the crest; 0 when dry.",
