@@ -3,6 +3,7 @@ package rillwright.cli.browser;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -78,6 +79,21 @@ final class Browser implements AutoCloseable {
             printed ? "print" : "screen",
             "features",
             List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+  }
+
+  /** The page as PDF on paper of this size in mm, unless it asks for its own. */
+  byte[] print(double widthMm, double heightMm) {
+    Map<String, Object> answer =
+        driver.executeCdpCommand(
+            "Page.printToPDF",
+            Map.of(
+                "paperWidth",
+                widthMm / 25.4,
+                "paperHeight",
+                heightMm / 25.4,
+                "preferCSSPageSize",
+                true));
+    return Base64.getDecoder().decode((String) answer.get("data"));
   }
 
   /** What a script returns: a list of texts. */

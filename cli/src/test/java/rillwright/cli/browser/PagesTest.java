@@ -118,7 +118,7 @@ class PagesTest {
             <img src="elsewhere.png">
             <script>console.error('complaint')</script>
             """);
-    List<String> troubles = troublesOf(page);
+    List<String> troubles = troublesOf(page, browsers.get(0));
     for (String seen :
         List.of(
             "cut off: P longer", "cut off: the page", "pale: 2.8", "elsewhere.png", "complaint")) {
@@ -130,11 +130,11 @@ class PagesTest {
   @MethodSource("pages")
   void isWholeReadableAndAsksForNothingElse(ExamplePages.Page page) throws IOException {
     Path file = Files.writeString(folder.resolve("page.html"), page.html());
-    assertEquals(List.of(), troublesOf(file));
+    assertEquals(List.of(), troublesOf(file, browsers.get(0)));
   }
 
-  private static List<String> troublesOf(Path page) {
-    Browser browser = browsers.get(0);
+  /** What a page asks for besides itself, cuts off, shows too pale or complains about. */
+  static List<String> troublesOf(Path page, Browser browser) {
     List<String> troubles = new ArrayList<>();
     browser.open(page).forEach(request -> troubles.add("asks for " + request));
     for (Screen screen : Screen.values()) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The examples of this project. */
-final class ExampleFolders {
+public final class ExampleFolders {
   /** Their folder; Maven runs the tests in the folder of the module. */
   static final Path ROOT = Path.of("..", "examples");
 
@@ -27,7 +27,7 @@ final class ExampleFolders {
   }
 
   /** Their project files. */
-  static List<Path> projects() {
+  public static List<Path> projects() {
     try (Stream<Path> files =
         Files.find(ROOT, 2, (file, of) -> file.toString().endsWith(".yaml"))) {
       return files.filter(file -> !file.endsWith("after-test.yaml")).sorted().toList();
