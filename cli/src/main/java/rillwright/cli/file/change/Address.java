@@ -11,13 +11,22 @@ import rillwright.cli.file.fault.Place;
  *
  * @param steps names from the file's first level down, at least one; copied
  */
-record Address(List<String> steps) {
-  Address {
+public record Address(List<String> steps) {
+  public Address {
     steps = List.copyOf(steps);
   }
 
+  /**
+   * The address in a text: {@code lines.intake.skimmer}.
+   *
+   * @throws InvalidInput if it is none
+   */
+  public static Address of(String text) {
+    return parse(text + "=value", Place.whole("address \"" + text + "\"")).address();
+  }
+
   /** As it is written in a change: names that need it in quotes. */
-  String text() {
+  public String text() {
     StringBuilder text = new StringBuilder();
     for (String step : steps) {
       text.append(text.isEmpty() ? "" : ".").append(needsQuotes(step) ? quoted(step) : step);

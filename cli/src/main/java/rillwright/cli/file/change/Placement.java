@@ -101,6 +101,9 @@ record Placement(Address address, Node value, List<Place> places) {
       return inMap(new MapNode(List.of(), value.place()), index + 1);
     }
     if (before instanceof Scalar scalar && bareField.isPresent()) {
+      if (bareField.get().equals(step(index + 1)) && isLast(index + 1)) {
+        return value;
+      }
       Entry bare = new Entry(bareField.get(), scalar.place(), scalar);
       return inMap(new MapNode(List.of(bare), scalar.place()), index + 1);
     }
@@ -137,23 +140,23 @@ record Placement(Address address, Node value, List<Place> places) {
     if (step(index).startsWith(NEW)) {
       return withNewPart(line, parts, index);
     }
-    PartStep wanted = PartStep.of(step(index));
-    List<String> kinds = new ArrayList<>();
-    int met = 0;
-    for (int i = 0; i < items.size(); i++) {
-      if (!(items.get(i) instanceof MapNode item) || item.entries().isEmpty()) {
-        continue;
-      }
-      Entry part = item.entries().get(0);
-      kinds.add(part.key());
-      if (part.key().equals(wanted.kind()) && ++met == wanted.number()) {
-        Node changed = changed(part.value(), index, Shorthand.fieldOf(part.key()));
-        items.set(i, item.with(new Entry(part.key(), part.keyPlace(), changed)));
-        ListNode list = new ListNode(items, parts.value().place());
-        return line.with(new Entry(PARTS, parts.keyPlace(), list));
-      }
+    int number = PartStep.of(step(index)).in(items);
+    if (number < 0) {
+      throw noSuchPart(kindsIn(items), index);
     }
-    throw noSuchPart(kinds, index);
+    MapNode item = (MapNode) items.get(number);
+    Entry part = item.entries().get(0);
+    Node changed = changed(part.value(), index, Shorthand.fieldOf(part.key()));
+    items.set(number, item.with(new Entry(part.key(), part.keyPlace(), changed)));
+    return line.with(
+        new Entry(PARTS, parts.keyPlace(), new ListNode(items, parts.value().place())));
+  }
+
+  private static List<String> kindsIn(List<Node> items) {
+    return items.stream()
+        .filter(item -> item instanceof MapNode map && !map.entries().isEmpty())
+        .map(item -> ((MapNode) item).entries().get(0).key())
+        .toList();
   }
 
   private MapNode withNewPart(MapNode line, Entry parts, int index) {
@@ -176,21 +179,5 @@ record Placement(Address address, Node value, List<Place> places) {
             + " has no "
             + PlainText.quoted(step(index))
             + Choices.hint(step(index), choices));
-  }
-
-  /** A step such as {@code valve 2}: the second valve. */
-  private record PartStep(String kind, int number) {
-    static boolean isWhole(String text) {
-      return !text.isEmpty() && text.chars().allMatch(c -> c >= '0' && c <= '9');
-    }
-
-    static PartStep of(String step) {
-      int space = step.lastIndexOf(' ');
-      String ending = step.substring(space + 1);
-      boolean counted = space > 0 && ending.length() <= 4 && isWhole(ending);
-      return counted
-          ? new PartStep(step.substring(0, space).strip(), Integer.parseInt(ending))
-          : new PartStep(step, 1);
-    }
   }
 }

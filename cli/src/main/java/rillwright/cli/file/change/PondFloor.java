@@ -5,6 +5,7 @@ import java.util.Optional;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
 
 /**
  * The floor of a pond stays where it was dug when its level is changed: a shape by length, width
@@ -27,11 +28,17 @@ final class PondFloor {
             .flatMap(map -> map.findMap("shape"))
             .filter(dug -> dug.find("top").isEmpty())
             .isPresent();
-    if (level.isEmpty() || !countsFromTheLevel) {
+    if (level.isEmpty() || !countsFromTheLevel || isAsBefore(level.get(), after, pond)) {
       return after;
     }
     Change top = new Change(new Address(List.of("points", pond, "shape", "top")), level.get());
     return top.in(after);
+  }
+
+  private static boolean isAsBefore(Node level, MapNode after, String pond) {
+    Optional<Node> now = pond(after, pond).flatMap(map -> map.find("level")).map(Entry::value);
+    return level instanceof Scalar was
+        && now.filter(it -> it instanceof Scalar is && is.text().equals(was.text())).isPresent();
   }
 
   private static Optional<MapNode> pond(MapNode tree, String name) {

@@ -54,6 +54,15 @@ public record SourceText(String name, String text) {
   /**
    * The place of a character.
    *
+   * @param index its number among Java's characters of the text
+   */
+  public Place placeOf(int index) {
+    return placeAt(text.codePointCount(0, index));
+  }
+
+  /**
+   * The place of a character.
+   *
    * @param before how many characters stand before it, as far as there are so many
    */
   Place placeAt(int before) {
@@ -81,7 +90,7 @@ public record SourceText(String name, String text) {
   }
 
   /** Whether it is to be read as JSON: by its name, else because it begins with a brace. */
-  boolean isJson() {
+  public boolean isJson() {
     String lower = name.toLowerCase(Locale.ROOT);
     if (lower.endsWith(".yaml") || lower.endsWith(".yml")) {
       return false;
