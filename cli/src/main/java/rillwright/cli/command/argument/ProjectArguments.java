@@ -12,9 +12,7 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.file.pump.SheetFolder;
-import rillwright.cli.report.page.terminal.Ink;
 import rillwright.cli.study.Request;
-import rillwright.solver.progress.Progress;
 
 /** The project that a command is about. */
 public final class ProjectArguments {
@@ -63,6 +61,11 @@ public final class ProjectArguments {
   }
 
   private Project read(Path asked, List<String> with, List<Path> more) {
+    return ProgressBar.watched(
+        command.commandLine().getErr(), unseen -> readUnwatched(asked, with, more));
+  }
+
+  private Project readUnwatched(Path asked, List<String> with, List<Path> more) {
     sheetFolders.forEach(SheetFolder::requireFolder);
     List<Path> folders = new ArrayList<>(sheetFolders);
     folders.addAll(more);
@@ -94,8 +97,7 @@ public final class ProjectArguments {
    * @throws NoAnswer if the project has no balanced state
    */
   public <A> A ask(Request<A> request, Project read) {
-    try (ProgressBar bar = new ProgressBar(command.commandLine().getErr())) {
-      return Asking.ask(request, read, Ink.isLiveTerminal() ? bar : Progress.UNSEEN);
-    }
+    return ProgressBar.watched(
+        command.commandLine().getErr(), progress -> Asking.ask(request, read, progress));
   }
 }

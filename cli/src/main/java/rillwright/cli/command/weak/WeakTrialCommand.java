@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.Asking;
 import rillwright.cli.command.argument.Destination;
 import rillwright.cli.command.argument.Format;
+import rillwright.cli.command.argument.ProgressBar;
 import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.file.Project;
@@ -90,7 +91,9 @@ public final class WeakTrialCommand implements Callable<Integer> {
                 + " readings and one more: add gauges, or a pump with its power");
       }
     }
-    TrialFigures figures = TrialFigures.of(Trial.run(jobs, calls, seed));
+    TrialFigures figures =
+        ProgressBar.watched(
+            spec.commandLine().getErr(), unseen -> TrialFigures.of(Trial.run(jobs, calls, seed)));
     destination.print(TrialText.of(figures, seed), format);
     return ExitStatus.DONE;
   }
