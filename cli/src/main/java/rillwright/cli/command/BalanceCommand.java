@@ -28,8 +28,8 @@ import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
     description = {
       "Finds valve openings that give every fall the same fraction of its target.",
       "The fraction is the largest that the pump allows: the way to the governing fall stays wide",
-      "open, the others are throttled. The answer says which valve to set first and how sensitive"
-          + " each is."
+      "open, the others are throttled. The answer says which valve to set first and how",
+      "sensitive each is."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -52,11 +52,9 @@ public final class BalanceCommand implements Callable<Integer> {
 
   @Option(
       names = "--strict",
-      description = {
-        "Ends with exit status 1 if the falls cannot all get their target or a chamber is drawn"
-            + " down",
-        "to its pump's intake."
-      })
+      description =
+          "Ends with exit status 1 if the falls cannot all get their target or a chamber is drawn"
+              + " down to its pump's intake.")
   private boolean strict;
 
   @Mixin private DrawnReportArguments report;

@@ -17,10 +17,9 @@ import rillwright.cli.study.check.Checked;
     name = "check",
     description = {
       "Checks a project file and lists what it describes.",
-      "It tells the points, the lines part by part with bores and losses, the pump sheets, and"
-          + " what",
-      "was taken where the file says nothing. All errors are listed at",
-      "once, each with file, line and column."
+      "It lists the points, the lines part by part with bores and losses, the pump sheets, and",
+      "the values taken where the file is silent. All errors are listed at once, each with file,",
+      "line and column."
     },
     footerHeading = "%nExamples:%n",
     footer = {

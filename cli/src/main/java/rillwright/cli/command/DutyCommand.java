@@ -22,8 +22,8 @@ import rillwright.solver.pumping.PumpPlace;
     description = {
       "Finds the flow and head that the pump must make to meet every target.",
       "It gives two points: with the valves as they stand, and with the falls that get too much",
-      "throttled. The pump may still be to be chosen (\"- pump: to be chosen\"); one that is named",
-      "does not count."
+      "throttled. The pump may still be to be chosen (\"- pump: to be chosen\"); one that the",
+      "file names is ignored."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -37,14 +37,13 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
     name = "odds",
     description = {
       "Finds the chance that each fall gets its target, given what is not known exactly.",
-      "What is not known exactly (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\") it takes at"
-          + " its",
-      "word: it draws thousands of values, balances the network with each, and reports the",
-      "chance, the expected flows, and which unknown matters most.",
+      "Write such a value with its spread: \"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40 %%\". The",
+      "network is balanced with thousands of values drawn from it; the answer gives the chance,",
+      "the expected flows, and which unknown contributes most to the spread.",
       "",
       "A tolerance a ± b (or a +- b) is normal, b the half-width of its 95 %% interval, cut off at",
-      "what is possible; a range a .. b is anything between alike. The samples are a Latin",
-      "hypercube; the same seed gives the same answer."
+      "what is possible; in a range a .. b all values are equally likely. The samples are a",
+      "Latin hypercube; the same seed gives the same answer."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -45,11 +45,9 @@ public final class SolveCommand implements Callable<Integer> {
 
   @Option(
       names = "--strict",
-      description = {
-        "Ends with exit status 1 if a fall or outlet gets less than its target or a chamber is"
-            + " drawn",
-        "down to its pump's intake."
-      })
+      description =
+          "Ends with exit status 1 if a fall or outlet gets less than its target or a chamber is"
+              + " drawn down to its pump's intake.")
   private boolean strict;
 
   @Option(

@@ -32,9 +32,8 @@ import rillwright.solver.network.Point;
     name = "stream",
     description = {
       "Finds depths and speeds of the stream and the pond's levels.",
-      "It tells how deep and fast the water runs in each reach, how much is on its way home, how",
-      "far the pond falls while the stream fills, whether the skimmer still feeds the pump, how"
-          + " far",
+      "It shows how deep and fast the water runs in each reach, how much is in transit, how far",
+      "the pond falls while the stream fills, whether the skimmer still feeds the pump, how far",
       "it rises when the pump stops, and in how many days evaporation starves the skimmer."
     },
     footerHeading = "%nExamples:%n",

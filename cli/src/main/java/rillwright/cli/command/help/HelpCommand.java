@@ -25,10 +25,10 @@ import rillwright.curves.wording.PlainText;
     description = "Explains a topic: how files are written and how answers are read.",
     footerHeading = "%nExamples:%n",
     footer = {
-      "  help                               lists the topics",
-      "  help readings                      every field of a reading",
-      "  help file --format html --to file.html",
-      "  help solve                         help with a command, as solve --help"
+      "  rillwright help                               lists the topics",
+      "  rillwright help readings                      every field of a reading",
+      "  rillwright help file --format html --to file.html",
+      "  rillwright help solve                         help with a command, as solve --help"
     })
 public final class HelpCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;

@@ -31,15 +31,13 @@ import rillwright.curves.wording.PlainText;
     name = "sheet",
     description = {
       "Writes the job sheet: one HTML page to print or open on a phone.",
-      "It has falls, pumps, valve settings with their handles, stream and levels, findings,"
-          + " trench,",
-      "materials, running cost, and a card of what to measure on the last day. Valves that are"
-          + " marked",
-      "adjustable are set as \"balance\" says (as \"balance --target\" where more than 125 %%"
-          + " would",
-      "come); all else is of the project so set. With a pump still to be chosen the sheet has its"
-          + " duty",
-      "and no readings. A project without a balanced state has no sheet (exit status 3)."
+      "It has falls, pumps, valve settings with their handles, stream and levels, findings,",
+      "trench, materials, running cost, and a card for the readings at start-up. Valves that are",
+      "marked adjustable are set as \"balance\" says (as \"balance --target\" where a fall would"
+          + " get",
+      "more than 125 %% of its target); all other figures are those of the project so set. With",
+      "a pump still to be chosen the sheet has its duty and no readings. A project without a",
+      "balanced state has no sheet (exit status 3)."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -34,9 +34,9 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
     name = "weak",
     description = {
       "Finds the causes that explain the readings at a weak fall.",
-      "It lists likely causes, how likely each is, which reading separates them, and what",
-      "to read next. The file describes the job as it was built; its sections",
-      "\"readings\" and \"signs\" say what was read and seen."
+      "It lists likely causes, how likely each is, which reading separates them, and what to",
+      "read next. The file describes the job as it was built; its sections \"readings\" and",
+      "\"signs\" say what was read and seen."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -58,7 +58,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
       "    - {line: supply, flow: 2300 gph, within: 5 %%}          a meter clamped on the pipe",
       "    - {at: chamber, drops: 1.6 in, in: 6 s}",
       "      (its mouth held shut while the pump runs; keep hands and hair clear of the suction)",
-      "  signs: [since weeks, better after restart]"
+      "  signs: [for weeks, better after restart]"
     })
 public final class WeakCommand implements Callable<Integer> {
   @Mixin private ProjectArguments project;
@@ -86,7 +86,7 @@ public final class WeakCommand implements Callable<Integer> {
   @Option(
       names = "--include-slight",
       description =
-          "Includes causes that take less than a tenth off every fall (nobody complained).")
+          "Includes causes that take less than a tenth off every fall, too little to be reported.")
   private boolean notCalled;
 
   @Mixin private DrawnReportArguments report;
