@@ -9,11 +9,14 @@ import rillwright.cli.report.page.Tone;
 
 /**
  * A table in columns. A name too long for its column stands on a line of its own, so does a heading
- * that would push the columns aside; the last column takes what is left of the page and is wrapped.
+ * that would push the columns aside; the last column takes what is left of the page and is wrapped,
+ * or stands on lines of its own below each row where too little is left to read it.
  */
 final class TerminalTable {
   private static final String GAP = "  ";
   private static final int NARROWEST = 10;
+  private static final int READABLE = 28;
+  private static final String BELOW = TerminalPage.INDENT.repeat(3);
   private static final int LONGEST_HEADING = 40;
 
   private final Table table;
@@ -21,6 +24,7 @@ final class TerminalTable {
   private final boolean headed;
   private final int nameWidth;
   private final int[] widths;
+  private final boolean below;
 
   TerminalTable(Table table, Ink ink) {
     this.table = table;
@@ -34,6 +38,15 @@ final class TerminalTable {
                 headed ? 0 : Wrapping.width(table.heading()) - TerminalPage.INDENT.length(),
                 Math::max);
     this.widths = widths();
+    this.below = isTooNarrow();
+  }
+
+  private boolean isTooNarrow() {
+    int last = widths.length - 1;
+    return last > 0
+        && widths[last] < READABLE
+        && table.rows().stream()
+            .anyMatch(row -> Wrapping.width(row.cells().get(last).text()) > widths[last]);
   }
 
   void print(StringBuilder page) {
@@ -57,6 +70,17 @@ final class TerminalTable {
       }
       page.append(Wrapping.padded(name, nameWidth));
       cells(page, row.cells());
+      if (below) {
+        below(page, row.cells().get(widths.length - 1));
+      }
+    }
+  }
+
+  private void below(StringBuilder page, Cell cell) {
+    String heading = table.columns().get(widths.length - 1).heading().text();
+    String text = heading.isEmpty() ? cell.text() : heading + ": " + cell.text();
+    for (String line : Wrapping.lines(text, TerminalPage.WIDTH - BELOW.length())) {
+      page.append(BELOW).append(ink.paint(line, cell.tone())).append('\n');
     }
   }
 
@@ -85,7 +109,8 @@ final class TerminalTable {
       column += GAP.length() + widths[i];
     }
     String before = "";
-    for (String line : Wrapping.lines(cells.get(last).text(), widths[last])) {
+    for (String line :
+        below ? List.<String>of() : Wrapping.lines(cells.get(last).text(), widths[last])) {
       int width = side(last) == Side.RIGHT ? widths[last] : 0;
       row.append(before).append(GAP);
       row.append(painted(new Cell(line, cells.get(last).tone()), width, side(last)));

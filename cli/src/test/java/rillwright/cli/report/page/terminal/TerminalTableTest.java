@@ -1,0 +1,50 @@
+package rillwright.cli.report.page.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+
+/** Where the words of a last column stand. */
+class TerminalTableTest {
+  private static final String WORDS = "it cannot deliver that flow at any head: take a larger one";
+
+  private static String printed(String figure) {
+    TableBuilder table =
+        new TableBuilder("FALL SHORT")
+            .column("flow", Side.RIGHT)
+            .column("change needed", Side.LEFT);
+    table.row("P-1", figure, WORDS);
+    table.row("P-2", "2 gph", "none");
+    PageBuilder page = new PageBuilder("Title");
+    page.table(table);
+    return TerminalPage.of(page.build(), Ink.PLAIN);
+  }
+
+  @Test
+  void besideTheFiguresWhereThereIsRoom() {
+    assertEquals(
+        """
+        Title
+        =====
+
+        FALL SHORT   flow  change needed
+          P-1       1 gph  it cannot deliver that flow at any head: take a larger one
+          P-2       2 gph  none
+        """,
+        printed("1 gph"));
+  }
+
+  @Test
+  void onALineOfTheirOwnWhereTheColumnWouldBeTooNarrowToRead() {
+    String page = printed("1".repeat(70));
+    String[] lines = page.split("\n");
+    assertTrue(lines[3].endsWith("  flow"), page);
+    assertTrue(lines[4].endsWith("11"), page);
+    assertEquals("      change needed: " + WORDS, lines[5]);
+    assertEquals("      change needed: none", lines[7]);
+  }
+}
