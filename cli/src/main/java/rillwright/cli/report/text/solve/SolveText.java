@@ -43,6 +43,7 @@ public final class SolveText {
     PageBuilder page = begun(solved, first);
     FallsTable.print(solved, page);
     PumpsTable.print(solved, page);
+    SuctionTable.print(solved, page);
     LevelsTable.print(solved, page);
     LinesTable.print(solved, page);
     GaugesTable.print(solved, page);

@@ -1,0 +1,46 @@
+package rillwright.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+
+/** What {@code solve} prints of the suction side; its figures are those of its JSON. */
+class SuctionTextTest {
+  private static final String VAULT = "../examples/dry-vault/vault.yaml";
+
+  @Test
+  void aPumpAboveTheWaterShowsItsNpsh() {
+    JsonNode part = pump(VAULT, "supply");
+    String row =
+        String.format(
+            Locale.ROOT,
+            "SUCTION NPSH available required supply %.2f m %.2f m",
+            part.get("npshAvailableM").asDouble(),
+            part.get("npshRequiredM").asDouble());
+    Run.assertReported(Run.of("solve", VAULT).flat(), row);
+  }
+
+  /** The sheet asks for 7.9 in; the chamber stands 14.4 in over the inlet (-15 in and -0.6 in). */
+  @Test
+  void aPumpInTheWaterShowsTheDepthOverItsInlet() {
+    String shown = Run.of("solve", "../examples/weak-fall/fall.yaml").flat();
+    Run.assertReported(shown, "SUCTION water over inlet needed supply 14.4 in 7.9 in");
+    assertFalse(shown.contains("NPSH"), "its sheet asks for none and it stands in the water");
+  }
+
+  @Test
+  void nothingIsShownWhereNoInletHasALevel() {
+    assertFalse(Run.of("solve", "../examples/fish-pond/pond.yaml").out().contains("SUCTION"));
+  }
+
+  private static JsonNode pump(String file, String line) {
+    for (JsonNode part : Run.json("solve", file).get("lines").get(line).get("parts")) {
+      if (part.get("part").asString().equals("pump")) {
+        return part;
+      }
+    }
+    throw new AssertionError("no pump in " + line);
+  }
+}
