@@ -273,7 +273,7 @@ final class ProjectText {
         #   - {gauge: G1, pressure: ___ %s}
         #   - {gauge: G1, pressure: ___ %s, when: valve shut, valve: supply}
         #   - {pump: supply, power: ___ W}        # a watt meter
-        # signs: [since weeks, no bubbles]
+        # signs: [for weeks, no bubbles]
         """,
         in("5 gal", "20 L"), in("in", "mm"), in("psi", "kPa"), in("psi", "kPa"));
   }

@@ -170,7 +170,7 @@ class SectionTest {
         with(
             """
             evaporation: 5 mm/day
-            signs: [since weeks, no bubbles]
+            signs: [for weeks, no bubbles]
             conditions: {autumn: {lines: {to the fall: {run: {length: 2 m}}}}}
             readings: [{at: fall, flow: 900 gph, within: 7 %, when: running}]
             """);

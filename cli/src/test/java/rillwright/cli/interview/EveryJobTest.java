@@ -74,6 +74,6 @@ class EveryJobTest {
         text.substring(0, at) + text.substring(at).replaceAll("(?m)^# ", "").replace("___", "9.5"));
     Run weak = Run.of("weak", file.toString());
     assertEquals(List.of(0, ""), List.of(weak.status(), weak.err()), weak.out());
-    Run.assertReported(weak.out(), "Gauge G1, valve of \"supply\" shut", "Signs: since weeks");
+    Run.assertReported(weak.out(), "Gauge G1, valve of \"supply\" shut", "Signs: for weeks");
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -54,6 +55,27 @@ class WeakCausesTest {
       }
     }
     assertFalse(inJob.contains("air at a high point"), "one at least is not in this job");
+  }
+
+  /** An earlier version named one otherwise; its files and its priors are still read. */
+  @Test
+  void aSignIsReadUnderItsFormerName() throws IOException {
+    String[] twice = {"for weeks", "since weeks"};
+    String[] answers = new String[2];
+    String priors = WeakCall.about(WeakCall.JOB, "--causes", "--format", "json").out();
+    for (int i = 0; i < 2; i++) {
+      Path readings = folder.resolve(i + ".yaml");
+      Files.writeString(
+          readings, "readings: [{at: fall, flow: 2220 gph}]\nsigns: [" + twice[i] + "]\n");
+      Path given = folder.resolve(i + ".json");
+      Files.writeString(given, priors.replace("\"for weeks\"", "\"" + twice[i] + "\""));
+      answers[i] =
+          WeakCall.about(
+                  WeakCall.JOB, "--readings", readings.toString(), "--priors", given.toString())
+              .out();
+    }
+    assertTrue(answers[0].contains("Signs: for weeks"), answers[0]);
+    assertEquals(answers[0], answers[1]);
   }
 
   @Test

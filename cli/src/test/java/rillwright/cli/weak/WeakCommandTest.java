@@ -35,7 +35,7 @@ class WeakCommandTest {
         - {at: pond, level: -5 mm, within: 13 mm}
       """;
 
-  private static final String SIGNS = "signs: [no bubbles, better after restart, since weeks]\n";
+  private static final String SIGNS = "signs: [no bubbles, better after restart, for weeks]\n";
 
   private static final String SHUT_OFF_TEST =
       """

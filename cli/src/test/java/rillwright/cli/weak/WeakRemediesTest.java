@@ -64,11 +64,11 @@ class WeakRemediesTest {
 
   @Test
   void withoutAPumpNoSupplyIsToBeIsolatedAndNoPumpToBeStopped() throws IOException {
-    String shown = without("header-pond/troughs.yaml", "title=Troughs", "since weeks");
+    String shown = without("header-pond/troughs.yaml", "title=Troughs", "for weeks");
     assertTrue(shown.contains("Shut the line and let the pressure off"), shown);
     assertFalse(shown.contains("supply"), shown);
     assertFalse(shown.contains("pump"), shown);
-    String pumped = without("small-pond/pond.yaml", "title=Pond", "since weeks");
+    String pumped = without("small-pond/pond.yaml", "title=Pond", "for weeks");
     assertTrue(pumped.contains("Isolate the supply before anyone reaches in."), pumped);
     assertTrue(pumped.contains("the pump's supply isolated"), pumped);
     assertEquals(

@@ -97,7 +97,7 @@ public final class DoubtfulSheetDetector implements NetworkDetector {
     Finding start =
         opening
             .share("efficiency", best)
-            .then(" of its electrical power reaches the water at best; a pump is usual ");
+            .then(" of its electrical power reaches the water at best. It would be usual ");
     return Optional.of(shown(start, ofFlow, ofHead, EFFICIENCY.way(best)));
   }
 
@@ -113,7 +113,7 @@ public final class DoubtfulSheetDetector implements NetworkDetector {
             .writtenFlow("flow", flow)
             .then(" is its last flow, ")
             .velocity("velocity", speed)
-            .then(" in the pipe of its line; a pump is usual ");
+            .then(" in the pipe of its line. It would be usual ");
     return Optional.of(shown(start, ofFlow, List.of(), SPEED_M_PER_S.way(speed)));
   }
 
@@ -134,7 +134,7 @@ public final class DoubtfulSheetDetector implements NetworkDetector {
     for (double factor : ofHead) {
       shown = factor(shown, "headFactor", joint + "heads ", factor);
     }
-    return shown.then(" times " + way + ": see the units of its columns.");
+    return shown.then(" times " + way + ": check the units of its columns.");
   }
 
   private static Finding factor(Finding finding, String name, String words, double factor) {

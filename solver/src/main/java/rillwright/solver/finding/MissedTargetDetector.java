@@ -36,9 +36,9 @@ final class MissedTargetDetector implements Detector {
   /** A fall that gets less than its target. */
   private static Finding underTarget(String at, double flowM3PerS, double targetM3PerS) {
     return flowM3PerS == 0
-        ? Finding.of(Severity.PROBLEM, UNDER, at, "No water reaches \"" + at + "\"; ")
+        ? Finding.of(Severity.PROBLEM, UNDER, at, "No water reaches \"" + at + "\"; its target is ")
             .writtenFlow("target", targetM3PerS)
-            .then(" are target.")
+            .then(".")
         : shortOf(
             Finding.of(Severity.PROBLEM, UNDER, at, "\"" + at + "\" gets ")
                 .flow("flow", flowM3PerS)

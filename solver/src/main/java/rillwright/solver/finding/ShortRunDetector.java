@@ -88,8 +88,10 @@ final class ShortRunDetector implements NetworkDetector {
   private static Finding tooShort(String at, double lengthM, double riseM) {
     return Finding.of(Severity.PROBLEM, "short-run", at, "The pipe of \"" + at + "\" is ")
         .length("length", lengthM)
-        .then(" long in all, and its ends and high points are ")
+        .then(" long in all, but its ends and high points are ")
         .length("rise", riseM)
-        .then(" apart in height: it cannot be shorter. Check its length and the levels.");
+        .then(
+            " apart in height, and no pipe can be shorter than that. Check its length and the"
+                + " levels.");
   }
 }

@@ -67,11 +67,11 @@ final class SuctionDetector implements Detector {
         .head("npshAvailable", hasM)
         .then(" of net positive suction head (NPSH); its sheet asks for ")
         .head("npshRequired", requiredM)
-        .then(", and ")
+        .then(", and this answer asks for a margin of ")
         .head("margin", marginM)
         .then(
-            " more keep it safe. With less, water boils in it, and it gives less than this answer"
-                + " says. Set it lower or nearer to the water, or take a wider suction pipe.");
+            " above that. With less, water boils in it, and it gives less than this answer says."
+                + " Set it lower or nearer to the water, or take a wider suction pipe.");
   }
 
   private static Finding little(String at, double hasM) {

@@ -11,6 +11,9 @@ public final class FormerNames {
   private static final String POINTS = "points";
   private static final String WANT = "want";
   private static final String TARGET = "target";
+  private static final String SIGNS = "signs";
+  private static final String SINCE_WEEKS = "since weeks";
+  private static final String FOR_WEEKS = "for weeks";
 
   private FormerNames() {}
 
@@ -32,9 +35,17 @@ public final class FormerNames {
     return new MapNode(entries, map.place());
   }
 
+  /** Today's name of a sign. */
+  public static String sign(String name) {
+    return name.equals(SINCE_WEEKS) ? FOR_WEEKS : name;
+  }
+
   /** An address with today's names, be it one of the file or of a change in a condition. */
   static List<String> renewed(List<String> steps) {
     int last = steps.size() - 1;
+    if (last == 1 && steps.get(0).equals(SIGNS)) {
+      return List.of(SIGNS, sign(steps.get(1)));
+    }
     boolean isPoints = last >= 2 && steps.get(last - 2).equals(POINTS);
     if (!isPoints || !lastOf(steps).equals(WANT)) {
       return steps;

@@ -3,6 +3,7 @@ package rillwright.cli.file.outline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rillwright.cli.file.change.FormerNames;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
@@ -30,7 +31,7 @@ public final class SignsReader {
       root.ledger().fault(item.place(), "signs: expected a sign, found " + item.words());
       return Optional.empty();
     }
-    Optional<Sign> sign = Sign.find(scalar.text());
+    Optional<Sign> sign = Sign.find(FormerNames.sign(scalar.text()));
     if (sign.isEmpty()) {
       root.ledger()
           .fault(

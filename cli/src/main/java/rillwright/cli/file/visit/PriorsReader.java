@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import rillwright.cli.file.change.FormerNames;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
 import rillwright.cli.file.quantity.Measure;
@@ -59,7 +60,7 @@ public final class PriorsReader {
    * @throws rillwright.cli.file.fault.InvalidInput with all that is wrong with it
    */
   public static Priors read(Path file, CauseTable standard) {
-    MapNode tree = TreeReader.read(SourceText.read(file));
+    MapNode tree = FormerNames.renewedIn(TreeReader.read(SourceText.read(file)));
     PriorsReader reader = new PriorsReader(standard, new Ledger(file.toString()));
     Fields root = Fields.of(tree, "", reader.ledger, SECTIONS);
     for (Fields row : root.listRows("causes", FIELDS)) {

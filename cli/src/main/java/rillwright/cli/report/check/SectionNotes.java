@@ -15,8 +15,7 @@ final class SectionNotes {
     List<String> notes = new ArrayList<>();
     for (Map.Entry<String, String> use : uses().entrySet()) {
       if (tree.find(use.getKey()).isPresent()) {
-        notes.add(
-            "the section \"" + use.getKey() + "\" is read; used by " + use.getValue() + " alone");
+        notes.add("the section \"" + use.getKey() + "\" is used only by " + use.getValue());
       }
     }
     return notes;

@@ -130,7 +130,7 @@ public final class SectionJson {
           .orNull(
               "home",
               Value.words(),
-              "The basin that it runs home to; null where it does not.",
+              "The basin that it runs back to; null where it does not.",
               it -> it.way.home().map(PointName::value))
           .list(
               "places",

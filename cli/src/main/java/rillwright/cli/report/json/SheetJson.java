@@ -53,7 +53,7 @@ public final class SheetJson {
   private record Read(CardReading reading, ShownUnits units) {}
 
   private static final Shape<Read> READING =
-      Shape.<Read>named("cardReading", "Something to read on the last day.")
+      Shape.<Read>named("cardReading", "Something to read at start-up.")
           .words("at", "The point, the gauge, or the line of the pump.", read -> read.reading.at())
           .member(
               "what",
@@ -133,7 +133,7 @@ public final class SheetJson {
           .list(
               "card",
               READING,
-              "What to read on the last day.",
+              "What to read at start-up.",
               it ->
                   it.asSet().stream()
                       .flatMap(set -> set.card().stream())

@@ -31,8 +31,8 @@ public final class FirstWords {
             .findFirst()
             .map(remedy -> shown(remedy, answer, units))
             .or(() -> pump(answer, units))
-            .orElse("\"rillwright mend\" tries what would help.");
-    return Optional.of("First: " + first);
+            .orElse("\"rillwright mend\" lists what would help.");
+    return Optional.of("Remedy: " + first);
   }
 
   private static String shown(Remedy remedy, MendAnswer answer, ShownUnits units) {

@@ -103,7 +103,8 @@ public final class Remarks {
     if (targets > 1) {
       double chance = answer.odds().chanceOfAll().orElseThrow();
       remarks.add(
-          Finding.of(Severity.NOTE, "chance-of-all", "", "All of them get their target at once in ")
+          Finding.of(
+                  Severity.NOTE, "chance-of-all", "", "All of them get their target together in ")
               .figure("chance", chance, Unit.ONE, wording -> chances.ofHundred(chance))
               .then(" % of samples."));
     }

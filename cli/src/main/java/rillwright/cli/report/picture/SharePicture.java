@@ -110,6 +110,6 @@ public final class SharePicture {
         ? Math.round(loss.degreesFromOpen().getAsDouble()) + "°"
         : loss.opening().isPresent()
             ? units.share(loss.opening().getAsDouble()) + " open"
-            : set.valve().isShut() ? "shut" : "K " + units.number(loss.lossCoefficient());
+            : set.valve().isShut() ? "shut" : "K " + units.computed(loss.lossCoefficient());
   }
 }

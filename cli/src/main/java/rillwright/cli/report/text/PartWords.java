@@ -6,12 +6,14 @@ import java.util.function.BiFunction;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.minor.ValveTravel;
+import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.network.ChangeOfBore;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Filter;
 import rillwright.solver.network.Fitting;
 import rillwright.solver.network.Gauge;
 import rillwright.solver.network.HighPoint;
+import rillwright.solver.network.Loss;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Run;
@@ -28,6 +30,7 @@ public final class PartWords {
           entry(Fitting.class, PartWords::fitting),
           entry(Valve.class, PartWords::valve),
           entry(CheckValve.class, PartWords::checkValve),
+          entry(Loss.class, PartWords::loss),
           entry(Skimmer.class, PartWords::skimmer),
           entry(Filter.class, (filter, units) -> filter.kind() + clogged(filter.clogged(), units)),
           entry(Pump.class, PartWords::pump),
@@ -90,9 +93,10 @@ public final class PartWords {
     if (valve.isShut()) {
       return valve.label() + ", shut";
     }
-    String open =
-        valve.loss() instanceof Valve.Opening opening ? ", " + openness(opening, units) : "";
-    return valve.label() + open + " (K " + units.number(valve.loss().lossCoefficient()) + ")";
+    double k = valve.loss().lossCoefficient();
+    return valve.loss() instanceof Valve.Opening opening
+        ? valve.label() + ", " + openness(opening, units) + " (K " + units.ofTravel(k) + ")"
+        : valve.label() + " (K " + units.number(k) + ")";
   }
 
   private static String openness(Valve.Opening opening, ShownUnits units) {
@@ -109,6 +113,12 @@ public final class PartWords {
     String opens =
         valve.crackingHeadM() > 0 ? ", opens at " + units.length(valve.crackingHeadM()) : "";
     return valve.label() + " (K " + units.number(valve.lossCoefficient()) + opens + ")";
+  }
+
+  private static String loss(Loss loss, ShownUnits units) {
+    return loss.law() instanceof VelocityHeadLoss ofVelocity
+        ? loss.label() + " (K " + units.number(ofVelocity.kForward()) + ")"
+        : loss.label();
   }
 
   private static String skimmer(Skimmer skimmer, ShownUnits units) {

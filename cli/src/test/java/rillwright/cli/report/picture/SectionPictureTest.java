@@ -73,8 +73,8 @@ class SectionPictureTest {
   void everyPartIsDrawnOnceWithItsFigures() {
     SectionChart chart = SectionPicture.of(section(TWIN), ShutOff.LEFT_OUT);
     assertEquals(2, chart.ways().size());
-    assertEquals("pond to high fall, and home to pond", chart.ways().get(0).name());
-    assertEquals("split to low fall, and home to pond", chart.ways().get(1).name());
+    assertEquals("pond to high fall, and back to pond", chart.ways().get(0).name());
+    assertEquals("split to low fall, and back to pond", chart.ways().get(1).name());
     List<Piece> pumps =
         pieces(chart).stream().filter(piece -> piece.symbol() == Symbol.PUMP).toList();
     assertEquals(1, pumps.size());

@@ -79,7 +79,7 @@ public final class SectionPicture {
 
   private static String name(Way way) {
     String out = way.from().value() + " to " + way.to().value();
-    return way.home().map(home -> out + ", and home to " + home.value()).orElse(out);
+    return way.home().map(home -> out + ", and back to " + home.value()).orElse(out);
   }
 
   private Piece piece(Station station) {

@@ -92,7 +92,7 @@ public final class BalanceText {
           set.valve().label(),
           handle(loss),
           shown(loss.opening(), units::share),
-          shown(set.lossCoefficient(), units::number),
+          shown(set.lossCoefficient(), units::computed),
           shown(slope(set), this::slope),
           loss.isShut() ? "shut it" : words(set.role()));
     }

@@ -60,8 +60,8 @@ final class CostNotes {
    */
   void unpricedPumps(boolean marked) {
     page.paragraph(
-        (marked ? "\"+ pump\": the" : "The")
-            + " data sheet has no price (\"# price: 389 USD\"), so the cost excludes the pump"
+        (marked ? "\"+ pump\": no" : "No")
+            + " price in the data sheet (\"# price: 389 USD\"), so the cost excludes the pump"
             + (marked
                 ? ". Ask for the price before comparing; such pumps are listed after those with a"
                     + " price."

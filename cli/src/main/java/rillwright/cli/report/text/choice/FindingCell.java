@@ -22,6 +22,6 @@ final class FindingCell {
             .map(finding -> finding.code().replace('-', ' '))
             .distinct()
             .toList();
-    return words.isEmpty() ? "nothing" : String.join(", ", words);
+    return words.isEmpty() ? "none" : String.join(", ", words);
   }
 }

@@ -151,7 +151,7 @@ public final class CompareText {
       double saved = b.getAsDouble() - a.getAsDouble();
       page.paragraph(
           (saved > 0 ? "A" : "B")
-              + " takes "
+              + " uses "
               + units.amount(Math.abs(saved))
               + " "
               + currency.orElse("")

@@ -14,7 +14,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.jobsheet.SheetAnswer.AsSet;
 import rillwright.cli.study.jobsheet.card.CardReading;
 
-/** The card for the last day, on a sheet of its own. */
+/** The card for the readings at start-up, on a sheet of its own. */
 final class CardTable {
   private CardTable() {}
 
@@ -22,7 +22,7 @@ final class CardTable {
     if (set.card().isEmpty()) {
       return;
     }
-    page.newSheet("CARD FOR THE LAST DAY");
+    page.newSheet("START-UP CARD");
     page.show(new Head.Facts(List.of(new Fact("Read by", ""), new Fact("Date", ""))));
     page.paragraph(
         set.settings().isPresent()

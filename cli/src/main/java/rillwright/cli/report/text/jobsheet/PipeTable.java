@@ -23,7 +23,7 @@ final class PipeTable {
             .column("from", Side.LEFT)
             .column("to", Side.LEFT)
             .column("pipe", Side.RIGHT)
-            .column("in the order of the water", Side.LEFT);
+            .column("parts, in flow order", Side.LEFT);
     for (Line line : answer.network().lines()) {
       if (line.has(Run.class)) {
         List<String> parts = line.parts().stream().map(part -> words(part, units)).toList();

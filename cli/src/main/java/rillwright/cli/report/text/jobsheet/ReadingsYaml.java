@@ -31,7 +31,7 @@ public final class ReadingsYaml {
   public static String of(SheetAnswer answer) {
     ReadingsYaml yaml = new ReadingsYaml(Shown.of(answer));
     StringBuilder text = new StringBuilder();
-    text.append("# Readings of the last day: ")
+    text.append("# Readings at start-up: ")
         .append(PlainText.line(answer.title()))
         .append("\n# Put what was read in place of ")
         .append(ReadingForm.BLANK)

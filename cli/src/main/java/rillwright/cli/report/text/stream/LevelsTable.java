@@ -83,7 +83,9 @@ final class LevelsTable {
       case PIPES -> volume + "in pipes that stay full";
       case BOXES -> volume + "in boxes below their crests";
       case CHAMBERS ->
-          isLess ? "less " + volume + "by which chambers fall" : volume + "by which chambers rise";
+          isLess
+              ? "less " + volume + "that chambers give, being lower"
+              : volume + "that chambers take, being higher";
     };
   }
 
@@ -134,12 +136,12 @@ final class LevelsTable {
     String when =
         basin.daysToStarve().isPresent()
             ? basin.daysToStarve().getAsDouble() > 0
-                ? ": in " + units.days(basin.daysToStarve().getAsDouble())
-                : ": at once"
+                ? "; reached in " + units.days(basin.daysToStarve().getAsDouble())
+                : "; reached at once"
             : "";
     return (basin.starve().filter(StarveLevel::drawsAir).isPresent()
             ? "the pump draws air"
-            : "the skimmer passes no more than what runs")
+            : "the skimmer only just passes the flow")
         + when;
   }
 

@@ -93,11 +93,11 @@ public final class StreamConditionsText {
   private TableBuilder levels(PointName basin) {
     TableBuilder table =
         new TableBuilder("LEVELS OF \"" + basin.value() + "\"")
-            .column("runs", Side.RIGHT)
+            .column("flow", Side.RIGHT)
             .column("in transit", Side.RIGHT)
             .column("running", Side.RIGHT)
             .column("starves at", Side.RIGHT)
-            .column("in", Side.RIGHT)
+            .column("starves in", Side.RIGHT)
             .column("after a stop", Side.RIGHT)
             .column("result", Side.LEFT);
     for (Case<StreamAnswer> one : answer.cases()) {

@@ -129,7 +129,7 @@ public final class StreamText {
         (comeToRest() ? steady : moving)
             + units.duration(followed.last().timeS() - followed.stopsAtS())
             + " after the stop (slower than 1 mm, 1/16 in, an hour). Volume check from the levels:"
-            + " no water is lost or made; "
+            + " the error is "
             + kept(followed)
             + "."
             + (followed.ranOverM3() > 0

@@ -7,7 +7,7 @@ import java.util.Optional;
 /** What was seen on site or reported by the customer. */
 public enum Sign {
   SUDDEN("sudden"),
-  SINCE_WEEKS("since weeks"),
+  FOR_WEEKS("for weeks"),
   ALWAYS("always"),
   BUBBLES("bubbles"),
   NO_BUBBLES("no bubbles"),
@@ -52,7 +52,7 @@ public enum Sign {
 
   private static final List<List<Sign>> EXCLUSIVE =
       List.of(
-          List.of(SUDDEN, SINCE_WEEKS, ALWAYS),
+          List.of(SUDDEN, FOR_WEEKS, ALWAYS),
           List.of(BUBBLES, NO_BUBBLES),
           List.of(POND_DROPPING, POND_STEADY),
           List.of(WEAK_AT_THE_TOP, WEAK_ONLY_BELOW));

@@ -38,7 +38,7 @@ public record SignTable(Map<Sign, Map<String, Double>> factors) {
             .with(0.1, "nothing wrong")
             .factors());
     table.put(
-        Sign.SINCE_WEEKS,
+        Sign.FOR_WEEKS,
         row()
             .with(2, "pipe fouled", "filter clogged", "spill box mats clogged")
             .with(1.5, "net clogged", "intake cage packed", "pump worn", "skimmer clogged")

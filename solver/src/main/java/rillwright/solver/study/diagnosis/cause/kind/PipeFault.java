@@ -34,7 +34,7 @@ final class PipeFault {
 
     @Override
     public Quantity quantity() {
-      return Quantity.left("share of its bore left, its wall as rough as 1 mm");
+      return Quantity.left("share of its bore left, at a wall roughness of 1 mm");
     }
 
     @Override

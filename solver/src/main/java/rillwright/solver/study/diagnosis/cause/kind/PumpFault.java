@@ -44,7 +44,7 @@ record PumpFault(
   static PumpFault backwards() {
     return new PumpFault(
         "pump turning backwards",
-        "share of its head left; of its flow a tenth less, of its power 80 %",
+        "share of its head left; its flow falls a tenth further, its power to 80 %",
         SizeRange.even(0.45, 0.7),
         0.01,
         (pump, s) -> scaled(pump, s - 0.1, s, 0.8));
@@ -53,7 +53,7 @@ record PumpFault(
   static PumpFault air() {
     return new PumpFault(
         "air in the pump",
-        "share of its head left; its power falls six tenths as far",
+        "share of its head left; its power falls 0.6 times as far",
         SizeRange.even(0.5, 0.97),
         0.05,
         (pump, s) -> scaled(pump, 1, s, 0.4 + 0.6 * s));
