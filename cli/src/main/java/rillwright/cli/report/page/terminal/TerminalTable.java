@@ -16,6 +16,7 @@ final class TerminalTable {
   private static final String GAP = "  ";
   private static final int NARROWEST = 10;
   private static final int READABLE = 28;
+  private static final int MOST_LINES = 4;
   private static final String BELOW = TerminalPage.INDENT.repeat(3);
   private static final int LONGEST_HEADING = 40;
 
@@ -46,7 +47,8 @@ final class TerminalTable {
     return last > 0
         && widths[last] < READABLE
         && table.rows().stream()
-            .anyMatch(row -> Wrapping.width(row.cells().get(last).text()) > widths[last]);
+            .map(row -> Wrapping.lines(row.cells().get(last).text(), widths[last]))
+            .anyMatch(lines -> lines.size() > MOST_LINES);
   }
 
   void print(StringBuilder page) {

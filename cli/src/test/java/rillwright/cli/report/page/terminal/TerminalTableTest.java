@@ -10,7 +10,8 @@ import rillwright.cli.report.page.TableBuilder;
 
 /** Where the words of a last column stand. */
 class TerminalTableTest {
-  private static final String WORDS = "it cannot deliver that flow at any head: take a larger one";
+  private static final String WORDS =
+      "it cannot deliver that flow at any head: take a larger one, or two";
 
   private static String printed(String figure) {
     TableBuilder table =
@@ -32,7 +33,7 @@ class TerminalTableTest {
         =====
 
         FALL SHORT   flow  change needed
-          P-1       1 gph  it cannot deliver that flow at any head: take a larger one
+          P-1       1 gph  it cannot deliver that flow at any head: take a larger one, or two
           P-2       2 gph  none
         """,
         printed("1 gph"));
