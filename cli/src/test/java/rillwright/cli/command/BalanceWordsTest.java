@@ -101,7 +101,7 @@ class BalanceWordsTest {
     String project = changed("type: ball", "type: gate");
     String text = text(List.of("balance", project, "--chart", picture.toString()));
     Run.assertReported(
-        text, "1 % more reduces by", "low gate valve 56 % open 56 % 2.969 14 gph set here");
+        text, "1 % more reduces by", "low gate valve 56 % open 56 % 2.97 14 gph set here");
     Run.assertReported(Files.readString(picture), "56 % open: 103 % of the target", "open, %");
   }
 

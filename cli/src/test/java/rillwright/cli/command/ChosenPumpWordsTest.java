@@ -124,7 +124,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     Run.assertReported(
         text,
         "B-350 9.00 m3/h 100 % 261 W 2,290 kWh 7,100 EUR meets the target when throttled",
-        "B-350 9.00 m3/h 6.2 m 49 % 99 % 58 % 689 EUR nothing",
+        "B-350 9.00 m3/h 6.2 m 49 % 99 % 58 % 689 EUR none",
         "Rows marked \"throttled\" show throttled figures");
   }
 

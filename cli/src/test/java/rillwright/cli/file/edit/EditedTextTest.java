@@ -156,9 +156,9 @@ class EditedTextTest {
         "{small: small.csv}",
         "{small: small.csv, large: large.csv}");
     assertEdit(
-        text -> text.add("signs", "[since weeks]"),
+        text -> text.add("signs", "[for weeks]"),
         "valve: supply}\n",
-        "valve: supply}\nsigns: [since weeks]\n");
+        "valve: supply}\nsigns: [for weeks]\n");
     assertEdit(
         text -> text.add("streams", "{main: {from: fall, to: pond, reaches: [{length: 1 m}]}}"),
         "small.csv}\n",
