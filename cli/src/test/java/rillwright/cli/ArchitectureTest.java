@@ -36,7 +36,7 @@ class ArchitectureTest {
           .layer("report")
           .definedBy("rillwright.cli.report..", "rillwright.cli.catalogue.page..")
           .layer("command")
-          .definedBy("rillwright.cli.command..")
+          .definedBy("rillwright.cli.command..", "rillwright.cli.page..")
           .withOptionalLayers(true)
           .whereLayer("wording")
           .mayNotAccessAnyLayer()
@@ -72,6 +72,15 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.jline..");
+
+  @ArchTest
+  static final ArchRule BROWSERS_ARE_ANSWERED_IN_ONE_PLACE =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("rillwright.cli.page.web")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("com.sun.net.httpserver..");
 
   @ArchTest
   static final ArchRule NOTHING_IS_MAPPED_TO_OBJECTS =

@@ -27,6 +27,7 @@ import rillwright.cli.command.weak.WeakTrialCommand;
     footerHeading = "%nTo begin:%n",
     footer = {
       "  rillwright new pond.yaml       asks about the job and writes a first file",
+      "  rillwright page pond.yaml      opens it as a live page in the browser",
       "  rillwright check pond.yaml     checks the file and lists what it describes",
       "  rillwright solve pond.yaml     what flows where",
       "  rillwright duty pond.yaml      the flow and head that a pump must make",
@@ -56,6 +57,7 @@ public final class Rillwright implements Runnable {
   private static Map<String, Class<?>> commands() {
     Map<String, Class<?>> commands = new LinkedHashMap<>();
     commands.put("new", NewCommand.class);
+    commands.put("page", PageCommand.class);
     commands.put("check", CheckCommand.class);
     commands.put("solve", SolveCommand.class);
     commands.put("mend", MendCommand.class);

@@ -73,7 +73,10 @@ public final class FieldRows {
         .map(
             entry ->
                 new FieldRow(
-                    inWords(entry.key()), "", rows.meaning((MapNode) entry.value(), false)))
+                    inWords(entry.key()),
+                    "",
+                    rows.meaning((MapNode) entry.value(), false),
+                    List.of()))
         .toList();
   }
 
@@ -120,7 +123,10 @@ public final class FieldRows {
     if (schema.find("deprecated").isPresent()) {
       return;
     }
-    rows.putIfAbsent(name, new FieldRow(name, takes(schema), meaning(schema, required)));
+    Set<String> choices = new LinkedHashSet<>();
+    addChoices(schema, choices);
+    rows.putIfAbsent(
+        name, new FieldRow(name, takes(schema), meaning(schema, required), List.copyOf(choices)));
     schema.findMap("additionalProperties").ifPresent(it -> open(it, name + ".NAME.", true));
     open(schema, name + ".", true);
   }

@@ -1,14 +1,22 @@
 package rillwright.cli.browser;
 
 import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -23,6 +31,9 @@ final class Browser implements AutoCloseable {
 
   private static final Pattern REQUEST =
       Pattern.compile("Network\\.requestWillBeSent\".*?\"request\":\\{.*?\"url\":\"([^\"]*)\"");
+
+  private static final Duration PATIENCE = Duration.ofSeconds(20);
+  private static final long POLL_MS = 20;
 
   private final ChromeDriver driver;
 
@@ -65,6 +76,64 @@ final class Browser implements AutoCloseable {
         .map(request -> request.group(1))
         .filter(asked -> !asked.equals(address))
         .toList();
+  }
+
+  /** Opens a page that is served. */
+  void open(URI page) {
+    driver.get(page.toString());
+  }
+
+  /** What a script returns: a text. */
+  String text(String script, Object... arguments) {
+    return (String) driver.executeScript(script, arguments);
+  }
+
+  /** Waits until a script returns what is true; fails with what is on the page if it never does. */
+  void await(String script, Object... arguments) {
+    long end = System.nanoTime() + PATIENCE.toNanos();
+    while (!Boolean.TRUE.equals(driver.executeScript("return " + script, arguments))) {
+      if (System.nanoTime() > end) {
+        Assertions.fail(script + " " + List.of(arguments) + "; the page says: " + said());
+      }
+      pause();
+    }
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(POLL_MS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private String said() {
+    return text("return document.body.innerText");
+  }
+
+  /** The first element that a selector finds. */
+  WebElement find(String selector) {
+    return driver.findElement(By.cssSelector(selector));
+  }
+
+  /** Presses keys where the focus is. */
+  void press(CharSequence... keys) {
+    driver.switchTo().activeElement().sendKeys(keys);
+  }
+
+  /** What the accessibility checker axe finds: rule, help, elements. */
+  @SuppressWarnings("unchecked")
+  List<String> inaccessible() throws IOException {
+    try (InputStream axe = Browser.class.getResourceAsStream("/axe.min.js")) {
+      driver.executeScript(new String(axe.readAllBytes(), StandardCharsets.UTF_8));
+    }
+    return (List<String>)
+        driver.executeAsyncScript(
+            """
+            const done = arguments[0];
+            axe.run(document).then(found => done(found.violations.map(it =>
+                it.id + ': ' + it.help + ': ' + it.nodes.map(n => n.html).join(' '))));
+            """);
   }
 
   /** Shows the page at a width in CSS pixels, light or dark, on a screen or as it is printed. */

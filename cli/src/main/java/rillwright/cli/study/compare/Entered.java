@@ -22,7 +22,7 @@ import rillwright.solver.network.Part;
 public record Entered(String address, Optional<String> a, Optional<String> b) {
 
   /** What differs, in the order of the first file, what only the second says last. */
-  static List<Entered> listBetween(Project a, Project b) {
+  public static List<Entered> listBetween(Project a, Project b) {
     Map<String, String> first = values(a);
     Map<String, String> second = values(b);
     Set<String> addresses = new LinkedHashSet<>(first.keySet());

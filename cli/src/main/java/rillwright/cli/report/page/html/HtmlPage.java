@@ -9,6 +9,7 @@ import rillwright.cli.report.page.Handle;
 import rillwright.cli.report.page.Head;
 import rillwright.cli.report.page.Line;
 import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.Paper;
 import rillwright.cli.report.page.Table;
 import rillwright.curves.chart.ChartWriter;
 import rillwright.curves.chart.content.Chart;
@@ -21,7 +22,14 @@ import rillwright.curves.chart.content.Chart;
 public final class HtmlPage {
   private final StringBuilder html = new StringBuilder();
 
-  private HtmlPage() {}
+  /** What the names of elements end with, so that none is twice on a page. */
+  private final String ending;
+
+  private int pictures;
+
+  private HtmlPage(String ending) {
+    this.ending = ending;
+  }
 
   /**
    * The file's text.
@@ -30,10 +38,27 @@ public final class HtmlPage {
    * @param command that it answers, shown above the title
    */
   public static String of(Page page, String command) {
-    HtmlPage printed = new HtmlPage();
+    HtmlPage printed = new HtmlPage("");
     printed.begin(page, command);
     page.blocks().forEach(printed::block);
     return printed.html.append("</main>\n</body>\n</html>\n").toString();
+  }
+
+  /**
+   * What stands below the title, without what makes a file of it: for a page that has its own.
+   *
+   * @param page to be written
+   * @param within the name of the piece of a page in which it stands: names of elements end with it
+   */
+  public static String below(Page page, String within) {
+    HtmlPage printed = new HtmlPage("-" + within);
+    page.blocks().stream().skip(1).forEach(printed::block);
+    return printed.html.toString();
+  }
+
+  /** The style of pages on the screen and on paper. */
+  public static String style() {
+    return PageStyle.read(Paper.SHEET).text();
   }
 
   private void begin(Page page, String command) {
@@ -160,6 +185,17 @@ public final class HtmlPage {
   /** The picture without what makes a file of it. */
   private void picture(Chart chart) {
     String file = new String(ChartWriter.svg(chart), StandardCharsets.UTF_8);
-    html.append("<figure>\n").append(file.substring(file.indexOf("<svg"))).append("</figure>\n");
+    String svg = file.substring(file.indexOf("<svg"));
+    if (!ending.isEmpty()) {
+      pictures++;
+      String own = ending + "-" + pictures;
+      svg =
+          svg.replace("\"title description\"", "\"title" + own + " description" + own + "\"")
+              .replace("id=\"title\"", "id=\"title" + own + "\"")
+              .replace("id=\"description\"", "id=\"description" + own + "\"")
+              .replaceAll("(id=\"|url\\(#)(genericDefs|clipPath\\d+)", "$1$2" + own);
+    }
+    html.append(ending.isEmpty() ? "<figure>\n" : "<figure tabindex=\"0\">\n");
+    html.append(svg).append("</figure>\n");
   }
 }

@@ -1,0 +1,132 @@
+package rillwright.cli.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.Show;
+import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.page.desk.Desk;
+import rillwright.cli.page.desk.Outcomes;
+import rillwright.cli.page.html.Html;
+import rillwright.cli.page.panel.Filled;
+import rillwright.cli.page.panel.Panels;
+import rillwright.cli.page.view.FieldBook;
+import rillwright.cli.page.view.Scene;
+import rillwright.cli.page.view.Shell;
+import rillwright.cli.page.web.Asked;
+import rillwright.cli.page.web.Asked.Method;
+import rillwright.cli.page.web.Reply;
+import rillwright.cli.report.page.html.HtmlPage;
+
+/** What the page answers: to look changes nothing, to change something is posted. */
+public final class PageAnswers implements Function<Asked, Reply> {
+  private static final int USUAL_WIDTH = 360;
+  private static final int GREATEST_WIDTH = 4000;
+
+  private final Desk desk;
+  private final FieldBook book = new FieldBook();
+  private final Outcomes outcomes = new Outcomes();
+
+  private final Panels panels;
+
+  /**
+   * Of a job that lies open.
+   *
+   * @param defects receives what should never happen
+   */
+  public PageAnswers(Desk desk, Consumer<RuntimeException> defects) {
+    this.desk = desk;
+    this.panels = new Panels(defects);
+  }
+
+  @Override
+  public Reply apply(Asked asked) {
+    try {
+      return asked.method() == Method.GET ? look(asked) : post(asked);
+    } catch (InvalidInput wrong) {
+      Html html = new Html();
+      html.open("div", "id", "said");
+      for (Fault fault : wrong.faults()) {
+        html.leaf("p", fault.message(), "class", "fault");
+      }
+      return Reply.html(html.close().done() + scene(asked).whole());
+    }
+  }
+
+  private Reply look(Asked asked) {
+    return switch (asked.path()) {
+      case "" -> Reply.html(Shell.of(desk.sound().title(), scene(asked).first()));
+      case "page.css" -> Reply.file("text/css", HtmlPage.style() + resource("page.css"));
+      case "page.js" -> Reply.file("text/javascript", resource("page.js"));
+      case "state" -> state(asked);
+      case "pieces" -> Reply.html(scene(asked).whole());
+      case "work" -> Reply.html(panels.soFar(asked.text("panel")));
+      default -> Reply.refused("there is no such piece of the page");
+    };
+  }
+
+  /** Everything anew for a page that has not seen the last change. */
+  private Reply state(Asked asked) {
+    boolean same = asked.text("seen").equals(desk.state());
+    return Reply.html(same ? "" : scene(asked).whole());
+  }
+
+  private Reply post(Asked asked) {
+    if (asked.path().equals("try")) {
+      return Reply.html(scene(asked).tried(asked.text("at") + "=" + asked.text("value")));
+    }
+    if (asked.path().equals("ask")) {
+      return panel(asked);
+    }
+    if (asked.path().equals("stop")) {
+      panels.stop(asked.text("panel"));
+      return Reply.html("");
+    }
+    if (!asked.path().equals("do")) {
+      return Reply.refused("there is nothing of this name to be done");
+    }
+    if (!asked.text("seen").equals(Integer.toString(desk.number()))) {
+      throw Doing.wrong("not done: another page has changed the job meanwhile; look at it first");
+    }
+    Doing.of(desk, asked);
+    return Reply.html(scene(asked).whole());
+  }
+
+  private Reply panel(Asked asked) {
+    Project project = scene(asked).project();
+    return panels
+        .ask(asked.text("panel"), project, new Filled(asked.fields()))
+        .map(Reply::html)
+        .orElseGet(() -> Reply.refused("there is no such panel"));
+  }
+
+  private Scene scene(Asked asked) {
+    Optional<Show> units =
+        switch (asked.text("units")) {
+          case "us" -> Optional.of(Show.US);
+          case "metric" -> Optional.of(Show.METRIC);
+          default -> Optional.empty();
+        };
+    return new Scene(desk, book, outcomes, panels, units, width(asked.text("width")));
+  }
+
+  private static int width(String text) {
+    return text.matches("\\d{1,4}")
+        ? Math.min(GREATEST_WIDTH, Integer.parseInt(text))
+        : USUAL_WIDTH;
+  }
+
+  private static String resource(String name) {
+    try (InputStream file = PageAnswers.class.getResourceAsStream(name)) {
+      return new String(file.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

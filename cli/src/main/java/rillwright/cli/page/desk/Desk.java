@@ -1,0 +1,193 @@
+package rillwright.cli.page.desk;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.edit.EditedText;
+import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.tree.SourceText;
+
+/**
+ * A job that lies open: the text of its file, the same with what was changed since, and the way
+ * back. One for all pages that show it; each change gives it another number, so that a page notices
+ * what another one did.
+ */
+public final class Desk {
+  private final JobFile file;
+  private History history;
+  private Sight saved;
+  private Sight now;
+  private Project sound;
+  private int number;
+
+  private Desk(JobFile file, Sight saved, Project sound) {
+    this.file = file;
+    this.history = new History(saved.text());
+    this.saved = saved;
+    this.now = saved;
+    this.sound = sound;
+  }
+
+  /**
+   * Opens a file.
+   *
+   * @throws rillwright.cli.file.fault.InvalidInput if it cannot be read or something is wrong in it
+   */
+  public static Desk open(Path path) {
+    JobFile file = JobFile.open(path);
+    Sight saved = Sight.of(file.text(), path);
+    return new Desk(file, saved, saved.require());
+  }
+
+  /** Its file. */
+  public Path path() {
+    return file.path();
+  }
+
+  /** Which state this is. */
+  public synchronized int number() {
+    return number;
+  }
+
+  /** All that a page may have to show anew when it changes: the number, and what is on the disk. */
+  public synchronized String state() {
+    return number + (changedOnDisk() ? "c" : "") + (isOpenElsewhere() ? "e" : "");
+  }
+
+  /** What the file says, as far as the page knows it. */
+  public synchronized Sight saved() {
+    return saved;
+  }
+
+  /** What the text with all changes says. */
+  public synchronized Sight now() {
+    return now;
+  }
+
+  /** The last project without a fault. */
+  public synchronized Project sound() {
+    return sound;
+  }
+
+  /** Whether something is not saved. */
+  public synchronized boolean isChanged() {
+    return !now.text().equals(saved.text());
+  }
+
+  /** What would be undone; empty if nothing was done. */
+  public synchronized Optional<String> undoable() {
+    return history.undoable();
+  }
+
+  /** What would be done again; empty if nothing was undone. */
+  public synchronized Optional<String> redoable() {
+    return history.redoable();
+  }
+
+  /**
+   * Edits the text.
+   *
+   * @param edit what to do
+   * @param done the same for people
+   * @throws rillwright.cli.file.fault.InvalidInput if it cannot be done; nothing is changed then
+   */
+  public synchronized void edit(UnaryOperator<EditedText> edit, String done) {
+    EditedText text = EditedText.of(new SourceText(path().toString(), now.text()));
+    history.add(edit.apply(text).text(), done);
+    look();
+  }
+
+  /** Takes back what was done last. */
+  public synchronized void undo() {
+    history.undo();
+    look();
+  }
+
+  /** Does again what was taken back last. */
+  public synchronized void redo() {
+    history.redo();
+    look();
+  }
+
+  /** Throws away all that is not saved; that too can be undone. */
+  public synchronized void throwAway() {
+    history.add(saved.text(), "everything back as in the file");
+    look();
+  }
+
+  /**
+   * Saves the text.
+   *
+   * @throws rillwright.cli.file.fault.InvalidInput if it cannot be written
+   */
+  public synchronized void save() {
+    file.write(now.text());
+    saved = now;
+    file.forgetDraft();
+    number++;
+  }
+
+  /** Whether the file was changed on the disk meanwhile. */
+  public synchronized boolean changedOnDisk() {
+    return file.changedOnDisk();
+  }
+
+  /** Takes the file as it is on the disk now; what was changed here can be got back by undoing. */
+  public synchronized void takeFromDisk() {
+    file.takeFromDisk();
+    saved = Sight.of(file.text(), path());
+    history.add(saved.text(), "the file as it is on the disk");
+    look();
+  }
+
+  /** Unsaved changes that an earlier page left; empty if there are none. */
+  public synchronized Optional<String> offered() {
+    return file.draft()
+        .filter(draft -> draft.process() != ProcessHandle.current().pid() && !draft.isAnothers())
+        .map(Draft::project)
+        .filter(text -> !text.equals(now.text()));
+  }
+
+  /** Whether another page that still runs has unsaved changes to the file. */
+  public synchronized boolean isOpenElsewhere() {
+    return file.draft().filter(Draft::isAnothers).isPresent();
+  }
+
+  /** Takes up what an earlier page left. */
+  public synchronized void takeUpDraft() {
+    offered()
+        .ifPresent(
+            text -> {
+              history.add(text, "the unsaved changes of last time");
+              look();
+            });
+  }
+
+  /** Throws away what an earlier page left. */
+  public synchronized void forgetDraft() {
+    if (offered().isPresent()) {
+      file.forgetDraft();
+      number++;
+    }
+  }
+
+  private void look() {
+    number++;
+    now = Sight.of(history.text(), path());
+    now.project().ifPresent(project -> sound = project);
+    if (!isOpenElsewhere()) {
+      if (isChanged()) {
+        file.keep(new Draft(ProcessHandle.current().pid(), now.text()));
+      } else {
+        file.forgetDraft();
+      }
+    }
+  }
+
+  /** Faults of the text, none if it is a project. */
+  public synchronized List<Fault> faults() {
+    return now.faults();
+  }
+}

@@ -1,0 +1,224 @@
+package rillwright.cli.page.desk;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.catalogue.PipeSize;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.Show;
+import rillwright.cli.file.change.Change;
+import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.quantity.NotAQuantity;
+import rillwright.cli.file.quantity.QuantityReader;
+import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.ListNode;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+
+/**
+ * What of a job can be dragged: sizes of pipes, handles of valves, pumps and their speed, what is
+ * clogged, levels of open water. Nothing else of the job depends on this list.
+ */
+public final class Handles {
+  private static final int WHOLE = 100;
+  private static final int VALVE_STEP = 5;
+  private static final int MOST_CLOGGED = 90;
+  private static final int SLOWEST = 20;
+
+  /** How far a level is dragged to either side: half inches, centimetres. */
+  private static final int LEVEL_STEPS = 24;
+
+  private static final double HALF_INCH_M = 0.0127;
+  private static final double CENTIMETRE_M = 0.01;
+
+  private final Project project;
+  private final List<Handle> handles = new ArrayList<>();
+
+  private Handles(Project project) {
+    this.project = project;
+  }
+
+  /** All of them, in the order of the file: lines first, then levels. */
+  public static List<Handle> of(Project project) {
+    Handles found = new Handles(project);
+    MapNode tree = project.tree();
+    tree.findMap("lines").ifPresent(lines -> lines.entries().forEach(found::line));
+    tree.findMap("points").ifPresent(points -> points.entries().forEach(found::level));
+    return found.handles;
+  }
+
+  private void line(Entry line) {
+    if (!(line.value() instanceof MapNode fields)) {
+      return;
+    }
+    List<String> steps = List.of("lines", line.key());
+    fields.findMap("pipe").ifPresent(pipe -> pipe(steps, pipe));
+    Optional<Node> parts = fields.find("parts").map(Entry::value);
+    Map<String, Integer> counts = new HashMap<>();
+    if (parts.isPresent() && parts.get() instanceof ListNode list) {
+      for (Node item : list.items()) {
+        if (item instanceof MapNode map && !map.entries().isEmpty()) {
+          Entry part = map.entries().get(0);
+          int count = counts.merge(part.key(), 1, Integer::sum);
+          part(longer(steps, part.key() + (count > 1 ? " " + count : "")), part);
+        }
+      }
+    }
+  }
+
+  private void pipe(List<String> line, MapNode pipe) {
+    Catalogue catalogue = Catalogue.standard();
+    Optional<PipeSize> now =
+        text(pipe, "material")
+            .flatMap(
+                material -> text(pipe, "size").flatMap(size -> catalogue.findPipe(material, size)));
+    if (now.isEmpty()) {
+      return;
+    }
+    List<String> sizes =
+        catalogue.sizesOf(now.get().material()).stream()
+            .map(size -> catalogue.findPipe(now.get().material(), size).orElseThrow())
+            .filter(it -> it.isMetric() == now.get().isMetric())
+            .sorted(Comparator.comparingDouble(PipeSize::insideM))
+            .map(PipeSize::size)
+            .toList();
+    add(
+        longer(longer(line, "pipe"), "size"),
+        line.get(1) + ": pipe size",
+        sizes,
+        sizes.indexOf(now.get().size()),
+        now.get().size());
+  }
+
+  private void part(List<String> steps, Entry part) {
+    String of = steps.get(1) + ": ";
+    String kind = steps.get(2);
+    switch (part.key()) {
+      case "valve" -> {
+        if (part.value() instanceof MapNode valve && valve.find("k").isEmpty()) {
+          share(steps, "open", of + kind + " open", valve, WHOLE, 0, WHOLE, VALVE_STEP);
+        }
+      }
+      case "skimmer", "filter" -> {
+        if (part.value() instanceof MapNode fields) {
+          share(steps, "clogged", of + kind + " clogged", fields, 0, 0, MOST_CLOGGED, VALVE_STEP);
+        }
+      }
+      case "pump" -> pump(steps, part.value());
+      default -> {}
+    }
+  }
+
+  private void pump(List<String> steps, Node pump) {
+    String of = steps.get(1) + ": " + steps.get(2);
+    MapNode fields = pump instanceof MapNode map ? map : new MapNode(List.of(), pump.place());
+    Optional<String> model =
+        pump instanceof Scalar scalar ? Optional.of(scalar.text()) : text(fields, "model");
+    List<String> models = List.copyOf(project.sheets().keySet());
+    if (model.isEmpty() || !models.contains(model.get())) {
+      return;
+    }
+    if (models.size() > 1) {
+      add(longer(steps, "model"), of, models, models.indexOf(model.get()), model.get());
+    }
+    boolean varies = project.sheets().get(model.get()).facts().variableSpeed().isPresent();
+    if (varies || fields.find("speed").isPresent()) {
+      share(steps, "speed", of + " speed", fields, WHOLE, SLOWEST, WHOLE, 1);
+    }
+  }
+
+  private void share(
+      List<String> steps,
+      String field,
+      String what,
+      MapNode fields,
+      int usual,
+      int from,
+      int to,
+      int step) {
+    String written = text(fields, field).orElse(usual + " %");
+    OptionalDouble share = read(written, Measure.SHARE);
+    if (share.isPresent()) {
+      List<String> choices =
+          IntStream.rangeClosed(0, (to - from) / step)
+              .mapToObj(i -> (from + i * step) + " %")
+              .toList();
+      int chosen = (int) Math.round((WHOLE * share.getAsDouble() - from) / step);
+      add(
+          longer(steps, field),
+          what,
+          choices,
+          Math.max(0, Math.min(choices.size() - 1, chosen)),
+          written);
+    }
+  }
+
+  private void level(Entry point) {
+    if (!(point.value() instanceof MapNode fields)
+        || !text(fields, "kind").equals(Optional.of("basin"))) {
+      return;
+    }
+    Optional<String> written = text(fields, "level");
+    OptionalDouble level =
+        written.isPresent() ? read(written.get(), Measure.LENGTH) : OptionalDouble.empty();
+    if (level.isEmpty()) {
+      return;
+    }
+    boolean us = project.show() == Show.US;
+    double step = us ? HALF_INCH_M : CENTIMETRE_M;
+    long middle = Math.round(level.getAsDouble() / step);
+    List<String> choices =
+        IntStream.rangeClosed(-LEVEL_STEPS, LEVEL_STEPS)
+            .mapToObj(i -> us ? number(0.5 * (middle + i)) + " in" : (middle + i) + " cm")
+            .toList();
+    add(
+        List.of("points", point.key(), "level"),
+        point.key() + ": level",
+        choices,
+        LEVEL_STEPS,
+        written.get());
+  }
+
+  private static String number(double number) {
+    return number == Math.rint(number)
+        ? Long.toString((long) number)
+        : String.format(Locale.ROOT, "%.1f", number);
+  }
+
+  private static OptionalDouble read(String written, Measure measure) {
+    try {
+      return OptionalDouble.of(QuantityReader.read(written, measure, Range.ANY).middle());
+    } catch (NotAQuantity wrong) {
+      return OptionalDouble.empty();
+    }
+  }
+
+  private void add(
+      List<String> steps, String what, List<String> choices, int chosen, String written) {
+    if (choices.size() > 1 && chosen >= 0) {
+      handles.add(new Handle(Change.of(steps, "", "").address(), what, choices, chosen, written));
+    }
+  }
+
+  private static List<String> longer(List<String> steps, String last) {
+    List<String> longer = new ArrayList<>(steps);
+    longer.add(last);
+    return longer;
+  }
+
+  private static Optional<String> text(MapNode map, String field) {
+    return map.find(field)
+        .map(Entry::value)
+        .filter(Scalar.class::isInstance)
+        .map(value -> ((Scalar) value).text());
+  }
+}

@@ -1,0 +1,78 @@
+package rillwright.cli.page.html;
+
+import static org.apache.commons.text.StringEscapeUtils.escapeXml10;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import rillwright.curves.wording.PlainText;
+
+/**
+ * Writes HTML from the outside in. Texts and values of attributes are escaped and harmless whatever
+ * stands in them; names of elements and attributes are the program's own.
+ */
+public final class Html {
+  private final StringBuilder html = new StringBuilder();
+  private final Deque<String> open = new ArrayDeque<>();
+
+  /**
+   * Opens an element.
+   *
+   * @param attributes names and values in turns; one with an empty name is left out
+   */
+  public Html open(String element, String... attributes) {
+    begin(element, attributes);
+    open.push(element);
+    return this;
+  }
+
+  private void begin(String element, String... attributes) {
+    html.append('<').append(element);
+    for (int i = 0; i < attributes.length; i += 2) {
+      if (!attributes[i].isEmpty()) {
+        html.append(' ').append(attributes[i]).append("=\"");
+        html.append(escapeXml10(PlainText.harmless(attributes[i + 1]))).append('"');
+      }
+    }
+    html.append('>');
+  }
+
+  /** Closes the element that was opened last. */
+  public Html close() {
+    html.append("</").append(open.pop()).append(">\n");
+    return this;
+  }
+
+  /** An element without content. */
+  public Html empty(String element, String... attributes) {
+    begin(element, attributes);
+    return this;
+  }
+
+  /** An element with text in it. */
+  public Html leaf(String element, String text, String... attributes) {
+    begin(element, attributes);
+    text(text);
+    html.append("</").append(element).append('>');
+    return this;
+  }
+
+  /** A text. */
+  public Html text(String text) {
+    html.append(escapeXml10(PlainText.harmless(text)));
+    return this;
+  }
+
+  /** HTML that was made with care elsewhere. */
+  public Html made(String made) {
+    html.append(made);
+    return this;
+  }
+
+  /** What was written; every element must be closed. */
+  public String done() {
+    if (!open.isEmpty()) {
+      throw new IllegalStateException("not closed: " + open);
+    }
+    return html.toString();
+  }
+}

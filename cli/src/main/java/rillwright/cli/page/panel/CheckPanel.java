@@ -1,0 +1,30 @@
+package rillwright.cli.page.panel;
+
+import rillwright.cli.file.Project;
+import rillwright.cli.report.page.html.HtmlPage;
+import rillwright.cli.report.text.check.CheckText;
+import rillwright.cli.study.check.CheckRequest;
+import rillwright.solver.progress.Progress;
+
+/** What the file describes, with the values taken where it is silent. */
+final class CheckPanel implements Panel {
+  @Override
+  public String name() {
+    return "check";
+  }
+
+  @Override
+  public String title() {
+    return "Check";
+  }
+
+  @Override
+  public String what() {
+    return "what is described, and what is taken where nothing is said";
+  }
+
+  @Override
+  public String answer(Project project, Filled filled, Progress progress) {
+    return HtmlPage.below(CheckText.of(new CheckRequest().answer(project, progress)), name());
+  }
+}

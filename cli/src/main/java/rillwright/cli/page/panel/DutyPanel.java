@@ -1,0 +1,42 @@
+package rillwright.cli.page.panel;
+
+import rillwright.cli.command.need.OtherPumps;
+import rillwright.cli.command.need.WithTargets;
+import rillwright.cli.file.Project;
+import rillwright.cli.page.html.Html;
+import rillwright.cli.report.page.html.HtmlPage;
+import rillwright.cli.report.text.duty.DutyText;
+import rillwright.cli.study.duty.DutyRequest;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.pumping.PumpPlace;
+
+/** The flow and head that a pump must make. */
+final class DutyPanel implements Panel {
+  @Override
+  public String name() {
+    return "duty";
+  }
+
+  @Override
+  public String title() {
+    return "Duty";
+  }
+
+  @Override
+  public String what() {
+    return "the flow and head that the pump must make for the targets";
+  }
+
+  @Override
+  public void form(Project project, Html html) {
+    PumpLines.choice(this, project, html);
+  }
+
+  @Override
+  public String answer(Project project, Filled filled, Progress progress) {
+    PumpPlace place = PumpLines.of(project, filled);
+    WithTargets.require(project);
+    OtherPumps.requireChosen(project, place);
+    return HtmlPage.below(DutyText.of(new DutyRequest(place).answer(project, progress)), name());
+  }
+}

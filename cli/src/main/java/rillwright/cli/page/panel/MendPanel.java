@@ -1,0 +1,54 @@
+package rillwright.cli.page.panel;
+
+import java.util.List;
+import rillwright.cli.command.need.ChosenPumps;
+import rillwright.cli.file.Project;
+import rillwright.cli.page.html.Html;
+import rillwright.cli.report.mend.RemedyWords;
+import rillwright.cli.report.page.html.HtmlPage;
+import rillwright.cli.report.text.mend.MendText;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.study.choice.PumpsRequest;
+import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.mend.MendRequest;
+import rillwright.cli.study.mend.Remedy;
+import rillwright.cli.study.mend.change.Offered;
+import rillwright.solver.progress.Progress;
+
+/** What would give every fall its target. */
+final class MendPanel implements Panel {
+  private static final int SHOWN = 5;
+
+  @Override
+  public String name() {
+    return "mend";
+  }
+
+  @Override
+  public String title() {
+    return "Mend it";
+  }
+
+  @Override
+  public String what() {
+    return "what would give every fall its target, and for how much";
+  }
+
+  @Override
+  public String answer(Project project, Filled filled, Progress progress) {
+    ChosenPumps.require(project);
+    MendAnswer answer =
+        new MendRequest(Offered.NOTHING, List.of(), PumpsRequest.USUAL_YEARS)
+            .answer(project, progress);
+    Html html = new Html();
+    html.made(HtmlPage.below(MendText.of(answer), name()));
+    html.open("p", "class", "row");
+    for (Remedy remedy : answer.mending().stream().limit(SHOWN).toList()) {
+      Form.apply(
+          html,
+          "Try: " + RemedyWords.of(remedy.candidate(), Shown.of(answer)),
+          remedy.candidate().set());
+    }
+    return html.close().done();
+  }
+}

@@ -1,0 +1,121 @@
+package rillwright.cli.page.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import rillwright.cli.page.desk.Outcome;
+import rillwright.cli.page.html.Html;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.compare.Compared;
+import rillwright.cli.study.compare.Entered;
+import rillwright.cli.study.compare.Measured;
+import rillwright.cli.study.compare.Measured.Kind;
+
+/** What is otherwise than in the file, and what comes of it. */
+final class ChangedView {
+  private ChangedView() {}
+
+  /**
+   * Prints it.
+   *
+   * @param saved what the file gives; empty if it has no project
+   * @param now what the job gives with all changes
+   * @param tried whether the last change is only tried: it cannot be kept or thrown away yet
+   */
+  static void print(Optional<Outcome> saved, Outcome now, boolean tried, Html html) {
+    html.open("section", "id", "changed", "aria-live", tried ? "off" : "polite");
+    List<Entered> entered =
+        saved.map(file -> Entered.listBetween(file.project(), now.project())).orElse(List.of());
+    if (!entered.isEmpty()) {
+      html.leaf("h2", "Changed against the file");
+      html.leaf("p", effect(saved.orElseThrow(), now), "class", "effect");
+      html.open("ul", "class", "changes");
+      for (Entered one : entered) {
+        html.open("li").open("span");
+        html.leaf("b", what(one)).text(" " + words(one)).close();
+        if (!tried && one.a().isPresent() && one.b().isPresent() && !isParts(one)) {
+          html.leaf(
+              "button",
+              "back to " + one.a().get(),
+              "type",
+              "button",
+              "data-do",
+              "set",
+              "data-at",
+              one.address(),
+              "data-value",
+              one.a().get());
+        }
+        html.close();
+      }
+      html.close();
+      if (!tried) {
+        html.open("p", "class", "row");
+        html.leaf("button", "Throw all away", "type", "button", "data-do", "throw-away");
+        html.close();
+      }
+    }
+    html.close();
+  }
+
+  private static boolean isParts(Entered one) {
+    return one.address().startsWith("lines.") && one.address().endsWith(".parts");
+  }
+
+  /** {@code supply: pipe size}. */
+  private static String what(Entered one) {
+    String address = one.address().replaceFirst("^(points|lines)\\.", "");
+    int first = address.indexOf('.');
+    return first < 0
+        ? address + ":"
+        : address.substring(0, first) + ": " + address.substring(first + 1).replace('.', ' ') + ":";
+  }
+
+  private static String words(Entered one) {
+    if (one.a().isEmpty()) {
+      return one.b().orElse("") + ", new";
+    }
+    return one.b().isEmpty()
+        ? "taken away, was " + one.a().get()
+        : one.b().get() + " instead of " + one.a().get();
+  }
+
+  /** {@code upper fall 3,600 → 4,150 gph, +38 W}. */
+  private static String effect(Outcome saved, Outcome now) {
+    if (saved.solved().isEmpty() || now.solved().isEmpty()) {
+      return "";
+    }
+    ShownUnits units = Shown.of(now.project().show());
+    Compared compared =
+        Compared.of(saved.project(), saved.solved().get(), now.project(), now.solved().get());
+    List<String> words = new ArrayList<>();
+    for (Measured one : compared.measured()) {
+      if (one.figure() == Kind.FLOW_OUT) {
+        words.add(one.at() + " " + fromTo(one, units::flow));
+      }
+    }
+    compared.measured().stream()
+        .filter(it -> it.figure() == Kind.POWER && it.change().isPresent())
+        .forEach(
+            it -> {
+              double watts = it.change().getAsDouble();
+              words.add(
+                  Math.abs(watts) < 0.5
+                      ? "same watts"
+                      : (watts > 0 ? "+" : "\u2212") + units.power(Math.abs(watts)));
+            });
+    return String.join(", ", words);
+  }
+
+  private static String fromTo(Measured one, DoubleFunction<String> shown) {
+    String from = one.a().isPresent() ? shown.apply(one.a().getAsDouble()) : "nothing";
+    String to = one.b().isPresent() ? shown.apply(one.b().getAsDouble()) : "nothing";
+    int unit = from.lastIndexOf(' ');
+    boolean alike = unit > 0 && to.endsWith(from.substring(unit));
+    return from.equals(to)
+        ? to + " as before"
+        : (alike ? from.substring(0, unit) : from) + " \u2192 " + to;
+  }
+}

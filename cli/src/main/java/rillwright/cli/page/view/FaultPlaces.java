@@ -1,0 +1,104 @@
+package rillwright.cli.page.view;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.part.Shorthand;
+import rillwright.cli.file.tree.Entry;
+import rillwright.cli.file.tree.ListNode;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.page.desk.Places;
+
+/** Which value or piece of a job each fault is about, by where it stands in the text. */
+final class FaultPlaces {
+  private final Map<List<Integer>, String> addresses = new HashMap<>();
+  private final Map<String, List<String>> byAddress = new LinkedHashMap<>();
+
+  private FaultPlaces() {}
+
+  /** Finds it for all faults of a text. */
+  static FaultPlaces of(Optional<MapNode> tree, List<Fault> faults) {
+    FaultPlaces places = new FaultPlaces();
+    tree.ifPresent(root -> places.enter(root, List.of()));
+    for (Fault fault : faults) {
+      String address = places.addresses.getOrDefault(List.of(fault.line(), fault.column()), "");
+      places.byAddress.computeIfAbsent(address, it -> new ArrayList<>()).add(fault.message());
+    }
+    return places;
+  }
+
+  /** What is wrong with a value or piece itself, in the readers' words. */
+  List<String> at(String address) {
+    return byAddress.getOrDefault(address, List.of());
+  }
+
+  /** What is wrong anywhere below an address. */
+  List<String> below(String address) {
+    return byAddress.entrySet().stream()
+        .filter(it -> it.getKey().equals(address) || it.getKey().startsWith(address + "."))
+        .flatMap(it -> it.getValue().stream())
+        .toList();
+  }
+
+  /** All of it by address; what has no place in the text under an empty one. */
+  Map<String, List<String>> all() {
+    return byAddress;
+  }
+
+  private void enter(Node node, List<String> steps) {
+    put(node.place(), steps);
+    if (node instanceof MapNode map) {
+      for (Entry entry : map.entries()) {
+        List<String> below = longer(steps, entry.key());
+        boolean isParts =
+            steps.size() == 2 && steps.get(0).equals("lines") && entry.key().equals("parts");
+        if (isParts && entry.value() instanceof ListNode parts) {
+          enterParts(parts, steps);
+        } else {
+          put(entry.keyPlace(), below);
+          enter(entry.value(), below);
+        }
+      }
+    } else if (node instanceof ListNode list) {
+      for (int i = 0; i < list.items().size(); i++) {
+        enter(list.items().get(i), longer(steps, Integer.toString(i + 1)));
+      }
+    }
+  }
+
+  private void enterParts(ListNode parts, List<String> line) {
+    put(parts.place(), line);
+    Map<String, Integer> counts = new HashMap<>();
+    for (Node item : parts.items()) {
+      put(item.place(), line);
+      if (item instanceof MapNode map && !map.entries().isEmpty()) {
+        Entry part = map.entries().get(0);
+        int count = counts.merge(part.key(), 1, Integer::sum);
+        List<String> steps = longer(line, part.key() + (count > 1 ? " " + count : ""));
+        put(part.keyPlace(), steps);
+        Optional<String> bare = Shorthand.fieldOf(part.key());
+        boolean isBare = part.value() instanceof Scalar && bare.isPresent();
+        enter(part.value(), isBare ? longer(steps, bare.get()) : steps);
+      }
+    }
+  }
+
+  private void put(Place place, List<String> steps) {
+    if (!place.isWhole() && !steps.isEmpty()) {
+      addresses.put(List.of(place.line(), place.column()), Places.text(steps));
+    }
+  }
+
+  private static List<String> longer(List<String> steps, String last) {
+    List<String> longer = new ArrayList<>(steps);
+    longer.add(last);
+    return longer;
+  }
+}

@@ -1,0 +1,244 @@
+package rillwright.cli.page.view;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.page.desk.Places;
+import rillwright.cli.page.html.Html;
+import rillwright.cli.page.view.Item.Kind;
+import rillwright.cli.schema.FieldRow;
+
+/** Every point, line and part with its fields, in the order the water meets them. */
+final class FieldsView {
+  private final FieldBook book;
+  private final FaultPlaces faults;
+  private final Html html;
+  private final List<String> points;
+
+  private FieldsView(FieldBook book, FaultPlaces faults, List<String> points, Html html) {
+    this.book = book;
+    this.faults = faults;
+    this.points = points;
+    this.html = html;
+  }
+
+  static void print(MapNode tree, FaultPlaces faults, FieldBook book, Html html) {
+    List<Item> items = Items.inOrder(tree);
+    List<String> points =
+        items.stream().filter(it -> it.kind() == Kind.POINT).map(Item::name).toList();
+    FieldsView view = new FieldsView(book, faults, points, html);
+    html.open("section", "id", "fields").leaf("h2", "In the order the water meets them");
+    items.forEach(view::item);
+    view.newPoint();
+    view.newLine();
+    html.leaf("h2", "The rest of the file");
+    Items.sections(tree).forEach(view::item);
+    html.close();
+  }
+
+  private void item(Item item) {
+    boolean wrong = !faults.below(item.address()).isEmpty();
+    String kind = item.kind().name().toLowerCase(Locale.ROOT);
+    html.open(
+        "details",
+        "id",
+        Places.id(item.address()),
+        "class",
+        "item " + kind,
+        wrong ? "open" : "",
+        "");
+    html.open("summary").leaf("b", item.name()).text(" ");
+    html.leaf("span", item.summary());
+    if (wrong) {
+      html.leaf("strong", " ! something is wrong here", "class", "fault");
+    }
+    html.close();
+    faults.at(item.address()).forEach(fault -> html.leaf("p", fault, "class", "fault"));
+    html.open("div", "class", "grid");
+    item.values().forEach(value -> field(item, value));
+    html.close();
+    missing(item);
+    item.parts().forEach(this::item);
+    if (item.kind() == Kind.LINE) {
+      newPart(item);
+    }
+    doings(item);
+    html.close();
+  }
+
+  private void field(Item item, Value value) {
+    String id = Places.id(value.address()) + "-value";
+    List<String> wrong = faults.at(value.address());
+    Optional<FieldRow> row = book.find(item.definition(), value.field());
+    html.open("div", "class", "field");
+    html.open("label", "for", id).text(value.field().replace('.', ' ')).close();
+    html.empty(
+        "input",
+        "id",
+        id,
+        "name",
+        "value",
+        "value",
+        value.text(),
+        "data-at",
+        value.address(),
+        "autocomplete",
+        "off",
+        "spellcheck",
+        "false",
+        wrong.isEmpty() ? "" : "aria-invalid",
+        "true",
+        row.isPresent() || !wrong.isEmpty() ? "aria-describedby" : "",
+        id + "-said",
+        row.filter(it -> !it.words().isEmpty()).isPresent() ? "list" : "",
+        id + "-words");
+    row.filter(it -> !it.words().isEmpty()).ifPresent(it -> words(id, it.words()));
+    if (item.kind() != Kind.SECTION || value.field().contains(".")) {
+      html.leaf(
+          "button",
+          "\u00d7",
+          "type",
+          "button",
+          "class",
+          "away",
+          "data-do",
+          "remove",
+          "data-at",
+          value.address(),
+          "aria-label",
+          "take away " + value.field().replace('.', ' ') + " of " + item.name());
+    }
+    html.open("div", "id", id + "-said", "class", "said-of-it");
+    wrong.forEach(fault -> html.leaf("p", fault, "class", "fault"));
+    row.ifPresent(it -> html.leaf("p", it.meaning(), "class", "hint"));
+    html.close().close();
+  }
+
+  private void words(String id, List<String> words) {
+    html.open("datalist", "id", id + "-words");
+    words.forEach(word -> html.leaf("option", "", "value", word));
+    html.close();
+  }
+
+  /** Fields that it could have besides. */
+  private void missing(Item item) {
+    Set<String> there = item.values().stream().map(Value::field).collect(Collectors.toSet());
+    List<FieldRow> rows =
+        book.of(item.definition()).stream()
+            .filter(row -> !there.contains(row.name()) && !row.name().equals("parts"))
+            .filter(row -> !row.takes().equals("fields") && !row.takes().equals("list"))
+            .filter(row -> there.stream().noneMatch(it -> it.startsWith(row.name() + ".")))
+            .toList();
+    if (rows.isEmpty()) {
+      return;
+    }
+    String id = Places.id(item.address()) + "-more";
+    html.open("form", "class", "row more", "data-do", "set-field", "data-at", item.address());
+    html.open("label", "for", id).text("one more field").close();
+    html.open("select", "id", id, "name", "field");
+    rows.forEach(row -> html.leaf("option", row.name().replace('.', ' '), "value", row.name()));
+    html.close();
+    html.empty(
+        "input",
+        "name",
+        "value",
+        "aria-label",
+        "its value, for " + item.name(),
+        "autocomplete",
+        "off",
+        "required",
+        "");
+    html.leaf("button", "Add");
+    html.close();
+  }
+
+  private void newPart(Item line) {
+    String id = Places.id(line.address()) + "-part";
+    html.open("form", "class", "row", "data-do", "add-part", "data-at", line.address());
+    html.open("label", "for", id).text("one more part").close();
+    html.open("select", "id", id, "name", "kind");
+    FieldBook.parts().forEach(kind -> html.leaf("option", kind));
+    html.close();
+    html.leaf("button", "Add part").close();
+  }
+
+  private void newPoint() {
+    html.open("details", "class", "item new", "id", "new-point").leaf("summary", "Add a point");
+    html.open("form", "class", "row", "data-do", "add-point");
+    text("new-point-name", "name", "its name");
+    html.open("label", "for", "new-point-kind").text("its kind").close();
+    html.open("select", "id", "new-point-kind", "name", "kind");
+    FieldBook.points().forEach(kind -> html.leaf("option", kind));
+    html.close();
+    html.leaf("button", "Add point").close().close();
+  }
+
+  private void newLine() {
+    html.open("details", "class", "item new", "id", "new-line").leaf("summary", "Add a line");
+    html.open("form", "class", "row", "data-do", "add-line");
+    text("new-line-name", "name", "its name");
+    choice("new-line-from", "from", points);
+    choice("new-line-to", "to", points);
+    html.leaf("button", "Add line").close().close();
+  }
+
+  private void text(String id, String name, String label) {
+    html.open("label", "for", id).text(label).close();
+    html.empty("input", "id", id, "name", name, "autocomplete", "off", "required", "");
+  }
+
+  private void choice(String id, String name, List<String> choices) {
+    html.open("label", "for", id).text(name).close();
+    html.open("select", "id", id, "name", name);
+    choices.forEach(choice -> html.leaf("option", choice));
+    html.close();
+  }
+
+  /** Rename, move, take away. */
+  private void doings(Item item) {
+    if (item.kind() == Kind.SECTION) {
+      return;
+    }
+    if (item.kind() != Kind.PART) {
+      String id = Places.id(item.address()) + "-name";
+      html.open("form", "class", "row", "data-do", "rename", "data-at", item.address());
+      html.open("label", "for", id).text("name").close();
+      html.empty("input", "id", id, "name", "name", "value", item.name(), "autocomplete", "off");
+      html.leaf("button", "Rename").close();
+    }
+    html.open("p", "class", "row");
+    if (item.kind() == Kind.PART) {
+      move(item, "up", "Move upstream");
+      move(item, "down", "Move downstream");
+    }
+    html.leaf(
+        "button",
+        "Take away " + item.name(),
+        "type",
+        "button",
+        "data-do",
+        "remove",
+        "data-at",
+        item.address());
+    html.close();
+  }
+
+  private void move(Item part, String way, String words) {
+    html.leaf(
+        "button",
+        words,
+        "type",
+        "button",
+        "data-do",
+        "move-" + way,
+        "data-at",
+        part.address(),
+        "data-value",
+        Integer.toString(part.position()),
+        "aria-label",
+        words + ": " + part.name());
+  }
+}

@@ -1,0 +1,229 @@
+'use strict';
+
+// The page's exchange with its server: pieces of HTML come back and take the place of those of the
+// same id. All figures are computed there; here is only what follows the hand.
+
+const POLL_MS = 2000;
+const said = document.getElementById('said');
+let units = sessionStorage.getItem('units') || '';
+let queue = Promise.resolve();
+let trial = null;
+let trying = false;
+let latest = 0;
+
+const byId = id => document.getElementById(id);
+const width = () => Math.round(byId('drawing')?.clientWidth || 360);
+const bar = () => byId('bar');
+
+function fields(more) {
+  const all = new URLSearchParams(more);
+  all.set('units', units);
+  all.set('width', width());
+  return all;
+}
+
+function say(text) {
+  said.textContent = text;
+}
+
+async function ask(path, more, post) {
+  try {
+    const answer = post
+        ? await fetch(path, {method: 'POST', body: fields(more)})
+        : await fetch(path + '?' + fields(more));
+    if (answer.ok) return await answer.text();
+    say(await answer.text());
+  } catch (gone) {
+    say('The page has been ended in its terminal. Unsaved changes are kept in the draft.');
+  }
+  return '';
+}
+
+// Where the hands are, so that they are there again when a piece has been replaced.
+function place() {
+  const at = document.activeElement;
+  if (!at || at === document.body) return () => {};
+  const keys = ['data-do', 'data-at', 'data-step', 'name'];
+  const own = keys.filter(k => at.hasAttribute(k))
+      .map(k => `[${k}="${CSS.escape(at.getAttribute(k))}"]`).join('');
+  const holder = at.closest('[data-at]');
+  const find = () => at.id ? byId(at.id)
+      : document.querySelector((holder && holder !== at
+          ? `[data-at="${CSS.escape(holder.dataset.at)}"] ` : '') + at.localName + own);
+  return () => {
+    if (!document.contains(at)) find()?.focus({preventScroll: true});
+  };
+}
+
+function show(html) {
+  if (!html) return;
+  const back = place();
+  const open = new Set([...document.querySelectorAll('details[open]')].map(d => d.id));
+  const pieces = document.createElement('template');
+  pieces.innerHTML = html;
+  for (const piece of [...pieces.content.children]) {
+    if (piece.id === 'said') {
+      said.replaceChildren(...piece.childNodes);
+      continue;
+    }
+    piece.querySelectorAll('details').forEach(d => {
+      if (open.has(d.id)) d.open = true;
+    });
+    byId(piece.id)?.replaceWith(piece);
+  }
+  back();
+}
+
+function act(more) {
+  latest++;
+  trial = null;
+  queue = queue.then(async () => {
+    said.replaceChildren();
+    const before = bar().dataset.state;
+    show(await ask('do', {...more, seen: bar().dataset.number}, true));
+    const effect = document.querySelector('#changed .effect');
+    if (!said.textContent && effect && bar().dataset.state !== before) {
+      say(effect.textContent);
+    }
+  });
+  return queue;
+}
+
+// Of what is dragged only the last place counts: one question at a time is on its way.
+async function follow() {
+  if (trying) return;
+  trying = true;
+  while (trial) {
+    const asked = trial;
+    const number = latest;
+    trial = null;
+    const html = await ask('try', asked, true);
+    if (number === latest) show(html);
+  }
+  trying = false;
+}
+
+function drag(range, kept) {
+  const holder = range.closest('.drag');
+  const value = range.dataset.choices.split('|')[range.value];
+  holder.querySelector('output').textContent = value;
+  range.setAttribute('aria-valuetext', value);
+  const change = {at: holder.dataset.at, value};
+  if (kept) {
+    act({do: 'set', ...change});
+  } else {
+    trial = change;
+    follow();
+  }
+}
+
+function reveal(id) {
+  const target = byId(id + '-value') || byId(id);
+  if (!target) return;
+  for (let up = target; up; up = up.parentElement) {
+    if (up.localName === 'details') up.open = true;
+  }
+  const focus = target.localName === 'details' ? target.querySelector('summary') : target;
+  focus.focus();
+  focus.scrollIntoView({block: 'center'});
+}
+
+document.addEventListener('input', event => {
+  if (event.target.matches('.drag input')) drag(event.target, false);
+});
+
+document.addEventListener('change', event => {
+  const at = event.target;
+  if (at.matches('.drag input')) drag(at, true);
+  if (at.matches('input[data-at]')) act({do: 'set', at: at.dataset.at, value: at.value});
+});
+
+// A panel that takes long answers with how far it has come, and is asked again.
+async function study(name, html) {
+  show(html);
+  while (document.querySelector(`[data-working="${name}"]`)) {
+    await new Promise(later => setTimeout(later, 300));
+    const more = await ask('work', {panel: name});
+    if (!more) return;
+    show(more);
+  }
+}
+
+document.addEventListener('submit', event => {
+  const form = event.target;
+  if (form.dataset.panel) {
+    event.preventDefault();
+    const name = form.dataset.panel;
+    ask('ask', {...Object.fromEntries(new FormData(form)), panel: name}, true)
+        .then(html => study(name, html));
+    return;
+  }
+  if (!form.dataset.do) return;
+  event.preventDefault();
+  const filled = Object.fromEntries(new FormData(form));
+  act({do: form.dataset.do, at: form.dataset.at || '', ...filled});
+});
+
+document.addEventListener('click', event => {
+  const link = event.target.closest('a[href^="#at-"]');
+  if (link) {
+    event.preventDefault();
+    reveal(link.getAttribute('href').slice(1));
+    return;
+  }
+  const button = event.target.closest('button');
+  if (!button) return;
+  if (button.dataset.units) {
+    units = button.dataset.units;
+    sessionStorage.setItem('units', units);
+    ask('pieces', {}).then(show);
+  } else if (button.dataset.step) {
+    const range = button.closest('.drag').querySelector('input');
+    const before = range.value;
+    range.value = Number(range.value) + Number(button.dataset.step);
+    if (range.value !== before) drag(range, true);
+  } else if (button.dataset.stop) {
+    ask('stop', {panel: button.dataset.stop}, true);
+  } else if (button.dataset.do) {
+    const {do: what, at = '', value = ''} = button.dataset;
+    act({do: what, at, value});
+  }
+});
+
+document.addEventListener('keydown', event => {
+  if (!(event.ctrlKey || event.metaKey)) return;
+  const typing = event.target.matches('input:not([type=range]), textarea');
+  const key = event.key.toLowerCase();
+  if (key === 's') {
+    event.preventDefault();
+    if (!byId('do-save').disabled) byId('do-save').click();
+  } else if (!typing && (key === 'z' || key === 'y')) {
+    event.preventDefault();
+    act({do: key === 'y' || event.shiftKey ? 'redo' : 'undo'});
+  }
+});
+
+// Another page, or another program, may have changed the job meanwhile.
+setInterval(async () => {
+  const typing = document.activeElement?.matches('input:not([type=range])');
+  if (document.hidden || trying || typing) return;
+  const number = latest;
+  const html = await ask('state', {seen: bar().dataset.state});
+  if (number === latest) show(html);
+}, POLL_MS);
+
+let resized = 0;
+function fit() {
+  clearTimeout(resized);
+  resized = setTimeout(async () => {
+    show(await ask('pieces', {}));
+    document.body.dataset.fitted = width();
+  }, 100);
+}
+let fitted = 0;
+new ResizeObserver(() => {
+  if (Math.abs(width() - fitted) > 8) {
+    fitted = width();
+    fit();
+  }
+}).observe(byId('page'));
