@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.StandardOptions;
 import rillwright.cli.command.help.HelpCommand;
 import rillwright.cli.command.jobsheet.SheetCommand;
+import rillwright.cli.command.page.PageCommand;
 import rillwright.cli.command.weak.WeakCommand;
 import rillwright.cli.command.weak.WeakTrialCommand;
 

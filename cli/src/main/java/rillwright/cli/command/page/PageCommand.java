@@ -1,4 +1,4 @@
-package rillwright.cli.command;
+package rillwright.cli.command.page;
 
 import java.io.IOException;
 import java.io.PrintWriter;

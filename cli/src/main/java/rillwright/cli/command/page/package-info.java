@@ -1,0 +1,2 @@
+/** The command that serves the live page. */
+package rillwright.cli.command.page;
