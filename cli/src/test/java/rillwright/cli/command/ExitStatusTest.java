@@ -112,7 +112,7 @@ class ExitStatusTest {
     assertSays(
         Run.of(),
         2,
-        "missing command; choose one of new, check, solve, ",
+        "missing command; choose one of new, page, check, solve, ",
         ", sheet, catalogue, help");
   }
 
@@ -121,8 +121,8 @@ class ExitStatusTest {
       delimiter = '|',
       value = {
         "slove | there is no command \"slove\"; did you mean \"solve\"?",
-        "polish | there is no command \"polish\"; choose new, check, solve,",
-        "weak-trail | there is no command \"weak-trail\"; choose new, check, solve, mend, duty,"
+        "polish | there is no command \"polish\"; choose new, page, check, solve,",
+        "weak-trail | there is no command \"weak-trail\"; choose new, page, check, solve, mend, duty,"
             + " chart, section, pump, pumps, pipes, odds, balance …",
         "job1.yaml | give the command before \"job1.yaml\", for example \"rillwright check"
             + " job1.yaml\"",
