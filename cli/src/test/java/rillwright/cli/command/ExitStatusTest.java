@@ -123,7 +123,7 @@ class ExitStatusTest {
         "slove | there is no command \"slove\"; did you mean \"solve\"?",
         "polish | there is no command \"polish\"; choose new, page, check, solve,",
         "weak-trail | there is no command \"weak-trail\"; choose new, page, check, solve, mend,"
-            + " duty, chart, section, pump, pumps, pipes, odds, balance …",
+            + " duty, chart, section, pump, pumps, pipes, odds …",
         "job1.yaml | give the command before \"job1.yaml\", for example \"rillwright check"
             + " job1.yaml\"",
         "check | FILE is missing; write \"rillwright check FILE\"",
