@@ -68,6 +68,29 @@ class BoundedWorkTest {
     }
   }
 
+  /** No pump brings every fall any share of its target: that is found once for all pumps tried. */
+  @Test
+  void whatNoPumpCanGiveIsNotSearchedForEachPump() {
+    String project = Scratch.file(folder, ProjectTree.yaml(RandomProject.large(3)));
+    String supplier = "../examples/long-stream/supplier";
+    MeasuredRun nine =
+        MeasuredRun.of(
+            "pipes",
+            project,
+            "--line",
+            "line 1",
+            "--sizes",
+            "63 mm",
+            "--conditions",
+            "--from",
+            supplier,
+            "--format",
+            "json");
+    assertEquals(0, nine.status(), nine.err());
+    assertTrue(nine.out().contains("falls-short"), nine.out());
+    assertTrue(nine.allocatedBytes() < 2000 * MEGABYTES, nine.allocatedBytes() + " bytes");
+  }
+
   /** A chamber of a few square centimetres rises and falls within milliseconds. */
   @Test
   void levelsThatRaceAreGivenUpAndNamed() {

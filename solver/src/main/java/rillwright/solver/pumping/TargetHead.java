@@ -37,6 +37,9 @@ public final class TargetHead {
    */
   private static final double MOST_TIMES_TARGETS = 1000;
 
+  /** Less than this share of all targets is none: a search that comes so far down asks for none. */
+  private static final double NOTHING = 1e-9;
+
   /** Lacking less is having enough, m: below any measurement. */
   private static final double ENOUGH_M = 1e-9;
 
@@ -164,6 +167,10 @@ public final class TargetHead {
     // A flow that cannot be drawn counts as too much: below it there may be one that is enough.
     int side = 0;
     for (int round = 0; high - low > RELATIVE_ACCURACY * high && !(over <= EXACT); round++) {
+      Optional<HeadNeeded> least = best;
+      if (low == 0 && high < NOTHING * sumOfTargets) {
+        return at.apply(0).filter(still -> surplus.applyAsDouble(still) >= 0).or(() -> least);
+      }
       double position = lack / (lack + over);
       boolean halve = !(position > 0 && position < 1) || round % 4 == 3;
       double middle = low + (high - low) * (halve ? 0.5 : position);

@@ -18,6 +18,9 @@ import rillwright.solver.pumping.Targets;
  * What the targets of a network ask of the pump at a place; found once for all pumps tried there.
  */
 public final class Demand {
+  /** How closely a share of targets is found. */
+  static final double SHARE_ACCURACY = 1e-5;
+
   private final Network network;
   private final PumpPlace place;
   private final Targets targets;
@@ -26,6 +29,9 @@ public final class Demand {
   private final Optional<Governed> throttledJustShort;
   private final Optional<LeastShutOff> leastShutOff;
   private final Map<PointName, OptionalDouble> lifts = new HashMap<>();
+
+  /** Found when it is asked for, mostly never. */
+  private OptionalDouble greatestShare = OptionalDouble.empty();
 
   private Demand(Network network, PumpPlace place, Targets targets) {
     this.network = network;
@@ -85,6 +91,25 @@ public final class Demand {
   /** The same, each at a share of its target; empty if that cannot be drawn. */
   Optional<Governed> throttledTo(double share) {
     return new TargetHead(network, place, targets.times(share)).throttled();
+  }
+
+  /** The greatest share of all targets, 1 at most, that some pump could give every fall. */
+  synchronized double greatestShare() {
+    if (greatestShare.isEmpty()) {
+      boolean any = throttled.isPresent() || throttledTo(SHARE_ACCURACY).isPresent();
+      double low = throttled.isPresent() ? 1 : 0;
+      double high = any ? 1 : 0;
+      while (high - low > SHARE_ACCURACY) {
+        double middle = (low + high) / 2;
+        if (throttledTo(middle).isPresent()) {
+          low = middle;
+        } else {
+          high = middle;
+        }
+      }
+      greatestShare = OptionalDouble.of(low);
+    }
+    return greatestShare.getAsDouble();
   }
 
   /** What the high points on its way ask of it at no flow; empty without one. */

@@ -18,9 +18,6 @@ final class Judge {
   /** Share of a head by which rounding may make it look too small. */
   private static final double ROUNDING = 1e-9;
 
-  /** How closely the share of a throttled target is found. */
-  private static final double SHARE_ACCURACY = 1e-5;
-
   private final Demand demand;
   private final double densityKgPerM3;
 
@@ -113,7 +110,7 @@ final class Judge {
       case THROTTLED_JUST_SHORT ->
           OptionalDouble.of(
               FallingRoot.find(
-                  share -> spareM(set, share), Verdict.JUST_SHORT_SHARE, 1, SHARE_ACCURACY));
+                  share -> spareM(set, share), Verdict.JUST_SHORT_SHARE, 1, Demand.SHARE_ACCURACY));
       default -> OptionalDouble.empty();
     };
   }
@@ -124,11 +121,15 @@ final class Judge {
    * @param least the share that the one that gets the least has with the valves as they stand
    */
   private OptionalDouble attainableShare(PumpSet set, double least) {
+    if (demand.targets().falls().size() == 1) {
+      return OptionalDouble.of(least);
+    }
+    double from = Math.max(least, Demand.SHARE_ACCURACY);
+    double to = demand.greatestShare();
     return OptionalDouble.of(
-        demand.targets().falls().size() == 1
-            ? least
-            : FallingRoot.find(
-                share -> spareM(set, share), Math.max(least, SHARE_ACCURACY), 1, SHARE_ACCURACY));
+        from < to
+            ? FallingRoot.find(share -> spareM(set, share), from, to, Demand.SHARE_ACCURACY)
+            : from);
   }
 
   /** The head that it has to spare where every fall gets a share of its target, m. */
