@@ -148,6 +148,29 @@ class SheetCommandTest {
   }
 
   @Test
+  void theCustomersPictureCarriesTitleFirmAndDate() {
+    Element picture = page("sheet", JOB, "--for", "customer").selectFirst("figure svg");
+
+    Run.assertReported(
+        picture.text(), "Twin falls at site C", "Firm A, 14 May 2026", "high fall", "low fall");
+    assertFalse(picture.text().contains("head"), picture.text());
+  }
+
+  /** A picture of many ways would be too small on paper. */
+  @Test
+  void aSectionOfManyWaysTakesSeveralPictures() {
+    String pond = EXAMPLES.resolve("fish-pond/pond.yaml").toString();
+
+    assertEquals(
+        List.of("waterfall", "return 2"),
+        page("sheet", pond).select("figure svg").stream()
+            .map(Element::text)
+            .filter(text -> text.contains("Levels to scale"))
+            .map(text -> text.contains("waterfall") ? "waterfall" : "return 2")
+            .toList());
+  }
+
+  @Test
   void theListOfMaterialsIsTheOneOfTheExample() throws IOException {
     Path list = folder.resolve("list.csv");
 

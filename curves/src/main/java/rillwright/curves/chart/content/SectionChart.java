@@ -24,6 +24,11 @@ public record SectionChart(String title, String caption, Unit levelUnit, List<Wa
     }
   }
 
+  /** The same of other ways. */
+  public SectionChart with(List<Way> others) {
+    return new SectionChart(title, caption, levelUnit, others);
+  }
+
   /** What is drawn. */
   public enum Symbol {
     BASIN,

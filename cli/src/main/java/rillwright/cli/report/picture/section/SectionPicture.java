@@ -26,7 +26,10 @@ public final class SectionPicture {
   }
 
   /** More ways than these are more than a sheet of paper takes. */
-  private static final int MOST_WAYS = 16;
+  static final int MOST_WAYS = 16;
+
+  /** More pieces than these are too many for a page of paper. */
+  private static final int MOST_PIECES = 30;
 
   private final Section section;
   private final ShownUnits units;
@@ -46,6 +49,22 @@ public final class SectionPicture {
         picture.caption(),
         picture.units.headUnit(),
         section.ways().stream().limit(MOST_WAYS).map(picture::way).toList());
+  }
+
+  /** The same on as many pictures as it takes for each to be read on a page of paper. */
+  public static List<SectionChart> leaves(SectionChart whole) {
+    List<SectionChart> leaves = new ArrayList<>();
+    List<SectionChart.Way> ways = new ArrayList<>();
+    for (SectionChart.Way way : whole.ways()) {
+      int pieces = ways.stream().mapToInt(it -> it.pieces().size()).sum();
+      if (pieces > 0 && pieces + way.pieces().size() > MOST_PIECES) {
+        leaves.add(whole.with(ways));
+        ways.clear();
+      }
+      ways.add(way);
+    }
+    leaves.add(whole.with(ways));
+    return leaves;
   }
 
   private String caption() {

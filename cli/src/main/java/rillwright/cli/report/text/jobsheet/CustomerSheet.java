@@ -3,17 +3,21 @@ package rillwright.cli.report.text.jobsheet;
 import java.util.List;
 import java.util.function.Function;
 import rillwright.cli.file.job.Photo;
+import rillwright.cli.report.page.Head;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Paper;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.picture.section.GardenPicture;
+import rillwright.cli.report.picture.section.SectionPicture;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.jobsheet.SheetAnswer;
 import rillwright.cli.study.jobsheet.SheetAnswer.AsSet;
 import rillwright.cli.study.solve.Solved;
+import rillwright.curves.chart.content.SectionChart;
 import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
@@ -38,6 +42,9 @@ final class CustomerSheet {
       sheet.page.space();
       sheet.page.paragraph("The pump is still to be chosen; what the falls get follows from it.");
     }
+    SectionChart garden =
+        GardenPicture.of(answer.section(), SheetHead.from(answer.papers().details()));
+    SectionPicture.leaves(garden).forEach(leaf -> sheet.page.show(new Head.Picture(leaf)));
     remarks.photographsAt(List.of(Fall.class, Outlet.class, Basin.class));
     answer.asSet().ifPresent(sheet::runningCost);
     YearOfCare.print(answer, sheet.page);

@@ -4,6 +4,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rillwright.cli.file.job.JobDetails;
 import rillwright.cli.report.page.Head;
 import rillwright.cli.report.page.Head.Fact;
@@ -32,6 +35,15 @@ final class SheetHead {
     job.address().ifPresent(address -> facts.add(new Fact("Site", address)));
     facts.add(new Fact("Date", job.date().map(DATE::format).orElse("")));
     return facts;
+  }
+
+  /** "Firm A, 14 May 2026. ": who drew a picture and when, as far as the file says. */
+  static String from(JobDetails job) {
+    String from =
+        Stream.of(job.firm(), job.date().map(DATE::format))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(", "));
+    return from.isEmpty() ? "" : sentence(from) + " ";
   }
 
   /** A note as a sentence of its own. */

@@ -102,7 +102,8 @@ public final class SheetText {
   }
 
   private void section() {
-    page.show(new Head.Picture(SectionPicture.of(answer.section(), ShutOff.LEFT_OUT)));
+    SectionPicture.leaves(SectionPicture.of(answer.section(), ShutOff.LEFT_OUT))
+        .forEach(leaf -> page.show(new Head.Picture(leaf)));
   }
 
   private void first(String words) {
