@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.wording.Choices;
@@ -15,6 +16,10 @@ import rillwright.curves.wording.PlainText;
  * @param file where the project is to be written
  */
 public record Interview(Path file) {
+  /** Where in the file a fault lies, which the question says already. */
+  private static final Pattern ADDRESS =
+      Pattern.compile("^(?:(?:point|line|stream) \"[^\"]*\": )?(?:[a-z][a-z ]*: )*(?=\")");
+
   /** The longest answer, in characters. */
   public static final int LONGEST_ANSWER = 200;
 
@@ -63,7 +68,7 @@ public record Interview(Path file) {
       Draft.of(whole, file).project();
       return Optional.empty();
     } catch (InvalidInput wrong) {
-      return Optional.of(wrong.faults().get(0).message());
+      return Optional.of(ADDRESS.matcher(wrong.faults().get(0).message()).replaceFirst(""));
     }
   }
 

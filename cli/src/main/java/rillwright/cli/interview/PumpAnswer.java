@@ -49,7 +49,7 @@ sealed interface PumpAnswer {
   record Planned(PlannedDuty duty) implements PumpAnswer {
     @Override
     public String name() {
-      return "invented curve";
+      return "planned, " + duty.flow() + " at " + duty.head();
     }
 
     @Override
@@ -58,13 +58,12 @@ sealed interface PumpAnswer {
           new StringBuilder(
               """
               pumps:
-                # NO REAL PUMP. This curve is invented: a parabola through the flow and head to plan for, so
+                # No real pump. This curve is invented: a parabola through the flow and head to plan for, so
                 # that there is something to compute with. Choose by "duty" and "pumps --from FOLDER", then
                 # write the path of a data sheet, here and its name in the supply line:
                 #   my pump: my-pump.csv
-                invented curve:
-                  points:
               """);
+      section.append("  ").append(Written.yaml(name())).append(":\n    points:\n");
       duty.points(metric).forEach(it -> section.append("      - ").append(it).append('\n'));
       return section.toString();
     }

@@ -99,7 +99,7 @@ class ConversationTest {
     return Stream.of(
         arguments(List.of(), "imperial", "! units: \"imperial\" is not known; choose us, metric"),
         arguments(List.of("us"), "falls", "did you mean \"fall\"?"),
-        arguments(noPond, "38", "! pond length: point \"pond\": shape: length: \"38\" has no unit"),
+        arguments(noPond, "38", "! pond length: \"38\" has no unit"),
         arguments(noPond, "-3 ft", "must be greater than 0"),
         arguments(toLift, "7 foot", "did you mean \"ft\"?"),
         arguments(toLift, "3 gph", "gph"),

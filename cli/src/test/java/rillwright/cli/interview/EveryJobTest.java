@@ -48,7 +48,7 @@ class EveryJobTest {
     Run solve = Run.of("solve", file.toString(), "--strict");
     assertEquals(List.of(0, ""), List.of(solve.status(), solve.err()), solve.out());
     assertTrue(solve.out().contains("No warnings."), solve.out());
-    assertTrue(Files.readString(file).contains("NO REAL PUMP. This curve is invented"));
+    assertTrue(Files.readString(file).contains("No real pump. This curve is invented"));
     assertTrue(Files.readAllLines(file).stream().allMatch(line -> line.length() <= 102));
   }
 

@@ -126,7 +126,7 @@ final class ChartNotes {
     TextBlock limitWords = TextBlock.wrapped(limit, Ink.NOTE, WIDEST_NOTE, 3);
     limitLine.ifPresent(line -> label(g, placer, limitWords, line, FROM_TOP));
     String lift = chart.staticHead().map(HeadMark::label).orElse("");
-    TextBlock liftWords = TextBlock.wrapped(lift, Ink.NOTE, WIDEST_BOX, 1);
+    TextBlock liftWords = TextBlock.wrapped(lift, Ink.NOTE, WIDEST_BOX, 2);
     liftLine.ifPresent(line -> label(g, placer, liftWords, line, FROM_RIGHT));
   }
 

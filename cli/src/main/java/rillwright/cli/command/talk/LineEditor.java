@@ -37,7 +37,12 @@ public final class LineEditor implements Dialogue, AutoCloseable {
   public static Optional<LineEditor> ofTerminal() {
     try {
       Terminal terminal =
-          TerminalBuilder.builder().system(true).provider(PROVIDER).dumb(false).build();
+          TerminalBuilder.builder()
+              .system(true)
+              .provider(PROVIDER)
+              .dumb(false)
+              .graphemeCluster(false) // asks the terminal; its answer would mix with what is typed
+              .build();
       if (terminal.getSize().getColumns() > NARROWEST) {
         return Optional.of(new LineEditor(terminal));
       }

@@ -21,8 +21,8 @@ public record RiskWords(String mark, String sentence) {
       case SHUT_OFF ->
           new RiskWords(
               "*",
-              "Valve shut: ten seconds at most, never with soft or flexible hose under the"
-                  + " pressure, never with a positive-displacement pump; open it slowly.");
+              "Valve shut: ten seconds at most, never with hose under the pressure (glued flexible"
+                  + " PVC is pipe), never with a positive-displacement pump; open it slowly.");
       case ELECTRICITY ->
           new RiskWords(
               "+",

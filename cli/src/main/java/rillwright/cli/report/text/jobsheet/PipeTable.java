@@ -11,6 +11,7 @@ import rillwright.cli.study.jobsheet.SheetAnswer;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Run;
+import rillwright.solver.network.Valve;
 
 /** What lies in the trench, line by line, and what stands in it in the order of the water. */
 final class PipeTable {
@@ -39,8 +40,11 @@ final class PipeTable {
     page.tableOfAny(table);
   }
 
-  /** A part with a name needs no K in a trench. */
+  /** A part with a name needs no K in a trench; how far a valve is open stands with its setting. */
   private static String words(Part part, ShownUnits units) {
+    if (part instanceof Valve valve && valve.adjustable()) {
+      return part.label();
+    }
     String words = PartWords.of(part, units);
     return part.label().equals(part.kind()) ? words : words.replaceFirst(" \\(K [^()]*\\)$", "");
   }

@@ -89,6 +89,7 @@ public final class SheetText {
     pipe();
     remarks.at(List.of(Basin.class, Chamber.class));
     section();
+    answer.asSet().ifPresent(set -> FindingsList.print(set, page));
     MaterialsTable.print(answer.materials(), units, page);
     Cautions.print(answer, page);
     answer.asSet().ifPresent(set -> CardTable.print(set, page));

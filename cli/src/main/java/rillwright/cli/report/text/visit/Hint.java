@@ -13,8 +13,9 @@ enum Hint {
           + " means that the job differs from the file: check there first, before you change"
           + " anything."),
   TIMED(
-      "Timed fill: catch all the water, time it three times or more; measure the vessel once, since"
-          + " many \"5 gallon\" buckets hold another volume."),
+      "Timed fill: lead all the water into the vessel (a wide fall by a piece of liner or a"
+          + " gutter), time it three times or more; measure the vessel once, since many buckets"
+          + " hold another volume than they say."),
   REFILL(
       "Too fast for a bucket: switch off, bail a pool down by a measured depth, switch on, and time"
           + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8"
@@ -23,8 +24,8 @@ enum Hint {
       "Depths with a ruler, averaged every 4 to 6 in (100 to 150 mm) along the crest; the bands"
           + " include the ruler's 2 mm (1/16 in) and the error of the weir formula."),
   SHUT_OFF(
-      "Valve shut: ten seconds at most, never with soft or flexible hose under the pressure, never"
-          + " with a positive-displacement pump; open it slowly."),
+      "Valve shut: ten seconds at most, never with hose under the pressure (glued flexible PVC is"
+          + " pipe), never with a positive-displacement pump; open it slowly."),
   PUMP_OFF(
       "Pump off: read once the water stands still; a pressure that falls says that a check valve"
           + " leaks."),
