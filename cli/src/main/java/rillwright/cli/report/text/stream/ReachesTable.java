@@ -55,8 +55,9 @@ final class ReachesTable {
             + state.stream().from().value()
             + "\" to \""
             + state.stream().to().value()
-            + "\". A Froude number above 1 is a chute. Water held includes the gravel of a reach; a"
-            + " pool holds what stands above its crest, a step holds none.");
+            + "\", with open water at the levels that it runs at. A Froude number above 1 is a"
+            + " chute. Water held includes the gravel of a reach; a pool holds what stands above"
+            + " its crest, a step holds none.");
   }
 
   private String words(ItemState item) {
