@@ -27,7 +27,7 @@ import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.cli.study.choice.PumpsRequest;
 import rillwright.solver.pumping.PumpPlace;
 
-/** Which pump of a folder of data sheets does it. */
+/** Which pump of a folder of data sheets meets the targets. */
 @Command(
     name = "pumps",
     description = {

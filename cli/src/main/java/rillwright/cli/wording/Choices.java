@@ -5,7 +5,7 @@ import java.util.List;
 import rillwright.curves.wording.Nearest;
 import rillwright.curves.wording.PlainText;
 
-/** Tells what would have been right. */
+/** What would have been right. */
 public final class Choices {
   private static final int MOST = 12;
   private static final String CUT = " \u2026";

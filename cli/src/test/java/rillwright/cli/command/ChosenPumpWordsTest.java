@@ -86,7 +86,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
   }
 
   @Test
-  void sheetByWhichMoreComesOutThanGoesInIsNotTried() throws IOException {
+  void sheetWhoseOutputExceedsItsInputIsNotTried() throws IOException {
     sheet("tenth.csv", TwinFalls.SHEET.replace(",190", ",19"));
     sheet("right.csv", TwinFalls.SHEET);
 

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is said of chambers and what to know, in each condition and in all together. */
+/** What is said of chambers, and notes, in each condition and in all together. */
 class ConditionRemarksTest {
   private static final String POND =
       """
@@ -100,7 +100,7 @@ class ConditionRemarksTest {
   @Test
   void whatHoldsAsWrittenIsNotReportedAgain() throws IOException {
     String page = solved(POND.replace("level: 0 in", "level: -3 in"));
-    assertFalse(page.contains("gulps air"), page);
+    assertFalse(page.contains("draws air"), page);
     assertTrue(page.contains("for the warnings of the base case"), page);
   }
 }

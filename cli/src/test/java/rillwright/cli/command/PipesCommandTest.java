@@ -162,7 +162,7 @@ class PipesCommandTest {
   }
 
   @Test
-  void withOneAndTheSamePumpItSaysThatLargerPipeBuysFlowAndNotMoney() {
+  void withOneAndTheSamePumpItSaysThatLargerPipeAddsFlowAndSavesNothing() {
     Run run =
         Run.of(
             "pipes",

@@ -11,7 +11,7 @@ import rillwright.cli.examples.ExampleSheets;
 final class TwinFalls {
   static final Path FOLDER = Path.of("..", "examples", "twin-falls");
 
-  /** An invented data sheet that does it there, without a price. */
+  /** An invented data sheet that meets the targets there, without a price. */
   static final String SHEET =
       """
       flow [gph],head [ft],power [W]

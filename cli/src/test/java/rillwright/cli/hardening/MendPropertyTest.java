@@ -36,8 +36,8 @@ import rillwright.solver.steady.SteadyStateFinder;
 
 /**
  * What {@code mend} promises on drawn projects with missed targets: each is what the file with the
- * same changes gives, what is called mending mends, no single change does it for less, and no
- * change of a class exceeds its bound. {@code -Drillwright.mends=200} tries more projects.
+ * same changes gives, what is called mending mends, no single change mends for less, and no change
+ * of a class exceeds its bound. {@code -Drillwright.mends=200} tries more projects.
  */
 class MendPropertyTest {
   private static final int PROJECTS = Integer.getInteger("rillwright.mends", 8);

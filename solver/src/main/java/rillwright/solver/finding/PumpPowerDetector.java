@@ -8,7 +8,7 @@ import rillwright.solver.network.Placed;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.SteadyState;
 
-/** Pumps whose data sheet cannot be right, because more comes out than goes in. */
+/** Pumps whose data sheet cannot be right, because its output exceeds its input. */
 final class PumpPowerDetector implements Detector {
 
   @Override

@@ -2,7 +2,7 @@ package rillwright.solver.progress;
 
 /** Receives how far long work has come, by one thread at a time, and may stop it. */
 public interface Progress {
-  /** Tells nobody and stops nothing. */
+  /** Does nothing. */
   Progress UNSEEN = (done, all) -> true;
 
   /**

@@ -124,9 +124,9 @@ public final class PumpSuction {
   }
 
   /**
-   * Height over the water to which it must be primed and nothing does it, m: it stands, or its pipe
-   * climbs, above the water that feeds it, without a check valve upstream of it and farther than it
-   * primes itself; empty if it needs nothing or that is not known.
+   * Height over the water to which it must be primed and is not, m: it stands, or its pipe climbs,
+   * above the water that feeds it, without a check valve upstream of it and farther than it primes
+   * itself; empty if it needs nothing or that is not known.
    */
   public OptionalDouble unprimedM() {
     OptionalDouble level = source().headM();

@@ -10,7 +10,7 @@ import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.topology.NetworkGraph;
 
-/** Tells a balance in the words of the network. */
+/** A balance in the words of the network. */
 final class Description {
   private final Network network;
   private final NetworkGraph graph;

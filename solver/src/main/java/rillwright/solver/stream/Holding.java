@@ -6,7 +6,7 @@ public enum Holding {
   NO_WATER,
   /** A chamber is drawn down to the pump's intake. */
   RUNS_DRY,
-  /** More comes home than is drawn, or less: its level does not come to rest. */
+  /** More returns than is drawn, or less: its level does not come to rest. */
   NOT_IN_BALANCE,
   /** No room is left above the level at which the skimmer, or the water over a pump, gives out. */
   AT_ITS_LIMIT,

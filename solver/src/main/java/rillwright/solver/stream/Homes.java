@@ -7,7 +7,7 @@ import rillwright.solver.network.Fall;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 
-/** Where water that leaves a network comes home. */
+/** Where water that leaves a network returns to. */
 public final class Homes {
   private final StreamPlan plan;
   private final List<PointName> basins;
@@ -24,7 +24,7 @@ public final class Homes {
   }
 
   /**
-   * The basin that a fall or outlet runs home to: its stream's, the one that it says, or the only
+   * The basin that a fall or outlet runs back to: its stream's, the one that it says, or the only
    * one; empty if that is not known.
    */
   public Optional<PointName> of(Point point) {

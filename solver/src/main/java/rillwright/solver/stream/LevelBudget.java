@@ -9,7 +9,7 @@ import rillwright.solver.network.Basin;
  *
  * @param basin at rest
  * @param runningLevelM level after the start, nothing topped up, m; empty if its area is not known
- *     or it does not come to rest, since more or less comes home than is drawn
+ *     or it does not come to rest, since more or less returns than is drawn
  * @param stoppedLevelM level after a stop when it was topped up while running, nothing run over, m
  * @param firstFill water for the first start besides the basin's own
  * @param starve level at which its skimmers cannot pass what runs, or a pump draws air; empty if

@@ -111,8 +111,8 @@ public record RunningWater(
   }
 
   /**
-   * What a basin gains as long as the pumps run, m³/s: what comes home less what is drawn; negative
-   * if it loses.
+   * What a basin gains as long as the pumps run, m³/s: what returns less what is drawn; negative if
+   * it loses.
    */
   double gainM3PerS(PointName basin) {
     Homes homes = new Homes(plan);
@@ -125,7 +125,7 @@ public record RunningWater(
     return gain;
   }
 
-  /** Whether as much comes home to a basin as is drawn from it, but for a hundredth of all flow. */
+  /** Whether as much returns to a basin as is drawn from it, but for a hundredth of all flow. */
   boolean isInBalance(PointName basin) {
     double largest =
         state.points().stream()

@@ -28,7 +28,7 @@ public record PumpTrial(
     findings = List.copyOf(findings);
   }
 
-  /** Where it would run day by day: throttled, if that is how it does it. */
+  /** Where it would run day by day: throttled, if it meets the targets so. */
   public RunningPoint inUse() {
     return verdict.throttled().orElse(operating);
   }

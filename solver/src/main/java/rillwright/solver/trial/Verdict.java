@@ -14,7 +14,7 @@ import rillwright.solver.steady.SteadyState;
  * @param worst the fall that gets the least share of its target with the valves as they stand
  * @param leastFraction that share
  * @param starves whether it draws a chamber down with the valves as they stand
- * @param throttled where it runs when throttled, if that is how it does it
+ * @param throttled where it runs when throttled, if it meets the targets so
  * @param throttledShare the share of its target that every fall gets then
  * @param throttledState what flows where then; its pump gives no head there
  * @param missingValves the falls that have to be throttled then and have no valve for it
@@ -78,7 +78,7 @@ public record Verdict(
     return kind == Kind.CANNOT_START || kind == Kind.CANNOT_LIFT;
   }
 
-  /** Whether it does it: just short and throttled included. */
+  /** Whether it meets the targets: just short and throttled included. */
   public boolean meetsTargets() {
     return kind.meetsTargets;
   }

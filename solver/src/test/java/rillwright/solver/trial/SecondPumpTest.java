@@ -37,7 +37,7 @@ class SecondPumpTest {
   }
 
   @Test
-  void isNotNeededWhereTheOtherDoesItThrottled() {
+  void isNotNeededWhereTheOtherMeetsTheTargetsThrottled() {
     // 14 − 1.2 − 0.4 = 12.4 m
     Demand demand = Demand.at(beside(14), PlainNetworks.PLACE);
     List<RatedTrial> tried =
@@ -73,7 +73,7 @@ class SecondPumpTest {
   }
 
   @Test
-  void inConditionsItDoesItWhereItIsNeededInOne() {
+  void inConditionsItMeetsTheTargetsWhereItIsNeededInOne() {
     List<SiteState> states =
         List.of(new SiteState("as written", beside(8)), new SiteState("worn", beside(4)));
     TrialSites sites = new TrialSites(beside(8), states, PlainNetworks.PLACE);

@@ -89,8 +89,9 @@ public final class SheetCommand implements Callable<Integer> {
           .orElseThrow(
               () ->
                   new TypeConversionException(
-                      PlainText.quoted(written)
-                          + " is nobody to write for; choose crew, customer or lid"));
+                      "unknown reader "
+                          + PlainText.quoted(written)
+                          + "; choose crew, customer or lid"));
     }
   }
 

@@ -15,7 +15,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.law.pump.MoreOutThanIn;
 
-/** Tells data sheets that can be right from those by which more comes out than goes in. */
+/** Separates data sheets that can be right from those whose output exceeds their input. */
 public final class ImpossibleSheets {
   private ImpossibleSheets() {}
 

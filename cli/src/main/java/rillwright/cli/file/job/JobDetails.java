@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * For whom and where a job is done, as far as the file says.
  *
- * @param firm that does it
+ * @param firm that does the work
  * @param customer for whom
  * @param address where
  * @param date of the file

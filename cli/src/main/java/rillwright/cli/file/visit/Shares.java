@@ -5,7 +5,7 @@ import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
 
-/** Tells by its unit what a tolerance is a tolerance of. */
+/** Finds by its unit what a tolerance is a tolerance of. */
 final class Shares {
   private Shares() {}
 

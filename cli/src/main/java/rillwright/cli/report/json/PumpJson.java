@@ -31,7 +31,7 @@ public final class PumpJson {
   private static final Quantity VOLTS = Quantity.of("V").above(0);
   private static final Quantity AMPERES = Quantity.of("A").from(0);
 
-  private record Told(SheetFigures figures, List<String> remarks) {
+  private record Understood(SheetFigures figures, List<String> remarks) {
     SheetFacts facts() {
       return figures.sheet().facts();
     }
@@ -92,8 +92,8 @@ public final class PumpJson {
               "powerFactor", NUMBER.above(0).upTo(1), "As written.", Nameplate::powerFactor)
           .count("phases", "1 unless the sheet says 3.", Nameplate::phases);
 
-  private static final Shape<Told> SHEET =
-      Shape.<Told>named("dataSheet", "A pump's data sheet.")
+  private static final Shape<Understood> SHEET =
+      Shape.<Understood>named("dataSheet", "A pump's data sheet.")
           .words("pump", "The file's name without its ending.", it -> it.figures.model())
           .list(
               "points", POINT, "As published, in order of flow.", it -> it.figures.curve().points())
@@ -142,13 +142,14 @@ public final class PumpJson {
               CURRENT,
               "On one conductor at the rated power, else at the largest of its curve; null without"
                   + " a power or a voltage.",
-              Told::current)
+              Understood::current)
           .list("remarks", Value.words(), "Its other comments.", it -> it.facts().remarks())
-          .list("notes", Value.words(), "What is doubtful, or taken beyond it.", Told::remarks);
+          .list(
+              "notes", Value.words(), "What is doubtful, or taken beyond it.", Understood::remarks);
 
   static final Shape<PumpSheets> SHAPE =
       Estimate.<PumpSheets>answer("pump", "What was understood of data sheets.")
-          .list("sheets", SHEET, "In the order asked.", PumpJson::told);
+          .list("sheets", SHEET, "In the order asked.", PumpJson::understood);
 
   private PumpJson() {}
 
@@ -157,9 +158,9 @@ public final class PumpJson {
     return Json.text(SHAPE, answer);
   }
 
-  private static List<Told> told(PumpSheets answer) {
+  private static List<Understood> understood(PumpSheets answer) {
     return answer.sheets().stream()
-        .map(it -> new Told(it, SheetRemarks.of(it, Shown.of(answer.show()))))
+        .map(it -> new Understood(it, SheetRemarks.of(it, Shown.of(answer.show()))))
         .toList();
   }
 }

@@ -13,7 +13,7 @@ import rillwright.solver.finding.Severity;
 import rillwright.solver.study.uncertainty.Odds;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 
-/** What to know about odds: what matters most, and which samples did not end as they should. */
+/** Notes on odds: the largest shares of variance, and samples that did not end as they should. */
 public final class Remarks {
   /** A driver with less than this share is not worth a measurement. */
   private static final double WORTH_KNOWING = 0.05;

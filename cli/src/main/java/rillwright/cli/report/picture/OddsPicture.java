@@ -44,7 +44,7 @@ public final class OddsPicture {
 
   /**
    * What is to be drawn of odds in several conditions: the chance of each flow over the fall that
-   * is worst off, a curve for each condition; empty if there is no target or has a balance.
+   * has the least chance, a curve for each condition; empty if there is no target or has a balance.
    */
   public static Optional<OddsChart> of(Cases<OddsAnswer> answer) {
     return WorstOdds.of(answer).flatMap(worst -> inConditions(answer, worst));

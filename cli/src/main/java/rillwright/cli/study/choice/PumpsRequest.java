@@ -17,7 +17,7 @@ import rillwright.solver.trial.RunningTerms;
 import rillwright.solver.trial.SiteState;
 
 /**
- * Which pump of a list does it?
+ * Which pump of a list meets the targets?
  *
  * @param place where the pump stands or is to stand
  * @param sheets of the pumps to try, at least one

@@ -100,7 +100,7 @@ public record SheetRequest(double years) implements Request<SheetAnswer> {
     }
   }
 
-  /** The project so set; what is told to be changed stays what the user has changed. */
+  /** The project so set; what the user has changed stays so. */
   private static Project set(Project project, BalanceAnswer settings) {
     List<String> changes = Valves.changes(project, settings.settings());
     return project.withTree(project.with(changes).tree());
@@ -108,8 +108,9 @@ public record SheetRequest(double years) implements Request<SheetAnswer> {
 
   private static Optional<StreamAnswer> stream(Project project) {
     boolean hasWater = !project.network().points(Basin.class).isEmpty();
-    boolean isTold = !project.streams().streams().isEmpty() || project.streams().loss().isPresent();
-    return hasWater && isTold
+    boolean isDescribed =
+        !project.streams().streams().isEmpty() || project.streams().loss().isPresent();
+    return hasWater && isDescribed
         ? Optional.of(new StreamRequest(Follow.NO).answer(project))
         : Optional.empty();
   }

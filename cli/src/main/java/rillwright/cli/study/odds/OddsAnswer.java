@@ -50,7 +50,9 @@ public record OddsAnswer(
   /** An unknown and how much it matters. */
   public record RankedDriver(Unknown unknown, Odds.Driver driver) {}
 
-  /** What matters most first; in the order of the file where nothing tells them apart. */
+  /**
+   * The largest share of variance first; in the order of the file where nothing tells them apart.
+   */
   public List<RankedDriver> ranked() {
     List<RankedDriver> ranked = new ArrayList<>();
     for (int i = 0; i < unknowns.size(); i++) {

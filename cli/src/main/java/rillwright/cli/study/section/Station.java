@@ -46,7 +46,7 @@ public record Station(Subject subject, Measures before, Measures after) {
   public record InStream(String stream, StreamItem item, Optional<ItemState> running)
       implements Subject {}
 
-  /** Water that falls freely to the open water that it comes home to. */
+  /** Water that falls freely to the open water that it returns to. */
   public record Falling() implements Subject {}
 
   /** The word for its kind in files and results; empty for water that falls freely. */

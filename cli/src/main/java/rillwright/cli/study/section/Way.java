@@ -9,7 +9,7 @@ import rillwright.solver.network.PointName;
  *
  * @param from where it begins
  * @param to where it leaves the lines, or comes to open water or to an earlier way
- * @param home the open water that it runs home to, where it does
+ * @param home the open water that it runs back to, if any
  * @param stations in the order the water meets them; copied
  */
 public record Way(PointName from, PointName to, Optional<PointName> home, List<Station> stations) {

@@ -12,7 +12,7 @@ import rillwright.solver.stream.StreamBudgetFinder;
 import rillwright.solver.stream.time.StartAndStop;
 
 /**
- * How does the stream run, and what does it do to the pond's level?
+ * How the stream runs, and how it changes the pond's level.
  *
  * @param follow whether start and stop are followed in time: every basin needs a shape for that;
  *     where waters are too small to be followed to the end the course says so

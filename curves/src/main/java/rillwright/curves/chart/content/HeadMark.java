@@ -1,7 +1,7 @@
 package rillwright.curves.chart.content;
 
 /**
- * A head worth a thin line across, such as the lift at no flow.
+ * A head worth a thin line across, such as the static head.
  *
  * @param headM m
  * @param label what it is, in words

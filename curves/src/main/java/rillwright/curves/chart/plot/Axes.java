@@ -58,7 +58,7 @@ public record Axes(
         "Head, " + chart.headUnit().symbol());
   }
 
-  /** So much that the ranges of all data sheets and what matters beyond them are seen. */
+  /** So much that the ranges of all data sheets and what stands out beyond them are seen. */
   private static double greatestFlow(OperatingChart chart) {
     double greatest = 0;
     for (PumpCurveSeries pump : chart.pumpCurves()) {

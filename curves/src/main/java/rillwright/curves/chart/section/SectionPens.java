@@ -5,7 +5,7 @@ import java.util.List;
 import rillwright.curves.chart.mark.Ink;
 import rillwright.curves.chart.mark.Pen;
 
-/** How the lines of a section are drawn: told apart by width and dashes, not by colour alone. */
+/** How the lines of a section are drawn: distinguished by width and dashes, not by colour alone. */
 public final class SectionPens {
   public static final Pen HEAD = new Pen(Ink.VERMILION, 3.4f, List.of());
   public static final Pen GAUGE_HEAD = new Pen(Ink.VERMILION, 2.8f, List.of(16f, 7f));

@@ -9,7 +9,7 @@ import rillwright.solver.pumping.LeastShutOff;
  * The flow and head that a pump must make.
  *
  * @param asTheyStand with the valves as they stand: the least flow at which every fall gets at
- *     least its target; empty if no flow that can be drawn does it
+ *     least its target; empty if no flow that can be drawn is enough
  * @param throttled with the falls that get too much throttled: each gets its target, at the head of
  *     the governing one; empty likewise
  * @param governing the fall that decides the head

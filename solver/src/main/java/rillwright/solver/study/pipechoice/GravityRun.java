@@ -80,7 +80,7 @@ public record GravityRun(
     }
   }
 
-  /** What the falls get day by day: throttled, if that is how it does it. */
+  /** What the falls get day by day: throttled, if it meets the targets so. */
   public Shares inUse() {
     return throttled.orElse(asItStands);
   }

@@ -54,7 +54,7 @@ public record RatedPipe(
     return pump.meetsTargets();
   }
 
-  /** Whether it does it throttled. */
+  /** Whether it meets the targets throttled. */
   public boolean isThrottled() {
     return pump.trial().verdict().throttled().isPresent();
   }

@@ -13,7 +13,7 @@ public interface SizedPipe {
   /** What flows where with them, the valves as they stand. */
   SteadyState state();
 
-  /** What flows where day by day: throttled, if that is how it does it. */
+  /** What flows where day by day: throttled, if it meets the targets so. */
   default SteadyState stateInUse() {
     return state();
   }

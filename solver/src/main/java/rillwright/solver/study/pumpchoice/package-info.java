@@ -1,2 +1,2 @@
-/** Which pump of a list does it: all of them tried and ranked. Uses {@code trial}. */
+/** Which pump of a list meets the targets: all of them tried and ranked. Uses {@code trial}. */
 package rillwright.solver.study.pumpchoice;

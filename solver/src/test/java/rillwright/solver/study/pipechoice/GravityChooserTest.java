@@ -88,7 +88,7 @@ class GravityChooserTest {
   }
 
   @Test
-  void cheapestThatDoesItComesFirstAndOfTheOthersTheNearest() {
+  void cheapestThatMeetsTheTargetsComesFirstAndOfTheOthersTheNearest() {
     RankedPipes<GravityPipe> choice =
         GravityChooser.choose(
             List.of(
@@ -108,7 +108,7 @@ class GravityChooserTest {
   }
 
   @Test
-  void withoutPricesTheNarrowestThatDoesItComesFirst() {
+  void withoutPricesTheNarrowestThatMeetsTheTargetsComesFirst() {
     RankedPipes<GravityPipe> choice =
         GravityChooser.choose(
             List.of(

@@ -80,7 +80,7 @@ class PipeChooserTest {
   }
 
   @Test
-  void withOneAndTheSamePumpLargerPipeBuysFlowAndNotMoney() {
+  void withOneAndTheSamePumpLargerPipeAddsFlowAndSavesNothing() {
     PipeChoice choice = choose(List.of(THICK, THIN), STRONG);
 
     RatedPipe thin = choice.leastCost().orElseThrow();

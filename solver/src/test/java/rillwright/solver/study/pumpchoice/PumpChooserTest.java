@@ -95,7 +95,7 @@ class PumpChooserTest {
   }
 
   @Test
-  void pumpThatACrestRaisedInOneConditionDefeatsNoLongerDoesIt() {
+  void pumpThatACrestRaisedInOneConditionDefeatsNoLongerMeetsTheTargets() {
     PumpOffer cheap = PlainNetworks.offer("cheap", 4, 50);
     PumpOffer stout = PlainNetworks.offer("stout", 4.1, 90);
     assertEquals(List.of("cheap", "stout"), models(choose(1, cheap, stout)), "without conditions");
@@ -118,7 +118,7 @@ class PumpChooserTest {
   }
 
   @Test
-  void speedThatIsSetIsTheLeastThatDoesItInEveryCondition() {
+  void speedThatIsSetIsTheLeastThatMeetsTheTargetsInEveryCondition() {
     // n² 6 − n 600 · 0.002 = 2.4 as it stands: 0.7403, and 2.9 raised: n = (1.2 + √(1.44 +
     // 69.6))/12 = 0.8024, so 81 %. At 75 % raised it gives 3.375 − 450 Q = 2.5 + 1e5 Q²: 1.461 L/s.
     PumpOffer offer = PlainNetworks.offer("set", 6, 100, Optional.of(new SpeedBand(0.4, 1)));

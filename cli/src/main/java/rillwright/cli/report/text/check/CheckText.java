@@ -21,7 +21,7 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 
-/** Tells what a project file says. */
+/** What a project file says, on one page. */
 public final class CheckText {
   private CheckText() {}
 

@@ -39,7 +39,7 @@ final class FallCells {
     }
   }
 
-  /** Of a pump as it would run day by day: throttled, if that is how it does it. */
+  /** Of a pump as it would run day by day: throttled, if it meets the targets so. */
   List<Cell> cells(PumpTrial trial) {
     SteadyState state = trial.stateInUse();
     PointName worst = targets.worstIn(state);

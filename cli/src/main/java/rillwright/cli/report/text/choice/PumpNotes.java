@@ -8,9 +8,9 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.solver.trial.RatedTrial;
 
-/** What to know about a ranking of pumps. */
+/** Notes on a ranking of pumps. */
 final class PumpNotes {
-  /** What to say where no pump does it. */
+  /** What to say where no pump meets the targets. */
   static final String NONE_DOES =
       "None of these pumps meets the targets. Look for one whose curve passes through the duty"
           + " point, or make a change of the last column.";

@@ -184,7 +184,10 @@ final class PumpedSizes extends SizesText<RatedPipe> {
         : paybacks.sentence(least, next);
   }
 
-  /** Whether with one and the same pump the fall that is worst off gets less by the larger pipe. */
+  /**
+   * Whether with one and the same pump the fall that gets the least of its target gets less by the
+   * larger pipe.
+   */
   private static boolean takesFromTheWorst(RatedPipe least, RatedPipe next) {
     PointName worst = least.pump().trial().verdict().worst();
     double was = least.state().point(worst).outflowM3PerS();

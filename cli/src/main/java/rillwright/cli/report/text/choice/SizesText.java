@@ -92,7 +92,7 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
   /** Whether that is worth it. */
   abstract String pays(P least, P next);
 
-  /** What would have to change where none does it. */
+  /** What would have to change where none meets the targets. */
   abstract String change(P nearest);
 
   /** What the prices of pipes mean here, after what they mean anywhere. */

@@ -22,7 +22,7 @@ import rillwright.cli.study.solve.Solved;
 import rillwright.curves.sheet.fact.Price;
 import rillwright.solver.finding.Finding;
 
-/** Tells two projects side by side on one page. */
+/** Two projects side by side on one page. */
 public final class CompareText {
   private static final String NONE = "-";
   private static final int LONGEST_ADDRESS = 48;

@@ -11,11 +11,11 @@ import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.solve.Solved;
 import rillwright.solver.finding.Finding;
 
-/** Tells a solved project on one page. */
+/** A solved project on one page. */
 public final class SolveText {
   private SolveText() {}
 
-  /** What to do first, the falls and what to know. */
+  /** The first remedy, the falls, warnings and notes. */
   public static Page brief(Solved solved, MendAnswer first) {
     PageBuilder page = begun(solved, first);
     FallsTable.print(solved, page);
@@ -37,7 +37,7 @@ public final class SolveText {
   /**
    * The page.
    *
-   * @param first what should be done first
+   * @param first the remedies, the first of which is shown
    */
   public static Page of(Solved solved, MendAnswer first) {
     PageBuilder page = begun(solved, first);

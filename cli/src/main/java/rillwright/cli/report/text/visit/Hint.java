@@ -1,6 +1,6 @@
 package rillwright.cli.report.text.visit;
 
-/** What to know about readings; in the order in which it is shown. */
+/** Notes on readings; in the order in which it is shown. */
 enum Hint {
   HANDS(
       "Electricity and water: switch the pump off and unplug it before hands go in; never reach in"

@@ -46,7 +46,7 @@ public final class Card {
     this.tools = CrewTools.of(solved.job().show());
   }
 
-  /** The readings, in the order in which they are told. */
+  /** The readings, in the order in which they are shown. */
   public static List<CardReading> of(Solved solved) {
     Card card = new Card(solved);
     solved.state().points().forEach(card::wayOut);

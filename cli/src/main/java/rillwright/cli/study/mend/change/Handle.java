@@ -8,7 +8,7 @@ import rillwright.solver.law.minor.ValveTravel;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Valve;
 
-/** How finely a valve is set: as a hand does it or, where that is too coarse, as computed. */
+/** How finely a valve is set: as a hand can or, where that is too coarse, as computed. */
 enum Handle {
   AS_A_HAND_SETS_IT {
     @Override

@@ -9,7 +9,7 @@ import rillwright.solver.study.diagnosis.reading.Reading;
  *
  * @param readings what was read
  * @param causes all causes, most likely first; probabilities sum to 1
- * @param firstGroup the likeliest that hold four fifths together
+ * @param firstGroup the likeliest that together have 80 % of the probability
  * @param separatedBy the reading that tells the first group apart best; empty if none does
  * @param next readings still to be taken, the one that tells most first
  */

@@ -35,7 +35,7 @@ public interface Measurand {
   /** What kind of thing it is, its place and the state of the job. */
   <T> T tell(Teller<T> teller);
 
-  /** Tells one kind of readable from another. */
+  /** Distinguishes one kind of readable from another. */
   interface Teller<T> {
     T flow(Measurands.Flow flow);
 

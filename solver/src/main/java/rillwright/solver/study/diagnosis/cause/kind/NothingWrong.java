@@ -9,7 +9,7 @@ import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 
-/** All is as it was built: it was sold too small. */
+/** All is as it was built: as built, it is undersized. */
 record NothingWrong() implements CauseKind {
 
   @Override
