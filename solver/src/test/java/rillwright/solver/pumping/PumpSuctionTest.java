@@ -118,6 +118,17 @@ class PumpSuctionTest {
     assertEquals(code, codes.stream().filter(c -> c.startsWith("npsh")).findFirst().orElse(""));
   }
 
+  /**
+   * 2.5 m up at 20 °C 10.112 - 2.5 - 0.5 = 7.112 m are left: of 6.5 m a tenth is more than 0.6 m
+   * and 7.15 m are too much; of 6.4 m it makes 7.04 m.
+   */
+  @ParameterizedTest
+  @CsvSource({"6.5, true", "6.4, false"})
+  void aTenthCountsWhereItIsMoreThanTheLeastMargin(double required, boolean found) {
+    Pump pump = pump(OptionalDouble.of(2.5), needs(-1, required, 5), UNKNOWN);
+    assertEquals(found, codes(state(20, 0, SUCTION_PIPE, pump)).contains("npsh-short"));
+  }
+
   /** A column counts before the sheet's one figure, and by the square of the speed. */
   @Test
   void theColumnCountsAtTheRunningFlow() {

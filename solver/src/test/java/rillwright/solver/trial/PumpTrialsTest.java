@@ -169,6 +169,17 @@ class PumpTrialsTest {
         trials.run(alone(PlainNetworks.offer("p", 5, 100))).verdict().throttledShare().orElse(0));
   }
 
+  /** Two in series: 5.78 - 2.4 f = 3 + 0.5 f², f = √11.32 - 2.4 = 96.5 %. */
+  @Test
+  void throttledShareOfTwoInSeriesIsThatOfTheirHeadsTogether() {
+    PumpTrials trials = new PumpTrials(PlainNetworks.twoOutlets(), PlainNetworks.PLACE);
+    PumpOffer offer = PlainNetworks.offer("p", 2.89, 100);
+    Verdict verdict = trials.run(new PumpSetup(offer, 2, Arrangement.SERIES, 1)).verdict();
+    double share = Math.sqrt(11.32) - 2.4;
+    assertEquals(0.965, share, 5e-4);
+    assertEquals(share, verdict.throttledShare().orElseThrow(), 1e-4);
+  }
+
   @Test
   void throttlingNeedsAValveThatThrottlesNothingElse() {
     assertEquals(List.of(new PointName("low")), missing(PlainNetworks.twoOutlets()));
