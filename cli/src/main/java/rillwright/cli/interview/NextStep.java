@@ -34,13 +34,15 @@ public record NextStep(String command, String options, String words) {
                   + (chosen ? "are filled in" : "and the pump's own data sheet are in the file")));
     } else if (!chosen) {
       steps.add(of("duty", "the flow and head that the pump must make"));
-      steps.add(new NextStep("pumps", " --from FOLDER", "which data sheets of a folder meet it"));
+      steps.add(
+          new NextStep(
+              "pumps", " --from FOLDER", "which data sheets of a folder meet the targets"));
     }
     if (answers.isJob(Questions.TWO_FALLS) && runs) {
       steps.add(of("balance", "how to set the valves of the two falls"));
     }
     if (answers.isJob(Questions.STREAM) && runs) {
-      steps.add(of("stream", "depths on the way home, and whether the pond has water enough"));
+      steps.add(of("stream", "stream depths, and whether the pond has enough water"));
     }
     if (runs) {
       steps.add(new NextStep("section", " --to section.svg", "the drawing"));

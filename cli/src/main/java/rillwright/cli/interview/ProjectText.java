@@ -237,7 +237,7 @@ final class ProjectText {
         """
 
         streams:
-          way home:
+          main:
             from: fall
             to: pond
             reaches:

@@ -60,7 +60,7 @@ sealed interface PumpAnswer {
               pumps:
                 # No real pump. This curve is invented: a parabola through the flow and head to plan for, so
                 # that there is something to compute with. Choose by "duty" and "pumps --from FOLDER", then
-                # write the path of a data sheet, here and its name in the supply line:
+                # write the path of a data sheet here, and its name in the supply line:
                 #   my pump: my-pump.csv
               """);
       section.append("  ").append(Written.yaml(name())).append(":\n    points:\n");

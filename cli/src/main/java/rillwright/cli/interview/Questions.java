@@ -110,7 +110,7 @@ public final class Questions {
                           : answers.isMetric() ? "900 mm" : "3 ft"),
           Question.value(
                   "fall width",
-                  "How wide does its crest run wet?",
+                  "How wide is the wet part of its crest?",
                   "The width that water really pours over. " + LENGTH,
                   "points",
                   "fall",
@@ -139,7 +139,7 @@ public final class Questions {
                   answers ->
                       Written.share(
                           answers.to("lift"), answers.isMetric() ? 0.9 : 0.8, answers.isMetric())),
-          lower("lower width", "How wide does the lower crest run wet?", LENGTH, "width")
+          lower("lower width", "How wide is the wet part of the lower crest?", LENGTH, "width")
               .suggests("14 in", "350 mm"),
           lower("lower target", "What should flow over the lower fall?", TARGET, "target")
               .suggests("100 gph/in", "15 m3/h/m"),
@@ -249,7 +249,7 @@ public final class Questions {
   }
 
   private static Question stream(String key, String words, String hint, String... field) {
-    List<String> goesTo = new ArrayList<>(List.of("streams", "way home", "reaches"));
+    List<String> goesTo = new ArrayList<>(List.of("streams", "main", "reaches"));
     goesTo.addAll(List.of(field));
     return Question.value(key, words, hint, goesTo.toArray(String[]::new))
         .when(answers -> answers.isJob(STREAM));

@@ -10,7 +10,7 @@ public final class FindingHints {
   private static final Map<String, String> BY_CODE =
       Map.of(
           "area-not-known", "Write for example \"area: 200 ft2\".",
-          "basin-not-in-balance", "Say it with a fall's \"returns to\" or a stream's \"to\".",
+          "basin-not-in-balance", "Give it as a fall's \"returns to\" or a stream's \"to\".",
           "cannot-start", "If somebody will, write \"primed: yes\" at the high point.",
           "ends-exchanged", "Swap \"from\" and \"to\" of that line.",
           "no-evaporation", "Write for example \"water: {temperature: 75 F}\".",

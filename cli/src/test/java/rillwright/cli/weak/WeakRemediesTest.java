@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.cli.examples.ExampleSheets;
+import rillwright.cli.report.weak.CauseWords;
 import rillwright.cli.report.weak.Caution;
 import rillwright.cli.report.weak.RiskWords;
 import rillwright.solver.study.diagnosis.reading.Effort.Risk;
@@ -60,6 +61,14 @@ class WeakRemediesTest {
         Files.writeString(folder.resolve("job.yaml"), job.replaceAll("(?s)readings:.*", ""));
     String shown = WeakCall.about(file.toString()).flat();
     assertTrue(shown.contains("nothing wrong: The file has no \"target\""), shown);
+  }
+
+  /** Where the water is under suction a vent ends the siphon or the prime. */
+  @Test
+  void airAtAHighPointIsPurgedAndNotVented() {
+    String remedy = CauseWords.AIR_AT_HIGH_POINT.remedy();
+    assertTrue(remedy.contains("through a valve that is closed while it runs"), remedy);
+    assertFalse(remedy.matches("(?i).*(vent the|fit a vent|air valve).*"), remedy);
   }
 
   @Test

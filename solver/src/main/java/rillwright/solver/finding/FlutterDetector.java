@@ -22,6 +22,9 @@ final class FlutterDetector implements Detector {
   private static final double HELD_OPEN =
       35 * FOOT_M / Math.sqrt(FOOT_M * FOOT_M * FOOT_M / POUND_KG);
 
+  /** Below this the Hydraulic Institute calls check valves partly open: 15 ft/s. */
+  private static final double FULLY_OPEN_M_PER_S = 15 * FOOT_M;
+
   @Override
   public List<Finding> findIn(SteadyState state) {
     double heldOpenMPerS = HELD_OPEN / Math.sqrt(state.network().water().densityKgPerM3());
@@ -48,8 +51,8 @@ final class FlutterDetector implements Detector {
         .velocity("heldOpenVelocity", heldOpenMPerS)
         .then(" on. Below that it flutters, wears and takes more head; a bore of ")
         .depth("heldOpenBore", Math.sqrt(4 * flowM3PerS / (Math.PI * heldOpenMPerS)))
-        .then(
-            " or less is held open at this flow. Fully open needs still more speed. Another kind"
-                + " of check valve does not depend on it.");
+        .then(" or less is held open at this flow. Fully open takes about ")
+        .velocityLimit("fullyOpenVelocity", FULLY_OPEN_M_PER_S)
+        .then(". Another kind of check valve does not depend on it.");
   }
 }

@@ -32,7 +32,7 @@ final class VelocityDetector implements Detector {
     SUCTION(
         "fast-suction",
         SUCTION_M_PER_S,
-        " before a pump. Fast suction pulls air out of the water and noise out of the pump; take"
+        " before a pump. Fast suction draws air out of the water and makes the pump noisy; take"
             + " the next size up."),
     DISCHARGE("fast-discharge", DISCHARGE_M_PER_S, " after a pump." + FRICTION),
     GRAVITY("fast-pipe", DISCHARGE_M_PER_S, " in a pipe." + FRICTION);

@@ -76,7 +76,7 @@ final class LevelFindings {
                     + mark
                     + ": what stands above it "
                     + does
-                    + " before the pump ever runs. See the sign, and that all levels are measured"
+                    + " before the pump ever runs. Check the sign, and that all levels are measured"
                     + " from one mark."));
   }
 

@@ -139,7 +139,7 @@ final class StreamFindings {
                   Severity.NOTE,
                   "no-evaporation",
                   "evaporation",
-                  "By this weather nothing evaporates: water as cold as the file says takes up"
+                  "In this weather nothing evaporates: water as cold as the file says takes up"
                       + " moisture from such air. Write the water's temperature in that weather.")
               .thenHint());
     }

@@ -1,5 +1,5 @@
 /**
- * Water on its way home: reaches, pools and drops, what they hold, what that does to the pond's
+ * Water on its way back: reaches, pools and drops, what they hold, what that does to the pond's
  * level, and starting and stopping. Uses {@code steady}, {@code network}, {@code finding} and
  * {@code law.channel}.
  */

@@ -163,6 +163,7 @@ class DetectorsTest {
     double held = figure(flutters, "heldOpenVelocity");
     assertEquals(1.35, held, 0.005);
     assertEquals(bore.velocityAt(line("supply")), figure(flutters, "velocity"), 1e-12);
+    assertEquals(4.6, figure(flutters, "fullyOpenVelocity"), 0.05, "Hydraulic Institute, 15 ft/s");
     double smaller = figure(flutters, "heldOpenBore");
     assertEquals(held, new Bore(smaller).velocityAt(line("supply")), 1e-12);
     CheckValve narrow = new CheckValve("swing check valve", 0, 1.8, new Bore(0.04), true);

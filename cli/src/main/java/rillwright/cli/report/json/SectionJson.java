@@ -93,7 +93,7 @@ public final class SectionJson {
       Shape.<Met>named("sectionPlace", "What the water meets.")
           .words(
               "kind",
-              "What it is, by the words of the file; \"free fall\" on the way home.",
+              "What it is, by the words of the file; \"free fall\" on the way back.",
               met -> met.station.kind().orElse("free fall"))
           .orNull("line", Value.words(), "The line it stands in; null elsewhere.", Met::line)
           .orNull("name", Value.words(), "Of a point, gauge or stream; null elsewhere.", Met::name)

@@ -94,9 +94,10 @@ public final class PartWords {
       return valve.label() + ", shut";
     }
     double k = valve.loss().lossCoefficient();
-    return valve.loss() instanceof Valve.Opening opening
-        ? valve.label() + ", " + openness(opening, units) + " (K " + units.ofTravel(k) + ")"
-        : valve.label() + " (K " + units.number(k) + ")";
+    boolean throttled = valve.loss() instanceof Valve.Opening opening && opening.open() < 1;
+    return valve.label()
+        + (valve.loss() instanceof Valve.Opening opening ? ", " + openness(opening, units) : "")
+        + (" (K " + (throttled ? units.computed(k) : units.number(k)) + ")");
   }
 
   private static String openness(Valve.Opening opening, ShownUnits units) {

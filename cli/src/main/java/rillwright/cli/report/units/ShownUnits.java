@@ -216,11 +216,6 @@ public final class ShownUnits implements Wording {
     return Figures.of(number, 4, "0.001");
   }
 
-  /** A loss coefficient that is computed from a valve's travel: three figures. */
-  public String ofTravel(double lossCoefficient) {
-    return Figures.of(lossCoefficient, Scale.COMPUTED, "0.001");
-  }
-
   /** A very small number, such as of a roughness: "0.0015". */
   public String fine(double number) {
     return Figures.of(number, Scale.CLOSE, "0.000001");

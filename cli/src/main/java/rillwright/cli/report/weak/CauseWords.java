@@ -81,7 +81,8 @@ public enum CauseWords {
       "air at a high point",
       "air stands at the high point",
       "air at the high point",
-      "Vent the high point, or purge it by a minute at full flow; an air valve keeps it away.",
+      "Purge it by a minute at full flow, or through a valve that is closed while it runs; lay the"
+          + " pipe lower there. A vent helps only where no suction is: it ends a siphon.",
       Caution.NONE,
       CauseSizeWords.LOSS),
   FILTER_CLOGGED(

@@ -66,7 +66,7 @@ final class WayBuilder {
     return new Station(new Station.AtPoint(network.point(name)), one, after.orElse(one));
   }
 
-  /** Adds the way home of water that has left the lines, as far as the file tells it. */
+  /** Adds the way back of water that has left the lines, as far as the file tells it. */
   private Optional<PointName> addHome(Point out, double fromM, List<Station> stations) {
     Optional<PointName> home = homes.of(out);
     double distanceM = fromM;
