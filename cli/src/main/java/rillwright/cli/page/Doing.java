@@ -15,7 +15,7 @@ final class Doing {
   private Doing() {}
 
   /**
-   * Does it.
+   * Carries it out.
    *
    * @throws InvalidInput if it cannot be done; nothing is changed then
    */

@@ -16,7 +16,7 @@ import rillwright.curves.chart.layout.AxisRange;
 
 /**
  * The operating point on a screen: the content of its picture for the width that is there, coloured
- * by the page's style, the curves told apart by their dashes.
+ * by the page's style, the curves distinguished by their dashes.
  */
 public final class CurvesView {
   private static final int NARROWEST = 320;
