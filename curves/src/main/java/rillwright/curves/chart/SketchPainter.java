@@ -40,7 +40,10 @@ final class SketchPainter implements Painting {
   private static final double WIDEST = 300;
   private static final double PAD = 8;
   private static final int STEPS = 6;
-  private static final int COLUMNS = 2;
+
+  /** Lines that are listed in one column; more take two. */
+  private static final int FEW = 6;
+
   private static final double ROW = 34;
   private static final double BEFORE_WORDS = 48;
   private static final Color WATER = new Color(0x9CC7E4);
@@ -87,8 +90,12 @@ final class SketchPainter implements Painting {
     return PLOT + MORE_PLOT * Math.max(0, chart.nodes().size() - 8);
   }
 
+  private int columns() {
+    return chart.links().size() <= FEW ? 1 : 2;
+  }
+
   private int listRows() {
-    return (chart.links().size() + COLUMNS - 1) / COLUMNS;
+    return (chart.links().size() + columns() - 1) / columns();
   }
 
   @Override
@@ -190,7 +197,7 @@ final class SketchPainter implements Painting {
   }
 
   private void paintList(Graphics2D g, double top) {
-    double wide = Sheet.WIDE / COLUMNS;
+    double wide = Sheet.WIDE / columns();
     IntStream.range(0, chart.links().size())
         .forEach(
             i -> {

@@ -2,6 +2,7 @@ package rillwright.cli.report.text.compare;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -100,7 +101,11 @@ final class FiguresTables {
   }
 
   private String currency() {
-    return compared.a().running().price().map(Price::currency).orElse("");
+    return Stream.of(compared.a(), compared.b())
+        .flatMap(side -> side.running().price().stream())
+        .map(Price::currency)
+        .findFirst()
+        .orElse("");
   }
 
   /** What the second has more, with its sign, and as a share of the first. */

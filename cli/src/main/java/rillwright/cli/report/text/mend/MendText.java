@@ -236,9 +236,15 @@ public final class MendText {
     int number = 0;
     for (Remedy remedy : shown(mending, MOST_SET)) {
       number++;
-      List<String> set = remedy.candidate().set().stream().map(it -> "--set '" + it + "'").toList();
+      List<String> set = remedy.candidate().set().stream().map(MendText::option).toList();
       page.paragraph(number + ": " + String.join(" ", set));
     }
+  }
+
+  /** In double quotes, which every shell takes, unless the change has some itself. */
+  private static String option(String change) {
+    String quote = change.contains("\"") ? "'" : "\"";
+    return "--set " + quote + change + quote;
   }
 
   private void duty() {
