@@ -25,8 +25,8 @@ import rillwright.cli.page.web.WebServer;
     description = {
       "Opens the project as a live page in this machine's browser.",
       "Drag a pipe size, a valve or a pump's speed and see the falls follow; touch the drawing to",
-      "change what is built; save when it is right. The page answers on this machine only, at an",
-      "address that nobody can guess, until this command is ended (Ctrl-C)."
+      "change what is built; save when done. The page answers on this machine only, at an",
+      "address drawn at random, until this command is ended (Ctrl-C)."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -160,7 +160,7 @@ public final class Desk {
     offered()
         .ifPresent(
             text -> {
-              history.add(text, "the unsaved changes of last time");
+              history.add(text, "the unsaved changes from before");
               look();
             });
   }

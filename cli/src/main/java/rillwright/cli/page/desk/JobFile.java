@@ -122,7 +122,7 @@ final class JobFile {
     try {
       Files.deleteIfExists(beside(".draft"));
     } catch (IOException e) {
-      throw wrong("the draft beside the file cannot be taken away");
+      throw wrong("the draft beside the file cannot be removed");
     }
   }
 

@@ -160,7 +160,7 @@ public final class CurvesView {
   /** Which curve is which, in words and dashes. */
   public static Optional<String> legend(Curves curves) {
     return curves.pump().isPresent()
-        ? Optional.of("Solid: the pump. Dashed: what pipes and falls need. Ring: where it runs.")
+        ? Optional.of("Solid: pump curve. Dashed: system curve. Ring: operating point.")
         : Optional.empty();
   }
 }

@@ -20,7 +20,7 @@ final class CheckPanel implements Panel {
 
   @Override
   public String what() {
-    return "what is described, and what is taken where nothing is said";
+    return "what is described, and the values taken where the file is silent";
   }
 
   @Override

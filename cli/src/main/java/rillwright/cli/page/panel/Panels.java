@@ -110,7 +110,7 @@ public final class Panels {
       throw stopped;
     } catch (RuntimeException defect) {
       defects.accept(defect);
-      wrong.add("a defect in the program; what it is stands on its terminal");
+      wrong.add("a defect in the program; its terminal shows the details");
     }
     Html html = new Html();
     wrong.forEach(message -> html.leaf("p", message, "class", "fault"));

@@ -102,7 +102,7 @@ final class BarView {
       html.close();
     }
     if (desk.offered().isPresent()) {
-      notice("Unsaved changes of last time are kept beside the file.");
+      notice("Unsaved changes from before are kept beside the file.");
       doing("take-up-draft", "Take them up");
       doing("forget-draft", "Throw them away");
       html.close();

@@ -78,7 +78,7 @@ final class ChangedView {
       return one.b().orElse("") + ", new";
     }
     return one.b().isEmpty()
-        ? "taken away, was " + one.a().get()
+        ? "removed, was " + one.a().get()
         : one.b().get() + " instead of " + one.a().get();
   }
 

@@ -73,7 +73,7 @@ public record Scene(
     html.made(Drawing.of(now.section(), widthPx)).close();
     FallsView.print(now, html);
     ChangedView.print(desk.saved().project().map(this::outcome), now, tried, html);
-    html.open("section", "id", "curves").leaf("h2", "Where the pump runs");
+    html.open("section", "id", "curves").leaf("h2", "Operating point");
     curves(now, html);
     html.close();
     FindingsView.print(now, html);

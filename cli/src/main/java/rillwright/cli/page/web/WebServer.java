@@ -99,7 +99,7 @@ public final class WebServer implements AutoCloseable {
           "text/plain; charset=utf-8",
           "default-src 'none'",
           new Reply.Body(
-              "a defect in the program; what it is stands on its terminal"
+              "a defect in the program; its terminal shows the details"
                   .getBytes(StandardCharsets.UTF_8)));
     }
   }

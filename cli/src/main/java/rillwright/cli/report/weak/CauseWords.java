@@ -46,7 +46,8 @@ public enum CauseWords {
       "pump turning backwards",
       "the pump turns backwards",
       "a pump turning backwards",
-      "Have two phases of a three-phase pump swapped, or the winding of another looked at.",
+      "Have two phases of a three-phase pump swapped, or the winding of a single-phase one"
+          + " checked.",
       Caution.ELECTRICIAN,
       CauseSizeWords.HEAD_LEFT),
   AIR_IN_PUMP(

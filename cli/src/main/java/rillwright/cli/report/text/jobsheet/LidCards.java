@@ -35,7 +35,7 @@ final class LidCards {
     cards.page.show(new Head.Facts(SheetHead.facts(answer.papers().details())));
     cards.pumps();
     cards.valves();
-    return cards.page.build().as(Paper.CARD, "Keep this card where it belongs");
+    return cards.page.build().as(Paper.CARD, "Keep this card by the pump or the valve");
   }
 
   /** The first card stands on the first sheet. */

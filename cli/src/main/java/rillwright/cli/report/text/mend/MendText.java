@@ -87,7 +87,7 @@ public final class MendText {
   private Page print() {
     if (answer.needs().isEmpty()) {
       page.space();
-      page.paragraph("Every fall gets its target and nothing else is in need of a change.");
+      page.paragraph("Every fall gets its target; no change is proposed.");
       return page.build();
     }
     List<Remedy> mending = answer.mendingAll();
@@ -103,7 +103,7 @@ public final class MendText {
       more(mending, MOST_MENDING);
       page.paragraph(costs());
     }
-    page.tableOfAny(remedies("MEET SOME TARGETS", shown(some, MOST_OTHERS)));
+    page.tableOfAny(remedies("MEET SOME NEEDS", shown(some, MOST_OTHERS)));
     more(some, MOST_OTHERS);
     page.tableOfAny(remedies("FALL SHORT, NEAREST FIRST", shown(others, MOST_OTHERS)));
     more(others, MOST_OTHERS);

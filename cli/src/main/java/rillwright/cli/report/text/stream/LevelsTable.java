@@ -84,8 +84,8 @@ final class LevelsTable {
       case BOXES -> volume + "in boxes below their crests";
       case CHAMBERS ->
           isLess
-              ? "less " + volume + "that chambers give, being lower"
-              : volume + "that chambers take, being higher";
+              ? "less " + volume + "from chambers that stand lower"
+              : volume + "in chambers that stand higher";
     };
   }
 

@@ -15,7 +15,7 @@ enum Hint {
   TIMED(
       "Timed fill: lead all the water into the vessel (a wide fall by a piece of liner or a"
           + " gutter), time it three times or more; measure the vessel once, since many buckets"
-          + " hold another volume than they say."),
+          + " do not hold what they say."),
   REFILL(
       "Too fast for a bucket: switch off, bail a pool down by a measured depth, switch on, and time"
           + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8"
