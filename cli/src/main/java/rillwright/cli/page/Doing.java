@@ -32,6 +32,9 @@ final class Doing {
       case "add-point" -> addPoint(desk, asked);
       case "add-line" -> addLine(desk, asked);
       case "add-part" -> addPart(desk, asked);
+      case "add-reading" -> Visiting.addReading(desk, asked);
+      case "add-sign" -> Visiting.addSign(desk, value);
+      case "take-sheet" -> takeSheet(desk, asked);
       case "move-up" -> move(desk, at, number(value), -1);
       case "move-down" -> move(desk, at, number(value), 1);
       case "undo" -> desk.undo();
@@ -63,6 +66,21 @@ final class Doing {
         changes.replace("\t", ", "));
   }
 
+  /** Puts a dropped data sheet beside the project and takes that pump. */
+  private static void takeSheet(Desk desk, Asked asked) {
+    String model = asked.text("value");
+    String file = desk.putSheet(model, asked.text("sheet:" + model));
+    setAll(
+        desk,
+        Places.text(List.of("pumps", model))
+            + "="
+            + file
+            + "\t"
+            + asked.text("at")
+            + ".pump.model="
+            + model);
+  }
+
   private static void addPoint(Desk desk, Asked asked) {
     String name = asked.text("name").strip();
     String written =
@@ -88,7 +106,7 @@ final class Doing {
     desk.edit(text -> text.add(address, written), "add line " + name);
   }
 
-  private static String quoted(String text) {
+  static String quoted(String text) {
     return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 

@@ -1,9 +1,5 @@
 package rillwright.cli.page;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -22,10 +18,9 @@ import rillwright.cli.page.view.Shell;
 import rillwright.cli.page.web.Asked;
 import rillwright.cli.page.web.Asked.Method;
 import rillwright.cli.page.web.Reply;
-import rillwright.cli.report.page.html.HtmlPage;
 
-/** What the page answers: to look changes nothing, to change something is posted. */
-public final class PageAnswers implements Function<Asked, Reply> {
+/** What the page of a job answers: to look changes nothing, to change something is posted. */
+final class PageAnswers implements Function<Asked, Reply> {
   private static final int USUAL_WIDTH = 360;
   private static final int GREATEST_WIDTH = 4000;
 
@@ -40,9 +35,9 @@ public final class PageAnswers implements Function<Asked, Reply> {
    *
    * @param defects receives what should never happen
    */
-  public PageAnswers(Desk desk, Consumer<RuntimeException> defects) {
+  PageAnswers(Desk desk, Consumer<RuntimeException> defects) {
     this.desk = desk;
-    this.panels = new Panels(defects);
+    this.panels = new Panels(desk.folder(), defects);
   }
 
   @Override
@@ -62,10 +57,10 @@ public final class PageAnswers implements Function<Asked, Reply> {
   private Reply look(Asked asked) {
     return switch (asked.path()) {
       case "" -> Reply.html(Shell.of(desk.sound().title(), scene(asked).first()));
-      case "page.css" -> Reply.file("text/css", HtmlPage.style() + resource("page.css"));
-      case "page.js" -> Reply.file("text/javascript", resource("page.js"));
       case "state" -> state(asked);
       case "pieces" -> Reply.html(scene(asked).whole());
+      case "sheet", "materials.csv", "readings.yaml" ->
+          Papers.of(asked, scene(asked).project(), desk.folder());
       case "work" -> Reply.html(panels.soFar(asked.text("panel")));
       default -> Reply.refused("there is no such piece of the page");
     };
@@ -120,13 +115,5 @@ public final class PageAnswers implements Function<Asked, Reply> {
     return text.matches("\\d{1,4}")
         ? Math.min(GREATEST_WIDTH, Integer.parseInt(text))
         : USUAL_WIDTH;
-  }
-
-  private static String resource(String name) {
-    try (InputStream file = PageAnswers.class.getResourceAsStream(name)) {
-      return new String(file.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

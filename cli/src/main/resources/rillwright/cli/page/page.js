@@ -135,7 +135,31 @@ document.addEventListener('input', event => {
 document.addEventListener('change', event => {
   const at = event.target;
   if (at.matches('.drag input')) drag(at, true);
+  if (at.matches('[data-answer]')) {
+    queue = queue.then(async () => show(await ask('draw', answers(), true)));
+  }
+  if (at.matches('[data-sheets]')) take(at.files);
   if (at.matches('input[data-at]')) act({do: 'set', at: at.dataset.at, value: at.value});
+});
+
+// Data sheets that were dropped onto the page or chosen: they stay here until a pump is taken.
+const sheets = new Map();
+async function take(files) {
+  for (const file of files) {
+    if (file.name.toLowerCase().endsWith('.csv') && file.size < 200000) {
+      sheets.set(file.name.slice(0, -4), await file.text());
+    }
+  }
+  if (byId('dropped')) byId('dropped').textContent = [...sheets.keys()].join(', ');
+}
+const sheetFields = () =>
+    Object.fromEntries([...sheets].map(([name, text]) => ['sheet:' + name, text]));
+
+document.addEventListener('dragover', event => event.preventDefault());
+document.addEventListener('drop', event => {
+  event.preventDefault();
+  take(event.dataTransfer.files);
+  reveal('study-pumps');
 });
 
 // A panel that takes long answers with how far it has come, and is asked again.
@@ -149,12 +173,27 @@ async function study(name, html) {
   }
 }
 
+// A new job: every answer draws it anew; at the end the page of the job takes its place.
+const start = () => document.querySelector('[data-start]');
+const answers = () => Object.fromEntries(new FormData(start()));
+
 document.addEventListener('submit', event => {
   const form = event.target;
+  if (form.dataset.start) {
+    event.preventDefault();
+    said.replaceChildren();
+    queue = queue.then(async () => {
+      const html = await ask('begin', answers(), true);
+      if (html.includes('id="begun"')) location.reload();
+      else show(html);
+    });
+    return;
+  }
   if (form.dataset.panel) {
     event.preventDefault();
     const name = form.dataset.panel;
-    ask('ask', {...Object.fromEntries(new FormData(form)), panel: name}, true)
+    const dropped = name === 'pumps' ? sheetFields() : {};
+    ask('ask', {...Object.fromEntries(new FormData(form)), ...dropped, panel: name}, true)
         .then(html => study(name, html));
     return;
   }
@@ -186,7 +225,8 @@ document.addEventListener('click', event => {
     ask('stop', {panel: button.dataset.stop}, true);
   } else if (button.dataset.do) {
     const {do: what, at = '', value = ''} = button.dataset;
-    act({do: what, at, value});
+    const dropped = what === 'take-sheet' ? {['sheet:' + value]: sheets.get(value) || ''} : {};
+    act({do: what, at, value, ...dropped});
   }
 });
 
@@ -206,7 +246,7 @@ document.addEventListener('keydown', event => {
 // Another page, or another program, may have changed the job meanwhile.
 setInterval(async () => {
   const typing = document.activeElement?.matches('input:not([type=range])');
-  if (document.hidden || trying || typing) return;
+  if (document.hidden || trying || typing || start()) return;
   const number = latest;
   const html = await ask('state', {seen: bar().dataset.state});
   if (number === latest) show(html);
@@ -216,7 +256,7 @@ let resized = 0;
 function fit() {
   clearTimeout(resized);
   resized = setTimeout(async () => {
-    show(await ask('pieces', {}));
+    show(start() ? await ask('draw', answers(), true) : await ask('pieces', {}));
     document.body.dataset.fitted = width();
   }, 100);
 }

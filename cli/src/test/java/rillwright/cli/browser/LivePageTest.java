@@ -94,9 +94,13 @@ class LivePageTest {
 
   /** The flow of the higher fall in the text of {@code solve}. */
   private static String flowIn(String solved) {
+    return flowIn(solved, "high fall");
+  }
+
+  private static String flowIn(String solved, String fall) {
     return solved
         .lines()
-        .filter(line -> line.strip().startsWith("high fall"))
+        .filter(line -> line.strip().startsWith(fall + "  "))
         .map(line -> line.strip().split("\\s{2,}")[1])
         .findFirst()
         .orElseThrow();
@@ -212,6 +216,69 @@ class LivePageTest {
     assertEquals(other, Files.readString(page.file()));
     browser.find("[data-do=take-from-disk]").click();
     shows(flowIn(solve(page.file())));
+  }
+
+  @Test
+  void aSmallPondIsMadeFromNothingAndSolveAgrees() throws IOException {
+    Path file = folder.resolve("made.yaml");
+    try (OpenPage start = OpenPage.of(file)) {
+      browser.open(start.address());
+      browser.await("document.body.dataset.fitted !== undefined");
+      browser.find("#q-lift").sendKeys("4", Keys.TAB);
+      browser.await("document.querySelector('#q-lift-said .fault') !== null");
+      browser.find("#q-lift").sendKeys(" ft", Keys.TAB);
+      browser.await("document.querySelector('#q-lift-said .fault') === null");
+      browser.find("#do-begin").sendKeys(Keys.ENTER);
+      browser.await("document.querySelector('[data-point=fall] .flow') !== null");
+      browser.await("document.body.dataset.fitted !== undefined");
+      assertTrue(Files.readString(file).contains("4 ft"), Files.readString(file));
+      browser.find("#new-point summary").click();
+      browser.find("#new-point-name").sendKeys("second fall");
+      browser.find("#new-point button").click();
+      browser.await("document.getElementById('at-points-second_20_fall') !== null");
+      browser.find("#new-line summary").click();
+      browser.find("#new-line-name").sendKeys("second");
+      browser.text(
+          """
+          document.getElementById('new-line-from').value = 'pond';
+          document.getElementById('new-line-to').value = 'second fall';
+          """);
+      browser.find("#new-line button").click();
+      browser.await("document.getElementById('at-lines-second') !== null");
+      browser.await("document.querySelector('[data-point=\"second fall\"] .flow') !== null");
+      browser.find("#do-save").click();
+      browser.await("document.querySelector('.file').textContent.endsWith('as saved')");
+      for (String fall : List.of("fall", "second fall")) {
+        String shown =
+            browser.text(
+                "return document.querySelector(`[data-point='${arguments[0]}'] .flow`).textContent",
+                fall);
+        assertEquals(shown, flowIn(solve(file), fall));
+      }
+    }
+  }
+
+  @Test
+  void readingsAreEnteredAsTheyAreTaken() {
+    browser.find("#study-weak summary").click();
+    enter("\"low fall\", bucket: 5 gal, time", "9.5 s", "7 %");
+    enter("gauge: \"G1\", pressure", "3.6 psi", "0.25 psi");
+    browser.await("document.querySelector('#besides-weak').textContent.includes('2 readings')");
+    browser.find("[data-panel=weak] button").click();
+    browser.await("document.querySelector('#answer-weak').textContent.includes('READ NEXT')");
+  }
+
+  private void enter(String what, String value, String within) {
+    browser.text(
+        """
+        const kinds = [...document.querySelectorAll('#reading-what option')];
+        document.getElementById('reading-what').value =
+            kinds.find(it => it.value.includes(arguments[0])).value;
+        """,
+        what);
+    browser.find("#reading-value").sendKeys(value);
+    browser.find("#reading-within").sendKeys(within, Keys.ENTER);
+    browser.await("document.getElementById('reading-value').value === ''");
   }
 
   @Test

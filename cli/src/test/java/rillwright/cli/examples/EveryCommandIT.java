@@ -38,6 +38,7 @@ class EveryCommandIT {
           "catalogue --format json",
           "help readings",
           "new --help",
+          "page --help",
           "solve fish-pond/pond.yaml --format html",
           "chart fish-pond/pond.yaml --power --to PICTURE",
           "weak-trial weak-fall/fall.yaml --calls 2 --seed 1");

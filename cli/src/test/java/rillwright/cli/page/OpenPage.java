@@ -6,9 +6,9 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
-import rillwright.cli.page.desk.Desk;
 import rillwright.cli.page.web.WebServer;
 
 /**
@@ -24,7 +24,7 @@ public record OpenPage(WebServer server, Path file, List<RuntimeException> defec
   /** The page of a file. */
   public static OpenPage of(Path file) throws IOException {
     List<RuntimeException> defects = new CopyOnWriteArrayList<>();
-    PageAnswers answers = new PageAnswers(Desk.open(file), defects::add);
+    Pages answers = Pages.of(Optional.of(file), file.toAbsolutePath().getParent(), defects::add);
     return new OpenPage(WebServer.open(answers, defects::add), file, defects);
   }
 

@@ -2,7 +2,9 @@ package rillwright.cli.command.page;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
@@ -15,8 +17,8 @@ import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.NoAnswer;
 import rillwright.cli.command.argument.StandardOptions;
 import rillwright.cli.command.output.ExitStatus;
-import rillwright.cli.page.PageAnswers;
-import rillwright.cli.page.desk.Desk;
+import rillwright.cli.command.talk.NewFile;
+import rillwright.cli.page.Pages;
 import rillwright.cli.page.web.WebServer;
 
 /** The project as a live page in the browser of this machine. */
@@ -31,6 +33,7 @@ import rillwright.cli.page.web.WebServer;
     footerHeading = "%nExamples:%n",
     footer = {
       "  rillwright page pond.yaml",
+      "  rillwright page                 a new job, by a form",
       "  rillwright page pond.yaml --print-address    prints the address, opens no browser",
       "",
       "Unsaved changes are kept in a draft beside the file (pond.yaml.draft) and offered again."
@@ -40,8 +43,13 @@ import rillwright.cli.page.web.WebServer;
 public final class PageCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The project file, YAML or JSON.")
-  private Path file;
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..1",
+      description =
+          "The project file, YAML or JSON. Without it, or where it is not there yet, the page asks"
+              + " about a new job and writes it.")
+  private Optional<Path> file = Optional.empty();
 
   @Option(
       names = "--print-address",
@@ -61,7 +69,8 @@ public final class PageCommand implements Callable<Integer> {
           defect.printStackTrace(err);
           err.flush();
         };
-    PageAnswers answers = new PageAnswers(Desk.open(file), defects);
+    Pages answers = Pages.of(file, Path.of("").toAbsolutePath(), defects);
+    file.filter(it -> !Files.exists(it)).ifPresent(it -> new NewFile(it).check());
     try (WebServer server = WebServer.open(answers, defects)) {
       out.println(server.address());
       out.flush();

@@ -21,7 +21,7 @@ import rillwright.solver.study.diagnosis.reading.Reading;
  * @param project as it is written
  * @param built the job that it describes
  */
-record WeakJob(Project project, AsBuilt built) {
+public record WeakJob(Project project, AsBuilt built) {
   /** Findings that say why nothing flows, the plainest first. */
   private static final List<String> REASONS =
       List.of(
@@ -37,7 +37,7 @@ record WeakJob(Project project, AsBuilt built) {
   /**
    * Refuses a job in which nothing flows as the file stands: all that was read is compared with it.
    */
-  void requireFlow() {
+  public void requireFlow() {
     if (built.isDry()) {
       throw new InvalidInput(
           project.places().whole(),
@@ -58,7 +58,7 @@ record WeakJob(Project project, AsBuilt built) {
   }
 
   /** Refuses a job at which nobody could see that it is weak. */
-  void requireCall(Visit visit) {
+  public void requireCall(Visit visit) {
     List<Measurand> read = visit.readings().stream().map(Reading::what).toList();
     if (!Scope.of(built, read).canBeWeak()) {
       throw new InvalidInput(
@@ -69,7 +69,7 @@ record WeakJob(Project project, AsBuilt built) {
   }
 
   /** What is wrong with a job, or with priors for it, where no cause explains anything. */
-  InvalidInput unexplained(Optional<Path> priors) {
+  public InvalidInput unexplained(Optional<Path> priors) {
     return new InvalidInput(
         priors.map(file -> Place.whole(file.toString())).orElse(project.places().whole()),
         "no cause with a prior above 0 takes a tenth off a fall of this job; give another cause a"

@@ -46,6 +46,11 @@ public final class Desk {
     return file.path();
   }
 
+  /** Its folder, beyond which nothing is read or written. */
+  public Path folder() {
+    return path().toAbsolutePath().normalize().getParent();
+  }
+
   /** Which state this is. */
   public synchronized int number() {
     return number;
@@ -171,6 +176,16 @@ public final class Desk {
       file.forgetDraft();
       number++;
     }
+  }
+
+  /**
+   * Puts a data sheet beside the project, to be named by it.
+   *
+   * @return how the project names it
+   * @throws rillwright.cli.file.fault.InvalidInput if another file lies there
+   */
+  public synchronized String putSheet(String name, String text) {
+    return file.putBeside("pumps", name + ".csv", text);
   }
 
   private void look() {

@@ -126,6 +126,31 @@ final class JobFile {
     }
   }
 
+  /**
+   * Puts a file into a folder beside it, where none lies under its name.
+   *
+   * @return where it lies, from the file's folder on
+   * @throws InvalidInput if another file lies there, the name is none, or it cannot be written
+   */
+  String putBeside(String folder, String name, String text) {
+    if (!name.matches("[A-Za-z0-9][A-Za-z0-9 ._-]{0,60}")) {
+      throw wrong("a data sheet's name has letters, digits, blanks, dots and dashes");
+    }
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    Path target = path.resolveSibling(folder).resolve(name);
+    try {
+      Files.createDirectories(target.getParent());
+      if (!Files.exists(target)) {
+        whole(target, bytes);
+      } else if (!Arrays.equals(Files.readAllBytes(target), bytes)) {
+        throw wrong("another data sheet is there already under the name " + folder + "/" + name);
+      }
+    } catch (IOException e) {
+      throw wrong("the data sheet cannot be written beside the project");
+    }
+    return folder + "/" + name;
+  }
+
   private Path beside(String ending) {
     return path.resolveSibling(path.getFileName() + ending);
   }

@@ -18,6 +18,9 @@ public interface Panel {
   /** What it asks for, as fields of a form; nothing unless it says otherwise. */
   default void form(Project project, Html html) {}
 
+  /** Forms of their own that belong to it; none unless it says otherwise. */
+  default void besides(Project project, Html html) {}
+
   /**
    * Its answer as HTML.
    *

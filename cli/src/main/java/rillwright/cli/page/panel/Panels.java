@@ -1,5 +1,6 @@
 package rillwright.cli.page.panel;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,19 +29,23 @@ public final class Panels {
   /**
    * All of them.
    *
+   * @param folder that of the project
    * @param defects receives what should never happen
    */
-  public Panels(Consumer<RuntimeException> defects) {
+  public Panels(Path folder, Consumer<RuntimeException> defects) {
     this.defects = defects;
     this.panels =
         List.of(
             new FiguresPanel(),
             new DutyPanel(),
+            new PumpsPanel(folder),
             new PipesPanel(),
             new BalancePanel(),
             new MendPanel(),
             new StreamPanel(),
             new OddsPanel(),
+            new WeakPanel(),
+            new SheetPanel(),
             new CheckPanel(),
             new PicturePanel());
   }
@@ -55,9 +60,21 @@ public final class Panels {
       html.open("form", "class", "row", "data-panel", panel.name());
       panel.form(project, html);
       html.leaf("button", "Ask").close();
+      html.open("div", "id", "besides-" + panel.name());
+      panel.besides(project, html);
+      html.close();
       html.leaf("div", "", "id", "answer-" + panel.name(), "class", "answer").close();
     }
     html.close();
+  }
+
+  /** What belongs to panels and changes with the job, to take the place of what is there. */
+  public void printBesides(Project project, Html html) {
+    for (Panel panel : panels) {
+      html.open("div", "id", "besides-" + panel.name());
+      panel.besides(project, html);
+      html.close();
+    }
   }
 
   /** Asks a panel: its answer, or how far it has come. */

@@ -43,7 +43,7 @@ record Item(
         values.stream()
             .filter(value -> !value.field().equals("kind"))
             .limit(SHOWN)
-            .map(value -> named(value) + value.text())
+            .map(value -> (value.field().equals(name) ? "" : named(value)) + value.text())
             .collect(Collectors.joining(", "));
     return kind == Kind.POINT ? definition + (said.isEmpty() ? "" : ", " + said) : said;
   }

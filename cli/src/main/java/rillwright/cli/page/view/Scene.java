@@ -48,15 +48,17 @@ public record Scene(
     Html html = new Html();
     FaultPlaces faults = FaultPlaces.of(desk.now().tree(), desk.faults());
     BarView.print(desk, faults, now.project().show(), html);
-    html.made(placed ? "<div class=\"see\">" : "");
+    html.made(placed ? "<div class=\"bench\"><div class=\"see\">" : "");
     figures(now, false, html);
     html.made(placed ? "</div><div class=\"do\">" : "");
     TryView.print(now, html);
     desk.now().tree().ifPresent(tree -> FieldsView.print(tree, faults, book, html));
+    html.made(placed ? "</div></div>" : "");
     if (placed) {
       panels.print(now.project(), html);
+    } else {
+      panels.printBesides(now.project(), html);
     }
-    html.made(placed ? "</div>" : "");
     return html.done();
   }
 
@@ -70,7 +72,11 @@ public record Scene(
 
   private void figures(Outcome now, boolean tried, Html html) {
     html.open("section", "id", "drawing", "aria-label", "Long section");
-    html.made(Drawing.of(now.section(), widthPx)).close();
+    html.made(Drawing.of(now.section(), widthPx));
+    if (now.solved().isPresent()) {
+      html.leaf("p", "Dashed: the head line while running.", "class", "quiet");
+    }
+    html.close();
     FallsView.print(now, html);
     ChangedView.print(desk.saved().project().map(this::outcome), now, tried, html);
     html.open("section", "id", "curves").leaf("h2", "Operating point");

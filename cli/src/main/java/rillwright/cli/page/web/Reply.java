@@ -38,6 +38,11 @@ public record Reply(int status, String type, String rules, Body body) {
     }
   }
 
+  /** Its content as text. */
+  public String text() {
+    return new String(body.bytes(), StandardCharsets.UTF_8);
+  }
+
   /** A page, or pieces of it. */
   public static Reply html(String html) {
     return of(DONE, HTML, LIVE, html);

@@ -1,0 +1,160 @@
+package rillwright.cli.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rillwright.cli.examples.ExampleFolders;
+
+/** What the page writes: no more than was changed, and nothing that was not asked for. */
+class EditedByPageTest {
+  @TempDir private Path folder;
+  private int number;
+
+  private Knock.Answer post(OpenPage page, String form) throws IOException {
+    URI at = page.address();
+    Knock.Answer answer = Knock.post(at, "do", form + "&seen=" + number).send(at.getPort());
+    assertEquals(200, answer.status());
+    number = Integer.parseInt(answer.body().replaceAll("(?s).*data-number=\"(\\d+)\".*", "$1"));
+    return answer;
+  }
+
+  private static String coded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+
+  static List<Path> examples() {
+    return ExampleFolders.projects();
+  }
+
+  /** The title is changed, since every example has one; what differs is the title's line. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("examples")
+  void anExampleOpenedChangedAndSavedDiffersInThatValueAlone(Path example) throws IOException {
+    String before = Files.readString(example);
+    try (OpenPage page =
+        OpenPage.ofExample(Path.of("../examples").relativize(example).toString(), folder)) {
+      post(page, "do=set&at=title&value=" + coded("Another: title"));
+      post(page, "do=save");
+      List<String> now = Files.readString(page.file()).lines().toList();
+      List<String> was = before.lines().toList();
+      assertEquals(was.size(), now.size());
+      for (int i = 0; i < was.size(); i++) {
+        String line = was.get(i);
+        boolean isTitle = line.startsWith("title:");
+        assertTrue(isTitle ? now.get(i).contains("Another: title") : now.get(i).equals(line), line);
+      }
+      assertEquals(before, Files.readString(folder.resolve(example.getFileName() + ".previous")));
+    }
+  }
+
+  @Test
+  void piecesAreAddedMovedRenamedAndTakenAwayAndAllIsUndone() throws IOException {
+    try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
+      String before = Files.readString(page.file());
+      post(page, "do=add-point&kind=fall&name=third+fall");
+      post(page, "do=add-line&name=third&from=split&to=third+fall");
+      post(page, "do=add-part&kind=valve&at=lines.third");
+      post(page, "do=move-up&at=lines.third.valve&value=2");
+      post(page, "do=rename&at=points.split&name=branch");
+      String body = post(page, "do=remove&at=lines.supply.gauge").body();
+      assertFalse(body.contains("class=\"fault\""), body);
+      assertTrue(body.contains("data-point=\"third fall\""), body);
+      String draft = Files.readString(folder.resolve("falls.yaml.draft"));
+      assertTrue(draft.contains("from: branch"), draft);
+      for (int i = 0; i < 6; i++) {
+        post(page, "do=undo");
+      }
+      assertFalse(Files.exists(folder.resolve("falls.yaml.draft")), "nothing is unsaved");
+      for (int i = 0; i < 6; i++) {
+        post(page, "do=redo");
+      }
+      assertEquals(draft, Files.readString(folder.resolve("falls.yaml.draft")));
+      assertEquals(before, Files.readString(page.file()));
+      assertEquals(List.of(), page.defects());
+    }
+  }
+
+  @Test
+  void whatIsNotSavedIsOfferedAgain() throws IOException {
+    Path draft = folder.resolve("falls.yaml.draft");
+    try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
+      post(page, "do=set&at=title&value=Kept");
+    }
+    long ended = ProcessHandle.current().pid() == 1 ? 2 : 999_999_999;
+    Files.writeString(
+        draft, Files.readString(draft).replaceFirst("process \\d+", "process " + ended));
+    number = 0;
+    try (OpenPage page = OpenPage.of(folder.resolve("falls.yaml"))) {
+      String shown = Knock.look(page.address(), "").send(page.address().getPort()).body();
+      assertTrue(shown.contains("take-up-draft"), shown);
+      assertTrue(post(page, "do=take-up-draft").body().contains("<h1>Kept</h1>"));
+    }
+  }
+
+  @Test
+  void twoPagesOnOneFileNoticeEachOther() throws IOException {
+    try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
+      post(page, "do=set&at=title&value=Kept");
+      long other =
+          ProcessHandle.allProcesses()
+              .filter(it -> it.isAlive() && it.pid() != ProcessHandle.current().pid())
+              .findFirst()
+              .orElseThrow()
+              .pid();
+      Path draft = folder.resolve("falls.yaml.draft");
+      Files.writeString(
+          draft, Files.readString(draft).replaceFirst("process \\d+", "process " + other));
+      String shown = Knock.look(page.address(), "").send(page.address().getPort()).body();
+      assertTrue(shown.contains("Another page has unsaved changes"), shown);
+    }
+  }
+
+  @Test
+  void aPageThatHasNotSeenTheLastChangeIsRefused() throws IOException {
+    try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
+      post(page, "do=set&at=title&value=First");
+      number = 0;
+      String body = post(page, "do=set&at=title&value=Second").body();
+      assertTrue(body.contains("another page has changed the job meanwhile"), body);
+      assertTrue(body.contains("<h1>First</h1>"), body);
+    }
+  }
+
+  @Test
+  void aDroppedSheetIsTriedAndTakenWithoutTouchingOthers() throws IOException {
+    try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
+      URI at = page.address();
+      String sheet = coded("flow [gph],head [ft],power [W]\n0,30,500\n3000,24,600\n6000,6,650\n");
+      Knock.Answer asked =
+          Knock.post(at, "ask", "panel=pumps&from=&sheet%3AD-77=" + sheet).send(at.getPort());
+      String answer = asked.body();
+      for (int i = 0; i < 100 && answer.contains("data-working"); i++) {
+        answer = Knock.look(at, "work?panel=pumps").send(at.getPort()).body();
+      }
+      assertTrue(answer.contains("Take D-77"), answer);
+      assertFalse(Files.exists(folder.resolve("pumps/D-77.csv")));
+      String taken =
+          post(page, "do=take-sheet&at=lines.supply&value=D-77&sheet%3AD-77=" + sheet).body();
+      assertFalse(taken.contains("class=\"fault\""), taken);
+      assertTrue(Files.exists(folder.resolve("pumps/D-77.csv")));
+      String refused =
+          post(page, "do=take-sheet&at=lines.supply&value=P-180&sheet%3AP-180=" + sheet).body();
+      assertTrue(refused.contains("another data sheet is there already"), refused);
+      String outside =
+          post(page, "do=take-sheet&at=lines.supply&value=..%2FX&sheet%3A..%2FX=" + sheet).body();
+      assertTrue(outside.contains("letters, digits"), outside);
+    }
+  }
+}
