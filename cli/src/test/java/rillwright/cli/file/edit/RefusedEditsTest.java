@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.file.fault.InvalidInput;
 
 /** What cannot be edited is refused in one message. All data is invented. */
@@ -48,5 +49,22 @@ class RefusedEditsTest {
     InvalidInput refused = assertThrows(InvalidInput.class, () -> edit.apply(of(POND)));
     assertEquals(1, refused.faults().size());
     assertTrue(refused.getMessage().contains(message), refused.getMessage());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "points: &all {pond: {level: 0 ft}}",
+        "points: {pond: *all}",
+        "? points\n: {pond: {level: 0 ft}}\n? lines\n: {}\n",
+        "points: {\"pond\"   : {level: 0 ft}"
+      })
+  void whatCannotBeWrittenIntoIsRefusedOrRight(String text) {
+    try {
+      EditedText edited = of(text).set("points.pond.level=1 ft");
+      assertEquals(text.replace("0 ft", "1 ft"), edited.text());
+    } catch (InvalidInput refused) {
+      assertEquals(1, refused.faults().size());
+    }
   }
 }
