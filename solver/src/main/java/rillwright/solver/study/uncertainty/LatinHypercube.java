@@ -10,7 +10,7 @@ import java.util.Random;
  * for selecting values of input variables in the analysis of output from a computer code",
  * Technometrics 21(2), 239–245.
  */
-final class LatinHypercube {
+public final class LatinHypercube {
   /** {@code chances[i][j]}, dimensionless, above 0 and below 1, of quantity i in sample j. */
   private final double[][] chances;
 
@@ -24,7 +24,7 @@ final class LatinHypercube {
    * @param seed the same seed gives the same samples, on every machine: the generator's sequence is
    *     part of the specification of {@link Random}
    */
-  static LatinHypercube draw(int quantities, int samples, long seed) {
+  public static LatinHypercube draw(int quantities, int samples, long seed) {
     Random lot = new Random(seed);
     double[][] chances = new double[quantities][samples];
     for (double[] of : chances) {
@@ -46,7 +46,7 @@ final class LatinHypercube {
   }
 
   /** The chance at which a sample takes a quantity. */
-  double chance(int quantity, int sample) {
+  public double chance(int quantity, int sample) {
     return chances[quantity][sample];
   }
 }

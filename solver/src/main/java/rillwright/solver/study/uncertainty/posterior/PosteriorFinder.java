@@ -1,0 +1,298 @@
+package rillwright.solver.study.uncertainty.posterior;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import rillwright.solver.progress.Progress;
+import rillwright.solver.progress.Steps;
+import rillwright.solver.study.uncertainty.Distribution;
+import rillwright.solver.study.uncertainty.LatinHypercube;
+import rillwright.solver.study.uncertainty.OneOf;
+
+/**
+ * Finds what is known of unknowns once something was read.
+ *
+ * <p><b>Method.</b> A Latin hypercube of the unknowns is worked out; a stand-in is fitted to it,
+ * draws are taken from what the stand-in makes of the readings, these are worked out too and the
+ * stand-in fitted anew, until it holds near what was read. The last draws are weighted by the
+ * model's likelihood over the stand-in's, so that the answer is the model's, whatever the stand-in
+ * misses (importance sampling). Unknowns that are one of some values are taken at each of them in
+ * turn, weighted by their evidence.
+ */
+public final class PosteriorFinder {
+  private static final int FIRST = 500;
+  private static final int IN_A_ROUND = 400;
+  private static final int MOST_ROUNDS = 4;
+
+  /** The stand-in holds when weighted draws are as good as this share of unweighted ones. */
+  private static final double HOLDS = 0.6;
+
+  private static final int MOST_CHOICES = 40;
+  private static final int NEWTON_STEPS = 4;
+  private static final double NUDGE = 1e-3;
+
+  private final List<Distribution> unknowns;
+  private final Model model;
+  private final List<Evidence> evidence;
+  private final long seed;
+  private final Steps steps;
+  private final int last;
+
+  private PosteriorFinder(
+      List<Distribution> unknowns,
+      Model model,
+      List<Evidence> evidence,
+      long seed,
+      int choices,
+      Progress progress) {
+    this.unknowns = unknowns;
+    this.model = model;
+    this.evidence = evidence;
+    this.seed = seed;
+    this.last = Math.max(300, (unknowns.size() <= 4 ? 4000 : 2000) / choices);
+    this.steps = new Steps(progress, choices * (FIRST + MOST_ROUNDS * IN_A_ROUND + last));
+  }
+
+  /**
+   * What is known.
+   *
+   * @param unknowns before anything was read, one or more
+   * @param model what comes of values
+   * @param evidence what was read, in the order of the model's outcome; may be none
+   * @param seed of the draws; the same seed gives the same answer
+   * @return empty if nothing that is possible makes what was read
+   * @throws IllegalArgumentException if the unknowns that are one of some values have too many of
+   *     them together
+   */
+  public static Optional<Posterior> find(
+      List<Distribution> unknowns,
+      Model model,
+      List<Evidence> evidence,
+      long seed,
+      Progress progress) {
+    List<int[]> choices = choices(unknowns);
+    PosteriorFinder finder =
+        new PosteriorFinder(unknowns, model, evidence, seed, choices.size(), progress);
+    List<Found> found = choices.stream().map(finder::inChoice).flatMap(Optional::stream).toList();
+    double highest = found.stream().mapToDouble(Found::logEvidence).max().orElse(0);
+    List<Posterior.Draw> draws = new ArrayList<>();
+    for (Found one : found) {
+      double share = Math.exp(one.logEvidence() - highest);
+      one.posterior().draws().stream()
+          .map(d -> new Posterior.Draw(d.weight() * share, d.values(), d.outcome()))
+          .forEach(draws::add);
+    }
+    double least = found.stream().mapToDouble(one -> one.posterior().chiSquare()).min().orElse(0);
+    return draws.isEmpty() ? Optional.empty() : Optional.of(new Posterior(draws, least));
+  }
+
+  /** Draws of one choice of values, their weights with a sum of 1, and how likely it makes all. */
+  private record Found(Posterior posterior, double logEvidence) {}
+
+  /** For each unknown which of its values is taken, in all ways; -1 of those that may be any. */
+  private static List<int[]> choices(List<Distribution> unknowns) {
+    List<int[]> choices = new ArrayList<>();
+    choices.add(new int[0]);
+    for (Distribution unknown : unknowns) {
+      int first = unknown instanceof OneOf ? 0 : -1;
+      int end = unknown instanceof OneOf one ? one.values().size() : 0;
+      List<int[]> longer = new ArrayList<>();
+      for (int[] choice : choices) {
+        for (int i = first; i < end; i++) {
+          int[] more = Arrays.copyOf(choice, choice.length + 1);
+          more[choice.length] = i;
+          longer.add(more);
+        }
+      }
+      choices = longer;
+      if (choices.size() > MOST_CHOICES) {
+        throw new IllegalArgumentException("more than " + MOST_CHOICES + " choices of values");
+      }
+    }
+    return choices;
+  }
+
+  private Optional<Found> inChoice(int[] choice) {
+    List<Marginal> marginals = new ArrayList<>();
+    for (int i = 0; i < choice.length; i++) {
+      double all = unknowns.get(i) instanceof OneOf one ? one.values().size() : 1;
+      double from = Math.max(0, choice[i]) / all;
+      double middle = from + 0.5 / all;
+      marginals.add(
+          choice[i] < 0
+              ? new Marginal(unknowns.get(i), 0, 1)
+              : new Marginal(unknowns.get(i), middle, middle));
+    }
+    return new Search(marginals).find();
+  }
+
+  /** The search with some unknowns at one value each. */
+  private final class Search {
+    private final List<Marginal> marginals;
+    private final List<Sample> samples = new ArrayList<>();
+
+    Search(List<Marginal> marginals) {
+      this.marginals = marginals;
+    }
+
+    Optional<Found> find() {
+      int first = evidence.isEmpty() ? last : FIRST;
+      samples.addAll(workOut(hypercube(first)));
+      if (samples.stream().allMatch(it -> Double.isInfinite(it.misfit(evidence)))) {
+        return Optional.empty();
+      }
+      if (evidence.isEmpty()) {
+        return Optional.of(found(samples, it -> 0, 0));
+      }
+      Stand stand = Stand.of(marginals, evidence, samples);
+      for (int round = 1; round <= MOST_ROUNDS; round++) {
+        Annealing annealing = anneal(stand, 1000, round);
+        double[][] drawn = Arrays.stream(annealing.draws(), 0, IN_A_ROUND).toArray(double[][]::new);
+        List<Sample> more = workOut(drawn);
+        samples.addAll(more);
+        double held = more.isEmpty() ? 0 : Annealing.keptOf(weights(more, stand));
+        stand = Stand.of(marginals, evidence, samples);
+        if (held > HOLDS) {
+          break;
+        }
+      }
+      Annealing annealing = anneal(stand, last, 0);
+      List<Sample> end = workOut(annealing.draws());
+      samples.addAll(end);
+      Stand standing = stand;
+      Found found = found(end, it -> logWeight(it, standing), annealing.logEvidence());
+      return Optional.of(found).filter(it -> !it.posterior().draws().isEmpty());
+    }
+
+    private Annealing anneal(Stand stand, int count, int round) {
+      return Annealing.run(marginals.size(), count, stand::logLikelihood, seed + round);
+    }
+
+    private double[][] hypercube(int count) {
+      LatinHypercube cube = LatinHypercube.draw(marginals.size(), count, seed);
+      double[][] deviates = new double[count][marginals.size()];
+      for (int i = 0; i < count; i++) {
+        for (int j = 0; j < marginals.size(); j++) {
+          deviates[i][j] = Marginal.deviateOf(cube.chance(j, i));
+        }
+      }
+      return deviates;
+    }
+
+    private List<Sample> workOut(double[][] deviates) {
+      steps.done(0);
+      List<Sample> done =
+          Stream.of(deviates).parallel().map(this::sample).flatMap(Optional::stream).toList();
+      steps.done(deviates.length);
+      return done;
+    }
+
+    private Optional<Sample> sample(double[] deviates) {
+      double[] values =
+          IntStream.range(0, deviates.length)
+              .mapToDouble(j -> marginals.get(j).at(deviates[j]))
+              .toArray();
+      return model.with(values).map(outcome -> new Sample(deviates, values, outcome));
+    }
+
+    private double logWeight(Sample sample, Stand stand) {
+      return sample.logLikelihood(evidence) - stand.logLikelihood(sample.deviates());
+    }
+
+    private double[] weights(List<Sample> drawn, Stand stand) {
+      double[] logs = drawn.stream().mapToDouble(it -> logWeight(it, stand)).toArray();
+      double highest = Arrays.stream(logs).max().orElse(0);
+      return Arrays.stream(logs)
+          .map(log -> Double.isInfinite(highest) ? 0 : Math.exp(log - highest))
+          .toArray();
+    }
+
+    private Found found(
+        List<Sample> drawn, java.util.function.ToDoubleFunction<Sample> log, double logEvidence) {
+      double[] logs = drawn.stream().mapToDouble(log).toArray();
+      double highest = Arrays.stream(logs).max().orElse(Double.NEGATIVE_INFINITY);
+      if (Double.isInfinite(highest)) {
+        return new Found(new Posterior(List.of(), Double.POSITIVE_INFINITY), highest);
+      }
+      double sum = Arrays.stream(logs).map(it -> Math.exp(it - highest)).sum();
+      List<Posterior.Draw> draws = new ArrayList<>();
+      for (int i = 0; i < logs.length; i++) {
+        Sample sample = drawn.get(i);
+        draws.add(
+            new Posterior.Draw(
+                Math.exp(logs[i] - highest) / sum,
+                boxed(sample.values()),
+                boxed(sample.outcome())));
+      }
+      double mean = highest + Math.log(sum / logs.length);
+      return new Found(new Posterior(draws, leastMisfit()), logEvidence + mean);
+    }
+
+    private static List<Double> boxed(double[] values) {
+      return Arrays.stream(values).boxed().toList();
+    }
+
+    /** The least of the squared deviations, by Gauss–Newton steps from the best sample. */
+    private double leastMisfit() {
+      if (evidence.isEmpty()) {
+        return 0;
+      }
+      Sample best = samples.get(0);
+      for (Sample sample : samples) {
+        best = squares(sample) < squares(best) ? sample : best;
+      }
+      Stand stand = Stand.of(marginals, evidence, samples);
+      for (int step = 0; step < NEWTON_STEPS; step++) {
+        Optional<Sample> next = sample(newton(best, stand));
+        if (next.isEmpty() || !(squares(next.get()) < squares(best))) {
+          break;
+        }
+        best = next.get();
+      }
+      return squares(best);
+    }
+
+    private double squares(Sample sample) {
+      return sample.misfit(evidence) + sample.farness();
+    }
+
+    private double[] newton(Sample from, Stand stand) {
+      int size = marginals.size();
+      double[][] slopes = new double[size][];
+      for (int j = 0; j < size; j++) {
+        double[] up = from.deviates().clone();
+        double[] down = from.deviates().clone();
+        up[j] += NUDGE;
+        down[j] -= NUDGE;
+        double[] high = stand.predict(up);
+        double[] low = stand.predict(down);
+        slopes[j] = new double[high.length];
+        for (int r = 0; r < high.length; r++) {
+          double deviation = evidence.get(r).deviationAt().applyAsDouble(from.outcome()[r]);
+          slopes[j][r] = (high[r] - low[r]) / (2 * NUDGE * deviation);
+        }
+      }
+      double[][] matrix = new double[size][size];
+      double[] right = new double[size];
+      for (int j = 0; j < size; j++) {
+        right[j] = -from.deviates()[j];
+        for (int r = 0; r < evidence.size(); r++) {
+          right[j] += slopes[j][r] * evidence.get(r).deviations(from.outcome()[r]);
+          for (int k = 0; k <= j; k++) {
+            matrix[j][k] += slopes[j][r] * slopes[k][r];
+          }
+        }
+        matrix[j][j] += 1;
+      }
+      double[] step = Factor.of(matrix).solve(right);
+      double[] next = new double[size];
+      for (int j = 0; j < size; j++) {
+        next[j] = from.deviates()[j] + step[j];
+      }
+      return next;
+    }
+  }
+}
