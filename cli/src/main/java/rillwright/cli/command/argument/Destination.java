@@ -1,74 +1,21 @@
 package rillwright.cli.command.argument;
 
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
-import rillwright.cli.command.output.InputFiles;
-import rillwright.cli.command.output.OutputFile;
-import rillwright.cli.report.page.Page;
-import rillwright.cli.report.page.html.HtmlPage;
-import rillwright.cli.report.page.terminal.Ink;
-import rillwright.cli.report.page.terminal.TerminalPage;
-import rillwright.curves.wording.PlainText;
 
 /** Where an answer goes: standard output or a file. */
-public class Destination {
-  @Spec(Spec.Target.MIXEE)
-  private CommandSpec command;
-
+public class Destination extends Output {
   @Option(names = "--to", paramLabel = "OUTPUT", description = "Writes the answer to this file.")
   private Optional<Path> to = Optional.empty();
-
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
 
   /** The file to write, if it is not standard output. */
   public final Optional<Path> to() {
     return to;
   }
 
-  /**
-   * Refuses what cannot or must not be written, before anything is computed.
-   *
-   * @param inputs what must not be written over
-   */
-  public void check(InputFiles inputs) {
-    file().ifPresent(file -> file.check(inputs));
-  }
-
-  private Optional<OutputFile> file() {
-    return to.map(path -> new OutputFile(path, "report"));
-  }
-
-  /** Hands over a page, as HTML or as text. */
-  public final void print(Page page, Format format) {
-    Ink ink = to.isPresent() ? Ink.PLAIN : Ink.ofTerminal();
-    print(format == Format.HTML ? HtmlPage.of(page, command.name()) : TerminalPage.of(page, ink));
-  }
-
-  /** Hands over an answer. */
-  public final void print(String answer) {
-    PrintWriter out = command.commandLine().getOut();
-    file()
-        .ifPresentOrElse(
-            file -> {
-              file.write(answer.getBytes(StandardCharsets.UTF_8));
-              written(file);
-            },
-            () -> out.print(answer));
-    out.flush();
-  }
-
-  /** Says that a file is written. */
-  public final void written(OutputFile file) {
-    PrintWriter out = command.commandLine().getOut();
-    out.println("Written: " + PlainText.harmless(file.path().toString()));
-    out.flush();
+  @Override
+  final Optional<Path> answerTo() {
+    return to;
   }
 }

@@ -189,7 +189,8 @@ public final class Fields {
       String field, Measure measure, Range range, Optional<Quantity> catalogued) {
     return findNode(field).filter(Value::isCatalogue).isEmpty()
         ? find(field, measure, range)
-        : OptionalDouble.of(valueOf(field, (Scalar) findNode(field).get()).of(catalogued, range));
+        : OptionalDouble.of(
+            valueOf(field, (Scalar) findNode(field).get()).of(catalogued, measure, range));
   }
 
   /** The middle of a field's quantity, in base units, or what is usual without the field. */

@@ -1,7 +1,9 @@
 package rillwright.cli.file.field;
 
+import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Quantity;
 import rillwright.cli.file.quantity.Range;
+import rillwright.cli.file.quantity.WrittenUnit;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.solver.study.uncertainty.Distribution;
 
@@ -12,11 +14,18 @@ import rillwright.solver.study.uncertainty.Distribution;
  * @param written the piece of the file that says it
  * @param quantity its middle and spread, in base units
  * @param range what is valid
+ * @param measure what it measures
  */
-public record Uncertain(String what, Scalar written, Quantity quantity, Range range) {
+public record Uncertain(
+    String what, Scalar written, Quantity quantity, Range range, Measure measure) {
 
   /** What is known of it, cut off at what is valid. */
   public Distribution distribution() {
     return quantity.spread().about(quantity.middle(), range).orElseThrow();
+  }
+
+  /** The unit in which it is written. */
+  public WrittenUnit unit() {
+    return WrittenUnit.of(written.text(), measure);
   }
 }

@@ -33,7 +33,7 @@ record Value(String name, Scalar scalar, Ledger ledger) {
     try {
       Quantity quantity = QuantityReader.read(scalar.text(), ledger.shown(measure), range);
       if (!quantity.isExact()) {
-        ledger.remember(new Uncertain(name, scalar, quantity, range));
+        ledger.remember(new Uncertain(name, scalar, quantity, range, measure));
       }
       return quantity;
     } catch (NotAQuantity e) {
@@ -48,7 +48,7 @@ record Value(String name, Scalar scalar, Ledger ledger) {
   }
 
   /** The middle of what the catalogue knows; a stand-in if it knows nothing. */
-  double of(Optional<Quantity> catalogued, Range range) {
+  double of(Optional<Quantity> catalogued, Measure measure, Range range) {
     OptionalDouble drawn = ledger.drawnFor(scalar);
     if (drawn.isPresent()) {
       return drawn.getAsDouble();
@@ -58,7 +58,7 @@ record Value(String name, Scalar scalar, Ledger ledger) {
     }
     catalogued
         .filter(quantity -> !quantity.isExact())
-        .ifPresent(known -> ledger.remember(new Uncertain(name, scalar, known, range)));
+        .ifPresent(known -> ledger.remember(new Uncertain(name, scalar, known, range, measure)));
     return catalogued.map(Quantity::middle).orElse(range.standIn());
   }
 

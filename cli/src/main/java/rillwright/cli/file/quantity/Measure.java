@@ -232,6 +232,21 @@ public final class Measure {
     return Optional.empty();
   }
 
+  /** The unit that a text ends with; the usual one where it ends with none of them. */
+  Scale endOf(String text) {
+    Scale found = scales.get(0);
+    int longest = 0;
+    for (Scale scale : scales) {
+      int before = text.length() - scale.symbol().length() - 1;
+      boolean ends = text.endsWith(scale.symbol()) && before >= 0;
+      if (ends && scale.symbol().length() > longest && !Character.isLetter(text.charAt(before))) {
+        found = scale;
+        longest = scale.symbol().length();
+      }
+    }
+    return found;
+  }
+
   /** The units to offer in messages, the usual one first. */
   List<String> symbols() {
     return scales.stream().limit(offered).map(Scale::symbol).filter(s -> !s.isEmpty()).toList();

@@ -26,6 +26,7 @@ public final class Answers {
           OddsJson.SHAPE,
           CasesJson.ODDS,
           WeakJson.SHAPE,
+          AsbuiltJson.SHAPE,
           CausesJson.SHAPE,
           CompareJson.SHAPE,
           PumpJson.SHAPE,

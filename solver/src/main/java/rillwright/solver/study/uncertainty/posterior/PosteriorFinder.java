@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rillwright.solver.progress.Progress;
@@ -23,8 +24,9 @@ import rillwright.solver.study.uncertainty.OneOf;
  * turn, weighted by their evidence.
  */
 public final class PosteriorFinder {
-  private static final int FIRST = 500;
-  private static final int IN_A_ROUND = 400;
+  private static final int FIRST = 600;
+  private static final int FEWEST = 300;
+  private static final int IN_A_ROUND = 250;
   private static final int MOST_ROUNDS = 4;
 
   /** The stand-in holds when weighted draws are as good as this share of unweighted ones. */
@@ -39,6 +41,7 @@ public final class PosteriorFinder {
   private final List<Evidence> evidence;
   private final long seed;
   private final Steps steps;
+  private final int first;
   private final int last;
 
   private PosteriorFinder(
@@ -52,8 +55,9 @@ public final class PosteriorFinder {
     this.model = model;
     this.evidence = evidence;
     this.seed = seed;
-    this.last = Math.max(300, (unknowns.size() <= 4 ? 4000 : 2000) / choices);
-    this.steps = new Steps(progress, choices * (FIRST + MOST_ROUNDS * IN_A_ROUND + last));
+    this.first = Math.max(FEWEST, FIRST / choices);
+    this.last = Math.max(FEWEST, (unknowns.size() <= 4 ? 3000 : 1000) / choices);
+    this.steps = new Steps(progress, choices * (first + MOST_ROUNDS * IN_A_ROUND + last));
   }
 
   /**
@@ -63,11 +67,11 @@ public final class PosteriorFinder {
    * @param model what comes of values
    * @param evidence what was read, in the order of the model's outcome; may be none
    * @param seed of the draws; the same seed gives the same answer
-   * @return empty if nothing that is possible makes what was read
+   * @return what is known before anything was read, and after
    * @throws IllegalArgumentException if the unknowns that are one of some values have too many of
    *     them together
    */
-  public static Optional<Posterior> find(
+  public static Learnt find(
       List<Distribution> unknowns,
       Model model,
       List<Evidence> evidence,
@@ -76,21 +80,34 @@ public final class PosteriorFinder {
     List<int[]> choices = choices(unknowns);
     PosteriorFinder finder =
         new PosteriorFinder(unknowns, model, evidence, seed, choices.size(), progress);
-    List<Found> found = choices.stream().map(finder::inChoice).flatMap(Optional::stream).toList();
+    List<Search> searches = choices.stream().map(finder::inChoice).toList();
+    List<Found> found = searches.stream().map(Search::find).flatMap(Optional::stream).toList();
     double highest = found.stream().mapToDouble(Found::logEvidence).max().orElse(0);
-    List<Posterior.Draw> draws = new ArrayList<>();
+    double least = found.stream().mapToDouble(Found::chiSquare).min().orElse(0);
+    List<Posterior.Draw> after = new ArrayList<>();
     for (Found one : found) {
       double share = Math.exp(one.logEvidence() - highest);
-      one.posterior().draws().stream()
+      one.draws().stream()
           .map(d -> new Posterior.Draw(d.weight() * share, d.values(), d.outcome()))
-          .forEach(draws::add);
+          .forEach(after::add);
     }
-    double least = found.stream().mapToDouble(one -> one.posterior().chiSquare()).min().orElse(0);
-    return draws.isEmpty() ? Optional.empty() : Optional.of(new Posterior(draws, least));
+    List<Posterior.Draw> before =
+        searches.stream().flatMap(search -> search.before().stream()).toList();
+    return new Learnt(
+        new Posterior(before, 0),
+        after.isEmpty() ? Optional.empty() : Optional.of(new Posterior(after, least)));
   }
 
+  /**
+   * What is known of unknowns and of what comes of them.
+   *
+   * @param before anything was read
+   * @param after what was read; empty if nothing that is possible makes it
+   */
+  public record Learnt(Posterior before, Optional<Posterior> after) {}
+
   /** Draws of one choice of values, their weights with a sum of 1, and how likely it makes all. */
-  private record Found(Posterior posterior, double logEvidence) {}
+  private record Found(List<Posterior.Draw> draws, double logEvidence, double chiSquare) {}
 
   /** For each unknown which of its values is taken, in all ways; -1 of those that may be any. */
   private static List<int[]> choices(List<Distribution> unknowns) {
@@ -115,7 +132,7 @@ public final class PosteriorFinder {
     return choices;
   }
 
-  private Optional<Found> inChoice(int[] choice) {
+  private Search inChoice(int[] choice) {
     List<Marginal> marginals = new ArrayList<>();
     for (int i = 0; i < choice.length; i++) {
       double all = unknowns.get(i) instanceof OneOf one ? one.values().size() : 1;
@@ -126,21 +143,29 @@ public final class PosteriorFinder {
               ? new Marginal(unknowns.get(i), 0, 1)
               : new Marginal(unknowns.get(i), middle, middle));
     }
-    return new Search(marginals).find();
+    return new Search(marginals);
   }
 
   /** The search with some unknowns at one value each. */
   private final class Search {
     private final List<Marginal> marginals;
     private final List<Sample> samples = new ArrayList<>();
+    private final int known;
 
     Search(List<Marginal> marginals) {
       this.marginals = marginals;
+      samples.addAll(workOut(hypercube(evidence.isEmpty() ? last : first)));
+      this.known = samples.size();
+    }
+
+    /** Before anything was read. */
+    List<Posterior.Draw> before() {
+      return samples.subList(0, known).stream()
+          .map(it -> new Posterior.Draw(1, boxed(it.values()), boxed(it.outcome())))
+          .toList();
     }
 
     Optional<Found> find() {
-      int first = evidence.isEmpty() ? last : FIRST;
-      samples.addAll(workOut(hypercube(first)));
       if (samples.stream().allMatch(it -> Double.isInfinite(it.misfit(evidence)))) {
         return Optional.empty();
       }
@@ -149,7 +174,7 @@ public final class PosteriorFinder {
       }
       Stand stand = Stand.of(marginals, evidence, samples);
       for (int round = 1; round <= MOST_ROUNDS; round++) {
-        Annealing annealing = anneal(stand, 1000, round);
+        Annealing annealing = anneal(stand, 2 * IN_A_ROUND, round);
         double[][] drawn = Arrays.stream(annealing.draws(), 0, IN_A_ROUND).toArray(double[][]::new);
         List<Sample> more = workOut(drawn);
         samples.addAll(more);
@@ -164,7 +189,7 @@ public final class PosteriorFinder {
       samples.addAll(end);
       Stand standing = stand;
       Found found = found(end, it -> logWeight(it, standing), annealing.logEvidence());
-      return Optional.of(found).filter(it -> !it.posterior().draws().isEmpty());
+      return Optional.of(found).filter(it -> !it.draws().isEmpty());
     }
 
     private Annealing anneal(Stand stand, int count, int round) {
@@ -210,12 +235,11 @@ public final class PosteriorFinder {
           .toArray();
     }
 
-    private Found found(
-        List<Sample> drawn, java.util.function.ToDoubleFunction<Sample> log, double logEvidence) {
+    private Found found(List<Sample> drawn, ToDoubleFunction<Sample> log, double logEvidence) {
       double[] logs = drawn.stream().mapToDouble(log).toArray();
       double highest = Arrays.stream(logs).max().orElse(Double.NEGATIVE_INFINITY);
       if (Double.isInfinite(highest)) {
-        return new Found(new Posterior(List.of(), Double.POSITIVE_INFINITY), highest);
+        return new Found(List.of(), highest, Double.POSITIVE_INFINITY);
       }
       double sum = Arrays.stream(logs).map(it -> Math.exp(it - highest)).sum();
       List<Posterior.Draw> draws = new ArrayList<>();
@@ -228,7 +252,7 @@ public final class PosteriorFinder {
                 boxed(sample.outcome())));
       }
       double mean = highest + Math.log(sum / logs.length);
-      return new Found(new Posterior(draws, leastMisfit()), logEvidence + mean);
+      return new Found(draws, logEvidence + mean, leastMisfit());
     }
 
     private static List<Double> boxed(double[] values) {

@@ -18,7 +18,9 @@ class PosteriorFinderTest {
   private static final double Z = 1.6449;
 
   private static Posterior find(List<Distribution> unknowns, Model model, List<Evidence> evidence) {
-    return PosteriorFinder.find(unknowns, model, evidence, 1, Progress.UNSEEN).orElseThrow();
+    return PosteriorFinder.find(unknowns, model, evidence, 1, Progress.UNSEEN)
+        .after()
+        .orElseThrow();
   }
 
   private static Distribution normal(double mean, double deviation) {

@@ -1,0 +1,204 @@
+package rillwright.cli.report.text.asbuilt;
+
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rillwright.cli.file.quantity.WrittenUnit;
+import rillwright.cli.report.page.Page;
+import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.ReadingWords;
+import rillwright.cli.report.weak.RiskWords;
+import rillwright.cli.study.asbuilt.AsbuiltAnswer;
+import rillwright.cli.study.asbuilt.AsbuiltAnswer.Compared;
+import rillwright.cli.study.asbuilt.AsbuiltAnswer.FallFlow;
+import rillwright.cli.study.asbuilt.AsbuiltAnswer.Narrowing;
+import rillwright.cli.study.asbuilt.AsbuiltAnswer.Quantity;
+import rillwright.solver.study.diagnosis.reading.Effort.Risk;
+import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
+
+/** What readings say of what was not known exactly, on one page. */
+public final class AsbuiltText {
+  private static final int LONGEST_ADDRESS = 40;
+
+  private final AsbuiltAnswer answer;
+  private final ShownUnits units;
+  private final ReadingWords words;
+  private final PageBuilder page;
+
+  private AsbuiltText(AsbuiltAnswer answer) {
+    this.answer = answer;
+    this.units = Shown.of(answer);
+    this.words = new ReadingWords(units);
+    this.page = ChangedWords.page(answer.title(), answer.changes());
+  }
+
+  /** The page. */
+  public static Page of(AsbuiltAnswer answer) {
+    return new AsbuiltText(answer).print();
+  }
+
+  private Page print() {
+    page.paragraph(headline());
+    page.table(quantities());
+    page.paragraph(
+        "Low (5 %), median, high (95 %): it is less in 5, 50 and 95 % of what is likely. \"Before\""
+            + " is what the file says; \"as before\": the readings say nothing of it.");
+    page.table(falls());
+    page.table(readings());
+    page.paragraph(
+        "Deviations: how far off a reading is, in standard deviations of its error; 2 is usual at"
+            + " times, 3 is not.");
+    next();
+    page.heading("NOTES");
+    notes();
+    return page.build();
+  }
+
+  private String headline() {
+    long learnt = answer.quantities().stream().filter(Quantity::isLearnt).count();
+    int all = answer.quantities().size();
+    int read = answer.readings().size();
+    String counted = read == 1 ? "1 reading" : read + " readings";
+    if (!answer.fits()) {
+      return counted
+          + " disagree with all that the ranges allow: do not build on this answer before they are"
+          + " explained (see below).";
+    }
+    if (read == 0) {
+      return "Nothing was read, so nothing is learnt: this is what the file says.";
+    }
+    return counted
+        + " narrow "
+        + (learnt == 0 ? "none" : learnt == all ? "all" : learnt + " of " + all)
+        + " of what was not known exactly, nothing supposed wrong.";
+  }
+
+  private TableBuilder quantities() {
+    TableBuilder table =
+        new TableBuilder("AS BUILT", LONGEST_ADDRESS)
+            .column("before", Side.LEFT)
+            .column("low (5 %)", Side.RIGHT)
+            .column("median", Side.RIGHT)
+            .column("high (95 %)", Side.RIGHT);
+    for (Quantity quantity : answer.quantities()) {
+      String written = quantity.named().quantity().written().text();
+      if (quantity.isLearnt()) {
+        WrittenUnit unit = quantity.named().quantity().unit();
+        Band now = quantity.posterior();
+        double matters = now.width() / 2;
+        table.row(
+            quantity.named().address(),
+            written,
+            unit.value(now.p5(), matters),
+            unit.value(now.p50(), matters),
+            unit.value(now.p95(), matters));
+      } else {
+        table.row(quantity.named().address(), written, "", "as before", "");
+      }
+    }
+    return table;
+  }
+
+  private TableBuilder falls() {
+    TableBuilder table =
+        new TableBuilder("FLOW")
+            .column("target", Side.RIGHT)
+            .column("before", Side.RIGHT)
+            .column("low (5 %)", Side.RIGHT)
+            .column("median", Side.RIGHT)
+            .column("high (95 %)", Side.RIGHT);
+    for (FallFlow fall : answer.falls()) {
+      OptionalDouble target = answer.network().point(fall.name()).targetM3PerS();
+      table.row(
+          fall.name().value(),
+          target.isPresent() ? units.writtenFlow(target.getAsDouble()) : "-",
+          units.flow(fall.before().p5()) + " to " + units.flow(fall.before().p95()),
+          units.flow(fall.after().p5()),
+          units.flow(fall.after().p50()),
+          units.flow(fall.after().p95()));
+    }
+    return table;
+  }
+
+  private TableBuilder readings() {
+    TableBuilder table =
+        new TableBuilder("READ")
+            .column("read", Side.RIGHT)
+            .column("within", Side.RIGHT)
+            .column("expected", Side.RIGHT)
+            .column("deviations", Side.RIGHT);
+    for (Compared one : answer.readings()) {
+      table.row(
+          words.opening(one.reading().what()),
+          words.value(one.reading().what(), one.reading().value()),
+          words.within(one.reading().what(), one.reading().tolerance()),
+          words.expected(one.reading().what(), one.expected()),
+          one.deviations().isPresent()
+              ? String.format(Locale.ROOT, "%+.1f", one.deviations().getAsDouble())
+                  + (one.isOff() ? " !" : "")
+              : "-");
+    }
+    return table;
+  }
+
+  private void next() {
+    if (answer.next().isEmpty()) {
+      page.heading("READ NEXT");
+      page.paragraph("No further reading would narrow a flow by more than a twentieth.");
+      return;
+    }
+    TableBuilder table =
+        new TableBuilder("READ NEXT")
+            .column("", Side.LEFT)
+            .column("work", Side.RIGHT)
+            .column("what is left of the band of each flow", Side.LEFT);
+    Set<Risk> risks = EnumSet.noneOf(Risk.class);
+    for (int i = 0; i < answer.next().size(); i++) {
+      Narrowing one = answer.next().get(i);
+      Risk risk = one.what().effort().risk();
+      risks.add(risk);
+      table.row(
+          (i + 1) + RiskWords.of(risk, answer.network().isPumped()).mark(),
+          words.opening(one.what()),
+          one.what().effort().minutes() + " min",
+          one.left().entrySet().stream()
+              .map(left -> left.getKey().value() + " " + units.share(left.getValue()))
+              .collect(Collectors.joining(", ")));
+    }
+    page.table(table);
+    for (Risk risk : risks) {
+      RiskWords caution = RiskWords.of(risk, answer.network().isPumped());
+      if (!caution.mark().isEmpty()) {
+        page.marked(caution.mark() + " ", caution.sentence());
+      }
+    }
+  }
+
+  private void notes() {
+    if (!answer.fits()) {
+      page.marked(
+          "! ",
+          "The readings are further from all that is possible than one job in a thousand would be."
+              + " Read again what is marked \"!\", look whether a range is too narrow, or run"
+              + " \"weak\": something may be wrong.");
+    }
+    if (answer.readings().stream().anyMatch(one -> one.expected().isEmpty())) {
+      page.marked(
+          "! ",
+          "\"No reading\": the place is cut off on both sides, nothing holds the water there, or"
+              + " the pump's data sheet has no power. Such readings do not count.");
+    }
+    page.marked(
+        "",
+        "What is learnt of one quantity hangs together with the others. A new project file (--to)"
+            + " has each by itself, so \"odds\" of it shows wider flows than these; keep the"
+            + " readings in it.");
+  }
+}
