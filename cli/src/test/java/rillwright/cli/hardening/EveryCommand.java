@@ -70,6 +70,7 @@ record EveryCommand(String file, String line, String sheets) {
             List.of("weak", "--chart", beside("why.svg")),
             List.of("weak", "--causes"),
             List.of("weak-trial", "--calls", "1"),
+            List.of("asbuilt", "--to", beside("built.yaml")),
             List.of("stream", "--chart", beside("levels.svg")),
             List.of("stream", "--times"),
             List.of("stream", "--conditions"),

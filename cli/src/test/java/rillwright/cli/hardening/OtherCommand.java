@@ -36,6 +36,7 @@ final class OtherCommand {
     List<List<String>> all = new ArrayList<>();
     for (String format : FORMATS) {
       all.add(List.of("weak", project, "--readings", readings.toString(), "--format", format));
+      all.add(List.of("asbuilt", project, "--readings", readings.toString(), "--format", format));
     }
     return all;
   }

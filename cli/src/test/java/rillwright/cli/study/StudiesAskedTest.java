@@ -16,6 +16,7 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.file.size.SizeOption;
+import rillwright.cli.study.asbuilt.AsbuiltRequest;
 import rillwright.cli.study.balance.BalanceRequest;
 import rillwright.cli.study.balance.ValveSweeps;
 import rillwright.cli.study.check.CheckRequest;
@@ -245,6 +246,15 @@ class StudiesAskedTest {
             "clogged: 0 % .. 80 %", "lines.intake.skimmer.clogged=0 % .. 80 %"),
         new OddsRequest(new SamplingPlan(200, 1, 2)),
         answer -> answer.odds().falls());
+  }
+
+  @Test
+  void asbuilt() throws IOException {
+    assertEditedAlike(
+        "old-falls/falls.yaml",
+        new Edit("run: 14 ft ± 2 ft", "run: 20 ft ± 2 ft", "lines.supply.run=20 ft ± 2 ft"),
+        AsbuiltRequest.usual(),
+        answer -> answer.falls());
   }
 
   @Test

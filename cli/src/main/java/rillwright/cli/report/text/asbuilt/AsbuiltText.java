@@ -197,8 +197,7 @@ public final class AsbuiltText {
     }
     page.marked(
         "",
-        "What is learnt of one quantity hangs together with the others. A new project file (--to)"
-            + " has each by itself, so \"odds\" of it shows wider flows than these; keep the"
-            + " readings in it.");
+        "What is learnt of one quantity depends on the others. A new project file (--to) has each"
+            + " by itself, so \"odds\" of it shows wider flows than these; keep the readings.");
   }
 }
