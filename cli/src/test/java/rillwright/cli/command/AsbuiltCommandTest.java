@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rillwright.cli.schema.ResultSchema;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** What readings say of what was not known. All data is invented. */
 class AsbuiltCommandTest {
@@ -37,6 +38,16 @@ class AsbuiltCommandTest {
         .forEach(comment -> assertTrue(read(built).contains(comment), comment));
   }
 
+  @Test
+  void theOldFileAndTheReadingsAreNeverWrittenOver() throws IOException {
+    String before = read(Path.of(FALLS));
+    Run.of("asbuilt", FALLS, "--readings", LAST_DAY, "--to", FALLS)
+        .assertRefused("this is the project file; a new project file needs its own name");
+    Run.of("asbuilt", FALLS, "--readings", LAST_DAY, "--to", LAST_DAY)
+        .assertRefused("this is the file of readings; a new project file needs its own name");
+    assertEquals(before, read(Path.of(FALLS)));
+  }
+
   private static String read(Path file) {
     try {
       return Files.readString(file);
@@ -50,7 +61,8 @@ class AsbuiltCommandTest {
     JsonNode answer = Run.json("asbuilt", FALLS, "--readings", LAST_DAY);
     ResultSchema.assertTakes(answer.toString());
     assertEquals(13, answer.path("quantities").size());
-    for (JsonNode driver : Run.json("odds", FALLS, "--samples", "100").path("drivers")) {
+    Run odds = Run.of("odds", FALLS, "--samples", "100", "--format", "json");
+    for (JsonNode driver : new ObjectMapper().readTree(odds.out()).path("drivers")) {
       String address = driver.path("quantity").stringValue();
       assertTrue(answer.path("quantities").toString().contains('"' + address + '"'), address);
     }

@@ -138,17 +138,6 @@ class InputFilesTest {
         today.toString(),
         "--chart",
         chart);
-    String readings = today.toString();
-    refuses("the project file", Path.of(project), "asbuilt", project, "--to", project);
-    refuses(
-        "the file of readings",
-        today,
-        "asbuilt",
-        project,
-        "--readings",
-        readings,
-        "--to",
-        readings);
     refuses("the file of priors", today, "weak", project, "--priors", chart, "--chart", chart);
   }
 

@@ -46,7 +46,7 @@ public final class NewProjectArguments extends Output {
   }
 
   private Optional<OutputFile> file() {
-    return to.map(path -> new OutputFile(path, "project file"));
+    return to.map(path -> new OutputFile(path, "new project file"));
   }
 
   /** Hands over the answer in the form asked for. */

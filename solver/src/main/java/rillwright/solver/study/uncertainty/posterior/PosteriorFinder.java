@@ -33,8 +33,6 @@ public final class PosteriorFinder {
   private static final double HOLDS = 0.6;
 
   private static final int MOST_CHOICES = 40;
-  private static final int NEWTON_STEPS = 4;
-  private static final double NUDGE = 1e-3;
 
   private final List<Distribution> unknowns;
   private final Model model;
@@ -252,71 +250,14 @@ public final class PosteriorFinder {
                 boxed(sample.outcome())));
       }
       double mean = highest + Math.log(sum / logs.length);
-      return new Found(draws, logEvidence + mean, leastMisfit());
+      return new Found(
+          draws,
+          logEvidence + mean,
+          new LeastMisfit(marginals, evidence, this::sample).of(samples));
     }
 
     private static List<Double> boxed(double[] values) {
       return Arrays.stream(values).boxed().toList();
-    }
-
-    /** The least of the squared deviations, by Gauss–Newton steps from the best sample. */
-    private double leastMisfit() {
-      if (evidence.isEmpty()) {
-        return 0;
-      }
-      Sample best = samples.get(0);
-      for (Sample sample : samples) {
-        best = squares(sample) < squares(best) ? sample : best;
-      }
-      Stand stand = Stand.of(marginals, evidence, samples);
-      for (int step = 0; step < NEWTON_STEPS; step++) {
-        Optional<Sample> next = sample(newton(best, stand));
-        if (next.isEmpty() || !(squares(next.get()) < squares(best))) {
-          break;
-        }
-        best = next.get();
-      }
-      return squares(best);
-    }
-
-    private double squares(Sample sample) {
-      return sample.misfit(evidence) + sample.farness();
-    }
-
-    private double[] newton(Sample from, Stand stand) {
-      int size = marginals.size();
-      double[][] slopes = new double[size][];
-      for (int j = 0; j < size; j++) {
-        double[] up = from.deviates().clone();
-        double[] down = from.deviates().clone();
-        up[j] += NUDGE;
-        down[j] -= NUDGE;
-        double[] high = stand.predict(up);
-        double[] low = stand.predict(down);
-        slopes[j] = new double[high.length];
-        for (int r = 0; r < high.length; r++) {
-          double deviation = evidence.get(r).deviationAt().applyAsDouble(from.outcome()[r]);
-          slopes[j][r] = (high[r] - low[r]) / (2 * NUDGE * deviation);
-        }
-      }
-      double[][] matrix = new double[size][size];
-      double[] right = new double[size];
-      for (int j = 0; j < size; j++) {
-        right[j] = -from.deviates()[j];
-        for (int r = 0; r < evidence.size(); r++) {
-          right[j] += slopes[j][r] * evidence.get(r).deviations(from.outcome()[r]);
-          for (int k = 0; k <= j; k++) {
-            matrix[j][k] += slopes[j][r] * slopes[k][r];
-          }
-        }
-        matrix[j][j] += 1;
-      }
-      double[] step = Factor.of(matrix).solve(right);
-      double[] next = new double[size];
-      for (int j = 0; j < size; j++) {
-        next[j] = from.deviates()[j] + step[j];
-      }
-      return next;
     }
   }
 }
