@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +38,11 @@ class WhereWaterIsTest {
           to: pond
           reaches: [{length: 8 m, drop: 0.2 m, width: 60 cm, bed: cobble}]
       """;
+
+  private static final int PROJECTS = Integer.getInteger("rillwright.projects", 24);
+  private static final Pattern TRANSIT =
+      Pattern.compile("WATER IN TRANSIT *\\n((?: +\\S.*\\n)*? +all .*\\n)");
+  private static final Pattern VOLUME = Pattern.compile(" ([\\d,.]+) \\S+$");
 
   @TempDir private Path folder;
 
@@ -87,5 +95,30 @@ class WhereWaterIsTest {
     String falls = "../examples/twin-falls/falls.yaml";
     JsonNode answer = MeasuredRun.of("stream", falls, "--format", "json").json();
     assertEquals(0, answer.get("running").get("turnoversPerDay").size());
+  }
+
+  /** As shown: parts are rounded so that they add up to what all of them are rounded to. */
+  @Test
+  void waterInTransitAddsUpAsShown() {
+    int shown = 0;
+    for (long seed = 0; seed < PROJECTS; seed++) {
+      String file = Scratch.file(folder, ProjectTree.yaml(RandomProject.of(seed)));
+      String out = MeasuredRun.of("stream", file).out();
+      Matcher table = TRANSIT.matcher(out);
+      if (table.find()) {
+        BigDecimal sum = BigDecimal.ZERO;
+        BigDecimal all = BigDecimal.ZERO;
+        for (String row : table.group(1).lines().toList()) {
+          Matcher volume = VOLUME.matcher(row);
+          assertTrue(volume.find(), row);
+          BigDecimal amount = new BigDecimal(volume.group(1).replace(",", ""));
+          sum = row.strip().startsWith("all ") ? sum : sum.add(amount);
+          all = amount;
+        }
+        assertEquals(0, sum.compareTo(all), "seed " + seed + "\n" + table.group());
+        shown++;
+      }
+    }
+    assertTrue(shown > PROJECTS / 6, shown + " shown");
   }
 }
