@@ -91,6 +91,17 @@ class BoundedWorkTest {
     assertTrue(nine.allocatedBytes() < 2000 * MEGABYTES, nine.allocatedBytes() + " bytes");
   }
 
+  /** Flows that a pump draws out of a dry fall: where no balance is found, none is drawn. */
+  @Test
+  void aFlowWithoutABalanceIsOneThatCannotBeDrawn() {
+    String project = Scratch.file(folder, ProjectTree.yaml(RandomProject.of(847_666_066)));
+    String supplier = "../examples/long-stream/supplier";
+    MeasuredRun run =
+        MeasuredRun.of(
+            "pipes", project, "--line", "line 8", "--sizes", "63 mm", "--from", supplier);
+    assertEquals(0, run.status(), run.err());
+  }
+
   /** A chamber of a few square centimetres rises and falls within milliseconds. */
   @Test
   void levelsThatRaceAreGivenUpAndNamed() {

@@ -196,6 +196,22 @@ class SurroundingsTest {
     refused(Run.of("weak-trial", file.toString()), "little.yaml: too little can be read");
   }
 
+  /** However many gauges there are, nobody calls because of a fall that is dry as built. */
+  @Test
+  void aTrialNeedsAFallThatRuns() throws IOException {
+    String gauges = "gauge: {name: G%d, elevation: 0 m}";
+    StringBuilder parts = new StringBuilder("pump: mine");
+    for (int i = 0; i < 6; i++) {
+      parts.append(", ").append(gauges.formatted(i)).append(", run: 2 ft");
+    }
+    Path file = folder.resolve("pond.yaml");
+    String dry = (POINTS + REST).replace("crest: 3 ft", "crest: 60 ft");
+    String project = dry.replace("pump: mine, run: 20 ft", parts) + "pumps: {mine: mine.csv}\n";
+    Files.writeString(file, project);
+    assertEquals(0, Run.of("check", file.toString()).status());
+    refused(Run.of("weak-trial", file.toString(), "--calls", "1"), "one of them at a fall that");
+  }
+
   @Test
   void twoPumpsInOneLineAreNotDistinguishedByItsName() throws IOException {
     String two = (POINTS + REST).replace("pump: mine,", "pump: mine, pump: mine,");

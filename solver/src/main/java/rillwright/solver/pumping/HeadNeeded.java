@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.HighPoint;
@@ -75,7 +76,7 @@ public record HeadNeeded(double flowM3PerS, double headM, SteadyState state) {
           like.isPresent()
               ? SteadyStateFinder.impose(network, imposed, like.get())
               : SteadyStateFinder.impose(network, imposed);
-    } catch (NoBalance drawnTooMuch) {
+    } catch (NoBalance | SearchFailed drawnTooMuch) {
       return Optional.empty();
     }
     if (state.points().stream().anyMatch(HeadNeeded::isDrawnDown)) {

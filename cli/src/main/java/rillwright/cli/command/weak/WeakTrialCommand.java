@@ -88,7 +88,8 @@ public final class WeakTrialCommand implements Callable<Integer> {
             files.get(i)
                 + ": too little can be read in this project; a simulated call takes "
                 + Trial.READINGS
-                + " readings and one more: add gauges, or a pump with its power");
+                + " readings and one more, one of them at a fall that runs: add gauges, or a pump"
+                + " with its power");
       }
     }
     TrialFigures figures =

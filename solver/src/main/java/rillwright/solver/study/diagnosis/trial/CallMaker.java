@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.inference.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
@@ -40,7 +41,7 @@ public final class CallMaker {
         double size = truth.sizes().map(sizes -> sizes.at(dice.nextDouble())).orElse(0.0);
         double[] values = valuesWith(truth, size);
         boolean isCalled = truth.mayGoUnnoticed() || scope.isCalledFor(values);
-        if (isCalled && Arrays.stream(values).filter(Double::isFinite).count() > readings) {
+        if (isCalled && canBeRead(values, readings)) {
           return read(truth, size, values, readings);
         }
         if (truth.sizes().isEmpty()) {
@@ -48,6 +49,13 @@ public final class CallMaker {
         }
       }
     }
+  }
+
+  /** Enough for the readings and one more, and that the fall is weak. */
+  private boolean canBeRead(double[] values, int readings) {
+    int[] read =
+        IntStream.range(0, values.length).filter(i -> Double.isFinite(values[i])).toArray();
+    return read.length > readings && Arrays.stream(read).anyMatch(scope::showsWeakness);
   }
 
   private Cause drawnCause() {

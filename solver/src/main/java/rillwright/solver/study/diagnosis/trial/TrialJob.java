@@ -13,6 +13,7 @@ import rillwright.solver.study.diagnosis.inference.Diagnostician;
 public record TrialJob(String name, CauseTable causes, Diagnostician diagnostician) {
   /** Whether enough can be read for a simulated call. */
   public boolean isReadable() {
-    return diagnostician.scope().readables().size() > Trial.READINGS;
+    return diagnostician.scope().readables().size() > Trial.READINGS
+        && diagnostician.scope().canBeWeak();
   }
 }
