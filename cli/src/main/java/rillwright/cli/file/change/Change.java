@@ -75,6 +75,9 @@ public final class Change {
    * @throws rillwright.cli.file.fault.InvalidInput if nothing has the address
    */
   public MapNode in(MapNode tree) {
+    if (SecondLine.isMeantBy(address)) {
+      return SecondLine.in(tree, address, value);
+    }
     return PondFloor.kept(address, tree, new Placement(address, value, places).in(tree));
   }
 

@@ -55,6 +55,8 @@ public final class RemedyWords {
           "set the " + step.part() + " of " + at + " to " + setting(step, units);
       case ADD_VALVE -> "put a " + step.name() + " valve in " + at;
       case CLEAN -> "clean the " + step.part() + " of " + at;
+      case LARGER_VALVE ->
+          "replace the " + step.part() + " of " + at + " by one as wide as its pipe";
       case FREER_FITTING ->
           "replace the "
               + (step.figure() > 1 ? units.number(step.figure()) + " × " : "")
@@ -69,12 +71,20 @@ public final class RemedyWords {
       case OTHER_PUMP -> "take pump " + step.name() + " for " + at;
       case WIDER_MOUTH -> "take a skimmer mouth of " + units.width(step.figure()) + " in " + at;
       case LOWER_SILL -> "set the skimmer's sill of " + at + " to " + units.width(step.figure());
+      case ONE_MORE_SKIMMER -> "put one more skimmer like that of " + at + " beside it";
       case LOWER_CREST -> "lower the crest of " + at + " to " + units.width(step.figure());
       case OTHER_WIDTH -> "make the crest of " + at + " " + units.width(step.figure()) + " wide";
       case FULLER -> "keep " + at + " filled to " + units.width(step.figure());
       case HIGHER_OVERFLOW -> "raise the overflow of " + at + " to " + units.width(step.figure());
-      case LARGER_POND -> "make " + at + " " + units.share(step.figure() - 1) + " larger";
+      case LARGER_POND ->
+          "make "
+              + at
+              + " "
+              + units.share(step.figure() - 1)
+              + " larger"
+              + (step.name().isEmpty() ? "" : ", " + step.name());
       case PIPE -> "lay " + step.name() + " pipe in " + at;
+      case SECOND_LINE -> "lay a second pipe beside that of " + at;
     };
   }
 

@@ -15,7 +15,7 @@ import rillwright.cli.study.jobsheet.card.Card;
 import rillwright.cli.study.jobsheet.materials.Materials;
 import rillwright.cli.study.mend.MendRequest;
 import rillwright.cli.study.mend.change.Offered;
-import rillwright.cli.study.mend.change.Valves;
+import rillwright.cli.study.mend.kind.Valves;
 import rillwright.cli.study.section.SectionRequest;
 import rillwright.cli.study.solve.SolveRequest;
 import rillwright.cli.study.solve.Solved;

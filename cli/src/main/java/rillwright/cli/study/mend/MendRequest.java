@@ -19,16 +19,17 @@ import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRequest;
 import rillwright.cli.study.mend.change.Bought;
 import rillwright.cli.study.mend.change.Candidate;
-import rillwright.cli.study.mend.change.Cleaning;
-import rillwright.cli.study.mend.change.Crests;
-import rillwright.cli.study.mend.change.FreerFittings;
-import rillwright.cli.study.mend.change.LargerPipes;
 import rillwright.cli.study.mend.change.Offered;
-import rillwright.cli.study.mend.change.Ponds;
-import rillwright.cli.study.mend.change.Pumps;
-import rillwright.cli.study.mend.change.Skimmers;
 import rillwright.cli.study.mend.change.Source;
-import rillwright.cli.study.mend.change.Valves;
+import rillwright.cli.study.mend.kind.Cleaning;
+import rillwright.cli.study.mend.kind.Crests;
+import rillwright.cli.study.mend.kind.FreerFittings;
+import rillwright.cli.study.mend.kind.LargerPipes;
+import rillwright.cli.study.mend.kind.Ponds;
+import rillwright.cli.study.mend.kind.Pumps;
+import rillwright.cli.study.mend.kind.SecondLines;
+import rillwright.cli.study.mend.kind.Skimmers;
+import rillwright.cli.study.mend.kind.Valves;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.site.Site;
@@ -47,9 +48,6 @@ public record MendRequest(Offered offered, List<String> sizes, double years, Opt
     implements Request<MendAnswer> {
   /** Costs that differ by less than this share of today's are alike. */
   private static final double ALIKE = 0.01;
-
-  /** So many changes that starve a pond are tried with more room for it. */
-  private static final int MOST_STARVING = 6;
 
   /** Years over which cost is usually counted. */
   static final double USUAL_YEARS = PumpsRequest.USUAL_YEARS;
@@ -80,7 +78,7 @@ public record MendRequest(Offered offered, List<String> sizes, double years, Opt
         }
       }
     }
-    for (Remedy remedy : withRoom(remedies.values(), site, trials, ponds)) {
+    for (Remedy remedy : new Roomier(site, trials, ponds).of(List.copyOf(remedies.values()))) {
       remedies.putIfAbsent(Set.copyOf(remedy.candidate().set()), remedy);
     }
     List<Remedy> sorted = sorted(remedies.values(), site);
@@ -101,25 +99,6 @@ public record MendRequest(Offered offered, List<String> sizes, double years, Opt
         Effort.since(start, trials.count()));
   }
 
-  /** Changes that give falls their targets and starve a pond, with what gives that pond room. */
-  private static List<Remedy> withRoom(
-      Collection<Remedy> tried, Site site, Trials trials, PondNeeds ponds) {
-    List<Remedy> roomy = new ArrayList<>();
-    List<Candidate> starving =
-        tried.stream()
-            .filter(remedy -> !remedy.mends() && remedy.leastShare() >= 1)
-            .map(Remedy::candidate)
-            .limit(MOST_STARVING)
-            .toList();
-    for (Candidate candidate : starving) {
-      Optional<Site> with = site.changed(candidate.set()).map(changed -> Site.of(changed, ponds));
-      for (List<Candidate> room : with.map(new Ponds()::candidates).orElse(List.of())) {
-        trials.mending(room.stream().map(candidate::and).toList()).ifPresent(roomy::add);
-      }
-    }
-    return roomy;
-  }
-
   private List<Source> sources() {
     return List.of(
         new Valves(),
@@ -129,7 +108,8 @@ public record MendRequest(Offered offered, List<String> sizes, double years, Opt
         new Skimmers(),
         new Ponds(),
         new Crests(),
-        new LargerPipes(sizes));
+        new LargerPipes(sizes),
+        new SecondLines());
   }
 
   private List<Remedy> sorted(Collection<Remedy> remedies, Site site) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.change.Step;
-import rillwright.cli.study.mend.change.Valves;
+import rillwright.cli.study.mend.kind.Valves;
 import rillwright.cli.study.mend.site.Site;
 
 /**
@@ -51,13 +51,16 @@ final class Pairs {
   }
 
   /** Whether two changes are not of the same kind to the same thing. */
-  private static boolean areApart(Candidate one, Candidate other) {
+  static boolean areApart(Candidate one, Candidate other) {
     return one.steps().stream().noneMatch(step -> touches(other.steps(), step));
   }
 
   private static boolean touches(Collection<Step> steps, Step step) {
     return steps.stream()
         .anyMatch(
-            other -> other.at().equals(step.at()) && other.action().work() == step.action().work());
+            other ->
+                other.at().equals(step.at())
+                    && (other.action().work() == step.action().work()
+                        || other.action().kind().equals(step.action().kind())));
   }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.site.Need;
-import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
@@ -15,6 +14,7 @@ import rillwright.solver.steady.SteadyState;
  *
  * @param candidate the changes
  * @param serves points whose need it meets; where it meets none, those that it helps
+ * @param meets the needs that it meets
  * @param mends whether every need that it serves is met, and nothing is lost that was met before
  * @param state with the changes
  * @param powerW drawn from the wire then; empty if a sheet gives none
@@ -24,6 +24,7 @@ import rillwright.solver.steady.SteadyState;
 public record Remedy(
     Candidate candidate,
     List<PointName> serves,
+    List<Need> meets,
     boolean mends,
     SteadyState state,
     OptionalDouble powerW,
@@ -31,23 +32,17 @@ public record Remedy(
     double leastShare) {
   public Remedy {
     serves = List.copyOf(serves);
+    meets = List.copyOf(meets);
   }
 
-  /** Whether every need is met with it; what runs over at a stop need not be. */
+  /** Whether every need is met with it. */
   boolean mendsAllOf(List<Need> needs) {
-    return mends && serves.containsAll(grave(needs));
+    return mends && meets.containsAll(needs);
   }
 
-  /** How many of the points in need have what they should, but for what runs over at a stop. */
+  /** How many of some needs it meets. */
   int metOf(List<Need> needs) {
-    return (int) grave(needs).stream().distinct().filter(serves::contains).count();
-  }
-
-  private static List<PointName> grave(List<Need> needs) {
-    return needs.stream()
-        .filter(need -> !PondNeeds.isOfOverflow(need.code()))
-        .map(Need::point)
-        .toList();
+    return (int) needs.stream().filter(meets::contains).count();
   }
 
   /** Whether it takes neither money nor digging. */

@@ -84,6 +84,7 @@ final class Trials {
         new Remedy(
             candidate,
             serves,
+            judgement.metNeeds(),
             mends,
             state,
             takes.powerW(),

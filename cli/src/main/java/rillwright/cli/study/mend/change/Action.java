@@ -7,6 +7,7 @@ public enum Action {
   THROTTLE(Work.VALVE, "valve"),
   ADD_VALVE(Work.FITTING, "new valve"),
   CLEAN(Work.CLEANING, "cleaning"),
+  LARGER_VALVE(Work.FITTING, "fitting"),
   FREER_FITTING(Work.FITTING, "fitting"),
   SPEED(Work.PUMP, "pump speed"),
   MORE_PARALLEL(Work.PUMP, "more pumps"),
@@ -14,12 +15,14 @@ public enum Action {
   OTHER_PUMP(Work.PUMP, "other pump"),
   WIDER_MOUTH(Work.SKIMMER, "skimmer"),
   LOWER_SILL(Work.SKIMMER, "skimmer"),
+  ONE_MORE_SKIMMER(Work.POND, "skimmer"),
   LOWER_CREST(Work.CREST, "crest"),
   OTHER_WIDTH(Work.CREST, "crest"),
   FULLER(Work.LEVEL, "water level"),
   HIGHER_OVERFLOW(Work.POND, "overflow"),
   LARGER_POND(Work.POND, "pond"),
-  PIPE(Work.PIPE, "pipe");
+  PIPE(Work.PIPE, "pipe"),
+  SECOND_LINE(Work.PIPE, "second line");
 
   private final Work work;
   private final String kind;

@@ -1,5 +1,6 @@
 package rillwright.cli.study.mend.change;
 
+import java.util.ArrayList;
 import java.util.List;
 import rillwright.cli.file.change.Change;
 import rillwright.solver.network.LineName;
@@ -8,33 +9,40 @@ import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
 
 /** Changes as any command takes them. */
-final class Addresses {
+public final class Addresses {
   private static final String SOURCE = "a remedy";
 
   private Addresses() {}
 
   /** A change to a field of a part that there is. */
-  static String ofPart(Placed<? extends Part> placed, String field, String value) {
+  public static String ofPart(Placed<? extends Part> placed, String field, String value) {
     return ofLine(placed.line().name(), step(placed), field, value);
   }
 
   /** A change to a field of a line, or of what a step in it means. */
-  static String ofLine(LineName line, String step, String field, String value) {
+  public static String ofLine(LineName line, String step, String field, String value) {
     return written(List.of("lines", line.value(), step, field), value);
   }
 
+  /** One more line beside a line. */
+  public static String ofSecond(LineName line) {
+    return written(List.of("lines", line.value(), "second line"), "yes");
+  }
+
   /** A change to a field of a point. */
-  static String ofPoint(PointName point, String field, String value) {
+  public static String ofPoint(PointName point, String field, String value) {
     return written(List.of("points", point.value(), field), value);
   }
 
-  /** A change to the area of a row, from 1, of a basin's shape. */
-  static String ofShape(PointName basin, int row, String area) {
-    return written(List.of("points", basin.value(), "shape", Integer.toString(row), "area"), area);
+  /** The address of a field of a point, or of what it has below: rows are numbered from 1. */
+  public static String below(PointName point, String... steps) {
+    List<String> all = new ArrayList<>(List.of("points", point.value()));
+    all.addAll(List.of(steps));
+    return Change.of(all, "", SOURCE).address();
   }
 
   /** A data sheet under a name. */
-  static String ofSheet(String name, String path) {
+  public static String ofSheet(String name, String path) {
     return written(List.of("pumps", name), path);
   }
 

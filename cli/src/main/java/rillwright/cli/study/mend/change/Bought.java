@@ -17,7 +17,7 @@ public final class Bought {
   private Bought() {}
 
   /** New pipe and fittings of lines, and the trench that is dug for them. */
-  static OptionalDouble pipe(List<Line> lines, Project project) {
+  public static OptionalDouble pipe(List<Line> lines, Project project) {
     LineMaterial material = LineMaterial.of(lines, project.prices());
     Optional<Price> trench = project.prices().trench();
     if (material.cost().isEmpty() || !material.uncounted().isEmpty() || trench.isEmpty()) {
@@ -32,7 +32,7 @@ public final class Bought {
   }
 
   /** Fittings or valves of a type in the size of a line. */
-  static OptionalDouble fittings(String type, int count, Line line, Project project) {
+  public static OptionalDouble fittings(String type, int count, Line line, Project project) {
     Optional<PipeSize> size =
         line.placed(Run.class).stream()
             .map(run -> Catalogue.standard().findPipeOfLabel(run.part().label()))

@@ -19,7 +19,7 @@ public record Offered(Map<String, DataSheet> sheets, String folder) {
     sheets = Collections.unmodifiableMap(new LinkedHashMap<>(sheets));
   }
 
-  String pathOf(String model) {
+  public String pathOf(String model) {
     return folder + model + ".csv";
   }
 }

@@ -23,7 +23,7 @@ public record Step(
     List<String> set,
     OptionalDouble price) {
   /** The price of what is only turned or cleaned. */
-  static final OptionalDouble NOTHING = OptionalDouble.of(0);
+  public static final OptionalDouble NOTHING = OptionalDouble.of(0);
 
   public Step {
     set = List.copyOf(set);

@@ -1,5 +1,5 @@
 /**
- * Changes that may be tried at a project: each class of them where it can help, as any command
- * takes it. Uses {@code file}, {@code pricing}, {@code study.choice} and the solver.
+ * What a change to a project is: what is done, what is set, what it costs. Uses {@code file},
+ * {@code pricing} and {@code site}.
  */
 package rillwright.cli.study.mend.change;

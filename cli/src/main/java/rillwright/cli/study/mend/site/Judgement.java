@@ -51,13 +51,16 @@ public record Judgement(
         && leastShare() < Judgement.of(site, site.state()).leastShare() - Point.UNSEEN_SHARE;
   }
 
-  /** The points in need that have what they should. */
+  /** The points in need of which something has what it should. */
   public List<PointName> met() {
+    return metNeeds().stream().map(Need::point).distinct().toList();
+  }
+
+  /** The needs that are met; none of a fall without its target. */
+  public List<Need> metNeeds() {
     return site.needs().stream()
         .filter(this::isMet)
-        .map(Need::point)
-        .filter(this::hasItsTarget)
-        .distinct()
+        .filter(need -> hasItsTarget(need.point()))
         .toList();
   }
 

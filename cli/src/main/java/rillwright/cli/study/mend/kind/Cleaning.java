@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,11 @@ import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
+import rillwright.cli.study.mend.change.Action;
+import rillwright.cli.study.mend.change.Addresses;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Source;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.network.Filter;
 import rillwright.solver.network.Line;

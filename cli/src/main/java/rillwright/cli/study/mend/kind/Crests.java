@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +12,11 @@ import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.study.mend.change.Action;
+import rillwright.cli.study.mend.change.Addresses;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Source;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.curves.unit.Unit;

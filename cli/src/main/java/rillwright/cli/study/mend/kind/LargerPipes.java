@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,6 +12,11 @@ import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.size.LineSizes;
 import rillwright.cli.file.size.SizeOption;
+import rillwright.cli.study.mend.change.Action;
+import rillwright.cli.study.mend.change.Bought;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Source;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.kind;
 
 import java.util.OptionalInt;
 import java.util.function.IntPredicate;

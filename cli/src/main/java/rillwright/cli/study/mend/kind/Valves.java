@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -7,6 +7,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.cli.file.Project;
+import rillwright.cli.study.mend.change.Action;
+import rillwright.cli.study.mend.change.Addresses;
+import rillwright.cli.study.mend.change.Bought;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Source;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Judgement;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.Site;

@@ -1,21 +1,23 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import rillwright.cli.file.Show;
-import rillwright.cli.file.change.AddressBook;
+import rillwright.cli.study.mend.change.Action;
+import rillwright.cli.study.mend.change.Addresses;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Source;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.network.Basin;
-import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
@@ -92,10 +94,14 @@ public final class Ponds implements Source {
               steps -> skimmer(Action.LOWER_SILL, placed, "sill", sill, -steps * step, unit));
           changes.add(
               steps -> skimmer(Action.WIDER_MOUTH, placed, "width", width, 2 * steps * step, unit));
+          changes.add(steps -> SecondLines.skimmer(line));
         }
       }
     }
-    basin.shape().ifPresent(shape -> changes.add(steps -> larger(site, basin, shape, steps)));
+    basin
+        .shape()
+        .ifPresent(
+            shape -> changes.add(steps -> PondSize.larger(site, basin, shape, 1 + GROWTH * steps)));
     return new Against(PondNeeds::isOfStarving, changes);
   }
 
@@ -107,7 +113,10 @@ public final class Ponds implements Source {
       changes.add(
           steps -> point(Action.HIGHER_OVERFLOW, basin, "overflow", now, steps * step(unit), unit));
     }
-    basin.shape().ifPresent(shape -> changes.add(steps -> larger(site, basin, shape, steps)));
+    basin
+        .shape()
+        .ifPresent(
+            shape -> changes.add(steps -> PondSize.larger(site, basin, shape, 1 + GROWTH * steps)));
     return new Against(PondNeeds::isOfOverflow, changes);
   }
 
@@ -145,32 +154,8 @@ public final class Ponds implements Source {
         OptionalDouble.empty());
   }
 
-  /** Every area that the file writes for it grows alike. */
-  private static Step larger(Site site, Basin basin, BasinShape shape, int steps) {
-    Unit unit = site.project().show() == Show.METRIC ? Unit.SQUARE_METRE : Unit.SQUARE_FOOT;
-    double factor = 1 + GROWTH * steps;
-    Map<String, String> written = new AddressBook(site.project().tree()).textByAddress();
-    List<String> set = new ArrayList<>();
-    for (int row = 0; row < shape.rows().size(); row++) {
-      String area = written(tenths(unit.fromSi(factor * shape.rows().get(row).areaM2())), unit);
-      String change =
-          shape.rows().size() == 1
-              ? Addresses.ofPoint(basin.name(), "area", area)
-              : Addresses.ofShape(basin.name(), row + 1, area);
-      if (written.containsKey(change.substring(0, change.lastIndexOf('=')))) {
-        set.add(change);
-      }
-    }
-    return new Step(
-        Action.LARGER_POND, basin.name().value(), "", factor, "", set, OptionalDouble.empty());
-  }
-
   private static double rounded(double value) {
     return Math.rint(2 * value) / 2;
-  }
-
-  private static double tenths(double value) {
-    return Math.rint(10 * value) / 10;
   }
 
   private static String written(double value, Unit unit) {

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import rillwright.cli.file.Project;
+import rillwright.cli.study.mend.change.Action;
+import rillwright.cli.study.mend.change.Addresses;
+import rillwright.cli.study.mend.change.Bought;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.mend.change.Source;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.curves.sheet.fact.SpeedRange;

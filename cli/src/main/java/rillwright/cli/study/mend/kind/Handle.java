@@ -1,9 +1,12 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.kind;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.OptionalDouble;
+import rillwright.cli.study.mend.change.Action;
+import rillwright.cli.study.mend.change.Addresses;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.solver.law.minor.ValveTravel;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Valve;

@@ -1,7 +1,8 @@
-package rillwright.cli.study.mend.change;
+package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,6 +10,14 @@ import java.util.Set;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.CheckValveRow;
 import rillwright.cli.catalogue.FittingLoss;
+import rillwright.cli.catalogue.PipeSize;
+import rillwright.cli.file.change.AddressBook;
+import rillwright.cli.study.mend.change.Action;
+import rillwright.cli.study.mend.change.Addresses;
+import rillwright.cli.study.mend.change.Bought;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Source;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.law.Bore;
 import rillwright.solver.network.CheckValve;
@@ -16,9 +25,12 @@ import rillwright.solver.network.Fitting;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Placed;
+import rillwright.solver.network.Run;
+import rillwright.solver.network.Valve;
 
 /**
- * Fittings and check valves that take less, in place of those of the catalogue that stand there.
+ * Fittings, valves and check valves that take less, in place of those of the catalogue that stand
+ * there; valves as wide as their pipe.
  */
 public final class FreerFittings implements Source {
   /** What does the same with less loss. */
@@ -33,6 +45,10 @@ public final class FreerFittings implements Source {
           "diaphragm valve open", "knife gate open",
           "strainer basket dirty", "strainer basket",
           "strainer wye dirty", "strainer wye");
+
+  private static final String FREE_VALVE = "ball";
+
+  private static final double MILLIMETRES = 1000;
 
   @Override
   public List<List<Candidate>> candidates(Site site) {
@@ -72,10 +88,68 @@ public final class FreerFittings implements Source {
                       List.of(Addresses.ofPart(placed, "type", loss.type())),
                       Bought.fittings(loss.type(), fitting.count(), line, site.project()))));
     }
+    for (Placed<Valve> placed : line.placed(Valve.class)) {
+      largerValve(site, placed).or(() -> freerValve(site, placed)).ifPresent(steps::add);
+    }
     for (Placed<CheckValve> placed : line.placed(CheckValve.class)) {
       checkValve(site, placed).ifPresent(steps::add);
     }
     return steps;
+  }
+
+  /** As wide as the pipe of its line. */
+  private static Optional<Step> largerValve(Site site, Placed<Valve> placed) {
+    Line line = placed.line();
+    Bore narrow = placed.part().inside();
+    Optional<Bore> pipe = line.mainBore().filter(bore -> bore.diameterM() > narrow.diameterM());
+    Set<String> written = new AddressBook(site.project().tree()).textByAddress().keySet();
+    String inside = Addresses.ofPart(placed, "inside", "0 mm");
+    boolean isByBore = written.contains(inside.substring(0, inside.lastIndexOf('=')));
+    Optional<PipeSize> size = sizeOf(line);
+    if (pipe.isEmpty() || (!isByBore && size.isEmpty())) {
+      return Optional.empty();
+    }
+    String bore = String.format(Locale.ROOT, "%.6g mm", pipe.get().diameterM() * MILLIMETRES);
+    return Optional.of(
+        new Step(
+            Action.LARGER_VALVE,
+            line.name().value(),
+            placed.part().label(),
+            pipe.get().diameterM(),
+            isByBore ? "" : size.get().size(),
+            List.of(
+                isByBore
+                    ? Addresses.ofPart(placed, "inside", bore)
+                    : Addresses.ofPart(placed, "size", size.get().size())),
+            Bought.fittings(placed.part().label(), 1, line, site.project())));
+  }
+
+  private static Optional<PipeSize> sizeOf(Line line) {
+    return line.placed(Run.class).stream()
+        .map(run -> Catalogue.standard().findPipeOfLabel(run.part().label()))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  /** Of another type, where one stands wide open and takes more than that. */
+  private static Optional<Step> freerValve(Site site, Placed<Valve> placed) {
+    Valve valve = placed.part();
+    if (valve.loss().opening().orElse(0) < 1) {
+      return Optional.empty();
+    }
+    return Catalogue.standard()
+        .findValve(FREE_VALVE, valve.inside())
+        .filter(free -> free.lossCoefficientAt(1) < valve.loss().lossCoefficient())
+        .map(
+            free ->
+                new Step(
+                    Action.FREER_FITTING,
+                    placed.line().name().value(),
+                    valve.label(),
+                    1,
+                    FREE_VALVE + " valve",
+                    List.of(Addresses.ofPart(placed, "type", FREE_VALVE)),
+                    Bought.fittings(FREE_VALVE + " valve", 1, placed.line(), site.project())));
   }
 
   private static Optional<Step> checkValve(Site site, Placed<CheckValve> placed) {

@@ -1,0 +1,57 @@
+package rillwright.cli.study.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.kind.Ponds;
+import rillwright.cli.study.mend.site.PondNeeds;
+import rillwright.cli.study.mend.site.Site;
+
+/**
+ * Changes that give falls their targets and leave a pond in need, with what gives that pond room:
+ * one change more, and another where the pond both starves and runs over.
+ */
+record Roomier(Site site, Trials trials, PondNeeds ponds) {
+  /** So many changes are tried with more room. */
+  private static final int MOST = 6;
+
+  /** So many changes are added to one. */
+  private static final int MOST_ADDED = 2;
+
+  /** Those that meet more needs than what they begin with. */
+  List<Remedy> of(List<Remedy> tried) {
+    List<Remedy> roomy = new ArrayList<>();
+    List<Remedy> begun =
+        tried.stream()
+            .filter(remedy -> remedy.leastShare() >= 1 && !remedy.mendsAllOf(site.needs()))
+            .limit(MOST)
+            .toList();
+    for (int added = 0; added < MOST_ADDED; added++) {
+      List<Remedy> further = new ArrayList<>();
+      begun.forEach(remedy -> further.addAll(withRoom(remedy)));
+      roomy.addAll(further);
+      begun =
+          further.stream().filter(remedy -> !remedy.mendsAllOf(site.needs())).limit(MOST).toList();
+    }
+    return roomy;
+  }
+
+  private List<Remedy> withRoom(Remedy remedy) {
+    List<Remedy> roomy = new ArrayList<>();
+    Candidate candidate = remedy.candidate();
+    Optional<Site> with = site.changed(candidate.set()).map(changed -> Site.of(changed, ponds));
+    for (List<Candidate> room : with.map(new Ponds()::candidates).orElse(List.of())) {
+      List<Candidate> more =
+          room.stream().filter(it -> Pairs.areApart(candidate, it)).map(candidate::and).toList();
+      trials.first(more).filter(it -> isMore(it, remedy)).ifPresent(roomy::add);
+    }
+    return roomy;
+  }
+
+  /** Whether it meets more needs, or the same without losing another. */
+  private boolean isMore(Remedy remedy, Remedy before) {
+    int more = remedy.metOf(site.needs()) - before.metOf(site.needs());
+    return more > 0 || (more == 0 && remedy.mends() && !before.mends());
+  }
+}
