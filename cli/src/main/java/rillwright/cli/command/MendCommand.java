@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import rillwright.cli.command.argument.ConditionArguments;
 import rillwright.cli.command.argument.CostArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.ReportArguments;
@@ -41,6 +42,7 @@ import rillwright.cli.study.mend.change.Offered;
       "  rillwright mend falls.yaml --from pumps          tries a supplier's pumps too",
       "  rillwright mend falls.yaml --sizes \"2 in, 3 in\"  tries these sizes of pipe only",
       "  rillwright mend stream.yaml --days 7             the pond must last a week too",
+      "  rillwright mend falls.yaml --conditions           targets met in autumn and cold too",
       "  rillwright mend falls.yaml --format json         all that was tried, in SI units"
     })
 public final class MendCommand implements Callable<Integer> {
@@ -71,6 +73,8 @@ public final class MendCommand implements Callable<Integer> {
 
   @Mixin private CostArguments cost;
 
+  @Mixin private ConditionArguments conditions;
+
   @Mixin private ReportArguments report;
 
   @Override
@@ -78,12 +82,14 @@ public final class MendCommand implements Callable<Integer> {
     Project read = project.read(folder.stream().toList());
     report.check(inputs(read));
     ChosenPumps.require(read);
+    conditions.requireFit(read, ChosenPumps::require);
     MendRequest request =
         new MendRequest(
             folder.map(it -> offered(it, read)).orElse(Offered.NOTHING),
             sizes.stream().map(String::strip).toList(),
             cost.years(),
-            days());
+            days(),
+            conditions.asked());
     MendAnswer answer = project.ask(request, read);
     report.print(() -> MendJson.of(answer), () -> MendText.of(answer));
     return ExitStatus.DONE;

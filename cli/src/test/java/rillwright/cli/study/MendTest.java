@@ -6,24 +6,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
+import rillwright.cli.file.condition.InCondition;
+import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.file.pump.SheetFolder;
-import rillwright.cli.study.mend.Bound;
 import rillwright.cli.study.mend.FirstRequest;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.MendRequest;
-import rillwright.cli.study.mend.Remedy;
+import rillwright.cli.study.mend.bound.Bound;
 import rillwright.cli.study.mend.change.Offered;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.PondNeeds;
+import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.cli.study.solve.SolveRequest;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.Targets;
+import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.stream.StreamBudgetFinder;
 
@@ -155,9 +160,64 @@ class MendTest {
     double lasts =
         StreamBudgetFinder.find(stream.streams()).basins().get(0).daysToStarve().orElseThrow();
     for (double days : List.of(0.9 * lasts, 1.1 * lasts)) {
-      MendRequest asked = new MendRequest(Offered.NOTHING, List.of(), 10, OptionalDouble.of(days));
+      MendRequest asked =
+          new MendRequest(
+              Offered.NOTHING, List.of(), 10, OptionalDouble.of(days), Optional.empty());
       boolean inNeed = asked.answer(stream).needs().stream().anyMatch(Need::isOfPond);
       assertEquals(days > lasts, inNeed, days + " of " + lasts + " days");
     }
+  }
+
+  /** What mends in conditions gives every fall its target in each, as "solve" balances it. */
+  @Test
+  void inConditionsATargetIsMetInEachOfThem() {
+    Project project = example("twin-falls/ball-valves.yaml", "lines.low.valve.open=72 %");
+    assertEquals(List.of(), USUAL.answer(project).needs());
+    MendAnswer answer =
+        new MendRequest(
+                Offered.NOTHING, List.of(), 10, OptionalDouble.empty(), Optional.of(List.of()))
+            .answer(project);
+    assertTrue(answer.needs().stream().allMatch(need -> need.condition().isPresent()));
+    assertFalse(answer.mendingAll().isEmpty());
+    for (Remedy remedy : answer.mendingAll()) {
+      Project changed = project.with(remedy.candidate().set());
+      for (InCondition there : ProjectConditions.of(changed, List.of()).projects()) {
+        SteadyState state = SteadyStateFinder.find(there.project().network());
+        Targets targets = Targets.of(state.network());
+        assertTrue(
+            targets.shareAt(targets.worstIn(state), state) >= 1,
+            there.condition().name() + " " + remedy.candidate());
+      }
+    }
+  }
+
+  /** Each class of change that was asked for is among what is tried. */
+  @Test
+  void aSecondLineAndOneMoreSkimmerAreTried() {
+    MendAnswer answer =
+        USUAL.answer(
+            example(
+                "small-pond/pond.yaml",
+                "lines.intake.skimmer.sill=-1 in",
+                "lines.supply.pump=P-180"));
+    List<String> set =
+        answer.remedies().stream().flatMap(it -> it.candidate().set().stream()).toList();
+    assertTrue(set.contains("lines.intake.second line=yes"), set::toString);
+    assertTrue(
+        USUAL.answer(example("small-pond/pond.yaml")).remedies().stream()
+            .flatMap(it -> it.candidate().set().stream())
+            .anyMatch("lines.supply.second line=yes"::equals));
+  }
+
+  @Test
+  void aPondGivenByItsSidesGrowsByThem() {
+    Project dug =
+        ProjectReader.read(Path.of("src/test/resources/rillwright/cli/mend/dug.yaml"), List.of());
+    MendAnswer answer = USUAL.answer(dug);
+    assertTrue(
+        answer.remedies().stream()
+            .flatMap(it -> it.candidate().set().stream())
+            .anyMatch(change -> change.startsWith("points.pond.shape.length=")),
+        answer.remedies().toString());
   }
 }

@@ -7,6 +7,7 @@ import static rillwright.cli.json.Quantity.NUMBER;
 import static rillwright.cli.json.Quantity.POWER;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
@@ -15,11 +16,12 @@ import rillwright.cli.report.Estimate;
 import rillwright.cli.report.mend.RemedyWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.study.mend.Bound;
 import rillwright.cli.study.mend.MendAnswer;
-import rillwright.cli.study.mend.Remedy;
+import rillwright.cli.study.mend.bound.Bound;
 import rillwright.cli.study.mend.change.Work;
+import rillwright.cli.study.mend.search.Searched;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.network.PointName;
 
 /** What would mend a job, for programs. */
@@ -30,6 +32,11 @@ public final class MendJson {
       Shape.<Need>of()
           .words("at", "The point or line.", Need::at)
           .words("code", "As findings call it.", Need::code)
+          .orNull(
+              "condition",
+              Value.words(),
+              "Of the site, in which it is so; null where it is so as written.",
+              Need::condition)
           .numberOrNull("targetM3PerS", FLOW, "Its target; null without one.", Need::targetM3PerS)
           .number("hasM3PerS", FLOW, "What flows there.", Need::hasM3PerS);
 
@@ -87,6 +94,30 @@ public final class MendJson {
           .truth(
               "enough", "Whether that is enough for every fall that lacks water.", Bound::enough);
 
+  private static final Shape<Searched> SEARCH =
+      Shape.<Searched>of()
+          .list(
+              "set",
+              Value.words(),
+              "The least set that meets every target, as --set takes it; empty if none does.",
+              it -> it.least().map(remedy -> remedy.candidate().set()).orElse(List.of()))
+          .truth(
+              "byCost",
+              "Whether it is the least by cost over the years; else by new pipe laid.",
+              Searched::byCost)
+          .number("sets", NUMBER.from(0), "Sets of sizes and pumps that there are.", Searched::sets)
+          .number(
+              "tried", NUMBER.from(0), "Of these put into the file and balanced.", Searched::tried)
+          .number(
+              "unpriced",
+              NUMBER.from(0),
+              "Sizes and pumps that were left out because they have no price.",
+              Searched::unpriced)
+          .truth(
+              "provenLeast",
+              "Whether each other set was tried, or is no less, or cannot do it by a bound.",
+              Searched::proven);
+
   static final Shape<MendAnswer> SHAPE =
       Estimate.<MendAnswer>answer("mend", "Changes that were tried, and what each would bring.")
           .words("title", Meaning.TITLE, MendAnswer::title)
@@ -97,6 +128,11 @@ public final class MendJson {
               REMEDY,
               "The best first: those that mend before others.",
               it -> it.remedies().stream().map(remedy -> new Listed(remedy, Shown.of(it))).toList())
+          .orNull(
+              "search",
+              SEARCH,
+              "For the least set of changes together; null where one change meets every need.",
+              MendAnswer::searched)
           .list("bounds", BOUND, "What classes of change cannot exceed.", MendAnswer::bounds)
           .numberOrNull(
               "dutyFlowM3PerS",
@@ -107,7 +143,8 @@ public final class MendJson {
           .numberOrNull(
               "dutyHeadM", METRES, "Head that it must make at that flow.", it -> duty(it, false))
           .number("years", NUMBER.above(0), Meaning.YEARS, MendAnswer::years)
-          .orNull("currency", Value.words(), Meaning.CURRENCY, MendAnswer::currency);
+          .orNull("currency", Value.words(), Meaning.CURRENCY, MendAnswer::currency)
+          .including(CasesJson.JUDGING, MendAnswer::conditions);
 
   private MendJson() {}
 

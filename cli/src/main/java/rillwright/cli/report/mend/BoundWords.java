@@ -1,7 +1,7 @@
 package rillwright.cli.report.mend;
 
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.study.mend.Bound;
+import rillwright.cli.study.mend.bound.Bound;
 import rillwright.cli.study.mend.site.Need;
 
 /** Why a class of change cannot do it. */

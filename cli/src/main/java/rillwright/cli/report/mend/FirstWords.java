@@ -7,10 +7,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.study.mend.Bound;
 import rillwright.cli.study.mend.MendAnswer;
-import rillwright.cli.study.mend.Remedy;
+import rillwright.cli.study.mend.bound.Bound;
+import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.network.Point;
 
 /** What to do first, in a line; and what need not be tried. */
@@ -41,13 +42,22 @@ public final class FirstWords {
     return RemedyWords.of(remedy.candidate(), units)
         + (falls.isEmpty() ? ". " : ": " + falls + " of target. ")
         + (price.isEmpty()
-            ? "Its price is not in the file."
+            ? unpriced(remedy.candidate(), answer, units)
             : price.getAsDouble() == 0
                 ? "It costs nothing."
-                : "It costs "
-                    + units.amount(price.getAsDouble())
-                    + answer.currency().map(word -> " " + word).orElse("")
-                    + ".");
+                : "It costs " + money(price.getAsDouble(), answer, units) + ".");
+  }
+
+  private static String unpriced(Candidate candidate, MendAnswer answer, ShownUnits units) {
+    return candidate.knownPrice() > 0
+        ? "It costs "
+            + money(candidate.knownPrice(), answer, units)
+            + " and what has no price in the file."
+        : "Its price is not in the file.";
+  }
+
+  private static String money(double amount, MendAnswer answer, ShownUnits units) {
+    return units.amount(amount) + answer.currency().map(word -> " " + word).orElse("");
   }
 
   private static String falls(Remedy remedy, ShownUnits units) {

@@ -7,12 +7,16 @@ import rillwright.cli.file.Project;
 import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.Request;
+import rillwright.cli.study.mend.bound.Bound;
+import rillwright.cli.study.mend.bound.Bounds;
 import rillwright.cli.study.mend.change.Bought;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.kind.Cleaning;
 import rillwright.cli.study.mend.kind.LargerPipes;
 import rillwright.cli.study.mend.kind.Valves;
 import rillwright.cli.study.mend.site.Site;
+import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.cli.study.mend.trial.Trials;
 import rillwright.cli.study.solve.Solved;
 import rillwright.solver.network.Valve;
 import rillwright.solver.progress.Progress;
@@ -51,6 +55,8 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
         site.state(),
         site.needs(),
         first.stream().toList(),
+        Optional.empty(),
+        Optional.empty(),
         bounds,
         first.isPresent() || !isSoonTried ? Optional.empty() : MendRequest.duty(site),
         MendRequest.USUAL_YEARS,

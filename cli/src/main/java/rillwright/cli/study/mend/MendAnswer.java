@@ -6,8 +6,13 @@ import rillwright.cli.study.Answer;
 import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.RunningFigures;
+import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.duty.DutyAnswer;
+import rillwright.cli.study.mend.bound.Bound;
+import rillwright.cli.study.mend.search.Searched;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.solver.network.Point;
 import rillwright.solver.steady.SteadyState;
 
 /**
@@ -17,6 +22,8 @@ import rillwright.solver.steady.SteadyState;
  * @param state as it stands
  * @param needs what does not do what it should
  * @param remedies that were tried and help, the best first
+ * @param searched for the least set of changes together; empty where one change does it
+ * @param conditions in which falls must get their targets too; empty where none are asked for
  * @param bounds what classes of change cannot exceed
  * @param duty of a pump that would do, where a fall lacks water and a pump drives it
  * @param years over which cost counts
@@ -28,6 +35,8 @@ public record MendAnswer(
     SteadyState state,
     List<Need> needs,
     List<Remedy> remedies,
+    Optional<Searched> searched,
+    Optional<JudgingConditions> conditions,
     List<Bound> bounds,
     Optional<DutyAnswer> duty,
     double years,
@@ -38,6 +47,13 @@ public record MendAnswer(
     needs = List.copyOf(needs);
     remedies = List.copyOf(remedies);
     bounds = List.copyOf(bounds);
+  }
+
+  /** Falls and outlets with a target. */
+  public List<Point> falls() {
+    return state.network().waysOut().stream()
+        .filter(point -> point.targetM3PerS().orElse(0) > 0)
+        .toList();
   }
 
   /** What running the pumps takes as it stands. */

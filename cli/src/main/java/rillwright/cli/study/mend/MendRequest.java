@@ -15,8 +15,10 @@ import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.choice.PumpsRequest;
+import rillwright.cli.study.condition.SiteConditions;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRequest;
+import rillwright.cli.study.mend.bound.Bounds;
 import rillwright.cli.study.mend.change.Bought;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.change.Offered;
@@ -30,9 +32,16 @@ import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.cli.study.mend.kind.SecondLines;
 import rillwright.cli.study.mend.kind.Skimmers;
 import rillwright.cli.study.mend.kind.Valves;
+import rillwright.cli.study.mend.search.CheapestSet;
+import rillwright.cli.study.mend.search.Searched;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.site.Site;
+import rillwright.cli.study.mend.trial.BestFirst;
+import rillwright.cli.study.mend.trial.Pairs;
+import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.cli.study.mend.trial.Roomier;
+import rillwright.cli.study.mend.trial.Trials;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.pumping.PumpPlace;
 
@@ -43,8 +52,15 @@ import rillwright.solver.pumping.PumpPlace;
  * @param sizes of pipe that may be laid; none for the next ones up
  * @param years over which cost counts, above 0
  * @param days that the water of ponds must last without topping up; empty to ask for none
+ * @param conditions names of those in which falls must get their targets too, none for all; empty
+ *     to judge by the project as it stands
  */
-public record MendRequest(Offered offered, List<String> sizes, double years, OptionalDouble days)
+public record MendRequest(
+    Offered offered,
+    List<String> sizes,
+    double years,
+    OptionalDouble days,
+    Optional<List<String>> conditions)
     implements Request<MendAnswer> {
   /** Costs that differ by less than this share of today's are alike. */
   private static final double ALIKE = 0.01;
@@ -56,9 +72,9 @@ public record MendRequest(Offered offered, List<String> sizes, double years, Opt
     sizes = List.copyOf(sizes);
   }
 
-  /** The same without asking for days. */
+  /** The same without asking for days or conditions. */
   public MendRequest(Offered offered, List<String> sizes, double years) {
-    this(offered, sizes, years, OptionalDouble.empty());
+    this(offered, sizes, years, OptionalDouble.empty(), Optional.empty());
   }
 
   @Override
@@ -66,7 +82,7 @@ public record MendRequest(Offered offered, List<String> sizes, double years, Opt
     PumpsChosen.require(project.network());
     long start = System.nanoTime();
     PondNeeds ponds = new PondNeeds(days);
-    Site site = Site.of(project, ponds);
+    Site site = Site.of(project, Optional.of(ponds), judging(project));
     Trials trials = new Trials(site);
     Map<Set<String>, Remedy> remedies = new LinkedHashMap<>();
     if (!site.needs().isEmpty()) {
@@ -78,25 +94,38 @@ public record MendRequest(Offered offered, List<String> sizes, double years, Opt
         }
       }
     }
-    for (Remedy remedy : new Roomier(site, trials, ponds).of(List.copyOf(remedies.values()))) {
+    for (Remedy remedy : new Roomier(site, trials).of(sorted(remedies.values(), site))) {
       remedies.putIfAbsent(Set.copyOf(remedy.candidate().set()), remedy);
     }
     List<Remedy> sorted = sorted(remedies.values(), site);
+    Optional<Searched> searched = Optional.empty();
     if (sorted.stream().noneMatch(it -> it.mendsAllOf(site.needs()))) {
-      List<Remedy> pairs = new ArrayList<>(new Pairs(site, trials).of(sorted));
-      pairs.addAll(sorted);
-      sorted = sorted(pairs, site);
+      for (Remedy pair : new Pairs(site, trials).of(sorted)) {
+        remedies.putIfAbsent(Set.copyOf(pair.candidate().set()), pair);
+      }
+      searched =
+          new CheapestSet(site, trials, new Pumps(offered), new LargerPipes(sizes)).find(years);
+      searched
+          .flatMap(Searched::least)
+          .ifPresent(it -> remedies.putIfAbsent(Set.copyOf(it.candidate().set()), it));
+      sorted = sorted(remedies.values(), site);
     }
     return new MendAnswer(
         Job.of(project),
         site.state(),
         site.needs(),
         sorted,
+        searched,
+        judging(project).flatMap(judging -> judging.shown(List.of())),
         Bounds.of(site),
         duty(site),
         years,
         Bought.currency(project),
         Effort.since(start, trials.count()));
+  }
+
+  private Optional<SiteConditions> judging(Project project) {
+    return conditions.map(names -> SiteConditions.of(project, Optional.of(names)));
   }
 
   private List<Source> sources() {

@@ -53,14 +53,15 @@ public final class AtMost {
    * empty if there is no balance then.
    */
   public OptionalDouble withoutPipeFrictionM3PerS() {
-    return with(
-        line -> {
-          List<Part> parts = new ArrayList<>(line.parts());
-          parts.removeIf(
-              part ->
-                  part instanceof HighPoint || (part instanceof Loss && part.bore().isPresent()));
-          return line.withParts(parts).narrowed(WIDE);
-        });
+    return with(AtMost::withoutFriction);
+  }
+
+  /** A line without any loss that depends on its bore; its high points let all through. */
+  public static Line withoutFriction(Line line) {
+    List<Part> parts = new ArrayList<>(line.parts());
+    parts.removeIf(
+        part -> part instanceof HighPoint || (part instanceof Loss && part.bore().isPresent()));
+    return line.withParts(parts).narrowed(WIDE);
   }
 
   /** Without the loss of fittings and check valves of its way, m³/s; empty without a balance. */

@@ -1,28 +1,24 @@
 package rillwright.cli.report.text.mend;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import rillwright.cli.report.mend.FirstWords;
-import rillwright.cli.report.mend.RemedyWords;
-import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.mend.SearchWords;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
-import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.text.conditions.ChangesText;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.mend.MendAnswer;
-import rillwright.cli.study.mend.Remedy;
 import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.PondNeeds;
-import rillwright.solver.network.Point;
-import rillwright.solver.steady.SteadyState;
-import rillwright.solver.trial.Verdict;
+import rillwright.cli.study.mend.trial.Remedy;
 
 /** What would mend a job, on one page. */
 public final class MendText {
@@ -30,35 +26,20 @@ public final class MendText {
   private static final int MOST_OTHERS = 5;
   private static final int MOST_SET = 3;
 
-  /** More falls than this have their shares only. */
-  private static final int FEW_FALLS = 2;
-
-  /** What is to be done takes a line of its own where it is longer. */
-  private static final int LONGEST_NAME = 36;
-
-  private static final String COSTS =
-      "Costs: what is bought once, and the trench where one is dug; a dash where the file has no"
-          + " price for it. ";
-
-  private static final String MET = "A fall counts as met from 100 to 125 % of its target.";
-
   private static final String NOTHING_MENDS =
-      "No change that was tried meets the targets, alone or two together.";
+      "No change that was tried meets every need, alone or with others.";
 
   private static final String UNKNOWN = "-";
 
   private final MendAnswer answer;
   private final ShownUnits units;
-  private final List<Point> falls;
+  private final RemedyTable tables;
   private final PageBuilder page;
 
   private MendText(MendAnswer answer, PageBuilder page) {
     this.answer = answer;
     this.units = Shown.of(answer);
-    this.falls =
-        answer.state().network().waysOut().stream()
-            .filter(point -> point.targetM3PerS().orElse(0) > 0)
-            .toList();
+    this.tables = new RemedyTable(answer);
     this.page = page;
   }
 
@@ -78,8 +59,8 @@ public final class MendText {
       page.heading("REMEDIES");
       page.marked("! ", NOTHING_MENDS);
     } else {
-      page.table(text.remedies("REMEDIES, BEST FIRST", shown(mending, most)));
-      page.paragraph(text.costs());
+      page.table(text.tables.of("REMEDIES, BEST FIRST", shown(mending, most)));
+      page.paragraph(text.tables.legend());
     }
     text.duty();
   }
@@ -99,18 +80,25 @@ public final class MendText {
     }
     page.table(needs());
     if (!mending.isEmpty()) {
-      page.table(remedies("MEET EVERY TARGET, BEST FIRST", shown(mending, MOST_MENDING)));
+      page.table(
+          tables.of(
+              (isOfTargets() ? "MEET EVERY TARGET" : "MEET EVERY NEED") + ", BEST FIRST",
+              shown(mending, MOST_MENDING)));
       more(mending, MOST_MENDING);
-      page.paragraph(costs());
+      page.paragraph(tables.legend());
     }
-    page.tableOfAny(remedies("MEET SOME NEEDS", shown(some, MOST_OTHERS)));
+    page.tableOfAny(
+        tables.of(
+            "MEET SOME NEEDS", shown(some, MOST_OTHERS)));
     more(some, MOST_OTHERS);
-    page.tableOfAny(remedies("FALL SHORT, NEAREST FIRST", shown(others, MOST_OTHERS)));
+    page.tableOfAny(tables.of("FALL SHORT, NEAREST FIRST", shown(others, MOST_OTHERS)));
     more(others, MOST_OTHERS);
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
-      page.paragraph(costs());
+      page.paragraph(tables.legend());
     }
+    SearchWords.of(answer).ifPresent(page::paragraph);
     cannot();
+    answer.conditions().ifPresent(this::conditions);
     page.heading("WARNINGS AND NOTES");
     first(mending);
     duty();
@@ -142,7 +130,9 @@ public final class MendText {
           need.isOfTarget() || need.hasM3PerS() > 0 ? units.flow(need.hasM3PerS()) : UNKNOWN,
           shown(target, units::writtenFlow),
           shown(target, it -> units.share(need.hasM3PerS() / it)),
-          need.code().replace('-', ' '));
+          need.condition().isPresent()
+              ? "under target in \"" + need.condition().get() + "\""
+              : need.code().replace('-', ' '));
     }
     return table;
   }
@@ -151,72 +141,22 @@ public final class MendText {
     return number.isPresent() ? words.apply(number.getAsDouble()) : UNKNOWN;
   }
 
-  private TableBuilder remedies(String heading, List<Remedy> rows) {
-    TableBuilder table = new TableBuilder(heading, LONGEST_NAME);
-    if (rows.isEmpty()) {
-      return table;
-    }
-    falls.forEach(fall -> table.column(fall.name().value(), Side.RIGHT));
-    if (isPumped()) {
-      table.column("draws", Side.RIGHT);
-    }
-    table.column("costs", Side.RIGHT);
-    if (isPumped()) {
-      table.column("a year", Side.RIGHT);
-    }
-    table.row(
-        "as it stands",
-        row(
-            answer.state(),
-            shown(answer.takes().powerW(), units::power),
-            "nothing",
-            money(answer.takes().costPerYear())));
-    int number = 0;
-    for (Remedy remedy : rows) {
-      number++;
-      OptionalDouble price = remedy.candidate().price();
-      table.row(
-          number + "  " + RemedyWords.of(remedy.candidate(), units),
-          row(
-              remedy.state(),
-              shown(remedy.powerW(), units::power),
-              price.orElse(1) == 0 ? "nothing" : money(price),
-              money(remedy.costPerYear())));
-    }
-    return table;
+  private boolean isOfTargets() {
+    return answer.needs().stream().allMatch(Need::isOfTarget);
   }
 
-  private List<Cell> row(SteadyState state, String power, String price, String year) {
-    List<Cell> cells = new ArrayList<>();
-    for (Point fall : falls) {
-      double flow = state.point(fall.name()).outflowM3PerS();
-      double target = state.network().point(fall.name()).targetM3PerS().orElse(Double.NaN);
-      String share = units.share(flow / target);
-      String shown = falls.size() > FEW_FALLS ? share : units.flow(flow) + " " + share;
-      cells.add(new Cell(shown, isMet(flow / target) ? Tone.GOOD : Tone.WARNING));
+  private void conditions(JudgingConditions judging) {
+    page.table(ChangesText.table(judging.conditions()));
+    page.paragraph(
+        "A change meets a target only if the fall gets it as written and 100 % or more in each of"
+            + " these conditions. Figures are of the file as written.");
+    if (judging.offered()) {
+      ChangesText.offer(page);
     }
-    cells.addAll(
-        isPumped()
-            ? List.of(Cell.of(power), Cell.of(price), Cell.of(year))
-            : List.of(Cell.of(price)));
-    return cells;
   }
 
   private boolean isPumped() {
     return answer.state().network().isPumped();
-  }
-
-  private String costs() {
-    return COSTS + (isPumped() ? "A year: electricity. " : "") + MET;
-  }
-
-  private static boolean isMet(double share) {
-    return share >= 1 && share <= Verdict.TOO_MUCH_SHARE;
-  }
-
-  private String money(OptionalDouble amount) {
-    return shown(
-        amount, it -> units.amount(it) + answer.currency().map(word -> " " + word).orElse(""));
   }
 
   private void cannot() {
@@ -259,7 +199,7 @@ public final class MendText {
                         + " at "
                         + units.head(throttled.headM())
                         + leastShutOff()
-                        + (falls.size() > 1
+                        + (answer.falls().size() > 1
                             ? ", the other falls throttled to their targets."
                             : ".")));
   }

@@ -19,7 +19,7 @@ public enum Action {
   LOWER_CREST(Work.CREST, "crest"),
   OTHER_WIDTH(Work.CREST, "crest"),
   FULLER(Work.LEVEL, "water level"),
-  HIGHER_OVERFLOW(Work.POND, "overflow"),
+  HIGHER_OVERFLOW(Work.OVERFLOW, "overflow"),
   LARGER_POND(Work.POND, "pond"),
   PIPE(Work.PIPE, "pipe"),
   SECOND_LINE(Work.PIPE, "second line");

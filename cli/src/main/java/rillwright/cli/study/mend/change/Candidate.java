@@ -37,12 +37,22 @@ public record Candidate(List<Step> steps) {
         .orElseThrow();
   }
 
+  /** The efforts of all, added up; a number to compare by. */
+  public int effort() {
+    return steps.stream().mapToInt(step -> step.action().work().ordinal()).sum();
+  }
+
   /** The class of changes; "several" of different ones. */
   public String kind() {
     List<String> kinds = steps.stream().map(step -> step.action().kind()).distinct().toList();
     List<String> own = kinds.stream().filter(kind -> !kind.equals("valve")).toList();
     List<String> shown = kinds.contains("new valve") ? own : kinds;
     return shown.size() == 1 ? shown.get(0) : "several";
+  }
+
+  /** The prices that are known, together. */
+  public double knownPrice() {
+    return steps.stream().mapToDouble(step -> step.price().orElse(0)).sum();
   }
 
   /** The price of all that is bought; empty if that of something is not known. */

@@ -9,6 +9,7 @@ public enum Work {
   PUMP("pump"),
   SKIMMER("skimmer"),
   CREST("crest"),
+  OVERFLOW("overflow"),
   POND("pond"),
   PIPE("pipe in the ground");
 

@@ -62,7 +62,8 @@ public record LargerPipes(List<String> sizes) implements Source {
     return all.stream().map(List::of).toList();
   }
 
-  private List<Candidate> options(Site site, Line line) {
+  /** The sizes that a line may have beside its own. */
+  public List<Candidate> options(Site site, Line line) {
     LineSizes known = new LineSizes(site.project(), line.name().value());
     List<Candidate> options = new ArrayList<>();
     for (SizeOption option : sizes.isEmpty() ? known.larger(MOST_SIZES) : named(known)) {

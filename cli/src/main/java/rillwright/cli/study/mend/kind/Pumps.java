@@ -51,14 +51,15 @@ public record Pumps(Offered offered) implements Source {
     return all;
   }
 
-  private static Optional<SpeedRange> range(Site site, Placed<Pump> placed) {
-    return Optional.ofNullable(site.project().sheets().get(placed.part().model()))
+  /** How fast it may run, where its sheet says that. */
+  public static Optional<SpeedRange> range(Project project, Placed<Pump> placed) {
+    return Optional.ofNullable(project.sheets().get(placed.part().model()))
         .flatMap(sheet -> sheet.facts().variableSpeed());
   }
 
   /** The least speed, whole percent, at which all falls get their target; the greatest if none. */
-  private static Optional<Step> speed(Site site, Placed<Pump> placed) {
-    Optional<SpeedRange> range = range(site, placed);
+  public static Optional<Step> speed(Site site, Placed<Pump> placed) {
+    Optional<SpeedRange> range = range(site.project(), placed);
     double now = placed.part().set().speed();
     int slowest = range.map(it -> percent(it.least())).orElse(SLOWEST_PERCENT);
     int fastest =
@@ -78,8 +79,12 @@ public record Pumps(Offered offered) implements Source {
             placed.part().label(),
             (double) speed / FULL_PERCENT,
             "",
-            List.of(Addresses.ofPart(placed, "speed", speed + " %")),
+            List.of(ofSpeed(placed, speed)),
             isKnown ? Step.NOTHING : OptionalDouble.empty()));
+  }
+
+  private static String ofSpeed(Placed<Pump> placed, int percent) {
+    return Addresses.ofPart(placed, "speed", percent + " %");
   }
 
   private static int percent(double speed) {
@@ -93,7 +98,8 @@ public record Pumps(Offered offered) implements Source {
     return Site.balanced(slower).orElse(site.state());
   }
 
-  private static Step oneMore(Site site, Placed<Pump> placed, PumpSet.Arrangement arrangement) {
+  /** One more of a pump beside those that run. */
+  public static Step oneMore(Site site, Placed<Pump> placed, PumpSet.Arrangement arrangement) {
     boolean parallel = arrangement == PumpSet.Arrangement.PARALLEL;
     int count = placed.part().set().count() + 1;
     Optional<DataSheet> sheet =
@@ -111,29 +117,33 @@ public record Pumps(Offered offered) implements Source {
   }
 
   private void others(Site site, Placed<Pump> placed, List<List<Candidate>> all) {
+    for (Step other : others(site, placed)) {
+      all.add(List.of(Candidate.of(other)));
+      set(site, placed, other, all);
+    }
+  }
+
+  /** The other pumps that may take the place of one. */
+  public List<Step> others(Site site, Placed<Pump> placed) {
     String now = placed.part().model();
+    List<Step> others = new ArrayList<>();
     for (Map.Entry<String, DataSheet> known : site.project().sheets().entrySet()) {
       if (!known.getKey().equals(now)) {
-        other(site, placed, known.getKey(), known.getValue(), List.of(), all);
+        others.add(other(site, placed, known.getKey(), known.getValue(), List.of()));
       }
     }
     for (Map.Entry<String, DataSheet> sheet : offered.sheets().entrySet()) {
       if (!site.project().sheets().containsKey(sheet.getKey())) {
         String path = offered.pathOf(sheet.getKey());
         List<String> named = List.of(Addresses.ofSheet(sheet.getKey(), path));
-        other(site, placed, sheet.getKey(), sheet.getValue(), named, all);
+        others.add(other(site, placed, sheet.getKey(), sheet.getValue(), named));
       }
     }
+    return others;
   }
 
-  /** As the valves stand, at its least sufficient speed, and with all valves set for it. */
-  private static void other(
-      Site site,
-      Placed<Pump> placed,
-      String model,
-      DataSheet sheet,
-      List<String> named,
-      List<List<Candidate>> all) {
+  private static Step other(
+      Site site, Placed<Pump> placed, String model, DataSheet sheet, List<String> named) {
     List<String> set = new ArrayList<>(named);
     set.add(Addresses.ofPart(placed, "model", model));
     if (placed.part().set().speed() != 1) {
@@ -142,32 +152,38 @@ public record Pumps(Offered offered) implements Source {
     if (placed.part().set().count() != 1) {
       set.add(Addresses.ofPart(placed, "count", "1"));
     }
-    Step step =
-        new Step(
-            Action.OTHER_PUMP,
-            placed.line().name().value(),
-            placed.part().label(),
-            0,
-            model,
-            set,
-            Bought.pump(sheet, site.project()));
-    all.add(List.of(Candidate.of(step)));
-    Optional<Project> changed = site.changed(set);
+    return new Step(
+        Action.OTHER_PUMP,
+        placed.line().name().value(),
+        placed.part().label(),
+        0,
+        model,
+        set,
+        Bought.pump(sheet, site.project()));
+  }
+
+  /** At its least sufficient speed, and with all valves set for it. */
+  private static void set(Site site, Placed<Pump> placed, Step other, List<List<Candidate>> all) {
+    Optional<Project> changed = site.changed(other.set());
     if (changed.isEmpty() || Site.balanced(changed.get().network()).isEmpty()) {
       return;
     }
-    Site with = Site.of(changed.get());
-    if (sheet.facts().variableSpeed().isPresent()) {
-      Placed<Pump> there =
-          with.network().line(placed.line().name()).placed(Pump.class).stream()
-              .filter(pump -> pump.index() == placed.index())
-              .findFirst()
-              .orElseThrow();
+    Site with = Site.of(changed.get(), Optional.empty(), site.conditions());
+    Placed<Pump> there = at(placed, with);
+    if (range(with.project(), there).isPresent()) {
       speed(with, there)
-          .ifPresent(slower -> all.add(List.of(new Candidate(List.of(step, slower)))));
+          .ifPresent(slower -> all.add(List.of(new Candidate(List.of(other, slower)))));
     }
     if (with.isEnough(with.state()) || site.targets().falls().size() > 1) {
-      Valves.all(changed.get(), List.of(step)).ifPresent(all::add);
+      Valves.all(changed.get().network(), List.of(other)).ifPresent(all::add);
     }
+  }
+
+  /** The pump that stands in a place in a changed project. */
+  public static Placed<Pump> at(Placed<Pump> place, Site with) {
+    return with.network().line(place.line().name()).placed(Pump.class).stream()
+        .filter(pump -> pump.index() == place.index())
+        .findFirst()
+        .orElseThrow();
   }
 }

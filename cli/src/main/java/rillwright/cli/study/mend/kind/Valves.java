@@ -59,7 +59,7 @@ public final class Valves implements Source {
         places.stream().allMatch(it -> it.in(site.network()).loss().opening().orElse(1) == 1);
     return isOneFall && isOpen
         ? List.of()
-        : set(site.project(), places, List.of()).orElse(List.of());
+        : set(site.network(), places, List.of()).orElse(List.of());
   }
 
   @Override
@@ -67,7 +67,7 @@ public final class Valves implements Source {
     List<List<Candidate>> all = new ArrayList<>();
     for (List<ValvePlace> places : sets(site.network())) {
       List<Candidate> alternatives =
-          new ArrayList<>(set(site.project(), places, List.of()).orElse(List.of()));
+          new ArrayList<>(set(site.network(), places, List.of()).orElse(List.of()));
       if (places.size() == 1) {
         swept(site, places.get(0)).ifPresent(alternatives::add);
       }
@@ -142,7 +142,7 @@ public final class Valves implements Source {
   private static Optional<List<Candidate>> added(Site site, List<Line> lines) {
     List<Step> steps = lines.stream().map(line -> added(line, site.project())).toList();
     return site.changed(new Candidate(steps).set())
-        .flatMap(changed -> set(changed, places(changed.network()), steps));
+        .flatMap(changed -> set(changed.network(), places(changed.network()), steps));
   }
 
   private static Step added(Line line, Project project) {
@@ -159,24 +159,24 @@ public final class Valves implements Source {
   }
 
   /** All valves of a project set, after some steps that made it what it is. */
-  public static Optional<List<Candidate>> all(Project project, List<Step> before) {
-    return set(project, places(project.network()), before);
+  public static Optional<List<Candidate>> all(Network network, List<Step> before) {
+    return set(network, places(network), before);
   }
 
   private static Optional<List<Candidate>> set(
-      Project project, List<ValvePlace> places, List<Step> before) {
-    if (Targets.of(project.network()).isEmpty() || places.isEmpty()) {
+      Network network, List<ValvePlace> places, List<Step> before) {
+    if (Targets.of(network).isEmpty() || places.isEmpty()) {
       return Optional.empty();
     }
     try {
-      Network set = settings(project.network(), places).state().network();
+      Network set = settings(network, places).state().network();
       if (places.stream().anyMatch(place -> cannotBeWritten(place.in(set)))) {
         return Optional.empty();
       }
       List<Candidate> roundings = new ArrayList<>();
       for (Handle handle : Handle.values()) {
         List<Step> steps = new ArrayList<>(before);
-        steps.addAll(steps(handle, project.network(), set, places));
+        steps.addAll(steps(handle, network, set, places));
         if (steps.size() > before.size()) {
           roundings.add(new Candidate(steps));
         }

@@ -17,26 +17,32 @@ import rillwright.solver.trial.Verdict;
  * @param state after the change
  * @param after what is in need then
  * @param ponds what ponds need then; empty where that is not known
+ * @param worst what falls get in conditions then
  */
 public record Judgement(
-    Site site, SteadyState state, List<Need> after, Optional<List<Need>> ponds) {
+    Site site, SteadyState state, List<Need> after, Optional<List<Need>> ponds, WorstShares worst) {
   /** Of a state alone: what ponds need then is not known. */
   public static Judgement of(Site site, SteadyState state) {
-    return of(site, state, Optional.empty());
+    return of(site, state, Optional.empty(), WorstShares.NONE);
   }
 
   /** Of a changed project, its ponds included. */
   public static Judgement of(Site site, SteadyState state, Project changed) {
-    return of(site, state, site.ponds().flatMap(asked -> asked.in(changed)));
+    return of(
+        site,
+        state,
+        site.ponds().flatMap(asked -> asked.in(changed)),
+        WorstShares.of(changed, site.conditions()));
   }
 
   /** Targets need no findings; only what else is in need is looked for. */
-  private static Judgement of(Site site, SteadyState state, Optional<List<Need>> ponds) {
+  private static Judgement of(
+      Site site, SteadyState state, Optional<List<Need>> ponds, WorstShares worst) {
     boolean isPlain =
         site.needs().stream().allMatch(need -> need.isOfTarget() || need.isOfPond())
             && !state.starves();
     List<Need> after = isPlain ? List.of() : Need.in(state, Findings.of(state));
-    return new Judgement(site, state, after, ponds);
+    return new Judgement(site, state, after, ponds, worst);
   }
 
   /** Whether something in need has what it should, and nothing is lost that was met before. */
@@ -66,7 +72,10 @@ public record Judgement(
 
   private boolean isMet(Need need) {
     if (need.isOfTarget()) {
-      return isWithin(share(need.point(), state));
+      return isWithin(share(need.point(), state)) && worst.at(need.point()) >= 1;
+    }
+    if (need.isOfCondition()) {
+      return worst.at(need.point()) >= 1;
     }
     return need.isOfPond()
         ? ponds.isPresent() && ponds.get().stream().noneMatch(need::isLike)
@@ -102,6 +111,10 @@ public record Judgement(
   private boolean isLost(PointName fall) {
     double before = site.targets().shareAt(fall, site.state());
     double now = share(fall, state);
+    double worstBefore = site.worst().at(fall);
+    if (worstBefore >= Verdict.ENOUGH_SHARE && worst.at(fall) < Math.min(1, worstBefore)) {
+      return true;
+    }
     if (before < Verdict.ENOUGH_SHARE) {
       return false;
     }
@@ -114,10 +127,12 @@ public record Judgement(
     List<PointName> helped = new ArrayList<>();
     for (Need need : site.needs()) {
       boolean nearer =
-          need.isOfTarget()
-              ? distance(share(need.point(), state))
-                  < distance(share(need.point(), site.state())) * (1 - 1e-6)
-              : isMet(need);
+          need.isOfCondition()
+              ? worst.at(need.point()) > site.worst().at(need.point()) * (1 + 1e-6)
+              : need.isOfTarget()
+                  ? distance(share(need.point(), state))
+                      < distance(share(need.point(), site.state())) * (1 - 1e-6)
+                  : isMet(need);
       if (nearer && !helped.contains(need.point())) {
         helped.add(need.point());
       }

@@ -2,6 +2,7 @@ package rillwright.cli.study.mend.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.solver.finding.Finding;
@@ -16,12 +17,19 @@ import rillwright.solver.steady.SteadyState;
  * @param at the point or line
  * @param point that a change for it serves: the point, or where the line leads
  * @param code of the finding that tells it
+ * @param condition of the site in which it is so; empty where it is so as written
  * @param targetM3PerS its target, m³/s, where it has one
  * @param hasM3PerS what flows there, m³/s
  */
 public record Need(
-    String at, PointName point, String code, OptionalDouble targetM3PerS, double hasM3PerS) {
+    String at,
+    PointName point,
+    String code,
+    Optional<String> condition,
+    OptionalDouble targetM3PerS,
+    double hasM3PerS) {
   public static final String UNDER_TARGET = "under-target";
+  public static final String UNDER_IN_CONDITION = "under-target-in-condition";
   public static final String OVER_TARGET = "over-target";
   public static final String STARVED = "starved-chamber";
 
@@ -49,6 +57,7 @@ public record Need(
         finding.at(),
         name,
         finding.code(),
+        Optional.empty(),
         point.targetM3PerS(),
         state.point(name).outflowM3PerS());
   }
@@ -58,8 +67,21 @@ public record Need(
         finding.at(),
         state.network().line(line).to(),
         finding.code(),
+        Optional.empty(),
         OptionalDouble.empty(),
         state.line(line).flowM3PerS());
+  }
+
+  /** A fall that lacks water in a condition. */
+  static Need inCondition(Point fall, WorstShares.InCondition worst) {
+    double target = fall.targetM3PerS().orElse(0);
+    return new Need(
+        fall.name().value(),
+        fall.name(),
+        UNDER_IN_CONDITION,
+        Optional.of(worst.condition()),
+        fall.targetM3PerS(),
+        worst.share() * target);
   }
 
   /** Whether it is one and the same: at this point or line, for this reason. */
@@ -70,6 +92,11 @@ public record Need(
   /** Whether it is about the water of a pond. */
   public boolean isOfPond() {
     return PondNeeds.has(code);
+  }
+
+  /** Whether a fall lacks water in a condition of the site. */
+  public boolean isOfCondition() {
+    return code.equals(UNDER_IN_CONDITION);
   }
 
   /** Whether it is about a target. */

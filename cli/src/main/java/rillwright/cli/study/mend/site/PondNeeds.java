@@ -76,7 +76,7 @@ public record PondNeeds(OptionalDouble days) {
   }
 
   private static Need need(String at, String code) {
-    return new Need(at, new PointName(at), code, OptionalDouble.empty(), 0);
+    return new Need(at, new PointName(at), code, Optional.empty(), OptionalDouble.empty(), 0);
   }
 
   private static boolean isBasinOrChamber(String at, Network network) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.study.condition.SiteConditions;
 import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
@@ -31,31 +32,58 @@ import rillwright.solver.trial.Verdict;
  * @param targets of its falls and outlets
  * @param needs what does not do what it should
  * @param ponds what is asked of ponds; empty where nobody asks
+ * @param conditions in which falls must get their targets too; empty where nobody asks
+ * @param worst what they get in these
  */
 public record Site(
     Project project,
     SteadyState state,
     Targets targets,
     List<Need> needs,
-    Optional<PondNeeds> ponds) {
+    Optional<PondNeeds> ponds,
+    Optional<SiteConditions> conditions,
+    WorstShares worst) {
 
   public static Site of(Project project) {
     SteadyState state = SteadyStateFinder.find(project.network());
     return of(project, state, Findings.of(state));
   }
 
-  /** The same with what its ponds need. */
-  public static Site of(Project project, PondNeeds ponds) {
+  /** The same with what its ponds need, and its falls in conditions. */
+  public static Site of(
+      Project project, Optional<PondNeeds> ponds, Optional<SiteConditions> conditions) {
     Site site = of(project);
+    WorstShares worst = WorstShares.of(project, conditions);
     List<Need> needs = new ArrayList<>(site.needs);
-    needs.addAll(ponds.in(project).orElse(List.of()));
-    return new Site(project, site.state, site.targets, needs, Optional.of(ponds));
+    ponds.flatMap(asked -> asked.in(project)).ifPresent(needs::addAll);
+    worst
+        .byFall()
+        .forEach(
+            (fall, least) -> {
+              boolean isKnown =
+                  needs.stream().anyMatch(it -> it.point().equals(fall) && it.isUnder());
+              if (least.share() < Verdict.ENOUGH_SHARE && !isKnown) {
+                needs.add(Need.inCondition(project.network().point(fall), least));
+              }
+            });
+    return new Site(project, site.state, site.targets, needs, ponds, conditions, worst);
   }
 
-  /** A project whose state and findings are known; its ponds are not looked at. */
+  /** A changed project of which the same is asked. */
+  public Site changedTo(Project changed) {
+    return of(changed, ponds, conditions);
+  }
+
+  /** A project whose state and findings are known; neither ponds nor conditions are looked at. */
   public static Site of(Project project, SteadyState state, List<Finding> findings) {
     return new Site(
-        project, state, Targets.of(project.network()), Need.in(state, findings), Optional.empty());
+        project,
+        state,
+        Targets.of(project.network()),
+        Need.in(state, findings),
+        Optional.empty(),
+        Optional.empty(),
+        WorstShares.NONE);
   }
 
   public Network network() {
@@ -93,6 +121,14 @@ public record Site(
   /** Whether every fall gets its target and not much more. */
   public boolean isWithin(SteadyState changed) {
     return isEnough(changed) && targets.greatestShareIn(changed) <= Verdict.TOO_MUCH_SHARE;
+  }
+
+  /** Whether every fall gets its target in the conditions that are asked for, with changes. */
+  public boolean isEnoughInConditions(List<String> changes) {
+    return conditions.isEmpty()
+        || changed(changes)
+            .filter(changed -> WorstShares.of(changed, conditions).areEnough())
+            .isPresent();
   }
 
   /** Whether some need is of a code. */

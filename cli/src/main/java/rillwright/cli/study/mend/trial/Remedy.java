@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.trial;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,12 +36,12 @@ public record Remedy(
   }
 
   /** Whether every need is met with it. */
-  boolean mendsAllOf(List<Need> needs) {
+  public boolean mendsAllOf(List<Need> needs) {
     return mends && meets.containsAll(needs);
   }
 
   /** How many of some needs it meets. */
-  int metOf(List<Need> needs) {
+  public int metOf(List<Need> needs) {
     return (int) needs.stream().filter(meets::contains).count();
   }
 

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.trial;
 
 import java.util.Comparator;
 import java.util.List;
@@ -12,7 +12,8 @@ import rillwright.cli.study.mend.site.Need;
  * @param alike costs that differ by less are alike
  * @param needs that are to be met
  */
-record BestFirst(double years, double alike, List<Need> needs) implements Comparator<Remedy> {
+public record BestFirst(double years, double alike, List<Need> needs)
+    implements Comparator<Remedy> {
 
   @Override
   public int compare(Remedy one, Remedy other) {
@@ -22,13 +23,23 @@ record BestFirst(double years, double alike, List<Need> needs) implements Compar
         .thenComparing(it -> !it.isFree())
         .thenComparingDouble(this::cost)
         .thenComparing(it -> it.candidate().work())
+        .thenComparingDouble(it -> alike(knownCost(it)))
         .thenComparingInt(it -> it.candidate().steps().size())
-        .thenComparingDouble(it -> it.costOver(years).orElse(0))
+        .thenComparingInt(it -> it.candidate().effort())
+        .thenComparingDouble(this::knownCost)
         .compare(one, other);
   }
 
   private double cost(Remedy remedy) {
-    double cost = remedy.costOver(years).orElse(Double.POSITIVE_INFINITY);
+    return alike(remedy.costOver(years).orElse(Double.POSITIVE_INFINITY));
+  }
+
+  /** What is known of its cost. */
+  private double knownCost(Remedy remedy) {
+    return remedy.candidate().knownPrice() + years * remedy.costPerYear().orElse(0);
+  }
+
+  private double alike(double cost) {
     return alike > 0 ? Math.rint(cost / alike) : cost;
   }
 }

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.trial;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,21 +11,21 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
 /** Candidates put into a project and judged. */
-final class Trials {
+public final class Trials {
   private final Site site;
   private int count;
 
-  Trials(Site site) {
+  public Trials(Site site) {
     this.site = site;
   }
 
   /** How many were tried. */
-  int count() {
+  public int count() {
     return count;
   }
 
   /** The first of some that mends all. */
-  Optional<Remedy> mendingAll(List<Candidate> candidates) {
+  public Optional<Remedy> mendingAll(List<Candidate> candidates) {
     for (Candidate candidate : candidates) {
       Optional<Remedy> tried = of(candidate).filter(remedy -> remedy.mendsAllOf(site.needs()));
       if (tried.isPresent()) {
@@ -36,7 +36,7 @@ final class Trials {
   }
 
   /** The first of some that mends. */
-  Optional<Remedy> mending(List<Candidate> candidates) {
+  public Optional<Remedy> mending(List<Candidate> candidates) {
     for (Candidate candidate : candidates) {
       Optional<Remedy> tried = of(candidate).filter(Remedy::mends);
       if (tried.isPresent()) {
@@ -47,7 +47,7 @@ final class Trials {
   }
 
   /** The first of some that mends, else the first that helps; empty if none does. */
-  Optional<Remedy> first(List<Candidate> alternatives) {
+  public Optional<Remedy> first(List<Candidate> alternatives) {
     Optional<Remedy> helps = Optional.empty();
     for (Candidate candidate : alternatives) {
       Optional<Remedy> tried = of(candidate);
@@ -62,7 +62,7 @@ final class Trials {
   /**
    * One candidate; empty if the project cannot be so, has no balance then, or nothing is better.
    */
-  Optional<Remedy> of(Candidate candidate) {
+  public Optional<Remedy> of(Candidate candidate) {
     count++;
     return site.changed(candidate.set()).flatMap(changed -> of(candidate, changed));
   }

@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.trial;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,20 +13,20 @@ import rillwright.cli.study.mend.site.Site;
  * Two changes together, where none alone mends all: those that bring most alone, and the valves set
  * for both.
  */
-final class Pairs {
+public final class Pairs {
   /** How many of the changes that help are paired with each other. */
   private static final int MOST_PAIRED = 12;
 
   private final Site site;
   private final Trials trials;
 
-  Pairs(Site site, Trials trials) {
+  public Pairs(Site site, Trials trials) {
     this.site = site;
     this.trials = trials;
   }
 
   /** The pairs that mend, of changes that were tried alone, the best first. */
-  List<Remedy> of(List<Remedy> helpful) {
+  public List<Remedy> of(List<Remedy> helpful) {
     List<Candidate> alone = helpful.stream().map(Remedy::candidate).limit(MOST_PAIRED).toList();
     List<Remedy> mending = new ArrayList<>();
     for (int i = 0; i < alone.size(); i++) {
@@ -46,7 +46,7 @@ final class Pairs {
   private List<Candidate> throttled(Candidate pair) {
     return site.changed(pair.set())
         .filter(changed -> Site.balanced(changed.network()).filter(site::isEnough).isPresent())
-        .flatMap(changed -> Valves.all(changed, pair.steps()))
+        .flatMap(changed -> Valves.all(changed.network(), pair.steps()))
         .orElse(List.of());
   }
 

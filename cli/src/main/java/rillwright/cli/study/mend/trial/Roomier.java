@@ -1,26 +1,28 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.trial;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.kind.Ponds;
-import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.site.Site;
 
 /**
  * Changes that give falls their targets and leave a pond in need, with what gives that pond room:
  * one change more, and another where the pond both starves and runs over.
  */
-record Roomier(Site site, Trials trials, PondNeeds ponds) {
+public record Roomier(Site site, Trials trials) {
   /** So many changes are tried with more room. */
   private static final int MOST = 6;
+
+  /** So many of these that come of one are gone on with. */
+  private static final int MOST_OF_ONE = 2;
 
   /** So many changes are added to one. */
   private static final int MOST_ADDED = 2;
 
   /** Those that meet more needs than what they begin with. */
-  List<Remedy> of(List<Remedy> tried) {
+  public List<Remedy> of(List<Remedy> tried) {
     List<Remedy> roomy = new ArrayList<>();
     List<Remedy> begun =
         tried.stream()
@@ -40,7 +42,7 @@ record Roomier(Site site, Trials trials, PondNeeds ponds) {
   private List<Remedy> withRoom(Remedy remedy) {
     List<Remedy> roomy = new ArrayList<>();
     Candidate candidate = remedy.candidate();
-    Optional<Site> with = site.changed(candidate.set()).map(changed -> Site.of(changed, ponds));
+    Optional<Site> with = site.changed(candidate.set()).map(site::changedTo);
     for (List<Candidate> room : with.map(new Ponds()::candidates).orElse(List.of())) {
       List<Candidate> more =
           room.stream().filter(it -> Pairs.areApart(candidate, it)).map(candidate::and).toList();

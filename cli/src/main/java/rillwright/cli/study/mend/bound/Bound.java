@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.bound;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;

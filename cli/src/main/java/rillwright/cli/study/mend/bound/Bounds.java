@@ -1,4 +1,4 @@
-package rillwright.cli.study.mend;
+package rillwright.cli.study.mend.bound;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +20,7 @@ import rillwright.solver.study.mending.AtMost;
 import rillwright.solver.study.mending.OwnWay;
 
 /** What the classes of change that were tried cannot exceed. */
-final class Bounds {
+public final class Bounds {
   private final Site site;
 
   private Bounds(Site site) {
@@ -28,12 +28,12 @@ final class Bounds {
   }
 
   /** The bounds, where a fall lacks water; none else. */
-  static List<Bound> of(Site site) {
+  public static List<Bound> of(Site site) {
     return of(site, List.of(Bound.Kind.values()));
   }
 
   /** Those of some classes. */
-  static List<Bound> of(Site site, List<Bound.Kind> kinds) {
+  public static List<Bound> of(Site site, List<Bound.Kind> kinds) {
     if (site.needs().stream().noneMatch(Need::isUnder)) {
       return List.of();
     }

@@ -1,0 +1,117 @@
+package rillwright.cli.report.text.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import rillwright.cli.report.mend.RemedyWords;
+import rillwright.cli.report.page.Cell;
+import rillwright.cli.report.page.Table.Side;
+import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.page.Tone;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.solver.network.Point;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.trial.Verdict;
+
+/** Remedies, one a row: what every fall gets then, watts and money. */
+final class RemedyTable {
+  private static final String COSTS =
+      "Costs: what is bought once, and the trench where one is dug; a dash where the file has no"
+          + " price for it. ";
+
+  private static final String MET = "A fall counts as met from 100 to 125 % of its target.";
+
+  /** More falls than this have their shares only. */
+  private static final int FEW_FALLS = 2;
+
+  /** What is to be done takes a line of its own where it is longer. */
+  private static final int LONGEST_NAME = 36;
+
+  private static final String UNKNOWN = "-";
+
+  private final MendAnswer answer;
+  private final ShownUnits units;
+  private final List<Point> falls;
+  private final boolean isPumped;
+
+  RemedyTable(MendAnswer answer) {
+    this.answer = answer;
+    this.units = Shown.of(answer);
+    this.isPumped = answer.state().network().isPumped();
+    this.falls = answer.falls();
+  }
+
+  /** What the columns mean. */
+  String legend() {
+    return COSTS + (isPumped ? "A year: electricity. " : "") + MET;
+  }
+
+  /** The table, what stands today first; empty if there are none. */
+  TableBuilder of(String heading, List<Remedy> rows) {
+    TableBuilder table = new TableBuilder(heading, LONGEST_NAME);
+    if (rows.isEmpty()) {
+      return table;
+    }
+    falls.forEach(fall -> table.column(fall.name().value(), Side.RIGHT));
+    if (isPumped) {
+      table.column("draws", Side.RIGHT);
+    }
+    table.column("costs", Side.RIGHT);
+    if (isPumped) {
+      table.column("a year", Side.RIGHT);
+    }
+    table.row(
+        "as it stands",
+        row(
+            answer.state(),
+            shown(answer.takes().powerW(), units::power),
+            "nothing",
+            money(answer.takes().costPerYear())));
+    int number = 0;
+    for (Remedy remedy : rows) {
+      number++;
+      OptionalDouble price = remedy.candidate().price();
+      table.row(
+          number + "  " + RemedyWords.of(remedy.candidate(), units),
+          row(
+              remedy.state(),
+              shown(remedy.powerW(), units::power),
+              price.orElse(1) == 0 ? "nothing" : money(price),
+              money(remedy.costPerYear())));
+    }
+    return table;
+  }
+
+  private List<Cell> row(SteadyState state, String power, String price, String year) {
+    List<Cell> cells = new ArrayList<>();
+    for (Point fall : falls) {
+      double flow = state.point(fall.name()).outflowM3PerS();
+      double target = state.network().point(fall.name()).targetM3PerS().orElse(Double.NaN);
+      String share = units.share(flow / target);
+      String shown = falls.size() > FEW_FALLS ? share : units.flow(flow) + " " + share;
+      cells.add(new Cell(shown, isMet(flow / target) ? Tone.GOOD : Tone.WARNING));
+    }
+    cells.addAll(
+        isPumped
+            ? List.of(Cell.of(power), Cell.of(price), Cell.of(year))
+            : List.of(Cell.of(price)));
+    return cells;
+  }
+
+  private static boolean isMet(double share) {
+    return share >= 1 && share <= Verdict.TOO_MUCH_SHARE;
+  }
+
+  private static String shown(OptionalDouble number, DoubleFunction<String> words) {
+    return number.isPresent() ? words.apply(number.getAsDouble()) : UNKNOWN;
+  }
+
+  private String money(OptionalDouble amount) {
+    return shown(
+        amount, it -> units.amount(it) + answer.currency().map(word -> " " + word).orElse(""));
+  }
+}

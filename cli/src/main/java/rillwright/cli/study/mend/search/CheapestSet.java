@@ -1,0 +1,203 @@
+package rillwright.cli.study.mend.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.stream.Stream;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Step;
+import rillwright.cli.study.mend.kind.LargerPipes;
+import rillwright.cli.study.mend.kind.Pumps;
+import rillwright.cli.study.mend.kind.Valves;
+import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.Site;
+import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.cli.study.mend.trial.Trials;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Placed;
+import rillwright.solver.network.Pump;
+
+/**
+ * Finds the least set of sizes, pumps and valve settings that gives every fall its target. Sets are
+ * taken up in the order of what they cost at least; the first whose own cost is known to be that is
+ * the least.
+ */
+public final class CheapestSet {
+  /** So many sets begun are looked at; beyond, the answer says that it is not proven. */
+  private static final int MOST = 4000;
+
+  private final Site site;
+  private final Trials trials;
+  private final Pumps pumps;
+  private final LargerPipes pipes;
+  private final CanMeet bound;
+
+  /**
+   * A search.
+   *
+   * @param pumps that may be taken
+   * @param pipes that may be laid
+   */
+  public CheapestSet(Site site, Trials trials, Pumps pumps, LargerPipes pipes) {
+    this.site = site;
+    this.trials = trials;
+    this.pumps = pumps;
+    this.pipes = pipes;
+    this.bound = new CanMeet(site);
+  }
+
+  /** Some options taken, those of the first choices; with a remedy where all are and it does it. */
+  private record Begun(List<Option> taken, double atLeast, Optional<Remedy> whole) {
+    Candidate candidate() {
+      return new Candidate(taken.stream().flatMap(option -> option.steps().stream()).toList());
+    }
+
+    Begun with(Option option) {
+      return new Begun(
+          Stream.concat(taken.stream(), Stream.of(option)).toList(), atLeast, Optional.empty());
+    }
+  }
+
+  /**
+   * The search; empty where no fall lacks water.
+   *
+   * @param years over which cost counts
+   */
+  public Optional<Searched> find(double years) {
+    boolean lacks = site.needs().stream().anyMatch(need -> need.isUnder() || need.isOfCondition());
+    List<Choice> all = Choice.of(site, pumps, pipes);
+    if (!lacks || all.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Choice> priced = all.stream().map(Choice::priced).toList();
+    boolean hasYear =
+        !site.network().isPumped() || site.project().running().costPerYear(1).isPresent();
+    if (hasYear && priced.stream().anyMatch(choice -> choice.options().size() > 1)) {
+      int unpriced = count(all) - count(priced);
+      Searched byCost = find(priced, new LeastCost(site, years, true), unpriced);
+      if (byCost.least().isPresent() || unpriced == 0) {
+        return Optional.of(byCost);
+      }
+    }
+    return Optional.of(find(all, new LeastCost(site, years, false), 0));
+  }
+
+  private static int count(List<Choice> choices) {
+    return choices.stream().mapToInt(choice -> choice.options().size()).sum();
+  }
+
+  private Searched find(List<Choice> choices, LeastCost cost, int unpriced) {
+    PriorityQueue<Begun> queue =
+        new PriorityQueue<>(
+            Comparator.comparingDouble(Begun::atLeast)
+                .thenComparing(begun -> begun.whole().isEmpty())
+                .thenComparingInt(begun -> -begun.taken().size()));
+    queue.add(new Begun(List.of(), 0, Optional.empty()));
+    double sets =
+        choices.stream().mapToDouble(choice -> choice.options().size()).reduce(1, (a, b) -> a * b);
+    int tried = 0;
+    Optional<Begun> best = Optional.empty();
+    for (int looked = 0; !queue.isEmpty(); looked++) {
+      Begun next = queue.remove();
+      if (next.whole().isPresent()) {
+        return new Searched(next.whole(), cost.byCost(), sets, tried, unpriced, true);
+      }
+      if (looked == MOST) {
+        return new Searched(
+            best.flatMap(Begun::whole), cost.byCost(), sets, tried, unpriced, false);
+      }
+      if (next.taken().size() == choices.size()) {
+        tried++;
+        Optional<Begun> whole = whole(next, cost);
+        whole.ifPresent(queue::add);
+        best =
+            Stream.concat(best.stream(), whole.stream())
+                .min(Comparator.comparingDouble(Begun::atLeast));
+        continue;
+      }
+      for (Option option : choices.get(next.taken().size()).options()) {
+        possible(next.with(option), choices, cost).ifPresent(queue::add);
+      }
+    }
+    return new Searched(Optional.empty(), cost.byCost(), sets, tried, unpriced, true);
+  }
+
+  /** A set that is begun with what it costs at least; empty if none that holds it can do it. */
+  private Optional<Begun> possible(Begun begun, List<Choice> choices, LeastCost cost) {
+    Optional<Project> with = site.changed(begun.candidate().set());
+    List<Choice> open = choices.subList(begun.taken().size(), choices.size());
+    List<LineName> lines = open.stream().filter(Choice::isPipe).map(Choice::line).toList();
+    boolean hasAllPumps = open.stream().allMatch(Choice::isPipe);
+    if (with.isEmpty() || (hasAllPumps && !bound.meets(with.get(), lines))) {
+      return Optional.empty();
+    }
+    double atLeast =
+        Math.max(begun.atLeast(), cost.atLeast(begun.taken(), with.get(), hasAllPumps));
+    return Optional.of(new Begun(begun.taken(), atLeast, Optional.empty()));
+  }
+
+  /** The cheapest of its settings that does it. */
+  private Optional<Begun> whole(Begun begun, LeastCost cost) {
+    Candidate candidate = begun.candidate();
+    Optional<Project> changed = site.changed(candidate.set());
+    if (changed.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Candidate> free = new ArrayList<>();
+    if (!candidate.steps().isEmpty()) {
+      free.add(candidate);
+    }
+    free.addAll(slower(candidate, changed.get()));
+    return cheapest(free, begun, cost)
+        .or(() -> cheapest(throttled(candidate, changed.get()), begun, cost));
+  }
+
+  private Optional<Begun> cheapest(List<Candidate> settings, Begun begun, LeastCost cost) {
+    return settings.stream()
+        .map(trials::of)
+        .flatMap(Optional::stream)
+        .filter(this::isEnough)
+        .map(
+            remedy -> new Begun(begun.taken(), cost.of(remedy, begun.taken()), Optional.of(remedy)))
+        .min(Comparator.comparingDouble(Begun::atLeast));
+  }
+
+  /** Whether all that lacks water has it, and nothing is lost. */
+  private boolean isEnough(Remedy remedy) {
+    List<Need> needs =
+        site.needs().stream().filter(need -> need.isOfTarget() || need.isOfCondition()).toList();
+    return remedy.mends() && remedy.meets().containsAll(needs);
+  }
+
+  private List<Candidate> slower(Candidate candidate, Project changed) {
+    Site with = Site.of(changed, Optional.empty(), site.conditions());
+    List<Candidate> slower = new ArrayList<>();
+    for (Placed<Pump> placed : with.network().placed(Pump.class)) {
+      if (Pumps.range(changed, placed).isPresent()) {
+        Pumps.speed(with, placed).ifPresent(step -> slower.add(candidate.and(Candidate.of(step))));
+      }
+    }
+    return slower;
+  }
+
+  /** Valves set for the file as written, and for each condition that is asked for. */
+  private List<Candidate> throttled(Candidate candidate, Project changed) {
+    List<Network> networks = new ArrayList<>(List.of(changed.network()));
+    try {
+      site.conditions()
+          .ifPresent(all -> all.states(changed).forEach(state -> networks.add(state.network())));
+    } catch (InvalidInput cannotBeSo) {
+      return List.of();
+    }
+    List<Step> steps = candidate.steps();
+    return networks.stream()
+        .flatMap(network -> Valves.all(network, steps).stream())
+        .flatMap(List::stream)
+        .toList();
+  }
+}

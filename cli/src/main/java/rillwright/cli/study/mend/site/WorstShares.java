@@ -1,0 +1,64 @@
+package rillwright.cli.study.mend.site;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.study.condition.SiteConditions;
+import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.Targets;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.trial.SiteState;
+
+/**
+ * What falls get of their targets in conditions of the site.
+ *
+ * @param byFall for each fall with a target the condition in which it gets least; none where no
+ *     condition is asked for
+ */
+public record WorstShares(Map<PointName, InCondition> byFall) {
+  /** Where no condition is asked for. */
+  static final WorstShares NONE = new WorstShares(Map.of());
+
+  /**
+   * What a fall gets in a condition.
+   *
+   * @param condition its name
+   * @param share of its target; 0 where there is no balance
+   */
+  public record InCondition(String condition, double share) {}
+
+  /** Those of a project; where a condition cannot be so with it, nothing flows then. */
+  static WorstShares of(Project project, Optional<SiteConditions> conditions) {
+    Targets targets = Targets.of(project.network());
+    Map<PointName, InCondition> worst = new LinkedHashMap<>();
+    try {
+      for (SiteState there :
+          conditions.map(all -> all.states(project)).stream().flatMap(it -> it.stream()).toList()) {
+        Optional<SteadyState> state = Site.balanced(there.network());
+        for (PointName fall : targets.falls()) {
+          double share = state.map(it -> targets.shareAt(fall, it)).orElse(0.0);
+          worst.merge(
+              fall,
+              new InCondition(there.condition(), share),
+              (before, now) -> now.share() < before.share() ? now : before);
+        }
+      }
+    } catch (InvalidInput cannotBeSo) {
+      targets.falls().forEach(fall -> worst.put(fall, new InCondition("", 0)));
+    }
+    return new WorstShares(worst);
+  }
+
+  /** What a fall gets at least, of its target; 1 where no condition is asked for. */
+  double at(PointName fall) {
+    InCondition worst = byFall.get(fall);
+    return worst == null ? 1 : worst.share();
+  }
+
+  /** Whether every fall gets its target in all of them. */
+  public boolean areEnough() {
+    return byFall.values().stream().allMatch(worst -> worst.share() >= 1);
+  }
+}
