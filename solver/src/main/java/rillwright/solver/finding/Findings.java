@@ -1,12 +1,16 @@
 package rillwright.solver.finding;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import rillwright.solver.network.Network;
 import rillwright.solver.steady.SteadyState;
 
 /** All that the crew should know about a network or its steady state, the gravest first. */
 public final class Findings {
+  private static final Set<String> OF_SUCTION =
+      Set.of("low-submergence", "npsh-short", "not-primed");
+
   private static final List<NetworkDetector> OF_NETWORKS =
       List.of(
           new SkimmerDetector(),
@@ -54,5 +58,10 @@ public final class Findings {
                 .filter(it -> !it.code().equals(ReachDetector.BEYOND_SHUT_OFF)),
             DETECTORS.stream().flatMap(detector -> detector.findIn(state).stream()))
         .toList();
+  }
+
+  /** Whether a pump lacks at its inlet what it asks for, by some findings. */
+  public static boolean lackSuction(List<Finding> findings) {
+    return findings.stream().map(Finding::code).anyMatch(OF_SUCTION::contains);
   }
 }

@@ -3,6 +3,7 @@ package rillwright.solver.finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.pumping.PumpSuction;
 import rillwright.solver.steady.LineState;
@@ -58,7 +59,7 @@ final class SuctionDetector implements Detector {
               depth.getAsDouble(),
               needed.getAsDouble(),
               pump.isDepthOnSheet(),
-              !state.network().placed(Skimmer.class).isEmpty()));
+              isMended(state, line, needed.getAsDouble() - depth.getAsDouble())));
     }
   }
 
@@ -93,8 +94,31 @@ final class SuctionDetector implements Detector {
                 + " that primes itself from there, or set it below the water.");
   }
 
+  /** Whether the chamber would stand deep enough if its skimmer took nothing. */
+  private static boolean isMended(SteadyState state, LineState line, double lacksM) {
+    double highestM =
+        state.network().points(Basin.class).stream()
+            .mapToDouble(Basin::levelM)
+            .max()
+            .orElse(Double.NEGATIVE_INFINITY);
+    double headM = state.point(line.line().from()).headM().orElse(Double.POSITIVE_INFINITY);
+    return !state.network().placed(Skimmer.class).isEmpty() && highestM - headM >= lacksM;
+  }
+
+  /**
+   * The depth that a sheet asks for is one whatever flows; that of a bore is less with less flow.
+   *
+   * @param skimmer whether a wider skimmer alone would give the depth
+   */
   private static Finding lowSubmergence(
       String at, double depthM, double neededM, boolean bySheet, boolean skimmer) {
+    String rest =
+        skimmer
+            ? "Set it deeper, widen the skimmer, or throttle it."
+            : bySheet
+                ? "Set it deeper, or take a pump that asks for less; neither a wider skimmer nor a"
+                    + " valve gives it that depth."
+                : "Set it deeper, or throttle it.";
     return Finding.of(
             Severity.PROBLEM, "low-submergence", at, "In \"" + at + "\" the water stands ")
         .depth("depth", depthM)
@@ -103,7 +127,6 @@ final class SuctionDetector implements Detector {
                 ? " over the pump's inlet; its data sheet asks for "
                 : " over the pump's inlet; an inlet of that bore at that flow asks for ")
         .depth("needed", neededM)
-        .then(". It may draw air. Set it deeper, ")
-        .then(skimmer ? "widen the skimmer, or throttle it." : "or throttle it.");
+        .then(". It may draw air. " + rest);
   }
 }

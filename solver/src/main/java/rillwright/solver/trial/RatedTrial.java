@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.finding.Findings;
 
 /**
  * A trial with what it costs.
@@ -26,13 +27,15 @@ public record RatedTrial(
   }
 
   /**
-   * Those that do it first, those whose own price is known before the others, by cost, then energy
-   * where no cost is known, then flow; then the others, by the share of its target that the worst
-   * fall gets, the largest first, those that bring a fall nothing after all that run, then by the
-   * head that is missing: of conditions, in the worst of them.
+   * Those that do it first, among them those that have at their inlet what they ask for, those
+   * whose own price is known before the others, by cost, then energy where no cost is known, then
+   * flow; then the others, by the share of its target that the worst fall gets, the largest first,
+   * those that bring a fall nothing after all that run, then by the head that is missing: of
+   * conditions, in the worst of them.
    */
   public static final Comparator<RatedTrial> BEST_FIRST =
       Comparator.comparing((RatedTrial rated) -> !rated.meetsTargets())
+          .thenComparing(rated -> rated.meetsTargets() && rated.lacksSuction())
           .thenComparingInt(rated -> rated.meetsTargets() ? rated.unknownCost() : 0)
           .thenComparingDouble(rated -> rated.meetsTargets() ? known(rated.costOverYears) : 0)
           .thenComparingDouble(rated -> rated.meetsTargets() ? known(rated.energyKwhPerYear) : 0)
@@ -41,6 +44,11 @@ public record RatedTrial(
           .thenComparingDouble(rated -> known(rated.missingHeadM()))
           .thenComparing(rated -> rated.trial.setup().offer().model())
           .thenComparingInt(rated -> rated.trial.setup().count());
+
+  /** Whether it stands too shallow or too high for what it asks at its inlet, where it will run. */
+  public boolean lacksSuction() {
+    return Findings.lackSuction(trial.findings());
+  }
 
   /** How much of its cost is not known: nothing, its price, or all. */
   public int unknownCost() {

@@ -66,10 +66,10 @@ public final class BalanceRemarks {
           "targets-out-of-reach",
           fall,
           !settings.state().network().isPumped()
-              ? "The targets are out of reach with this difference in level: a larger pipe or fewer"
-                  + " losses on the way to \""
+              ? "The targets are out of reach with this difference in level: \"rillwright mend\""
+                  + " shows what would help on the way to \""
                   + fall
-                  + "\", or narrower crests would help, or a pump."
+                  + "\"."
               : "The targets are out of reach, and more head at the pump would not help: look at"
                   + " what the skimmer passes at this level of the pond, at shut valves, and"
                   + " whether a pump feeds \""
@@ -97,9 +97,9 @@ public final class BalanceRemarks {
                     : " of head, even with what goes elsewhere held back. No fall gets less than ")
             .share("share", settings.targetFraction())
             .then(
-                " of its target instead. A larger pipe or fewer losses on the way to \""
+                " of its target instead. \"rillwright mend\" shows what would help on the way to \""
                     + fall
-                    + "\", a stronger pump or narrower crests would help.");
+                    + "\".");
   }
 
   /** Head enough, but too much of the water goes where no valve among these holds it back. */

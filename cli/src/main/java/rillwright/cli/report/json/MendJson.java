@@ -134,6 +134,11 @@ public final class MendJson {
               "For the least set of changes together; null where one change meets every need.",
               MendAnswer::searched)
           .list("bounds", BOUND, "What classes of change cannot exceed.", MendAnswer::bounds)
+          .list(
+              "withoutBounds",
+              Value.words(),
+              "Falls that lack water and for which no bound can be given.",
+              it -> it.unbounded().stream().map(PointName::value).toList())
           .numberOrNull(
               "dutyFlowM3PerS",
               FLOW,

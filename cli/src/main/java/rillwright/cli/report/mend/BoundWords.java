@@ -27,12 +27,21 @@ public final class BoundWords {
         + " of its target.";
   }
 
+  /** Of falls for which there is none, in a sentence. */
+  public static String without(String falls) {
+    return "No bound is given for "
+        + falls
+        + ": its water comes from open water above it, or through several pumps one after another.";
+  }
+
   private static String nothing(Bound.Kind kind, String at) {
     return switch (kind) {
       case VALVES -> "Valves: opening or closing one gives " + at + " no more.";
       case CLEANING -> "Cleaning: nothing on the way to " + at + " is clogged in the file.";
       case FITTINGS -> "Fittings: freer ones on the way to " + at + " give it no more.";
       case PUMP_SPEED -> "Pump speed: no speed up to full speed gives " + at + " more.";
+      case ALL_LOSSES ->
+          "Pipe, fittings, valves: with no loss anywhere " + at + " would get no more.";
       case PIPE_FRICTION -> "Pipe: wider pipe on the way to " + at + " gives it no more.";
     };
   }
@@ -44,6 +53,9 @@ public final class BoundWords {
       case FITTINGS -> "Fittings: with no loss in any fitting or check valve of its way,";
       case PUMP_SPEED -> "Pump speed: with the pump at full speed,";
       case PIPE_FRICTION -> "Pipe: with no friction at all in its way,";
+      case ALL_LOSSES ->
+          "Pipe, fittings, valves, speed: with no loss anywhere, every other fall shut and pumps at"
+              + " full speed,";
     };
   }
 }

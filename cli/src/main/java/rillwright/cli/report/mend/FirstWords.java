@@ -98,11 +98,13 @@ public final class FirstWords {
     for (Bound bound : answer.bounds()) {
       for (Need need : answer.needs()) {
         if (need.isUnder()
-            && bound.fallsM3PerS().get(need.point()) < need.targetM3PerS().orElse(0)) {
+            && bound.fallsM3PerS().getOrDefault(need.point(), Double.POSITIVE_INFINITY)
+                < need.targetM3PerS().orElse(0)) {
           also.add(BoundWords.of(bound, need, Shown.of(answer)));
         }
       }
     }
+    answer.unbounded().forEach(fall -> also.add(BoundWords.without("\"" + fall.value() + "\"")));
     return also;
   }
 }

@@ -58,6 +58,7 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
         Optional.empty(),
         Optional.empty(),
         bounds,
+        List.of(),
         first.isPresent() || !isSoonTried ? Optional.empty() : MendRequest.duty(site),
         MendRequest.USUAL_YEARS,
         Bought.currency(project),

@@ -13,6 +13,7 @@ import rillwright.cli.study.mend.search.Searched;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
 /**
@@ -25,6 +26,7 @@ import rillwright.solver.steady.SteadyState;
  * @param searched for the least set of changes together; empty where one change does it
  * @param conditions in which falls must get their targets too; empty where none are asked for
  * @param bounds what classes of change cannot exceed
+ * @param unbounded falls that lack water and for which no bound can be given
  * @param duty of a pump that would do, where a fall lacks water and a pump drives it
  * @param years over which cost counts
  * @param currency of all prices, where one is known
@@ -38,6 +40,7 @@ public record MendAnswer(
     Optional<Searched> searched,
     Optional<JudgingConditions> conditions,
     List<Bound> bounds,
+    List<PointName> unbounded,
     Optional<DutyAnswer> duty,
     double years,
     Optional<String> currency,
@@ -47,6 +50,7 @@ public record MendAnswer(
     needs = List.copyOf(needs);
     remedies = List.copyOf(remedies);
     bounds = List.copyOf(bounds);
+    unbounded = List.copyOf(unbounded);
   }
 
   /** Falls and outlets with a target. */

@@ -18,6 +18,7 @@ import rillwright.cli.study.choice.PumpsRequest;
 import rillwright.cli.study.condition.SiteConditions;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRequest;
+import rillwright.cli.study.mend.bound.Bound;
 import rillwright.cli.study.mend.bound.Bounds;
 import rillwright.cli.study.mend.change.Bought;
 import rillwright.cli.study.mend.change.Candidate;
@@ -110,6 +111,7 @@ public record MendRequest(
           .ifPresent(it -> remedies.putIfAbsent(Set.copyOf(it.candidate().set()), it));
       sorted = sorted(remedies.values(), site);
     }
+    List<Bound> bounds = Bounds.of(site);
     return new MendAnswer(
         Job.of(project),
         site.state(),
@@ -117,7 +119,8 @@ public record MendRequest(
         sorted,
         searched,
         judging(project).flatMap(judging -> judging.shown(List.of())),
-        Bounds.of(site),
+        bounds,
+        Bounds.without(site, bounds),
         duty(site),
         years,
         Bought.currency(project),

@@ -23,7 +23,9 @@ public record Bound(Kind kind, Map<PointName, Double> fallsM3PerS, boolean enoug
     CLEANING("cleaning"),
     FITTINGS("fittings"),
     PUMP_SPEED("pump speed"),
-    PIPE_FRICTION("pipe friction");
+    PIPE_FRICTION("pipe friction"),
+    /** All of these together; said of falls whose water comes in several ways. */
+    ALL_LOSSES("all losses");
 
     private final String word;
 

@@ -17,6 +17,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.study.mending.AtMost;
+import rillwright.solver.study.mending.LossFree;
 import rillwright.solver.study.mending.OwnWay;
 
 /** What the classes of change that were tried cannot exceed. */
@@ -45,22 +46,32 @@ public final class Bounds {
     return all;
   }
 
+  /** Falls that lack water and for which no bound of any class can be given. */
+  public static List<PointName> without(Site site, List<Bound> bounds) {
+    return site.needs().stream()
+        .filter(Need::isUnder)
+        .map(Need::point)
+        .filter(fall -> bounds.stream().noneMatch(it -> it.fallsM3PerS().containsKey(fall)))
+        .distinct()
+        .toList();
+  }
+
   private Optional<Bound> of(Bound.Kind kind) {
     Map<PointName, Double> falls = new LinkedHashMap<>();
     for (PointName fall : site.targets().falls()) {
       most(kind, fall).ifPresent(flow -> falls.put(fall, flow));
     }
     List<Need> lacking = site.needs().stream().filter(Need::isUnder).toList();
-    boolean isKnown = lacking.stream().allMatch(need -> falls.containsKey(need.point()));
+    boolean isOfOne = lacking.stream().anyMatch(need -> falls.containsKey(need.point()));
     boolean isEnough =
-        isKnown
-            && lacking.stream()
-                .allMatch(need -> falls.get(need.point()) >= need.targetM3PerS().orElse(0));
-    return isKnown ? Optional.of(new Bound(kind, falls, isEnough)) : Optional.empty();
+        lacking.stream()
+            .allMatch(
+                need -> falls.getOrDefault(need.point(), 0.0) >= need.targetM3PerS().orElse(0));
+    return isOfOne ? Optional.of(new Bound(kind, falls, isEnough)) : Optional.empty();
   }
 
   private OptionalDouble most(Bound.Kind kind, PointName fall) {
-    if (!isFedByOneWay(fall)) {
+    if (isFedByOneWay(fall) == (kind == Bound.Kind.ALL_LOSSES)) {
       return OptionalDouble.empty();
     }
     AtMost most = new AtMost(site.state(), fall);
@@ -71,6 +82,7 @@ public final class Bounds {
       case PUMP_SPEED ->
           site.network().isPumped() ? most.withPumpsM3PerS(this::fastest) : OptionalDouble.empty();
       case PIPE_FRICTION -> most.withoutPipeFrictionM3PerS();
+      case ALL_LOSSES -> LossFree.mostM3PerS(site.network(), fall, this::fastest);
     };
   }
 

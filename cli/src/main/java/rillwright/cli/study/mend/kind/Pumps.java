@@ -52,14 +52,14 @@ public record Pumps(Offered offered) implements Source {
   }
 
   /** How fast it may run, where its sheet says that. */
-  public static Optional<SpeedRange> range(Project project, Placed<Pump> placed) {
-    return Optional.ofNullable(project.sheets().get(placed.part().model()))
+  public static Optional<SpeedRange> range(Project project, Pump pump) {
+    return Optional.ofNullable(project.sheets().get(pump.model()))
         .flatMap(sheet -> sheet.facts().variableSpeed());
   }
 
   /** The least speed, whole percent, at which all falls get their target; the greatest if none. */
   public static Optional<Step> speed(Site site, Placed<Pump> placed) {
-    Optional<SpeedRange> range = range(site.project(), placed);
+    Optional<SpeedRange> range = range(site.project(), placed.part());
     double now = placed.part().set().speed();
     int slowest = range.map(it -> percent(it.least())).orElse(SLOWEST_PERCENT);
     int fastest =
@@ -170,7 +170,7 @@ public record Pumps(Offered offered) implements Source {
     }
     Site with = Site.of(changed.get(), Optional.empty(), site.conditions());
     Placed<Pump> there = at(placed, with);
-    if (range(with.project(), there).isPresent()) {
+    if (range(with.project(), there.part()).isPresent()) {
       speed(with, there)
           .ifPresent(slower -> all.add(List.of(new Candidate(List.of(other, slower)))));
     }

@@ -22,6 +22,7 @@ import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.HeldToTarget;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.study.mending.AtMost;
+import rillwright.solver.study.mending.LossFree;
 import rillwright.solver.study.mending.OwnWay;
 
 /**
@@ -29,7 +30,7 @@ import rillwright.solver.study.mending.OwnWay;
  * whose size is still open take nothing, valves stand wide open, pumps run at their fastest, high
  * points let all through, what is on no way to a target is shut, and each fall is held to its
  * target. In a tree fed by one pump the flows are then those of the targets, and every other size
- * and setting takes more head. Elsewhere nothing is excluded.
+ * and setting takes more head. Elsewhere each fall is looked at by itself, with no loss anywhere.
  */
 final class CanMeet {
   private static final double EQUAL = 1e-9;
@@ -60,11 +61,6 @@ final class CanMeet {
     return !way.isEmpty() && ends == way.size();
   }
 
-  /** Whether anything can be excluded. */
-  boolean excludes() {
-    return isTree;
-  }
-
   /**
    * Whether all targets can be met.
    *
@@ -72,16 +68,26 @@ final class CanMeet {
    * @param open lines whose size is still open
    */
   boolean meets(Project with, Collection<LineName> open) {
-    if (!isTree) {
-      return true;
-    }
+    return isTree
+        ? meetsInATree(with, open)
+        : site.targets().falls().stream().allMatch(fall -> meetsByItself(with, fall));
+  }
+
+  /** Whether one fall can get its target with no loss anywhere and every other shut. */
+  private boolean meetsByItself(Project with, PointName fall) {
+    return LossFree.mostM3PerS(with.network(), fall, pump -> fastest(pump, with))
+            .orElse(Double.POSITIVE_INFINITY)
+        >= site.targets().at(fall) * (1 - EQUAL);
+  }
+
+  private boolean meetsInATree(Project with, Collection<LineName> open) {
     List<Line> changed = new ArrayList<>();
     for (Line line : with.network().lines()) {
       changed.add(open.contains(line.name()) ? AtMost.withoutFriction(line) : freed(line));
     }
     Network free = with.network().withLines(changed);
     for (Placed<Pump> pump : free.placed(Pump.class)) {
-      free = free.withPart(pump.line().name(), pump.index(), fastest(pump, with));
+      free = free.withPart(pump.line().name(), pump.index(), fastest(pump.part(), with));
     }
     Network held = HeldToTarget.of(free, site.targets(), site.targets().falls());
     Optional<SteadyState> state = Site.balanced(held);
@@ -105,8 +111,8 @@ final class CanMeet {
     return part instanceof Valve valve ? valve.withSetpoint(valve.loss().wideOpen()) : part;
   }
 
-  private static Pump fastest(Placed<Pump> placed, Project with) {
-    double greatest = Pumps.range(with, placed).map(SpeedRange::greatest).orElse(1.0);
-    return placed.part().atSpeed(Math.max(greatest, placed.part().set().speed()));
+  private static Pump fastest(Pump pump, Project with) {
+    double greatest = Pumps.range(with, pump).map(SpeedRange::greatest).orElse(1.0);
+    return pump.atSpeed(Math.max(greatest, pump.set().speed()));
   }
 }

@@ -31,6 +31,9 @@ public final class CheapestSet {
   /** So many sets begun are looked at; beyond, the answer says that it is not proven. */
   private static final int MOST = 4000;
 
+  /** So many lines of whole sets are balanced, likewise: 200 sets of a network of ten lines. */
+  private static final int MOST_LINES = 2000;
+
   private final Site site;
   private final Trials trials;
   private final Pumps pumps;
@@ -107,7 +110,7 @@ public final class CheapestSet {
       if (next.whole().isPresent()) {
         return new Searched(next.whole(), cost.byCost(), sets, tried, unpriced, true);
       }
-      if (looked == MOST) {
+      if (looked == MOST || tried * site.network().lines().size() > MOST_LINES) {
         return new Searched(
             best.flatMap(Begun::whole), cost.byCost(), sets, tried, unpriced, false);
       }
@@ -178,7 +181,7 @@ public final class CheapestSet {
     Site with = Site.of(changed, Optional.empty(), site.conditions());
     List<Candidate> slower = new ArrayList<>();
     for (Placed<Pump> placed : with.network().placed(Pump.class)) {
-      if (Pumps.range(changed, placed).isPresent()) {
+      if (Pumps.range(changed, placed.part()).isPresent()) {
         Pumps.speed(with, placed).ifPresent(step -> slower.add(candidate.and(Candidate.of(step))));
       }
     }

@@ -5,8 +5,10 @@ import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.site.Judgement;
 import rillwright.cli.study.mend.site.Site;
+import rillwright.solver.finding.Findings;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
@@ -74,7 +76,7 @@ public final class Trials {
     }
     SteadyState state = balanced.get();
     Judgement judgement = Judgement.of(site, state, changed);
-    boolean mends = judgement.mends();
+    boolean mends = judgement.mends() && !lacksSuction(candidate, state);
     List<PointName> serves = mends ? judgement.met() : judgement.helped();
     if (serves.isEmpty()) {
       return Optional.empty();
@@ -90,5 +92,14 @@ public final class Trials {
             takes.powerW(),
             takes.costPerYear(),
             judgement.leastShare()));
+  }
+
+  /** Whether another pump, or more of them, asks for more at its inlet than it has there. */
+  private boolean lacksSuction(Candidate candidate, SteadyState state) {
+    boolean isOfPumps =
+        candidate.steps().stream().anyMatch(step -> step.action().work() == Work.PUMP);
+    return isOfPumps
+        && Findings.lackSuction(Findings.of(state))
+        && !Findings.lackSuction(Findings.of(site.state()));
   }
 }
