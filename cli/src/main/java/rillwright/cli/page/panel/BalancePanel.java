@@ -10,7 +10,7 @@ import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.text.balance.BalanceText;
 import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.cli.study.balance.BalanceRequest;
-import rillwright.cli.study.mend.change.Valves;
+import rillwright.cli.study.mend.kind.Valves;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.study.valvesetting.ValvePlace;
 import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;

@@ -11,8 +11,8 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.choice.PumpsRequest;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.MendRequest;
-import rillwright.cli.study.mend.Remedy;
 import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.progress.Progress;
 
 /** What would give every fall its target. */
