@@ -87,9 +87,7 @@ public final class MendText {
       more(mending, MOST_MENDING);
       page.paragraph(tables.legend());
     }
-    page.tableOfAny(
-        tables.of(
-            "MEET SOME NEEDS", shown(some, MOST_OTHERS)));
+    page.tableOfAny(tables.of("MEET SOME NEEDS", shown(some, MOST_OTHERS)));
     more(some, MOST_OTHERS);
     page.tableOfAny(tables.of("FALL SHORT, NEAREST FIRST", shown(others, MOST_OTHERS)));
     more(others, MOST_OTHERS);
