@@ -242,31 +242,6 @@ class PumpTrialsTest {
     assertEquals(found, codes.contains("low-submergence"), codes.toString());
   }
 
-  /** The one that draws air is cheaper and comes after. */
-  @Test
-  void aPumpThatAsksForMoreWaterThanTheChamberHasIsNotFirst() {
-    PumpOffer plain = PlainNetworks.offer("deep", 3.65, 50);
-    PumpOffer deep =
-        new PumpOffer(
-            "deep",
-            plain.curve(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            new SuctionNeeds(
-                OptionalDouble.of(0.5), OptionalDouble.empty(), OptionalDouble.empty()));
-    RunningTerms terms = new RunningTerms(5000, OptionalDouble.of(0.2), 10);
-    List<RatedTrial> rated = new ArrayList<>();
-    for (PumpOffer offer : List.of(deep, PlainNetworks.offer("dear", 3.65, 100))) {
-      rated.add(RatedTrial.of(trial(PlainNetworks.withChamber(), offer), List.of(), terms));
-    }
-    rated.sort(RatedTrial.BEST_FIRST);
-    assertEquals(
-        List.of("dear", "deep"),
-        rated.stream().map(it -> it.trial().setup().offer().model()).toList());
-    assertTrue(rated.stream().allMatch(RatedTrial::meetsTargets));
-    assertTrue(rated.get(1).lacksSuction());
-  }
-
   @Test
   void starvedChamberIsNeverPlainDoingIt() {
     // 1e4 Q² = 0.3 m at 5.48 L/s: more cannot come in.

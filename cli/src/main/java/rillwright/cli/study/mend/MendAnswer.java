@@ -23,7 +23,7 @@ import rillwright.solver.steady.SteadyState;
  * @param state as it stands
  * @param needs what does not do what it should
  * @param remedies that were tried and help, the best first
- * @param searched for the least set of changes together; empty where one change does it
+ * @param searched for the least set of changes together; empty where one change is enough
  * @param conditions in which falls must get their targets too; empty where none are asked for
  * @param bounds what classes of change cannot exceed
  * @param unbounded falls that lack water and for which no bound can be given

@@ -54,7 +54,9 @@ public final class CheapestSet {
     this.bound = new CanMeet(site);
   }
 
-  /** Some options taken, those of the first choices; with a remedy where all are and it does it. */
+  /**
+   * Some options taken, those of the first choices; with a remedy where all are and it is enough.
+   */
   private record Begun(List<Option> taken, double atLeast, Optional<Remedy> whole) {
     Candidate candidate() {
       return new Candidate(taken.stream().flatMap(option -> option.steps().stream()).toList());
@@ -144,7 +146,7 @@ public final class CheapestSet {
     return Optional.of(new Begun(begun.taken(), atLeast, Optional.empty()));
   }
 
-  /** The cheapest of its settings that does it. */
+  /** The cheapest of its settings that is enough. */
   private Optional<Begun> whole(Begun begun, LeastCost cost) {
     Candidate candidate = begun.candidate();
     Optional<Project> changed = site.changed(candidate.set());

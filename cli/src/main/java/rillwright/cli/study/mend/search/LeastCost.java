@@ -26,7 +26,7 @@ record LeastCost(Site site, double years, boolean byCost) {
   /** Between two of these points it is at most so much better. */
   private static final double BETWEEN = 1.01;
 
-  /** What a set that does it costs. */
+  /** What a set that is enough costs. */
   double of(Remedy remedy, List<Option> taken) {
     double year = remedy.costPerYear().orElse(0);
     return byCost ? price(taken) + years * year : effort(taken);
