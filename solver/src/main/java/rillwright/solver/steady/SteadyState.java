@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -63,6 +64,16 @@ public final class SteadyState {
   /** A line's state; throws if there is none of the name. */
   public LineState line(LineName name) {
     return of(network.line(name));
+  }
+
+  /**
+   * The same flows and levels with another part in a place: of a pump that was balanced by its flow
+   * alone, what it does to the water beside it. Nothing is balanced anew, so the head that it gives
+   * beyond what is needed is still in the water downstream of it.
+   */
+  public SteadyState withPart(LineName line, int index, Part part) {
+    return new SteadyState(
+        network.withPart(line, index, part), description, iterations, flowErrorM3PerS, headErrorM);
   }
 
   private PointState of(Point point) {

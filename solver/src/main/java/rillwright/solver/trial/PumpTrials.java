@@ -58,7 +58,12 @@ public final class PumpTrials {
     double flow = state.line(place.line()).flowM3PerS();
     RunningPoint operating = RunningPoint.of(set, flow, network.water().densityKgPerM3());
     Verdict verdict = judge.judge(set, flow, state);
-    List<Finding> findings = new ArrayList<>(Findings.of(verdict.throttledState().orElse(state)));
+    SteadyState throttledOrNot =
+        verdict
+            .throttledState()
+            .map(it -> it.withPart(place.line(), place.partIndex(), pump))
+            .orElse(state);
+    List<Finding> findings = new ArrayList<>(Findings.of(throttledOrNot));
     double inUse = verdict.throttled().orElse(operating).flowM3PerS();
     FarFromBest.find(place.line().value(), set, inUse).ifPresent(findings::add);
     return new PumpTrial(setup, set, state, operating, verdict, findings);

@@ -180,6 +180,28 @@ class PumpTrialsTest {
     assertEquals(share, verdict.throttledShare().orElseThrow(), 1e-4);
   }
 
+  /**
+   * Throttled to 2 L/s the chamber stands 1e4 · 0.002² = 0.04 m below the pond, 0.26 m over the
+   * intake at -0.3 m; the sheet of the pump that is tried says how much it needs.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.3, true", "0.25, false"})
+  void suctionOfAThrottledPumpIsJudgedByItsOwnSheet(double neededM, boolean found) {
+    PumpOffer plain = PlainNetworks.offer("p", 6, 100);
+    SuctionNeeds needs =
+        new SuctionNeeds(
+            OptionalDouble.of(neededM), OptionalDouble.empty(), OptionalDouble.empty());
+    PumpTrial trial =
+        trial(
+            PlainNetworks.withChamber(),
+            new PumpOffer(plain.model(), plain.curve(), plain.speeds(), plain.price(), needs));
+    assertEquals(Kind.THROTTLED, trial.verdict().kind());
+    List<Finding> low =
+        trial.findings().stream().filter(it -> it.code().equals("low-submergence")).toList();
+    assertEquals(found ? 1 : 0, low.size());
+    low.forEach(it -> assertEquals(0.26, it.figures().get(0).value(), 1e-6));
+  }
+
   @Test
   void throttlingNeedsAValveThatThrottlesNothingElse() {
     assertEquals(List.of(new PointName("low")), missing(PlainNetworks.twoOutlets()));
