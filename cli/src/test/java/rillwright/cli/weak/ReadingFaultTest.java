@@ -109,7 +109,9 @@ class ReadingFaultTest {
         "{at: chamber, below pond: -5 in} | :2:31: readings 1: below pond: \"-5 in\" is not"
             + " possible; it must be 0 or more",
         "{at: fall, drops: 40 mm, in: 12 s} | :2:10: readings 1: at: a drop of the level is read at"
-            + " a chamber with an area, and \"fall\" is not one; there is none",
+            + " a chamber, and \"fall\" is not one; it could be chamber",
+        "{at: chamber, drops: 40 mm, in: 12 s} | :2:10: readings 1: at: a drop of the level needs"
+            + " the area of \"chamber\"; write for example \"area: 3 ft2\" at that chamber",
         "{line: suply, flow: 2300 gph} | :2:12: readings 1: line: there is no line \"suply\"; did"
             + " you mean \"supply\"?",
         "{line: supply, bucket: 5 gal, time: 5 s} | :2:5: readings 1: \"at\" is missing; write for"

@@ -98,12 +98,19 @@ final class ReadingPlace {
 
   /** Flow out of a chamber of known area. */
   Optional<Chamber> chamber(Fields fields) {
-    return point(fields, "a drop of the level", "a chamber with an area", ReadingPlace::hasArea)
-        .map(Chamber.class::cast);
-  }
-
-  private static boolean hasArea(Point point) {
-    return point instanceof Chamber chamber && chamber.areaM2().isPresent();
+    Optional<Chamber> chamber =
+        point(fields, "a drop of the level", "a chamber", Chamber.class::isInstance)
+            .map(Chamber.class::cast);
+    chamber
+        .filter(it -> it.areaM2().isEmpty())
+        .ifPresent(
+            it ->
+                fields.fault(
+                    "at",
+                    "a drop of the level needs the area of "
+                        + PlainText.quoted(it.name().value())
+                        + "; write for example \"area: 3 ft2\" at that chamber"));
+    return chamber.filter(it -> it.areaM2().isPresent());
   }
 
   /** The chamber or basin whose level is given by how far it is below the pond. */
