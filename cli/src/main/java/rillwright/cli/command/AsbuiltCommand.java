@@ -25,7 +25,7 @@ import rillwright.cli.study.asbuilt.AsbuiltRequest;
 import rillwright.cli.study.asbuilt.LearntText;
 import rillwright.cli.study.asbuilt.NothingFits;
 
-/** What the readings of the last day say of what was not known exactly. */
+/** What the readings at start-up say of what was not known exactly. */
 @Command(
     name = "asbuilt",
     description = {

@@ -40,7 +40,7 @@ import rillwright.cli.command.weak.WeakTrialCommand;
       "  rillwright odds pond.yaml      the chance of each target, given what is not known exactly",
       "  rillwright balance pond.yaml   how to set the valves so that falls share one pump",
       "  rillwright weak pond.yaml      likely causes of a weak fall, and what to measure next",
-      "  rillwright asbuilt pond.yaml   what the last day's readings say of what was not known",
+      "  rillwright asbuilt pond.yaml   what the readings at start-up say of what was not known",
       "  rillwright mend pond.yaml      what would give every fall its target, and for how much",
       "  rillwright stream pond.yaml    stream depths, pond level while running, days to refill",
       "  rillwright sheet pond.yaml --to job.html    the job sheet, to print or open on a phone",

@@ -31,7 +31,7 @@ final class SheetPanel implements Panel {
     link(html, "sheet?for=customer", "for the customer");
     link(html, "sheet?for=lid", "cards for the pump's lid and the valve box");
     link(html, "materials.csv", "materials, for a spreadsheet");
-    link(html, "readings.yaml", "readings to fill in on the last day");
+    link(html, "readings.yaml", "readings to fill in at start-up");
     return html.close().done();
   }
 
