@@ -105,7 +105,7 @@ async function follow() {
 
 function drag(range, kept) {
   const holder = range.closest('.drag');
-  const value = range.dataset.choices.split('|')[range.value];
+  const value = range.dataset.choices.split('\t')[range.value];
   holder.querySelector('output').textContent = value;
   range.setAttribute('aria-valuetext', value);
   const change = {at: holder.dataset.at, value};

@@ -26,7 +26,7 @@ class LivePageTest {
   private static final String DRAG =
       """
       const range = document.querySelector(`.drag[data-at="${arguments[0]}"] input`);
-      range.value = range.dataset.choices.split('|').indexOf(arguments[1]);
+      range.value = range.dataset.choices.split('\\t').indexOf(arguments[1]);
       range.dispatchEvent(new Event('input', {bubbles: true}));
       """;
   private static final String LET_GO =
@@ -288,7 +288,12 @@ class LivePageTest {
     browser.await("document.querySelector('#answer-mend [data-do=set-all]') !== null");
     String first = browser.text("return document.querySelector('#answer-mend').textContent");
     assertTrue(first.contains("Hydraulic estimate only") || first.contains("high fall"), first);
-    browser.find("#answer-mend [data-do=set-all]").click();
-    browser.await("document.querySelector('#changed .effect') !== null");
+    browser.text(
+        """
+        [...document.querySelectorAll('#answer-mend [data-do=set-all]')]
+            .find(it => it.dataset.value.includes('\\t')).click();
+        """);
+    browser.await("document.querySelectorAll('#changed .changes li').length === 2");
+    browser.await("document.querySelector('#changed').textContent.includes('P-600 instead of')");
   }
 }

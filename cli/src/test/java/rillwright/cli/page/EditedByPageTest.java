@@ -99,6 +99,8 @@ class EditedByPageTest {
     try (OpenPage page = OpenPage.of(folder.resolve("falls.yaml"))) {
       String shown = Knock.look(page.address(), "").send(page.address().getPort()).body();
       assertTrue(shown.contains("take-up-draft"), shown);
+      String early = post(page, "do=set&at=title&value=Early").body();
+      assertTrue(early.contains("first take up the unsaved changes"), early);
       assertTrue(post(page, "do=take-up-draft").body().contains("<h1>Kept</h1>"));
     }
   }
@@ -155,6 +157,21 @@ class EditedByPageTest {
       String outside =
           post(page, "do=take-sheet&at=lines.supply&value=..%2FX&sheet%3A..%2FX=" + sheet).body();
       assertTrue(outside.contains("letters, digits"), outside);
+    }
+  }
+
+  @Test
+  void longWorkShowsHowFarItHasComeAndCanBeStopped() throws IOException {
+    try (OpenPage page = OpenPage.ofExample("old-falls/falls.yaml", folder)) {
+      URI at = page.address();
+      String answer = Knock.post(at, "ask", "panel=odds&samples=100000").send(at.getPort()).body();
+      assertTrue(answer.contains("data-working=\"odds\""), answer);
+      assertTrue(answer.contains("<progress"), answer);
+      Knock.post(at, "stop", "panel=odds").send(at.getPort());
+      for (int i = 0; i < 100 && answer.contains("data-working"); i++) {
+        answer = Knock.look(at, "work?panel=odds").send(at.getPort()).body();
+      }
+      assertTrue(answer.contains("Stopped at"), answer);
     }
   }
 }

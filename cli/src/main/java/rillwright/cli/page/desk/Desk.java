@@ -7,6 +7,8 @@ import java.util.function.UnaryOperator;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.edit.EditedText;
 import rillwright.cli.file.fault.Fault;
+import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.tree.SourceText;
 
 /**
@@ -99,6 +101,11 @@ public final class Desk {
    * @throws rillwright.cli.file.fault.InvalidInput if it cannot be done; nothing is changed then
    */
   public synchronized void edit(UnaryOperator<EditedText> edit, String done) {
+    if (offered().isPresent()) {
+      throw new InvalidInput(
+          Place.whole(path().toString()),
+          "not done: first take up the unsaved changes of last time, or throw them away");
+    }
     EditedText text = EditedText.of(new SourceText(path().toString(), now.text()));
     history.add(edit.apply(text).text(), done);
     look();

@@ -140,6 +140,10 @@ final class JobFile {
     Path target = path.resolveSibling(folder).resolve(name);
     try {
       Files.createDirectories(target.getParent());
+      Path home = path.toAbsolutePath().getParent().toRealPath();
+      if (!target.getParent().toRealPath().startsWith(home)) {
+        throw wrong("the folder " + folder + " lies elsewhere; nothing is written there");
+      }
       if (!Files.exists(target)) {
         whole(target, bytes);
       } else if (!Arrays.equals(Files.readAllBytes(target), bytes)) {

@@ -30,10 +30,17 @@ public final class Html {
     for (int i = 0; i < attributes.length; i += 2) {
       if (!attributes[i].isEmpty()) {
         html.append(' ').append(attributes[i]).append("=\"");
-        html.append(escapeXml10(PlainText.harmless(attributes[i + 1]))).append('"');
+        html.append(escapeXml10(valueOf(attributes[i], attributes[i + 1]))).append('"');
       }
     }
     html.append('>');
+  }
+
+  /** What comes back to the program must come back as it is; all else is for people. */
+  private static String valueOf(String attribute, String value) {
+    return attribute.equals("value") || attribute.startsWith("data-")
+        ? value
+        : PlainText.harmless(value);
   }
 
   /** Closes the element that was opened last. */

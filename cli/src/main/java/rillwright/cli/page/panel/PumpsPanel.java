@@ -3,6 +3,7 @@ package rillwright.cli.page.panel;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -94,7 +95,7 @@ final class PumpsPanel implements Panel {
   /** Folders of the project's own in which data sheets lie. */
   private List<String> folders() {
     try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(Files::isDirectory)
+      return all.filter(it -> Files.isDirectory(it, LinkOption.NOFOLLOW_LINKS))
           .filter(PumpsPanel::hasSheets)
           .map(it -> it.getFileName().toString())
           .sorted()
@@ -106,7 +107,7 @@ final class PumpsPanel implements Panel {
 
   private static boolean hasSheets(Path folder) {
     try {
-      return !SheetFolder.list(folder).isEmpty();
+      return SheetFolder.list(folder).stream().noneMatch(Files::isSymbolicLink);
     } catch (InvalidInput none) {
       return false;
     }

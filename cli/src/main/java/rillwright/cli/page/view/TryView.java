@@ -9,7 +9,7 @@ import rillwright.cli.page.html.Html;
 
 /** What can be dragged: a slider for each handle, with a step to either side. */
 final class TryView {
-  private static final String SEPARATOR = "|";
+  private static final String SEPARATOR = "\t";
 
   private TryView() {}
 

@@ -21,6 +21,9 @@ public final class WebServer implements AutoCloseable {
   /** The longest form that is read, bytes: some data sheets. */
   private static final int MOST_BYTES = 2_000_000;
 
+  /** A request that is not whole after so many seconds is given up. */
+  private static final String MOST_SECONDS = "20";
+
   private static final int THREADS = 6;
   private static final int BACKLOG = 32;
   private static final int DEFECT = 500;
@@ -56,6 +59,7 @@ public final class WebServer implements AutoCloseable {
    */
   public static WebServer open(Function<Asked, Reply> answers, Consumer<RuntimeException> defects)
       throws IOException {
+    System.setProperty("sun.net.httpserver.maxReqTime", MOST_SECONDS);
     InetSocketAddress here = new InetSocketAddress(InetAddress.getByName(LOOPBACK), 0);
     WebServer web = new WebServer(HttpServer.create(here, BACKLOG), answers, defects);
     web.server.setExecutor(web.threads);
