@@ -4,6 +4,7 @@
 // same id. All figures are computed there; here is only what follows the hand.
 
 const POLL_MS = 2000;
+const SAID_MS = 5000;
 const said = document.getElementById('said');
 let units = sessionStorage.getItem('units') || '';
 let queue = Promise.resolve();
@@ -22,8 +23,14 @@ function fields(more) {
   return all;
 }
 
-function say(text) {
+// What was done is said for a while; what is wrong stays until something else is done.
+function say(text, passing) {
   said.textContent = text;
+  if (passing) {
+    setTimeout(() => {
+      if (said.textContent === text) said.replaceChildren();
+    }, SAID_MS);
+  }
 }
 
 async function ask(path, more, post) {
@@ -83,7 +90,7 @@ function act(more) {
     show(await ask('do', {...more, seen: bar().dataset.number}, true));
     const effect = document.querySelector('#changed .effect');
     if (!said.textContent && effect && bar().dataset.state !== before) {
-      say(effect.textContent);
+      say(effect.textContent, true);
     }
   });
   return queue;
