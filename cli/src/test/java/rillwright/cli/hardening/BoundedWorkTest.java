@@ -102,6 +102,23 @@ class BoundedWorkTest {
     assertEquals(0, run.status(), run.err());
   }
 
+  /** What joins lines to circuits was once looked for among all lines at each of them. */
+  @Test
+  void causesOfALargeJobAreListedAtOnce() {
+    StringBuilder points = new StringBuilder("points:\n  t0: {kind: basin, level: 0 m}\n");
+    StringBuilder lines = new StringBuilder("lines:\n");
+    for (int i = 1; i <= 1000; i++) {
+      points.append("  t" + i + ": {kind: tee, elevation: 0 m}\n");
+      lines.append("  l" + i + ": {from: t" + (i - 1) + ", to: t" + i + PIPE + "]}\n");
+    }
+    points.append("  fall: {kind: fall, crest: -1 m, width: 0.5 m}\n");
+    lines.append("  out: {from: t1000, to: fall" + PIPE + "]}\n");
+    String project = Scratch.file(folder, points + lines.toString());
+    MeasuredRun run = MeasuredRun.of("weak", project, "--causes", "--format", "json");
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.allocatedBytes() < 1500 * MEGABYTES, run.allocatedBytes() + " bytes");
+  }
+
   /** A chamber of a few square centimetres rises and falls within milliseconds. */
   @Test
   void levelsThatRaceAreGivenUpAndNamed() {

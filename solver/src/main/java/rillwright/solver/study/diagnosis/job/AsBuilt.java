@@ -1,12 +1,8 @@
 package rillwright.solver.study.diagnosis.job;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import rillwright.solver.network.Fall;
-import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Outlet;
@@ -23,8 +19,9 @@ import rillwright.solver.steady.SteadyStateFinder;
  *
  * @param network its network
  * @param state what flows in it
+ * @param circuits of its lines
  */
-public record AsBuilt(Network network, SteadyState state) {
+public record AsBuilt(Network network, SteadyState state, Circuits circuits) {
 
   /**
    * A job with its steady state.
@@ -32,7 +29,8 @@ public record AsBuilt(Network network, SteadyState state) {
    * @throws rillwright.solver.steady.NoBalance if it has none
    */
   public static AsBuilt of(Network network) {
-    return new AsBuilt(network, SteadyStateFinder.find(network));
+    SteadyState state = SteadyStateFinder.find(network);
+    return new AsBuilt(network, state, Circuits.in(state));
   }
 
   /**
@@ -40,37 +38,15 @@ public record AsBuilt(Network network, SteadyState state) {
    * without an open basin between. Without a pump, what flows in the line itself.
    */
   public double pumpFlowM3PerS(LineName line) {
-    double sum = 0;
-    for (Line joined : circuitOf(network.line(line))) {
-      boolean pumped = joined.has(Pump.class);
-      sum += pumped ? state.line(joined.name()).flowM3PerS() : 0;
-    }
+    double sum = circuits.pumpedM3PerS().get(line);
     return sum > 0 ? sum : Math.abs(state.line(line).flowM3PerS());
   }
 
   /** The same of a point's circuit. */
   public double pumpFlowM3PerS(PointName point) {
-    return linesAt(point).stream().findFirst().map(line -> pumpFlowM3PerS(line.name())).orElse(0.0);
-  }
-
-  private List<Line> linesAt(PointName point) {
-    return network.lines().stream()
-        .filter(line -> line.from().equals(point) || line.to().equals(point))
-        .toList();
-  }
-
-  private Set<Line> circuitOf(Line start) {
-    Set<Line> circuit = new LinkedHashSet<>(Set.of(start));
-    Deque<Line> waiting = new ArrayDeque<>(circuit);
-    while (!waiting.isEmpty()) {
-      Line line = waiting.pop();
-      for (PointName end : List.of(line.from(), line.to())) {
-        if (network.point(end).heldHeadM().isEmpty()) {
-          linesAt(end).stream().filter(circuit::add).forEach(waiting::push);
-        }
-      }
-    }
-    return circuit;
+    return Optional.ofNullable(circuits.firstLines().get(point))
+        .map(this::pumpFlowM3PerS)
+        .orElse(0.0);
   }
 
   /**
