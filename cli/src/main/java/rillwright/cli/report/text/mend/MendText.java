@@ -94,7 +94,7 @@ public final class MendText {
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
       page.paragraph(tables.legend());
     }
-    SearchWords.of(answer).ifPresent(page::paragraph);
+    SearchWords.of(answer).ifPresent(this::together);
     cannot();
     answer.conditions().ifPresent(this::conditions);
     page.heading("WARNINGS AND NOTES");
@@ -137,6 +137,11 @@ public final class MendText {
 
   private static String shown(OptionalDouble number, DoubleFunction<String> words) {
     return number.isPresent() ? words.apply(number.getAsDouble()) : UNKNOWN;
+  }
+
+  private void together(String words) {
+    page.heading("SIZES, PUMPS AND VALVES TOGETHER");
+    page.paragraph(words);
   }
 
   private boolean isOfTargets() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.change.Step;
+import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.kind.Valves;
 import rillwright.cli.study.mend.site.Site;
 
@@ -43,7 +44,11 @@ public final class Pairs {
     return trials.mending(List.of(pair)).or(() -> trials.mending(throttled(pair)));
   }
 
+  /** The valves set for both; none where one of them sets a valve itself. */
   private List<Candidate> throttled(Candidate pair) {
+    if (pair.steps().stream().anyMatch(step -> step.action().work() == Work.VALVE)) {
+      return List.of();
+    }
     return site.changed(pair.set())
         .filter(changed -> Site.balanced(changed.network()).filter(site::isEnough).isPresent())
         .flatMap(changed -> Valves.all(changed.network(), pair.steps()))
