@@ -3,8 +3,10 @@ package rillwright.cli.file;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.field.DrawnValues;
@@ -18,23 +20,27 @@ import rillwright.cli.file.part.PipeReader;
 import rillwright.cli.file.point.PointTable;
 import rillwright.cli.file.point.PointsReader;
 import rillwright.cli.file.pump.PumpTable;
+import rillwright.cli.file.pump.PumpsReader;
+import rillwright.cli.file.pump.SheetSource;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
+import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 
 /**
  * The networks that a project may be: with drawn values in place of those that are not known
- * exactly. Where they stand in points and lines only, no more than those are read again; where they
- * change the water or a pump, everything is. Several threads may ask at a time.
+ * exactly. Where they stand in points, lines and pumps only, no more than those are read again;
+ * where they change the water, everything is. Several threads may ask at a time.
  */
 public final class DrawnNetworks {
   private static final String POINTS = "points";
   private static final String LINES = "lines";
+  private static final String PUMPS = "pumps";
 
   private final Project project;
   private final IdentityHashMap<Scalar, Integer> indexOf = new IdentityHashMap<>();
@@ -43,6 +49,8 @@ public final class DrawnNetworks {
   private final Catalogue catalogue = Catalogue.standard();
   private final PumpTable pumps;
   private final Measure head;
+  private final List<String> unknownPumps;
+  private final Optional<MapNode> pumpsOnly;
   private final MapNode pointsOnly;
   private final List<AffectedLine> affected;
   private final MapNode linesOnly;
@@ -60,14 +68,21 @@ public final class DrawnNetworks {
     unknowns.forEach(unknown -> indexOf.put(unknown.written(), indexOf.size()));
     this.readsAll =
         tree.entries().stream()
-            .filter(entry -> !entry.key().equals(POINTS) && !entry.key().equals(LINES))
+            .filter(entry -> !List.of(POINTS, LINES, PUMPS).contains(entry.key()))
             .anyMatch(entry -> holdsUnknown(entry.value()));
     this.pointsOnly = only(tree, POINTS, section(tree, POINTS).entries());
     this.readsPoints = holdsUnknown(pointsOnly);
+    List<Entry> unknownPumps =
+        tree.findMap(PUMPS).map(MapNode::entries).orElse(List.of()).stream()
+            .filter(pump -> holdsUnknown(pump.value()))
+            .toList();
+    this.unknownPumps = unknownPumps.stream().map(Entry::key).toList();
+    this.pumpsOnly =
+        unknownPumps.isEmpty() ? Optional.empty() : Optional.of(only(tree, PUMPS, unknownPumps));
     this.affected =
         section(tree, LINES).entries().stream()
-            .filter(line -> holdsUnknown(line.value()))
-            .map(line -> AffectedLine.of(line, this::isDrawn))
+            .filter(line -> AffectedLine.holds(line.value(), this::changes))
+            .map(line -> AffectedLine.of(line, this::changes))
             .toList();
     this.linesOnly = only(tree, LINES, affected.stream().map(AffectedLine::entry).toList());
     this.pumps = new PumpTable(List.copyOf(project.sheets().keySet()), project.sheets());
@@ -88,6 +103,11 @@ public final class DrawnNetworks {
 
   private boolean isDrawn(Node node) {
     return indexOf.containsKey(node);
+  }
+
+  /** Whether it is drawn, or names a pump that is not known. */
+  private boolean changes(Node node) {
+    return isDrawn(node) || (node instanceof Scalar text && unknownPumps.contains(text.text()));
   }
 
   private boolean holdsUnknown(Node node) {
@@ -126,10 +146,27 @@ public final class DrawnNetworks {
     return new PointsReader(catalogue, ledger).read(root);
   }
 
+  /** All pumps, those with unknowns in them read again: they are written in the file itself. */
+  private PumpTable pumps(Ledger ledger) {
+    if (pumpsOnly.isEmpty()) {
+      return pumps;
+    }
+    Fields root = Fields.of(pumpsOnly.get(), "", ledger, List.of(PUMPS));
+    SheetSource none =
+        (path, density) -> {
+          throw new IllegalStateException("a sheet in a file is not drawn");
+        };
+    PumpTable drawn =
+        new PumpsReader(none, project.network().water().densityKgPerM3(), ledger).read(root);
+    Map<String, DataSheet> sheets = new LinkedHashMap<>(project.sheets());
+    sheets.putAll(drawn.sheets());
+    return new PumpTable(List.copyOf(project.sheets().keySet()), sheets);
+  }
+
   /** All lines, those with unknowns in them read again. */
   private List<Line> lines(PointTable points, Ledger ledger) {
     Fields root = Fields.of(linesOnly, "", ledger, List.of(LINES));
-    PartReaders parts = new PartReaders(catalogue, head, pumps);
+    PartReaders parts = new PartReaders(catalogue, head, pumps(ledger));
     LinesReader reader = new LinesReader(points, parts, new PipeReader(catalogue), ledger);
     List<PlacedLine> read = reader.read(root);
     ledger.faults().throwIfAny();

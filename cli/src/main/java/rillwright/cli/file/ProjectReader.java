@@ -7,6 +7,7 @@ import rillwright.cli.file.change.FormerNames;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.job.PhotoFolder;
 import rillwright.cli.file.pump.FolderSheets;
+import rillwright.cli.file.pump.UnknownPump;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.tree.TreeReader;
@@ -48,7 +49,7 @@ public final class ProjectReader {
 
   private static Project read(
       SourceText source, Path file, List<String> changes, List<Path> sheetFolders) {
-    MapNode tree = FormerNames.renewedIn(TreeReader.read(source));
+    MapNode tree = UnknownPump.withBends(FormerNames.renewedIn(TreeReader.read(source)));
     FolderSheets sheets = FolderSheets.fenced(file.resolveSibling(""), sheetFolders);
     PhotoFolder photos = new PhotoFolder(file.resolveSibling(""));
     return new ProjectMapping(Catalogue.standard(), sheets, photos, file.toString())

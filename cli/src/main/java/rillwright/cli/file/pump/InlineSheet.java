@@ -24,6 +24,7 @@ final class InlineSheet {
   static final List<String> FIELDS =
       List.of(
           "points",
+          UnknownPump.FIELD,
           "maker",
           "price",
           "kind",
@@ -49,6 +50,12 @@ final class InlineSheet {
 
   /** The sheet; empty, with the faults noted, if it is wrong. */
   Optional<DataSheet> read(String name, Fields fields) {
+    if (fields.has(UnknownPump.FIELD)) {
+      if (fields.has("points")) {
+        fields.fault(UnknownPump.FIELD, "give either points or what is unknown, not both");
+      }
+      return UnknownPump.read(name, fields, head, facts(fields));
+    }
     List<InlinePoint> written = new ArrayList<>();
     for (Fields row : fields.listRows("points", List.of("flow", "head", "power", "npshr"))) {
       written.add(new InlinePoint(row, pointOf(row, written.size() + 1)));

@@ -1,6 +1,7 @@
 package rillwright.cli.report.json;
 
 import static rillwright.cli.json.Quantity.FLOW;
+import static rillwright.cli.json.Quantity.METRES;
 import static rillwright.cli.json.Quantity.NUMBER;
 import static rillwright.cli.json.Quantity.SHARE;
 
@@ -16,6 +17,7 @@ import rillwright.cli.study.asbuilt.AsbuiltAnswer;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Compared;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.FallFlow;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Narrowing;
+import rillwright.cli.study.asbuilt.LearntPump;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
 
@@ -83,6 +85,15 @@ public final class AsbuiltJson {
               Narrowing::left,
               PointName::value);
 
+  private static final Shape<LearntPump.Point> POINT =
+      Shape.<LearntPump.Point>of()
+          .number("flowM3PerS", FLOW.from(0), "Flow.", LearntPump.Point::flowM3PerS)
+          .member("headM", band(METRES), "Head at that flow.", LearntPump.Point::headM);
+
+  private static final Shape<LearntPump> PUMP =
+      Shape.<LearntPump>of()
+          .list("points", POINT, "Its curve, from no flow on.", LearntPump::points);
+
   static final Shape<AsbuiltAnswer> SHAPE =
       Estimate.<AsbuiltAnswer>answer(
               "asbuilt", "What readings say of what was not known exactly, nothing supposed wrong.")
@@ -122,7 +133,13 @@ public final class AsbuiltJson {
               "next",
               NEXT,
               "Readings still to be taken that would narrow the flows, the best first.",
-              AsbuiltAnswer::next);
+              AsbuiltAnswer::next)
+          .each(
+              "pumps",
+              PUMP,
+              "Pumps without a data sheet, by name: what the readings leave of their curve.",
+              AsbuiltAnswer::pumps,
+              LearntPump::name);
 
   private AsbuiltJson() {}
 

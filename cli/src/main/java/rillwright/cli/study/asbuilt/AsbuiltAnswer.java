@@ -23,6 +23,7 @@ import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
  * @param chiSquare how far the readings are from all that is possible
  * @param chance that readings of a job that is possible are as far from it, 0 to 1
  * @param next what would narrow the flows most, the best first
+ * @param pumps that have no data sheet
  */
 public record AsbuiltAnswer(
     Job job,
@@ -32,7 +33,8 @@ public record AsbuiltAnswer(
     List<Compared> readings,
     double chiSquare,
     double chance,
-    List<Narrowing> next)
+    List<Narrowing> next,
+    List<LearntPump> pumps)
     implements Answer {
   /** Readings that are less likely than this do not fit. */
   private static final double UNLIKELY = 0.001;
@@ -42,6 +44,7 @@ public record AsbuiltAnswer(
     falls = List.copyOf(falls);
     readings = List.copyOf(readings);
     next = List.copyOf(next);
+    pumps = List.copyOf(pumps);
   }
 
   /** A quantity in its base unit before and after the readings. */

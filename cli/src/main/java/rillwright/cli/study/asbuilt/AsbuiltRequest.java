@@ -97,7 +97,8 @@ public record AsbuiltRequest(Optional<Visit> visit) implements Request<AsbuiltAn
         all.stream().map(reading -> compared(reading, telling, after, scope)).toList(),
         after.chiSquare(),
         ChiSquare.exceeds(after.chiSquare(), telling.size()),
-        new NextToRead(scope, model, ways, after).afterThose(all));
+        new NextToRead(scope, model, ways, after).afterThose(all),
+        LearntPump.listIn(project, named.stream().map(Named::address).toList(), after));
   }
 
   private static Band prior(Distribution of) {

@@ -20,6 +20,7 @@ import rillwright.cli.study.asbuilt.AsbuiltAnswer.Compared;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.FallFlow;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Narrowing;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Quantity;
+import rillwright.cli.study.asbuilt.LearntPump;
 import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
 
@@ -50,6 +51,7 @@ public final class AsbuiltText {
     page.paragraph(
         "Low (5 %), median, high (95 %): it is less in 5, 50 and 95 % of what is likely. \"Before\""
             + " is what the file says; \"as before\": the readings say nothing of it.");
+    answer.pumps().forEach(pump -> page.table(pump(pump)));
     page.table(falls());
     page.table(readings());
     page.paragraph(
@@ -102,6 +104,22 @@ public final class AsbuiltText {
       } else {
         table.row(quantity.named().address(), written, "", "as before", "");
       }
+    }
+    return table;
+  }
+
+  private TableBuilder pump(LearntPump pump) {
+    TableBuilder table =
+        new TableBuilder("PUMP " + pump.name())
+            .column("head, low (5 %)", Side.RIGHT)
+            .column("median", Side.RIGHT)
+            .column("high (95 %)", Side.RIGHT);
+    for (LearntPump.Point point : pump.points()) {
+      table.row(
+          "at " + units.flow(point.flowM3PerS()),
+          units.head(point.headM().p5()),
+          units.head(point.headM().p50()),
+          units.head(point.headM().p95()));
     }
     return table;
   }

@@ -1,0 +1,93 @@
+package rillwright.cli.study.asbuilt;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.pump.UnknownPump;
+import rillwright.curves.sheet.DataSheet;
+import rillwright.solver.law.pump.PumpCurve;
+import rillwright.solver.law.pump.PumpPoint;
+import rillwright.solver.study.uncertainty.posterior.Posterior;
+import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
+
+/**
+ * The curve of a pump that had no data sheet.
+ *
+ * @param name of the pump
+ * @param points of its curve, from no flow on
+ */
+public record LearntPump(String name, List<Point> points) {
+  private static final int POINTS = 10;
+
+  public LearntPump {
+    points = List.copyOf(points);
+  }
+
+  /** Its head at a flow, m³/s and m. */
+  public record Point(double flowM3PerS, Band headM) {}
+
+  /**
+   * The unknown pumps of a project.
+   *
+   * @param addresses of the unknowns, in the order of the posterior
+   */
+  static List<LearntPump> listIn(Project project, List<String> addresses, Posterior after) {
+    return project.sheets().entrySet().stream()
+        .flatMap(
+            sheet -> {
+              List<Integer> numbers =
+                  UnknownPump.addresses(sheet.getKey()).stream().map(addresses::indexOf).toList();
+              return numbers.stream().allMatch(number -> number < 0)
+                  ? Stream.<LearntPump>empty()
+                  : Stream.of(of(sheet.getKey(), sheet.getValue().curve(), numbers, after));
+            })
+        .toList();
+  }
+
+  private static LearntPump of(
+      String name, PumpCurve middle, List<Integer> numbers, Posterior after) {
+    PumpPoint last = middle.points().get(middle.points().size() - 1);
+    double shutOff = middle.points().get(0).headM();
+    PumpPoint half = middle.points().get(middle.points().size() / 2);
+    double bend =
+        Math.log(1 - half.headM() / shutOff) / Math.log(half.flowM3PerS() / last.flowM3PerS());
+    double[] known = {shutOff, last.flowM3PerS(), bend};
+    double runsOut = numbers.get(1) < 0 ? known[1] : after.ofValue(numbers.get(1)).p50();
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i <= POINTS; i++) {
+      double flow = i * runsOut / POINTS;
+      points.add(
+          new Point(
+              flow,
+              after.band(
+                  draw ->
+                      UnknownPump.headM(
+                          value(draw, numbers.get(0), known[0]),
+                          value(draw, numbers.get(1), known[1]),
+                          value(draw, numbers.get(2), known[2]),
+                          flow))));
+    }
+    return new LearntPump(name, points);
+  }
+
+  private static double value(Posterior.Draw draw, int number, double known) {
+    return number < 0 ? known : draw.values().get(number);
+  }
+
+  /** A data sheet with the facts of another and the middle of what was learnt. */
+  public DataSheet sheet(DataSheet like) {
+    List<PumpPoint> middle =
+        points.stream()
+            .map(
+                point ->
+                    new PumpPoint(
+                        point.flowM3PerS(),
+                        point.headM().p50(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()))
+            .toList();
+    return new DataSheet(name, new PumpCurve(middle), like.facts(), List.of(), false, like.units());
+  }
+}
