@@ -1,5 +1,6 @@
 package rillwright.cli.command;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,11 +11,16 @@ import rillwright.cli.command.argument.NewProjectArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.command.output.ExitStatus;
+import rillwright.cli.command.output.InputFiles;
+import rillwright.cli.command.output.OutputFile;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.Show;
 import rillwright.cli.file.UncertainQuantities;
+import rillwright.cli.file.UncertainQuantities.Named;
 import rillwright.cli.file.edit.EditedText;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.quantity.Quantity.Choice;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.file.visit.VisitReader;
@@ -22,8 +28,12 @@ import rillwright.cli.report.json.AsbuiltJson;
 import rillwright.cli.report.text.asbuilt.AsbuiltText;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer;
 import rillwright.cli.study.asbuilt.AsbuiltRequest;
+import rillwright.cli.study.asbuilt.LearntPump;
 import rillwright.cli.study.asbuilt.LearntText;
 import rillwright.cli.study.asbuilt.NothingFits;
+import rillwright.curves.sheet.SheetWriter;
+import rillwright.curves.unit.Unit;
+import rillwright.solver.study.uncertainty.posterior.PosteriorFinder;
 
 /** What the readings at start-up say of what was not known exactly. */
 @Command(
@@ -41,6 +51,7 @@ import rillwright.cli.study.asbuilt.NothingFits;
     footer = {
       "  rillwright asbuilt pond.yaml",
       "  rillwright asbuilt pond.yaml --readings last-day.yaml --to pond-as-built.yaml",
+      "  rillwright asbuilt pond.yaml --pump-sheet old-pump.csv       a pump that was unknown",
       "  rillwright asbuilt pond.yaml --format html > as-built.html",
       "",
       "Readings are written as for \"weak\"; \"sheet --readings\" writes the list to fill in."
@@ -54,20 +65,30 @@ public final class AsbuiltCommand implements Callable<Integer> {
       description = "Takes readings from this file instead of the project's.")
   private Optional<Path> readings = Optional.empty();
 
+  @Option(
+      names = "--pump-sheet",
+      paramLabel = "SHEET",
+      description = "Writes the curve of the unknown pump as a data sheet, .csv.")
+  private Optional<Path> pumpSheet = Optional.empty();
+
   @Mixin private NewProjectArguments report;
 
   @Override
   public Integer call() {
     Project read = project.read();
-    report.check(project.inputs(read).and(readings, "the file of readings"));
+    InputFiles inputs = project.inputs(read).and(readings, "the file of readings");
+    report.check(inputs);
+    sheetFile().ifPresent(file -> file.check(inputs.and(report.project(), "the new project file")));
     ChosenPumps.require(read, "; an existing job has a pump, so name it here");
     requireUnknown(read);
+    requireFewSizes(read);
     Visit visit =
         readings
             .map(file -> VisitReader.inFile(file, read.network()))
             .orElseGet(() -> VisitReader.inProject(read));
     requireReadings(read, visit);
     AsbuiltAnswer answer = answer(read, visit);
+    sheetFile().ifPresent(file -> file.write(sheet(answer, read).getBytes(StandardCharsets.UTF_8)));
     report.write(() -> learnt(answer));
     report.print(() -> AsbuiltJson.of(answer), () -> AsbuiltText.of(answer), Optional::empty);
     return ExitStatus.DONE;
@@ -82,6 +103,28 @@ public final class AsbuiltCommand implements Callable<Integer> {
           "nothing within the ranges of this file gives a reading where these were taken: look at"
               + " the ranges, and at where the readings were taken");
     }
+  }
+
+  private Optional<OutputFile> sheetFile() {
+    return pumpSheet.map(path -> new OutputFile(path, "data sheet"));
+  }
+
+  private static String sheet(AsbuiltAnswer answer, Project read) {
+    if (answer.pumps().size() != 1) {
+      throw new InvalidInput(
+          Place.whole("--pump-sheet"),
+          "this writes the curve of the one unknown pump, and the file has "
+              + answer.pumps().size()
+              + "; write it as {unknown: {shut-off: 4 m .. 12 m, runs out: 5 m3/h .. 25 m3/h}}");
+    }
+    LearntPump pump = answer.pumps().get(0);
+    return writer(read.show()).write(pump.sheet(read.sheets().get(pump.name())));
+  }
+
+  private static SheetWriter writer(Show show) {
+    return show == Show.METRIC
+        ? new SheetWriter(Unit.CUBIC_METRE_PER_HOUR, Unit.METRE, Unit.MILLIMETRE)
+        : new SheetWriter(Unit.GALLON_PER_HOUR, Unit.FOOT, Unit.INCH);
   }
 
   private String learnt(AsbuiltAnswer answer) {
@@ -99,6 +142,23 @@ public final class AsbuiltCommand implements Callable<Integer> {
           "every value in the network is exact here, so there is nothing to learn; write what is"
               + " not known as a tolerance or a range, for example \"run: 38 ft ± 4 ft\" (or \"38"
               + " ft +- 4 ft\"), \"roughness: 0.002 mm .. 0.3 mm\", \"clogged: 0 % .. 40 %\"");
+    }
+  }
+
+  /** Each choice of sizes is worked out by itself. */
+  private static void requireFewSizes(Project project) {
+    long choices = 1;
+    for (Named unknown : new UncertainQuantities(project).inTheNetwork()) {
+      if (unknown.quantity().quantity().spread() instanceof Choice choice) {
+        choices *= choice.values().size();
+        if (choices > PosteriorFinder.MOST_CHOICES) {
+          throw new InvalidInput(
+              unknown.quantity().written().place(),
+              "with this the pipes of unknown size may be chosen in more than "
+                  + PosteriorFinder.MOST_CHOICES
+                  + " ways, each of which is worked out by itself; narrow the sizes");
+        }
+      }
     }
   }
 

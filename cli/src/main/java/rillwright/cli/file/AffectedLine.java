@@ -23,7 +23,7 @@ record AffectedLine(Entry entry, Optional<List<Integer>> places) {
   private static final String PARTS = "parts";
 
   /** Fields that change a bore. */
-  private static final Set<String> BORE = Set.of("inside", "deposit");
+  private static final Set<String> BORE = Set.of("inside", "deposit", "size");
 
   private static final String PIPE = "run";
 

@@ -95,4 +95,53 @@ class AsbuiltCommandTest {
     Run.of("asbuilt", "../examples/weak-fall/fall.yaml")
         .assertRefused("every value in the network is exact here");
   }
+
+  /** The readings of the example were made, with small errors, of the pump and pipe named here. */
+  @Test
+  void aPumpAndAPipeThatNobodyKnewComeBackWithTheirBands() throws IOException {
+    Path sheet = folder.resolve("old-pump.csv");
+    String file = "../examples/old-pump/fall.yaml";
+    Run run = Run.of("asbuilt", file, "--pump-sheet", sheet.toString());
+    assertEquals(0, run.status(), run.err());
+    assertEquals(read(Path.of("../examples/old-pump/old-pump.csv")), read(sheet), "the example");
+
+    JsonNode answer = Run.json("asbuilt", file);
+    ResultSchema.assertTakes(answer.toString());
+    assertTrue(answer.path("fits").booleanValue());
+    int held = 0;
+    for (JsonNode point : answer.path("pumps").path("old pump").path("points")) {
+      double share = point.path("flowM3PerS").doubleValue() / (12.5 / 3600);
+      double truth = Math.max(0, 7.6 * (1 - Math.pow(share, 1.8)));
+      JsonNode band = point.path("headM");
+      boolean holds =
+          truth >= band.path("p5").doubleValue() && truth <= band.path("p95").doubleValue();
+      held += holds ? 1 : 0;
+      assertTrue(width(band) < 1.6, "4 to 12 m before: " + point);
+    }
+    assertTrue(held >= 9, held + " of 11 points");
+    JsonNode sizes = size(answer).path("sizes");
+    assertEquals("63 mm", sizes.get(1).path("size").stringValue());
+    assertTrue(sizes.get(1).path("after").doubleValue() > 0.9, sizes.toString());
+  }
+
+  private static JsonNode size(JsonNode answer) {
+    for (JsonNode quantity : answer.path("quantities")) {
+      if (quantity.path("quantity").stringValue().equals("lines.supply.pipe.size")) {
+        return quantity;
+      }
+    }
+    throw new AssertionError("no size");
+  }
+
+  @Test
+  void aValveThatIsSetNeedsATypeAndAPosition() throws IOException {
+    String file = read(Path.of("../examples/old-pump/fall.yaml"));
+    Path other = folder.resolve("fall.yaml");
+    Files.writeString(other, file.replace("{type: ball, open: 100 %}", "{k: 0.1}"));
+    Run.of("asbuilt", other.toString()).assertRefused("the last valve of this line has no type");
+    Files.writeString(other, file.replace(", open: 45 %", ""));
+    Run.of("asbuilt", other.toString()).assertRefused("open");
+    Files.writeString(other, file.replace("shut-off: 4 m .. 12 m, ", ""));
+    Run.of("asbuilt", other.toString()).assertRefused("shut-off");
+  }
 }

@@ -179,6 +179,11 @@ public final class Fields {
     return new Value(nameOf(field), scalar, ledger);
   }
 
+  /** Which of some values a field is that leaves it open, from 0. */
+  public int oneOf(String field, Quantity.Choice choice) {
+    return valueOf(field, (Scalar) findNode(field).orElseThrow()).oneOf(choice);
+  }
+
   /** The middle of a field's quantity, in base units; empty if the field is not there. */
   public OptionalDouble find(String field, Measure measure, Range range) {
     return findQuantity(field, measure, range).stream().mapToDouble(Quantity::middle).findFirst();

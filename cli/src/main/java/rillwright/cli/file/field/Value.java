@@ -42,6 +42,15 @@ record Value(String name, Scalar scalar, Ledger ledger) {
     }
   }
 
+  /** Which of some values it is, from 0: the middle one where nothing else is drawn. */
+  int oneOf(Quantity.Choice choice) {
+    OptionalDouble drawn = ledger.drawnFor(scalar);
+    int middle = (choice.values().size() - 1) / 2;
+    Quantity known = new Quantity(choice.values().get(middle), choice);
+    ledger.remember(new Uncertain(name, scalar, known, Range.POSITIVE, Measure.SMALL_LENGTH));
+    return drawn.isPresent() ? choice.values().indexOf(drawn.getAsDouble()) : middle;
+  }
+
   /** Whether a node asks for what the catalogue knows. */
   static boolean isCatalogue(Node node) {
     return node instanceof Scalar scalar && scalar.text().strip().equalsIgnoreCase("catalogue");

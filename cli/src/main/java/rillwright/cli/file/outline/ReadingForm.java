@@ -29,7 +29,8 @@ public final class ReadingForm {
           "power",
           "within",
           "when",
-          "valve");
+          "valve",
+          "open");
 
   /** The state of a job while nothing is said of it. */
   public static final String RUNNING = "running";
@@ -37,11 +38,17 @@ public final class ReadingForm {
   /** The state of a job with a valve shut. */
   public static final String VALVE_SHUT = "valve shut";
 
+  /** The state of a job with a valve set otherwise. */
+  public static final String VALVE_AT = "valve at";
+
+  /** The states for which a valve is set. */
+  public static final List<String> OF_VALVES = List.of(VALVE_SHUT, VALVE_AT);
+
   /** The state of a job with its pumps off. */
   public static final String PUMP_OFF = "pump off";
 
   /** All states in which something may be read. */
-  public static final List<String> STATES = List.of(RUNNING, VALVE_SHUT, PUMP_OFF);
+  public static final List<String> STATES = List.of(RUNNING, VALVE_SHUT, VALVE_AT, PUMP_OFF);
 
   /** What stands where a reading is still to be filled in. */
   public static final String BLANK = "____";

@@ -40,11 +40,14 @@ public final class ReadingOutline {
     known(reading, "pump", lines);
     known(reading, "line", lines);
     known(reading, "valve", lines);
-    if (reading
-        .findWord("when", ReadingForm.STATES)
-        .filter(ReadingForm.VALVE_SHUT::equals)
-        .isPresent()) {
+    String when = reading.findWord("when", ReadingForm.STATES).orElse(ReadingForm.RUNNING);
+    if (ReadingForm.OF_VALVES.contains(when)) {
       reading.requireText("valve", lines.stream().findFirst().orElse("supply"));
+    }
+    if (when.equals(ReadingForm.VALVE_AT)) {
+      reading.require("open", Measure.SHARE, Range.SHARE, "40 %");
+    } else {
+      reading.find("open", Measure.SHARE, Range.SHARE);
     }
     Optional<ReadQuantity> read = ReadingForm.whatWasRead(reading);
     for (ReadQuantity quantity : ReadQuantity.values()) {

@@ -1,11 +1,14 @@
 package rillwright.cli.file.part;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.Material;
+import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Limits;
 import rillwright.cli.file.quantity.Measure;
@@ -33,6 +36,9 @@ public final class PipeReader {
 
   /** What to go on with after a fault was reported. */
   private static final Friction STAND_IN = new Friction.Roughness(0);
+
+  /** Between the least and the greatest of sizes of which one is there. */
+  private static final Pattern SEVERAL = Pattern.compile("\\.\\.");
 
   private final Catalogue catalogue;
 
@@ -107,10 +113,42 @@ public final class PipeReader {
       }
       return ofBore(1, "");
     }
-    return catalogue
-        .findPipe(material.get(), size.get())
+    return findPipe(fields, material.get(), size.get())
         .map(pipe -> ofBore(pipe.insideM(), pipe.label(), pipe.pressure()))
         .orElseGet(() -> unknownSize(fields, material.get(), size.get()));
+  }
+
+  /** The pipe of a size, or of the one that is drawn of several: {@code 1-1/2 in .. 3 in}. */
+  private Optional<PipeSize> findPipe(Fields fields, String material, String size) {
+    String[] ends = SEVERAL.split(size, 2);
+    if (ends.length < 2) {
+      return catalogue.findPipe(material, size);
+    }
+    Optional<PipeSize> least = catalogue.findPipe(material, ends[0].strip());
+    Optional<PipeSize> greatest = catalogue.findPipe(material, ends[1].strip());
+    if (least.isEmpty() || greatest.isEmpty()) {
+      return Optional.empty();
+    }
+    List<PipeSize> between =
+        catalogue.sizesOf(material).stream()
+            .flatMap(name -> catalogue.findPipe(material, name).stream())
+            .filter(pipe -> pipe.isMetric() == least.get().isMetric())
+            .filter(
+                pipe ->
+                    pipe.insideM() >= least.get().insideM()
+                        && pipe.insideM() <= greatest.get().insideM())
+            .sorted(Comparator.comparingDouble(PipeSize::insideM))
+            .toList();
+    if (between.size() < 2) {
+      return between.stream().findFirst();
+    }
+    int drawn =
+        fields.oneOf(
+            "size",
+            new Quantity.Choice(
+                between.stream().map(PipeSize::size).toList(),
+                between.stream().map(PipeSize::insideM).toList()));
+    return Optional.of(between.get(drawn));
   }
 
   private PipeSpec unknownSize(Fields fields, String material, String size) {

@@ -1,9 +1,11 @@
 package rillwright.cli.file.quantity;
 
+import java.util.List;
 import java.util.Optional;
 import rillwright.solver.study.uncertainty.CutNormal;
 import rillwright.solver.study.uncertainty.Distribution;
 import rillwright.solver.study.uncertainty.EvenDistribution;
+import rillwright.solver.study.uncertainty.OneOf;
 
 /**
  * A quantity as it is known.
@@ -62,6 +64,24 @@ public record Quantity(double middle, Spread spread) {
     @Override
     public Optional<Distribution> about(double middle, Range valid) {
       return Optional.of(new EvenDistribution(least, middle, greatest));
+    }
+  }
+
+  /**
+   * One of some values, all as likely.
+   *
+   * @param labels what each is called, in their order; copied
+   * @param values rising, two or more; copied
+   */
+  public record Choice(List<String> labels, List<Double> values) implements Spread {
+    public Choice {
+      labels = List.copyOf(labels);
+      values = List.copyOf(values);
+    }
+
+    @Override
+    public Optional<Distribution> about(double middle, Range valid) {
+      return Optional.of(new OneOf(values));
     }
   }
 

@@ -177,6 +177,20 @@ final class ReadingPlace {
     return line(fields, "valve", "a valve", part -> part.kind().equals("valve"));
   }
 
+  /** The line whose valve is set; a fault where its loss by opening is not known. */
+  Optional<LineName> valveThatTurns(Fields fields) {
+    Optional<LineName> found = valve(fields);
+    boolean turns =
+        found.map(network::line).filter(line -> !When.ValveAt.isPossible(line)).isEmpty();
+    if (!turns) {
+      fields.fault(
+          "valve",
+          "the last valve of this line has no type, so what it takes when set otherwise is not"
+              + " known; write for example valve: {type: ball, open: 100 %}");
+    }
+    return found.filter(line -> turns);
+  }
+
   private Optional<LineName> line(
       Fields fields, String field, String needed, Predicate<Part> kind) {
     List<String> those =

@@ -48,13 +48,20 @@ final class ReadingReader {
         fields.has("when")
             ? fields.findWord("when", ReadingForm.STATES).orElse("")
             : ReadingForm.RUNNING;
-    if (fields.has("valve") && !word.equals(ReadingForm.VALVE_SHUT)) {
-      fields.fault("valve", "a valve is named only with \"when: valve shut\"");
+    if (fields.has("valve") && !ReadingForm.OF_VALVES.contains(word)) {
+      fields.fault("valve", "a valve is named only with \"when: valve shut\" or \"valve at\"");
+    }
+    if (fields.has("open") && !word.equals(ReadingForm.VALVE_AT)) {
+      fields.fault("open", "how far a valve is open is said only with \"when: valve at\"");
     }
     return switch (word) {
       case ReadingForm.RUNNING -> Optional.of(new When.Running());
       case ReadingForm.PUMP_OFF -> Optional.of(new When.PumpOff());
       case ReadingForm.VALVE_SHUT -> places.valve(fields).map(When.ValveShut::new);
+      case ReadingForm.VALVE_AT -> {
+        double open = fields.require("open", Measure.SHARE, Range.SHARE, "40 %");
+        yield places.valveThatTurns(fields).map(line -> new When.ValveAt(line, open));
+      }
       default -> Optional.empty();
     };
   }

@@ -27,7 +27,7 @@ final class SectionNotes {
     uses.put("prices", "\"rillwright pipes\", \"mend\" and \"sheet\"");
     uses.put("streams", "\"rillwright stream\" and \"sheet\"");
     uses.put("evaporation", "\"rillwright stream\" and \"sheet\"");
-    uses.put("readings", "\"rillwright weak\"");
+    uses.put("readings", "\"rillwright weak\" and \"asbuilt\"");
     uses.put("signs", "\"rillwright weak\"");
     uses.put(
         "conditions",

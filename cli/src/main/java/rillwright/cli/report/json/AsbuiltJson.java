@@ -17,6 +17,7 @@ import rillwright.cli.study.asbuilt.AsbuiltAnswer;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Compared;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.FallFlow;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Narrowing;
+import rillwright.cli.study.asbuilt.AsbuiltAnswer.SizeChance;
 import rillwright.cli.study.asbuilt.LearntPump;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
@@ -36,6 +37,12 @@ public final class AsbuiltJson {
         .number("p95", quantity, "It is more in one case of twenty.", Band::p95);
   }
 
+  private static final Shape<SizeChance> SIZE =
+      Shape.<SizeChance>of()
+          .words("size", "Which one.", SizeChance::size)
+          .number("before", CHANCE, "How likely it is by the file.", SizeChance::before)
+          .number("after", CHANCE, "How likely the readings leave it.", SizeChance::after);
+
   private static final Shape<AsbuiltAnswer.Quantity> QUANTITY =
       Shape.<AsbuiltAnswer.Quantity>of()
           .member(
@@ -52,7 +59,12 @@ public final class AsbuiltJson {
               "posterior",
               OF_QUANTITY,
               "What the readings leave of that.",
-              AsbuiltAnswer.Quantity::posterior);
+              AsbuiltAnswer.Quantity::posterior)
+          .ifAny(
+              "sizes",
+              Value.list(SIZE),
+              "Of a pipe whose size is not known: how likely each is; its bands are of its bore.",
+              it -> Optional.of(it.chances()).filter(sizes -> !sizes.isEmpty()));
 
   private static final Shape<FallFlow> FALL =
       Shape.<FallFlow>of()

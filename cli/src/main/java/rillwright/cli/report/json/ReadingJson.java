@@ -26,6 +26,7 @@ import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.When;
 
 /**
  * A reading as a project file has it: where it is, what is read, SI.
@@ -137,14 +138,26 @@ record ReadingJson(
     return shape
         .ifAny(
             "when",
-            Value.oneOf("valve shut", "pump off"),
+            Value.oneOf("valve shut", "valve at", "pump off"),
             "The state of the job for it; absent as it runs.",
             it -> Optional.of(it.what.when().name()).filter(when -> !when.equals("running")))
         .ifAny(
             "valve",
             Value.words(),
-            "The line whose valve is shut for it.",
-            it -> it.what.when().shutIn().map(LineName::value));
+            "The line whose valve is shut or set for it.",
+            it -> valve(it.what.when()).map(LineName::value))
+        .ifAny(
+            "opening",
+            Quantity.SHARE,
+            "How far that valve is open.",
+            it ->
+                it.what.when() instanceof When.ValveAt at
+                    ? Optional.of(at.open())
+                    : Optional.empty());
+  }
+
+  private static Optional<LineName> valve(When when) {
+    return when instanceof When.ValveAt at ? Optional.of(at.line()) : when.shutIn();
   }
 
   private Place place() {

@@ -32,7 +32,10 @@ public final class ReadingWords {
     return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
   }
 
-  private static String state(When when) {
+  private String state(When when) {
+    if (when instanceof When.ValveAt at) {
+      return ", valve of " + quoted(at.line().value()) + " at " + units.share(at.open());
+    }
     return when.shutIn()
         .map(line -> ", valve of " + quoted(line.value()) + " shut")
         .orElseGet(() -> when.equals(new When.Running()) ? "" : ", " + when.name());

@@ -47,16 +47,28 @@ public record AsbuiltAnswer(
     pumps = List.copyOf(pumps);
   }
 
-  /** A quantity in its base unit before and after the readings. */
-  public record Quantity(Named named, Band prior, Band posterior) {
+  /** One of the sizes that a pipe may have, and how likely it is, 0 to 1. */
+  public record SizeChance(String size, double before, double after) {}
+
+  /**
+   * A quantity in its base unit before and after the readings.
+   *
+   * @param chances of each size, where it is a pipe's; else none
+   */
+  public record Quantity(Named named, Band prior, Band posterior, List<SizeChance> chances) {
     /** A band that is less narrow than this share of the one before tells nothing new. */
     private static final double NARROWED = 0.9;
 
     private static final double MOVED = 0.1;
 
+    public Quantity {
+      chances = List.copyOf(chances);
+    }
+
     /** Whether the readings say anything of it. */
     public boolean isLearnt() {
-      return posterior.width() < NARROWED * prior.width()
+      return chances.stream().anyMatch(it -> Math.abs(it.after() - it.before()) > MOVED)
+          || posterior.width() < NARROWED * prior.width()
           || Math.abs(posterior.p50() - prior.p50()) > MOVED * prior.width();
     }
   }

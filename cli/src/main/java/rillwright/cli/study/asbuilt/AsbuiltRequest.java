@@ -9,6 +9,7 @@ import rillwright.cli.file.DrawnNetworks;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.UncertainQuantities;
 import rillwright.cli.file.UncertainQuantities.Named;
+import rillwright.cli.file.quantity.Quantity.Choice;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.file.visit.VisitReader;
 import rillwright.cli.study.Job;
@@ -17,6 +18,7 @@ import rillwright.cli.study.Request;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Compared;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.FallFlow;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Quantity;
+import rillwright.cli.study.asbuilt.AsbuiltAnswer.SizeChance;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.progress.Progress;
@@ -81,7 +83,9 @@ public record AsbuiltRequest(Optional<Visit> visit) implements Request<AsbuiltAn
     Posterior after = learnt.after().orElseThrow(NothingFits::new);
     List<Quantity> quantities = new ArrayList<>();
     for (int i = 0; i < named.size(); i++) {
-      quantities.add(new Quantity(named.get(i), prior(unknowns.get(i)), after.ofValue(i)));
+      quantities.add(
+          new Quantity(
+              named.get(i), prior(unknowns.get(i)), after.ofValue(i), chances(named, i, after)));
     }
     List<FallFlow> falls = new ArrayList<>();
     for (int i = 0; i < ways.size(); i++) {
@@ -99,6 +103,19 @@ public record AsbuiltRequest(Optional<Visit> visit) implements Request<AsbuiltAn
         ChiSquare.exceeds(after.chiSquare(), telling.size()),
         new NextToRead(scope, model, ways, after).afterThose(all),
         LearntPump.listIn(project, named.stream().map(Named::address).toList(), after));
+  }
+
+  private static List<SizeChance> chances(List<Named> named, int number, Posterior after) {
+    List<SizeChance> chances = new ArrayList<>();
+    if (named.get(number).quantity().quantity().spread() instanceof Choice choice) {
+      int sizes = choice.values().size();
+      for (int i = 0; i < sizes; i++) {
+        double bore = choice.values().get(i);
+        double share = after.mean(draw -> draw.values().get(number) == bore ? 1 : 0);
+        chances.add(new SizeChance(choice.labels().get(i), 1.0 / sizes, share));
+      }
+    }
+    return chances;
   }
 
   private static Band prior(Distribution of) {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rillwright.cli.file.quantity.WrittenUnit;
+import rillwright.cli.report.odds.ChanceWords;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -51,6 +52,9 @@ public final class AsbuiltText {
     page.paragraph(
         "Low (5 %), median, high (95 %): it is less in 5, 50 and 95 % of what is likely. \"Before\""
             + " is what the file says; \"as before\": the readings say nothing of it.");
+    answer.quantities().stream()
+        .filter(quantity -> !quantity.chances().isEmpty())
+        .forEach(quantity -> page.table(sizes(quantity)));
     answer.pumps().forEach(pump -> page.table(pump(pump)));
     page.table(falls());
     page.table(readings());
@@ -91,7 +95,9 @@ public final class AsbuiltText {
             .column("high (95 %)", Side.RIGHT);
     for (Quantity quantity : answer.quantities()) {
       String written = quantity.named().quantity().written().text();
-      if (quantity.isLearnt()) {
+      if (!quantity.chances().isEmpty()) {
+        table.row(quantity.named().address(), written, "", "see its sizes", "");
+      } else if (quantity.isLearnt()) {
         WrittenUnit unit = quantity.named().quantity().unit();
         Band now = quantity.posterior();
         double matters = now.width() / 2;
@@ -105,6 +111,18 @@ public final class AsbuiltText {
         table.row(quantity.named().address(), written, "", "as before", "");
       }
     }
+    return table;
+  }
+
+  private TableBuilder sizes(Quantity quantity) {
+    TableBuilder table =
+        new TableBuilder("SIZE of " + quantity.named().address().replace(".size", ""))
+            .column("before", Side.RIGHT)
+            .column("now", Side.RIGHT);
+    ChanceWords chances = new ChanceWords(units);
+    quantity
+        .chances()
+        .forEach(it -> table.row(it.size(), chances.of(it.before()), chances.of(it.after())));
     return table;
   }
 

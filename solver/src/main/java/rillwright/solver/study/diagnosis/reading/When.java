@@ -90,6 +90,46 @@ public sealed interface When {
     }
   }
 
+  /**
+   * The last valve of a line set otherwise, for as long as it takes to read.
+   *
+   * @param open share of its handle's travel, 0 to 1
+   */
+  record ValveAt(LineName line, double open) implements When {
+
+    /** Whether a line's last valve is one whose loss by opening is known. */
+    public static boolean isPossible(Line line) {
+      int valve = ValveShut.lastValve(line);
+      return valve >= 0
+          && line.parts().get(valve) instanceof Valve last
+          && last.loss() instanceof Valve.Opening;
+    }
+
+    @Override
+    public String name() {
+      return "valve at";
+    }
+
+    @Override
+    public void apply(Alteration job) {
+      int valve = ValveShut.lastValve(job.asBuilt().line(line));
+      job.changePart(
+          new PartPlace(line, valve),
+          Valve.class,
+          last -> last.loss() instanceof Valve.Opening by ? last.withSetpoint(by.at(open)) : last);
+    }
+
+    @Override
+    public Effort gaugeEffort() {
+      return new Effort(5, Risk.NONE);
+    }
+
+    @Override
+    public List<GaugeReading> gauges(SteadyState state) {
+      return GaugeReading.listIn(state);
+    }
+  }
+
   /** All pumps off, the water standing. */
   record PumpOff() implements When {
     @Override

@@ -32,7 +32,8 @@ public final class PosteriorFinder {
   /** The stand-in holds when weighted draws are as good as this share of unweighted ones. */
   private static final double HOLDS = 0.6;
 
-  private static final int MOST_CHOICES = 40;
+  /** In so many ways at most may unknowns be chosen that are one of some values. */
+  public static final int MOST_CHOICES = 40;
 
   private final List<Distribution> unknowns;
   private final Model model;

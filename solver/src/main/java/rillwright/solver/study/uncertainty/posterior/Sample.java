@@ -2,14 +2,36 @@ package rillwright.solver.study.uncertainty.posterior;
 
 import java.util.List;
 
-/**
- * What comes of one set of values.
- *
- * @param deviates the values as standard normal variables
- * @param values of the unknowns
- * @param outcome what would be read, and what else is asked for
- */
-record Sample(double[] deviates, double[] values, double[] outcome) {
+/** What comes of one set of values. */
+final class Sample {
+  private final double[] deviates;
+  private final double[] values;
+  private final double[] outcome;
+
+  /**
+   * A set of values.
+   *
+   * @param deviates the values as standard normal variables
+   * @param values of the unknowns
+   * @param outcome what would be read, and what else is asked for
+   */
+  Sample(double[] deviates, double[] values, double[] outcome) {
+    this.deviates = deviates;
+    this.values = values;
+    this.outcome = outcome;
+  }
+
+  double[] deviates() {
+    return deviates;
+  }
+
+  double[] values() {
+    return values;
+  }
+
+  double[] outcome() {
+    return outcome;
+  }
 
   /** Logarithm of how likely it makes what was read; −∞ where there would be nothing to read. */
   double logLikelihood(List<Evidence> evidence) {
