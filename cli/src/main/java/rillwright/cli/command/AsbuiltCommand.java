@@ -50,7 +50,7 @@ import rillwright.solver.study.uncertainty.posterior.PosteriorFinder;
     footerHeading = "%nExamples:%n",
     footer = {
       "  rillwright asbuilt pond.yaml",
-      "  rillwright asbuilt pond.yaml --readings last-day.yaml --to pond-as-built.yaml",
+      "  rillwright asbuilt pond.yaml --readings on-the-day.yaml --to pond-as-built.yaml",
       "  rillwright asbuilt pond.yaml --pump-sheet old-pump.csv       a pump that was unknown",
       "  rillwright asbuilt pond.yaml --format html > as-built.html",
       "",

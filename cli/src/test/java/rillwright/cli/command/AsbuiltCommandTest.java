@@ -18,7 +18,7 @@ import tools.jackson.databind.ObjectMapper;
 class AsbuiltCommandTest {
   private static final Path FOLDER = Path.of("../examples/old-falls");
   private static final String FALLS = FOLDER.resolve("falls.yaml").toString();
-  private static final String LAST_DAY = FOLDER.resolve("last-day.yaml").toString();
+  private static final String LAST_DAY = FOLDER.resolve("on-the-day.yaml").toString();
 
   @TempDir private Path folder;
 

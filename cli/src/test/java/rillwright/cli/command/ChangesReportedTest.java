@@ -28,7 +28,7 @@ class ChangesReportedTest {
   private static final String SMALL = EXAMPLES.resolve("small-pond/pond.yaml").toString();
   private static final String UNCERTAIN = EXAMPLES.resolve("old-falls/falls.yaml").toString();
   private static final String WEAK = EXAMPLES.resolve("weak-fall/fall.yaml").toString();
-  private static final String LAST_DAY = EXAMPLES.resolve("old-falls/last-day.yaml").toString();
+  private static final String LAST_DAY = EXAMPLES.resolve("old-falls/on-the-day.yaml").toString();
   private static final String VALVES = EXAMPLES.resolve("twin-falls/ball-valves.yaml").toString();
   private static final String CHANGE = "title=Demo 40";
 

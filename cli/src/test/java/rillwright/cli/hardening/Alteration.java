@@ -142,7 +142,7 @@ final class Alteration {
       shown.add("without item " + at + " " + list.remove(at));
     } else {
       Object value = draw.chance(0.5) ? draw.oneOf(STRANGE) : otherwise(list.get(at));
-      list.set(at, value);
+      list.set(at, copy(value));
       shown.add("item " + at + " " + value);
     }
   }

@@ -96,10 +96,8 @@ public final class Fields {
 
   /** The name of a field, for messages: {@code point "pond": level}. */
   public String nameOf(String field) {
-    if (what.isEmpty()) {
-      return field;
-    }
-    return bareField.filter(field::equals).isPresent() ? what : what + ": " + field;
+    boolean isBare = bareField.filter(field::equals).isPresent();
+    return what.isEmpty() ? field : isBare ? what : what + ": " + field;
   }
 
   /** Whether nothing wrong was noted since these fields were opened. */
@@ -154,25 +152,20 @@ public final class Fields {
     if (node.get() instanceof Scalar scalar && !scalar.isNothing()) {
       return Optional.of(scalar);
     }
-    boolean nothing = node.get() instanceof Scalar;
-    faultAt(
-        node.get(),
-        field,
-        nothing
-            ? "a value is missing here; expected " + expected
-            : "expected " + expected + ", found " + node.get().words());
+    String found = node.get() instanceof Scalar ? "" : ", found " + node.get().words();
+    String wrong = found.isEmpty() ? "a value is missing here; expected " : "expected ";
+    faultAt(node.get(), field, wrong + expected + found);
     return Optional.empty();
   }
 
   /** The quantity of a field; empty if the field is not there. A stand-in if it is wrong. */
   public Optional<Quantity> findQuantity(String field, Measure measure, Range range) {
-    if (!has(field)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        findScalar(field, measure.words())
-            .map(scalar -> valueOf(field, scalar).quantity(measure, range))
-            .orElse(Quantity.exactly(range.standIn())));
+    Optional<Scalar> scalar = findScalar(field, measure.words());
+    return has(field)
+        ? scalar
+            .map(it -> valueOf(field, it).quantity(measure, range))
+            .or(() -> Optional.of(Quantity.exactly(range.standIn())))
+        : Optional.empty();
   }
 
   private Value valueOf(String field, Scalar scalar) {
