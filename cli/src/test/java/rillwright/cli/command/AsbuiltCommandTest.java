@@ -18,14 +18,14 @@ import tools.jackson.databind.ObjectMapper;
 class AsbuiltCommandTest {
   private static final Path FOLDER = Path.of("../examples/old-falls");
   private static final String FALLS = FOLDER.resolve("falls.yaml").toString();
-  private static final String LAST_DAY = FOLDER.resolve("on-the-day.yaml").toString();
+  private static final String ON_THE_DAY = FOLDER.resolve("on-the-day.yaml").toString();
 
   @TempDir private Path folder;
 
   @Test
   void theNewFileSaysWhatWasLearntAndKeepsAllElse() throws IOException {
     Path built = folder.resolve("as-built.yaml");
-    Run run = Run.of("asbuilt", FALLS, "--readings", LAST_DAY, "--to", built.toString());
+    Run run = Run.of("asbuilt", FALLS, "--readings", ON_THE_DAY, "--to", built.toString());
     assertEquals(0, run.status(), run.err());
     assertTrue(run.out().startsWith("Written: "), run.out());
     assertEquals(
@@ -41,9 +41,9 @@ class AsbuiltCommandTest {
   @Test
   void theOldFileAndTheReadingsAreNeverWrittenOver() throws IOException {
     String before = read(Path.of(FALLS));
-    Run.of("asbuilt", FALLS, "--readings", LAST_DAY, "--to", FALLS)
+    Run.of("asbuilt", FALLS, "--readings", ON_THE_DAY, "--to", FALLS)
         .assertRefused("this is the project file; a new project file needs its own name");
-    Run.of("asbuilt", FALLS, "--readings", LAST_DAY, "--to", LAST_DAY)
+    Run.of("asbuilt", FALLS, "--readings", ON_THE_DAY, "--to", ON_THE_DAY)
         .assertRefused("this is the file of readings; a new project file needs its own name");
     assertEquals(before, read(Path.of(FALLS)));
   }
@@ -58,7 +58,7 @@ class AsbuiltCommandTest {
 
   @Test
   void quantitiesAreAddressedAsInOddsAndNarrowed() {
-    JsonNode answer = Run.json("asbuilt", FALLS, "--readings", LAST_DAY);
+    JsonNode answer = Run.json("asbuilt", FALLS, "--readings", ON_THE_DAY);
     ResultSchema.assertTakes(answer.toString());
     assertEquals(13, answer.path("quantities").size());
     Run odds = Run.of("odds", FALLS, "--samples", "100", "--format", "json");
@@ -80,7 +80,7 @@ class AsbuiltCommandTest {
   @Test
   void aReadingThatFitsNothingIsFoundOut() throws IOException {
     String wrong =
-        Files.readString(Path.of(LAST_DAY)).replace("pressure: 4.1 psi", "pressure: 6.1 psi");
+        Files.readString(Path.of(ON_THE_DAY)).replace("pressure: 4.1 psi", "pressure: 6.1 psi");
     String readings = Files.writeString(folder.resolve("r.yaml"), wrong).toString();
     JsonNode answer = Run.json("asbuilt", FALLS, "--readings", readings);
     assertFalse(answer.path("fits").booleanValue());

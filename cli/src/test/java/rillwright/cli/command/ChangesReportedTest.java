@@ -28,7 +28,7 @@ class ChangesReportedTest {
   private static final String SMALL = EXAMPLES.resolve("small-pond/pond.yaml").toString();
   private static final String UNCERTAIN = EXAMPLES.resolve("old-falls/falls.yaml").toString();
   private static final String WEAK = EXAMPLES.resolve("weak-fall/fall.yaml").toString();
-  private static final String LAST_DAY = EXAMPLES.resolve("old-falls/on-the-day.yaml").toString();
+  private static final String ON_THE_DAY = EXAMPLES.resolve("old-falls/on-the-day.yaml").toString();
   private static final String VALVES = EXAMPLES.resolve("twin-falls/ball-valves.yaml").toString();
   private static final String CHANGE = "title=Demo 40";
 
@@ -52,7 +52,7 @@ class ChangesReportedTest {
         List.of("weak", WEAK),
         List.of("weak", WEAK, "--causes"),
         List.of("stream", LongStream.PROJECT),
-        List.of("asbuilt", UNCERTAIN, "--readings", LAST_DAY));
+        List.of("asbuilt", UNCERTAIN, "--readings", ON_THE_DAY));
   }
 
   private String[] with(List<String> command, String... more) {
