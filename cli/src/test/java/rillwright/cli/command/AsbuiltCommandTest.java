@@ -112,7 +112,7 @@ class AsbuiltCommandTest {
     for (JsonNode point : answer.path("pumps").path("old pump").path("points")) {
       double share = point.path("flowM3PerS").doubleValue() / (12.5 / 3600);
       double truth = Math.max(0, 7.6 * (1 - Math.pow(share, 1.8)));
-      JsonNode band = point.path("headM");
+      JsonNode band = point.path("head");
       boolean holds =
           truth >= band.path("p5").doubleValue() && truth <= band.path("p95").doubleValue();
       held += holds ? 1 : 0;

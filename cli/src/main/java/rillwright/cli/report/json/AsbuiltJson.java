@@ -100,7 +100,7 @@ public final class AsbuiltJson {
   private static final Shape<LearntPump.Point> POINT =
       Shape.<LearntPump.Point>of()
           .number("flowM3PerS", FLOW.from(0), "Flow.", LearntPump.Point::flowM3PerS)
-          .member("headM", band(METRES), "Head at that flow.", LearntPump.Point::headM);
+          .member("head", band(METRES), "Head at that flow.", LearntPump.Point::headM);
 
   private static final Shape<LearntPump> PUMP =
       Shape.<LearntPump>of()
