@@ -1,6 +1,7 @@
 package rillwright.cli.page;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -17,6 +18,7 @@ import java.util.Map;
  */
 record Knock(String method, String path, Map<String, String> headers, String body) {
   private static final String HOST = "127.0.0.1:";
+  private static final byte[] LOOPBACK = {127, 0, 0, 1};
 
   /** What comes back. */
   record Answer(int status, String head, String body) {}
@@ -68,7 +70,7 @@ record Knock(String method, String path, Map<String, String> headers, String bod
     StringBuilder head = new StringBuilder(method + " " + path + " HTTP/1.1\r\n");
     headers.forEach((name, value) -> head.append(name).append(": ").append(value).append("\r\n"));
     head.append("Connection: close\r\nContent-Length: ").append(form.length).append("\r\n\r\n");
-    try (Socket socket = new Socket("127.0.0.1", port)) {
+    try (Socket socket = new Socket(InetAddress.getByAddress(LOOPBACK), port)) {
       socket.getOutputStream().write(head.toString().getBytes(StandardCharsets.UTF_8));
       socket.getOutputStream().write(form);
       socket.getOutputStream().flush();

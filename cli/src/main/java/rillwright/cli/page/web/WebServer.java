@@ -17,6 +17,7 @@ import java.util.function.Function;
 /** Answers browsers on this machine, at its loopback address and nowhere else. */
 public final class WebServer implements AutoCloseable {
   private static final String LOOPBACK = "127.0.0.1";
+  private static final byte[] LOOPBACK_BYTES = {127, 0, 0, 1};
 
   /** The longest form that is read, bytes: some data sheets. */
   private static final int MOST_BYTES = 2_000_000;
@@ -60,7 +61,7 @@ public final class WebServer implements AutoCloseable {
   public static WebServer open(Function<Asked, Reply> answers, Consumer<RuntimeException> defects)
       throws IOException {
     System.setProperty("sun.net.httpserver.maxReqTime", MOST_SECONDS);
-    InetSocketAddress here = new InetSocketAddress(InetAddress.getByName(LOOPBACK), 0);
+    InetSocketAddress here = new InetSocketAddress(InetAddress.getByAddress(LOOPBACK_BYTES), 0);
     WebServer web = new WebServer(HttpServer.create(here, BACKLOG), answers, defects);
     web.server.setExecutor(web.threads);
     web.server.createContext("/", web::exchange);
