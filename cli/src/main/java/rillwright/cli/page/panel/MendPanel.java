@@ -46,7 +46,7 @@ final class MendPanel implements Panel {
     for (Remedy remedy : answer.mending().stream().limit(SHOWN).toList()) {
       Form.apply(
           html,
-          "Try: " + RemedyWords.of(remedy.candidate(), Shown.of(answer)),
+          "Try: " + RemedyWords.of(remedy.candidate(), answer.state().network(), Shown.of(answer)),
           remedy.candidate().set());
     }
     return html.close().done();

@@ -22,11 +22,12 @@ import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.search.Searched;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 
 /** What would mend a job, for programs. */
 public final class MendJson {
-  private record Listed(Remedy remedy, ShownUnits units) {}
+  private record Listed(Remedy remedy, Network network, ShownUnits units) {}
 
   private static final Shape<Need> NEED =
       Shape.<Need>of()
@@ -76,7 +77,10 @@ public final class MendJson {
               Value.oneOf(Arrays.stream(Work.values()).map(Work::word).toList()),
               "What has to be done.",
               it -> it.remedy.candidate().work().word())
-          .words("words", "For people.", it -> RemedyWords.of(it.remedy.candidate(), it.units));
+          .words(
+              "words",
+              "For people.",
+              it -> RemedyWords.of(it.remedy.candidate(), it.network, it.units));
 
   private static final Shape<Bound> BOUND =
       Shape.<Bound>of()
@@ -127,7 +131,10 @@ public final class MendJson {
               "remedies",
               REMEDY,
               "The best first: those that mend before others.",
-              it -> it.remedies().stream().map(remedy -> new Listed(remedy, Shown.of(it))).toList())
+              it ->
+                  it.remedies().stream()
+                      .map(remedy -> new Listed(remedy, it.state().network(), Shown.of(it)))
+                      .toList())
           .orNull(
               "search",
               SEARCH,

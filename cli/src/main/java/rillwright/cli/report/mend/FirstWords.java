@@ -39,7 +39,7 @@ public final class FirstWords {
   private static String shown(Remedy remedy, MendAnswer answer, ShownUnits units) {
     OptionalDouble price = remedy.candidate().price();
     String falls = falls(remedy, units);
-    return RemedyWords.of(remedy.candidate(), units)
+    return RemedyWords.of(remedy.candidate(), answer.state().network(), units)
         + (falls.isEmpty() ? ". " : ": " + falls + " of target. ")
         + (price.isEmpty()
             ? unpriced(remedy.candidate(), answer, units)

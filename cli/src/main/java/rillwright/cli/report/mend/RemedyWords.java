@@ -4,18 +4,31 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.change.Action;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.change.Step;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Placed;
+import rillwright.solver.network.Point;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Skimmer;
 
 /** What is to be done, in a sentence. */
 public final class RemedyWords {
   private RemedyWords() {}
 
-  /** The sentence, without its full stop. */
-  public static String of(Candidate candidate, ShownUnits units) {
+  /**
+   * The sentence, without its full stop.
+   *
+   * @param network as it stands: what is there before
+   */
+  public static String of(Candidate candidate, Network network, ShownUnits units) {
     Map<Step, String> parts = new LinkedHashMap<>();
     for (Step step : candidate.steps()) {
       Optional<Step> begun =
@@ -23,7 +36,7 @@ public final class RemedyWords {
       if (begun.isPresent()) {
         parts.merge(begun.get(), continued(step, units), String::concat);
       } else {
-        parts.put(step, of(step, units));
+        parts.put(step, of(step, units) + byHowMuch(step, network, units));
       }
     }
     List<String> words = List.copyOf(parts.values());
@@ -86,6 +99,42 @@ public final class RemedyWords {
       case PIPE -> "lay " + step.name() + " pipe in " + at;
       case SECOND_LINE -> "lay a second pipe beside that of " + at;
     };
+  }
+
+  /** How much more or less a size becomes; nothing of what has no size. */
+  private static String byHowMuch(Step step, Network network, ShownUnits units) {
+    OptionalDouble before = before(step, network);
+    if (before.isEmpty()) {
+      return "";
+    }
+    double more = step.figure() - before.getAsDouble();
+    boolean isWidth = step.action() == Action.WIDER_MOUTH || step.action() == Action.OTHER_WIDTH;
+    String word = isWidth ? (more > 0 ? " wider" : " narrower") : (more > 0 ? " higher" : " lower");
+    return " (" + units.width(Math.abs(more)) + word + ")";
+  }
+
+  private static OptionalDouble before(Step step, Network network) {
+    Optional<Skimmer> skimmer =
+        network.findLine(new LineName(step.at())).stream()
+            .flatMap(line -> line.placed(Skimmer.class).stream())
+            .map(Placed::part)
+            .findFirst();
+    Optional<Point> point = network.findPoint(new PointName(step.at()));
+    Optional<Basin> basin = point.filter(Basin.class::isInstance).map(Basin.class::cast);
+    Optional<Fall> fall = point.filter(Fall.class::isInstance).map(Fall.class::cast);
+    return switch (step.action()) {
+      case WIDER_MOUTH -> of(skimmer.map(Skimmer::widthM));
+      case LOWER_SILL -> of(skimmer.map(Skimmer::sillM));
+      case LOWER_CREST -> of(fall.map(Fall::crestM));
+      case OTHER_WIDTH -> fall.map(Fall::widthM).orElse(OptionalDouble.empty());
+      case FULLER -> of(basin.map(Basin::levelM));
+      case HIGHER_OVERFLOW -> basin.map(Basin::overflowM).orElse(OptionalDouble.empty());
+      default -> OptionalDouble.empty();
+    };
+  }
+
+  private static OptionalDouble of(Optional<Double> value) {
+    return value.stream().mapToDouble(Double::doubleValue).findFirst();
   }
 
   private static String together(Step step, ShownUnits units) {

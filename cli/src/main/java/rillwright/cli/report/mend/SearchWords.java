@@ -6,6 +6,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.search.Searched;
 import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.solver.network.Network;
 
 /** What came of the search over sets of sizes, pumps and valves. */
 public final class SearchWords {
@@ -40,7 +41,11 @@ public final class SearchWords {
                 + " sizes or pumps.";
     return searched
             .least()
-            .map(remedy -> begin(searched, answer) + found(remedy, units) + " Looked at: ")
+            .map(
+                remedy ->
+                    begin(searched, answer)
+                        + found(remedy, answer.state().network(), units)
+                        + " Looked at: ")
             .orElse("No set that was looked at meets every target: ")
         + all
         + rest
@@ -53,7 +58,7 @@ public final class SearchWords {
         : "Least new pipe of what was looked at together: ";
   }
 
-  private static String found(Remedy remedy, ShownUnits units) {
-    return RemedyWords.of(remedy.candidate(), units) + ".";
+  private static String found(Remedy remedy, Network network, ShownUnits units) {
+    return RemedyWords.of(remedy.candidate(), network, units) + ".";
   }
 }

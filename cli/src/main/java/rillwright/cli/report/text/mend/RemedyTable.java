@@ -76,7 +76,7 @@ final class RemedyTable {
       number++;
       OptionalDouble price = remedy.candidate().price();
       table.row(
-          number + "  " + RemedyWords.of(remedy.candidate(), units),
+          number + "  " + RemedyWords.of(remedy.candidate(), answer.state().network(), units),
           row(
               remedy.state(),
               shown(remedy.powerW(), units::power),
