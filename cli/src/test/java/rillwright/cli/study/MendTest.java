@@ -21,12 +21,14 @@ import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.MendRequest;
 import rillwright.cli.study.mend.bound.Bound;
 import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.cli.study.solve.SolveRequest;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -51,6 +53,24 @@ class MendTest {
     assertEquals(OptionalDouble.of(0), first.candidate().price());
     assertEquals(List.of(new PointName("high fall")), first.serves());
     assertEquals(List.of("lines.low.valve.open=72.2222222 %"), first.candidate().set());
+  }
+
+  /** Speed and number of the pump that goes would stay where only the model is named. */
+  @Test
+  void aPumpInsteadBringsItsOwnSpeedAndNumber() {
+    Project two =
+        example(
+            "twin-falls/falls.yaml", "lines.supply.pump.speed=80 %", "lines.supply.pump.count=2");
+    PumpPlace place = PumpPlace.listChosen(two.network()).get(0);
+
+    List<String> set = Pumps.instead(two.network(), place, "P-600", 100);
+
+    assertEquals(
+        List.of(
+            "lines.supply.pump.model=P-600",
+            "lines.supply.pump.speed=100 %",
+            "lines.supply.pump.count=1"),
+        set);
   }
 
   /** The widest pipe of the catalogue comes near it; 1,654 gph were found by hand before. */

@@ -23,6 +23,8 @@ import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
+import rillwright.cli.study.mend.kind.Pumps;
+import rillwright.curves.sheet.fact.SpeedRange;
 
 /**
  * What of a job can be dragged: sizes of pipes, handles of valves, pumps and their speed, what is
@@ -32,7 +34,6 @@ public final class Handles {
   private static final int WHOLE = 100;
   private static final int VALVE_STEP = 5;
   private static final int MOST_CLOGGED = 90;
-  private static final int SLOWEST = 20;
 
   /** How far a level is dragged to either side: half inches, centimetres. */
   private static final int LEVEL_STEPS = 24;
@@ -130,10 +131,16 @@ public final class Handles {
     if (models.size() > 1) {
       add(longer(steps, "model"), of, models, models.indexOf(model.get()), model.get());
     }
-    boolean varies = project.sheets().get(model.get()).facts().variableSpeed().isPresent();
-    if (varies || fields.find("speed").isPresent()) {
-      share(steps, "speed", of + " speed", fields, WHOLE, SLOWEST, WHOLE, 1);
+    Optional<SpeedRange> range = project.sheets().get(model.get()).facts().variableSpeed();
+    if (range.isPresent() || fields.find("speed").isPresent()) {
+      int least = range.map(it -> percent(it.least())).orElse(Pumps.SLOWEST_PERCENT);
+      int most = range.map(it -> percent(it.greatest())).orElse(WHOLE);
+      share(steps, "speed", of + " speed", fields, WHOLE, least, most, 1);
     }
+  }
+
+  private static int percent(double share) {
+    return (int) Math.rint(WHOLE * share);
   }
 
   private void share(

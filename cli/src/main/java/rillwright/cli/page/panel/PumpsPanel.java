@@ -26,6 +26,7 @@ import rillwright.cli.report.text.choice.PumpsText;
 import rillwright.cli.study.choice.CandidateCurves;
 import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.cli.study.choice.PumpsRequest;
+import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.curves.sheet.DataSheetReader;
 import rillwright.curves.sheet.fault.SheetFaults;
@@ -211,10 +212,7 @@ final class PumpsPanel implements Panel {
           model);
       return;
     }
-    changes.add(line + ".pump.model=" + model);
-    if (setup.speed() != 1) {
-      changes.add(line + ".pump.speed=" + Math.round(100 * setup.speed()) + " %");
-    }
+    changes.addAll(Pumps.instead(project.network(), place, model, Math.round(100 * setup.speed())));
     Form.apply(html, "Take " + model, changes);
   }
 }

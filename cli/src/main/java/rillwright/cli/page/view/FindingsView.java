@@ -3,9 +3,7 @@ package rillwright.cli.page.view;
 import rillwright.cli.page.desk.Outcome;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.Estimate;
-import rillwright.cli.report.page.Line;
-import rillwright.cli.report.page.PageBuilder;
-import rillwright.cli.report.text.SiteCautions;
+import rillwright.cli.report.text.Cautions;
 import rillwright.cli.report.units.Shown;
 import rillwright.solver.finding.Finding;
 
@@ -30,11 +28,7 @@ final class FindingsView {
               html.close();
             });
     html.leaf("p", Estimate.LINE, "class", "quiet");
-    PageBuilder cautions = new PageBuilder(outcome.project().title());
-    SiteCautions.print(outcome.project().network(), cautions);
-    for (Line line : cautions.build().blocks().get(0).lines()) {
-      html.leaf("p", line.text(), "class", "quiet");
-    }
+    Cautions.of(outcome.project()).forEach(caution -> html.leaf("p", caution, "class", "quiet"));
     html.close();
   }
 }

@@ -52,7 +52,9 @@ public final class HtmlPage {
    */
   public static String below(Page page, String within) {
     HtmlPage printed = new HtmlPage("-" + within);
-    page.blocks().stream().skip(1).forEach(printed::block);
+    List<Block> blocks = page.blocks();
+    printed.lines(blocks.get(0).lines());
+    blocks.stream().skip(1).forEach(printed::block);
     return printed.html.toString();
   }
 

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.section.Measures;
+import rillwright.cli.study.section.Measures.Source;
 import rillwright.cli.study.section.Section;
 import rillwright.cli.study.section.Station;
 import rillwright.cli.study.section.Way;
@@ -83,6 +84,6 @@ public final class GardenPicture {
 
   private static Side side(Measures at) {
     OptionalDouble none = OptionalDouble.empty();
-    return new Side(at.elevationM(), true, none, none, none, none);
+    return new Side(at.elevationM(), at.source() != Source.ASSUMED, none, none, none, none);
   }
 }

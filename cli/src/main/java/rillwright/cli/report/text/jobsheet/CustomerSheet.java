@@ -11,6 +11,7 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.picture.section.GardenPicture;
 import rillwright.cli.report.picture.section.SectionPicture;
+import rillwright.cli.report.text.Cautions;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.RunningFigures;
@@ -49,7 +50,8 @@ final class CustomerSheet {
     answer.asSet().ifPresent(sheet::runningCost);
     YearOfCare.print(answer, sheet.page);
     sheet.page.heading("SAFETY");
-    Cautions.ofWater(answer).forEach(caution -> sheet.page.marked("- ", caution));
+    Cautions.ofWater(answer.checked().project())
+        .forEach(caution -> sheet.page.marked("- ", caution));
     if (Cautions.isPumped(answer.network())) {
       sheet.page.marked(
           "- ",

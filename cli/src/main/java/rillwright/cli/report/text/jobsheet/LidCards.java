@@ -6,6 +6,7 @@ import rillwright.cli.report.page.Head;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Paper;
+import rillwright.cli.report.text.Cautions;
 import rillwright.cli.report.text.visit.ReadingWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;

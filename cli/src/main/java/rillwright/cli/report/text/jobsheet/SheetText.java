@@ -14,6 +14,7 @@ import rillwright.cli.report.picture.OperatingPicture;
 import rillwright.cli.report.picture.OperatingPicture.Power;
 import rillwright.cli.report.picture.section.SectionPicture;
 import rillwright.cli.report.picture.section.SectionPicture.ShutOff;
+import rillwright.cli.report.text.Cautions;
 import rillwright.cli.report.text.RunningCost;
 import rillwright.cli.report.text.duty.DutyText;
 import rillwright.cli.report.text.mend.MendText;
@@ -78,7 +79,7 @@ public final class SheetText {
     MaterialsTable.print(answer.materials(), units, page);
     answer.asSet().ifPresent(set -> RunningCost.print(set.solved().takes(), units, page));
     assumed();
-    Cautions.print(answer, page);
+    cautions();
     answer.asSet().ifPresent(set -> CardTable.print(set, page));
     return page.build().as(Paper.SHEET, "Job sheet");
   }
@@ -91,7 +92,7 @@ public final class SheetText {
     section();
     answer.asSet().ifPresent(set -> FindingsList.print(set, page));
     MaterialsTable.print(answer.materials(), units, page);
-    Cautions.print(answer, page);
+    cautions();
     answer.asSet().ifPresent(set -> CardTable.print(set, page));
     return page.build().as(Paper.SHEET, "Crew sheet");
   }
@@ -124,6 +125,11 @@ public final class SheetText {
     PipeTable.print(answer, page);
     remarks.atLines();
     remarks.at(List.of(Tee.class));
+  }
+
+  private void cautions() {
+    page.heading("SAFETY");
+    Cautions.of(answer.checked().project()).forEach(caution -> page.marked("- ", caution));
   }
 
   private void assumed() {

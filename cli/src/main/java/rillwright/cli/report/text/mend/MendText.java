@@ -2,7 +2,10 @@ package rillwright.cli.report.text.mend;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rillwright.cli.report.mend.FirstWords;
 import rillwright.cli.report.mend.SearchWords;
 import rillwright.cli.report.page.Page;
@@ -10,9 +13,11 @@ import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.text.conditions.ChangesText;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.Caution;
 import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.change.Work;
@@ -216,24 +221,28 @@ public final class MendText {
   }
 
   private void cautions() {
-    List<Work> works = answer.remedies().stream().map(it -> it.candidate().work()).toList();
+    Set<Work> works =
+        answer.remedies().stream().map(it -> it.candidate().work()).collect(Collectors.toSet());
     if (isPumped()) {
-      page.marked(
-          "- ",
-          "Electricity and water: switch the pump off and unplug it before hands go in. Wiring is"
-              + " for a qualified electrician, licensed where the law requires it.");
+      page.marked("- ", SiteCautions.WIRING);
     }
     if (answer.needs().stream().anyMatch(need -> PondNeeds.isOfStarving(need.code()))) {
       page.marked(
           "- ",
           "An automatic fill through an air gap keeps a pond at its level; a file does not hold"
-              + " one. Any open water can drown a small child.");
+              + " one.");
     }
+    caution(Caution.SUCTION, works, Work.PUMP, Work.SKIMMER);
+    caution(Caution.OPEN_WATER, works, Work.LEVEL, Work.SKIMMER, Work.OVERFLOW, Work.POND);
+    caution(Caution.UPHILL, works, Work.LEVEL, Work.OVERFLOW, Work.POND);
     if (works.stream().anyMatch(Work::digs)) {
-      page.marked(
-          "- ",
-          "Have buried services located before digging. Any trench can collapse; follow local rules"
-              + " before entering it.");
+      page.marked("- ", SiteCautions.DIGGING);
+    }
+  }
+
+  private void caution(Caution caution, Set<Work> works, Work... where) {
+    if (Stream.of(where).anyMatch(works::contains)) {
+      page.marked("- ", caution.sentence(isPumped()));
     }
   }
 }

@@ -20,8 +20,10 @@ import rillwright.curves.sheet.fact.SpeedRange;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Pump;
+import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.steady.SteadyState;
 
 /**
@@ -31,7 +33,7 @@ import rillwright.solver.steady.SteadyState;
  */
 public record Pumps(Offered offered) implements Source {
   /** Slower than this few pumps can be run, percent; common practice, no source. */
-  private static final int SLOWEST_PERCENT = 40;
+  public static final int SLOWEST_PERCENT = 40;
 
   private static final int FULL_PERCENT = 100;
 
@@ -142,16 +144,32 @@ public record Pumps(Offered offered) implements Source {
     return others;
   }
 
+  /**
+   * What puts one pump of a model in the place of another, or of one to be chosen: its speed and
+   * number too, where those of the other would stay.
+   */
+  public static List<String> instead(
+      Network network, PumpPlace place, String model, long speedPercent) {
+    Line line = network.line(place.line());
+    Placed<Part> placed =
+        new Placed<>(line, place.partIndex(), line.parts().get(place.partIndex()));
+    Optional<PumpSet> old =
+        Optional.of(placed.part()).filter(Pump.class::isInstance).map(part -> ((Pump) part).set());
+    List<String> set = new ArrayList<>(List.of(Addresses.ofPart(placed, "model", model)));
+    if (speedPercent != FULL_PERCENT || old.stream().anyMatch(it -> it.speed() != 1)) {
+      set.add(Addresses.ofPart(placed, "speed", speedPercent + " %"));
+    }
+    if (old.stream().anyMatch(it -> it.count() != 1)) {
+      set.add(Addresses.ofPart(placed, "count", "1"));
+    }
+    return set;
+  }
+
   private static Step other(
       Site site, Placed<Pump> placed, String model, DataSheet sheet, List<String> named) {
     List<String> set = new ArrayList<>(named);
-    set.add(Addresses.ofPart(placed, "model", model));
-    if (placed.part().set().speed() != 1) {
-      set.add(Addresses.ofPart(placed, "speed", "100 %"));
-    }
-    if (placed.part().set().count() != 1) {
-      set.add(Addresses.ofPart(placed, "count", "1"));
-    }
+    PumpPlace place = new PumpPlace(placed.line().name(), placed.index());
+    set.addAll(instead(site.network(), place, model, FULL_PERCENT));
     return new Step(
         Action.OTHER_PUMP,
         placed.line().name().value(),

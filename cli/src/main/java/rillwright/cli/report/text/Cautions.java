@@ -1,10 +1,8 @@
-package rillwright.cli.report.text.jobsheet;
+package rillwright.cli.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import rillwright.cli.report.page.PageBuilder;
-import rillwright.cli.report.text.SiteCautions;
-import rillwright.cli.study.jobsheet.SheetAnswer;
+import rillwright.cli.file.Project;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Line;
@@ -15,7 +13,7 @@ import rillwright.solver.network.Run;
 import rillwright.solver.stream.Pool;
 
 /** What to keep in mind at this job, and nothing that belongs to others. */
-final class Cautions {
+public final class Cautions {
   private static final String SUCTION =
       "Never leave an open suction where a person or child can reach it: keep the cage or screen"
           + " on.";
@@ -27,22 +25,23 @@ final class Cautions {
 
   private Cautions() {}
 
-  static void print(SheetAnswer answer, PageBuilder page) {
-    page.heading("SAFETY");
+  /** All of a job, a sentence each. */
+  public static List<String> of(Project project) {
+    Network network = project.network();
     List<String> all = new ArrayList<>();
-    if (answer.network().lines().stream().anyMatch(line -> line.has(Run.class))) {
+    if (network.lines().stream().anyMatch(line -> line.has(Run.class))) {
       all.add(SiteCautions.DIGGING);
     }
-    if (isPumped(answer.network())) {
+    if (isPumped(network)) {
       all.add(SiteCautions.WIRING);
     }
-    all.addAll(ofWater(answer));
-    all.forEach(caution -> page.marked("- ", caution));
+    all.addAll(ofWater(project));
+    return all;
   }
 
   /** Those that hold once all is built. */
-  static List<String> ofWater(SheetAnswer answer) {
-    Network network = answer.network();
+  public static List<String> ofWater(Project project) {
+    Network network = project.network();
     List<String> all = new ArrayList<>();
     if (network.lines().stream().anyMatch(line -> isOpenSuction(line, network))) {
       all.add(SUCTION);
@@ -52,7 +51,7 @@ final class Cautions {
       all.add(OPEN_WATER);
     }
     boolean pools =
-        answer.checked().project().streams().streams().stream()
+        project.streams().streams().stream()
             .flatMap(stream -> stream.items().stream())
             .anyMatch(Pool.class::isInstance);
     if (pools || !isPumped(network) || network.points(Basin.class).size() > 1) {
@@ -62,7 +61,8 @@ final class Cautions {
     return all;
   }
 
-  static boolean isPumped(Network network) {
+  /** Whether a pump stands or will stand somewhere. */
+  public static boolean isPumped(Network network) {
     return network.lines().stream().anyMatch(Cautions::isPumped);
   }
 
