@@ -42,7 +42,8 @@ import rillwright.solver.study.uncertainty.posterior.PosteriorFinder;
       "Finds what readings say of what was not known exactly.",
       "What the file gives as a tolerance or a range (\"run: 38 ft ± 4 ft\", \"clogged: 0 %% .. 40"
           + " %%\")",
-      "is narrowed by what was read, nothing supposed wrong: each quantity and the flow of each",
+      "is narrowed by what was read, assuming that nothing is wrong: each quantity and the flow of"
+          + " each",
       "fall with its median and its 5th and 95th percentile, readings that disagree, and the",
       "reading that would narrow the flows most. --to writes a new project file from which",
       "\"solve\", \"odds\" and next year's \"weak\" start."

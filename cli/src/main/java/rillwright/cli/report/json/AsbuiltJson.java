@@ -108,7 +108,8 @@ public final class AsbuiltJson {
 
   static final Shape<AsbuiltAnswer> SHAPE =
       Estimate.<AsbuiltAnswer>answer(
-              "asbuilt", "What readings say of what was not known exactly, nothing supposed wrong.")
+              "asbuilt",
+              "What readings say of what was not known exactly, assuming that nothing is wrong.")
           .words("title", Meaning.TITLE, AsbuiltAnswer::title)
           .ifAny(
               "changed",

@@ -36,9 +36,10 @@ import rillwright.solver.study.uncertainty.posterior.PosteriorFinder;
 import rillwright.solver.study.uncertainty.posterior.PosteriorFinder.Learnt;
 
 /**
- * What do readings say of what is not known exactly, nothing supposed wrong? A reading has a normal
- * error of half its tolerance at what is predicted, and one per cent of the value as written for
- * the model, as in {@code weak}; that readings are wrong altogether is not supposed, but shown.
+ * What do readings say of what is not known exactly, assuming that nothing is wrong? A reading has
+ * a normal error of half its tolerance at what is predicted, and one per cent of the value as
+ * written for the model, as in {@code weak}; that readings are wrong altogether is not supposed,
+ * but shown.
  *
  * @param visit what was read; empty for what the project says of it
  */

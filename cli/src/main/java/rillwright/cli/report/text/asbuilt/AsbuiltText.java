@@ -82,8 +82,8 @@ public final class AsbuiltText {
     }
     return counted
         + " narrow "
-        + (learnt == 0 ? "none" : learnt == all ? "all" : learnt + " of " + all)
-        + " of what was not known exactly, nothing supposed wrong.";
+        + (learnt == 0 ? "none of the" : learnt == all ? "all" : learnt + " of " + all)
+        + " uncertain values, assuming that nothing is wrong.";
   }
 
   private TableBuilder quantities() {
