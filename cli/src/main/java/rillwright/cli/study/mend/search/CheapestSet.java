@@ -180,6 +180,9 @@ public final class CheapestSet {
   }
 
   private List<Candidate> slower(Candidate candidate, Project changed) {
+    if (Site.balanced(changed.network()).isEmpty()) {
+      return List.of();
+    }
     Site with = Site.of(changed, Optional.empty(), site.conditions());
     List<Candidate> slower = new ArrayList<>();
     for (Placed<Pump> placed : with.network().placed(Pump.class)) {
