@@ -38,7 +38,7 @@ record DrawnPiece(Piece piece, Optional<String> address, String said, String wor
         Stream.concat(Stream.of(piece.name()), piece.figures().stream())
             .filter(it -> !it.isEmpty())
             .collect(Collectors.joining(", "));
-    return new DrawnPiece(piece, address(station), said, words(piece, station, section));
+    return new DrawnPiece(piece, address(station), said, words(station, section));
   }
 
   private static Optional<String> address(Station station) {
@@ -52,7 +52,7 @@ record DrawnPiece(Piece piece, Optional<String> address, String said, String wor
     return Optional.empty();
   }
 
-  private static String words(Piece piece, Station station, Section section) {
+  private static String words(Station station, Section section) {
     ShownUnits units = Shown.of(section);
     if (station.subject() instanceof Station.AtPoint at) {
       return at.point().name().value();
