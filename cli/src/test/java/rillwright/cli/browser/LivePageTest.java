@@ -92,7 +92,7 @@ class LivePageTest {
     return out.toString();
   }
 
-  /** The flow of the higher fall in the text of {@code solve}. */
+  /** The flow of the higher fall in the balance as text. */
   private static String flowIn(String solved) {
     return flowIn(solved, "high fall");
   }

@@ -124,11 +124,13 @@ class HostileNamesTest {
   private Path sheet() throws IOException {
     return Files.writeString(
         Files.createDirectories(folder.resolve("sheets")).resolve("a \u001b[31m\u202e.csv"),
-        "# maker: x\u202e\u2066\u200f\uFEFF<b>&\n"
-            + "flow [m3/h],head [m],\u202e\n"
-            + "0,5,1\n"
-            + "8,4,2\n"
-            + "12,0,3\n");
+        """
+        # maker: x\u202e\u2066\u200f\uFEFF<b>&
+        flow [m3/h],head [m],\u202e
+        0,5,1
+        8,4,2
+        12,0,3
+        """);
   }
 
   private int run(List<String> command, Path file) {

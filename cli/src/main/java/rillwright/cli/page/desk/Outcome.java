@@ -18,7 +18,7 @@ import rillwright.solver.finding.Findings;
  *
  * @param project that it is of, in the units that are shown
  * @param section its ways, with what flows there if it has a balance
- * @param solved the same as {@code solve} answers; empty without a balance
+ * @param solved its balance, with findings and cost; empty without a balance
  * @param trouble why there is none; empty if there is one
  */
 public record Outcome(

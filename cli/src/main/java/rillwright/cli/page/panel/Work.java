@@ -35,7 +35,6 @@ public final class Work implements Progress {
             },
             "panel");
     thread.setDaemon(true);
-    thread.setPriority(Thread.MIN_PRIORITY);
     thread.start();
     return work;
   }

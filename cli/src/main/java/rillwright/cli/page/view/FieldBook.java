@@ -36,8 +36,8 @@ public final class FieldBook {
         POINTS.contains(definition)
             || definition.equals("line")
             || definition.isEmpty()
-            || definition.startsWith("part/")
-                && PARTS.contains(definition.substring("part/".length()));
+            || (definition.startsWith("part/")
+                && PARTS.contains(definition.substring("part/".length())));
     return known ? FieldRows.of(definition) : List.of();
   }
 

@@ -1,5 +1,6 @@
 package rillwright.cli.command.help;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -64,7 +65,7 @@ class HelpCommandTest {
     for (CommandLine command : Main.commandLine().getSubcommands().values()) {
       UsageMessageSpec help = command.getCommandSpec().usageMessage();
       for (String[] lines : List.of(help.description(), help.header(), help.footer())) {
-        Stream.of(lines).forEach(String::format);
+        Stream.of(lines).forEach(line -> assertDoesNotThrow(() -> String.format(line), line));
       }
     }
   }

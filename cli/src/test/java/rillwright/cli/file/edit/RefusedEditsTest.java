@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rillwright.cli.file.edit.EditedTextTest.POND;
-import static rillwright.cli.file.edit.EditedTextTest.of;
 
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -27,7 +26,8 @@ class RefusedEditsTest {
         "title.x | \"title\" is \"A pond: small\" and has no field \"x\""
       })
   void whatCannotBeRemovedIsRefusedInOneMessage(String address, String message) {
-    InvalidInput refused = assertThrows(InvalidInput.class, () -> of(POND).remove(address));
+    InvalidInput refused =
+        assertThrows(InvalidInput.class, () -> EditedTextTest.of(POND).remove(address));
     assertEquals(1, refused.faults().size());
     assertTrue(refused.getMessage().contains(message), refused.getMessage());
   }
@@ -46,7 +46,8 @@ class RefusedEditsTest {
   }
 
   private static void assertRefused(String message, UnaryOperator<EditedText> edit) {
-    InvalidInput refused = assertThrows(InvalidInput.class, () -> edit.apply(of(POND)));
+    InvalidInput refused =
+        assertThrows(InvalidInput.class, () -> edit.apply(EditedTextTest.of(POND)));
     assertEquals(1, refused.faults().size());
     assertTrue(refused.getMessage().contains(message), refused.getMessage());
   }
@@ -61,7 +62,7 @@ class RefusedEditsTest {
       })
   void whatCannotBeWrittenIntoIsRefusedOrRight(String text) {
     try {
-      EditedText edited = of(text).set("points.pond.level=1 ft");
+      EditedText edited = EditedTextTest.of(text).set("points.pond.level=1 ft");
       assertEquals(text.replace("0 ft", "1 ft"), edited.text());
     } catch (InvalidInput refused) {
       assertEquals(1, refused.faults().size());

@@ -39,7 +39,7 @@ public record Candidate(List<Step> steps) {
 
   /** The efforts of all, added up; a number to compare by. */
   public int effort() {
-    return steps.stream().mapToInt(step -> step.action().work().ordinal()).sum();
+    return steps.stream().mapToInt(step -> step.action().work().effort()).sum();
   }
 
   /** The class of changes; "several" of different ones. */

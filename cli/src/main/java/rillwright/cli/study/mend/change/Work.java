@@ -1,5 +1,7 @@
 package rillwright.cli.study.mend.change;
 
+import java.util.Arrays;
+
 /** What has to be done for a change, the least effort first. */
 public enum Work {
   VALVE("valve"),
@@ -17,6 +19,11 @@ public enum Work {
 
   Work(String word) {
     this.word = word;
+  }
+
+  /** A number to add up and to compare by: how many take less. */
+  public int effort() {
+    return Arrays.asList(values()).indexOf(this);
   }
 
   /** For programs. */

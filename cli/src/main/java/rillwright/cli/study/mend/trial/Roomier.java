@@ -15,9 +15,6 @@ public record Roomier(Site site, Trials trials) {
   /** So many changes are tried with more room. */
   private static final int MOST = 6;
 
-  /** So many of these that come of one are gone on with. */
-  private static final int MOST_OF_ONE = 2;
-
   /** So many changes are added to one. */
   private static final int MOST_ADDED = 2;
 
