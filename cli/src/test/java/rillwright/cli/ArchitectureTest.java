@@ -35,8 +35,10 @@ class ArchitectureTest {
           .definedBy("rillwright.cli.interview..")
           .layer("report")
           .definedBy("rillwright.cli.report..", "rillwright.cli.catalogue.page..")
+          .layer("page")
+          .definedBy("rillwright.cli.page..")
           .layer("command")
-          .definedBy("rillwright.cli.command..", "rillwright.cli.page..")
+          .definedBy("rillwright.cli.command..")
           .withOptionalLayers(true)
           .whereLayer("wording")
           .mayNotAccessAnyLayer()
@@ -52,6 +54,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("study", "file", "catalogue", "wording")
           .whereLayer("report")
           .mayOnlyAccessLayers("study", "pricing", "file", "catalogue", "wording")
+          .whereLayer("page")
+          .mayOnlyBeAccessedByLayers("command")
           .whereLayer("command")
           .mayNotBeAccessedByAnyLayer();
 

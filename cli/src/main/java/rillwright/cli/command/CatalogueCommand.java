@@ -18,7 +18,7 @@ import rillwright.cli.catalogue.page.TablePage;
 import rillwright.cli.command.argument.Destination;
 import rillwright.cli.command.argument.Format;
 import rillwright.cli.command.output.ExitStatus;
-import rillwright.cli.command.output.InputFiles;
+import rillwright.cli.output.InputFiles;
 
 /** What pipe sizes, fittings, valves, lips and beds the program knows, with sources. */
 @Command(

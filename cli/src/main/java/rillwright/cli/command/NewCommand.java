@@ -18,7 +18,6 @@ import rillwright.cli.command.argument.ShowArguments;
 import rillwright.cli.command.argument.StandardOptions;
 import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.command.talk.LineEditor;
-import rillwright.cli.command.talk.NewFile;
 import rillwright.cli.command.talk.PlainLines;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
@@ -31,6 +30,7 @@ import rillwright.cli.interview.Draft;
 import rillwright.cli.interview.Interview;
 import rillwright.cli.interview.NextStep;
 import rillwright.cli.interview.Questions;
+import rillwright.cli.output.NewFile;
 import rillwright.cli.report.page.terminal.Ink;
 import rillwright.curves.wording.PlainText;
 

@@ -84,7 +84,7 @@ final class Figures {
     }
     for (Map.Entry<String, JsonNode> member : node.properties()) {
       gather(isEnded(name) ? name : member.getKey(), member.getValue());
-      if (member.getKey().equals("words")) {
+      if (member.getKey().matches("words|size")) {
         with(member.getValue().asString());
       }
     }

@@ -13,6 +13,9 @@ import java.util.stream.Stream;
  * @param sheets a folder of data sheets
  */
 record EveryCommand(String file, String line, String sheets) {
+  /** A project file that is written again with what was learnt. */
+  static final String AS_BUILT = "built.yaml";
+
   private static final List<String> FORMATS = List.of("text", "json", "html");
 
   /** Of these a page would hold nothing but the picture. */
@@ -70,7 +73,7 @@ record EveryCommand(String file, String line, String sheets) {
             List.of("weak", "--chart", beside("why.svg")),
             List.of("weak", "--causes"),
             List.of("weak-trial", "--calls", "1"),
-            List.of("asbuilt", "--to", beside("built.yaml")),
+            List.of("asbuilt", "--to", beside(AS_BUILT)),
             List.of("stream", "--chart", beside("levels.svg")),
             List.of("stream", "--times"),
             List.of("stream", "--conditions"),

@@ -92,7 +92,9 @@ final class OrderlyRun {
     try (Stream<Path> files = Files.list(Files.createDirectories(made(file)))) {
       for (Path it : files.toList()) {
         String text = Files.readString(it);
-        assertHarmless(text, it.toString());
+        if (!it.endsWith(EveryCommand.AS_BUILT)) { // the user's own file again, byte for byte
+          assertHarmless(text, it.toString());
+        }
         assertFalse(text.toLowerCase(Locale.ROOT).contains("<script"), it + text);
         look.accept(text);
         Files.delete(it);

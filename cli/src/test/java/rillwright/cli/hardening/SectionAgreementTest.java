@@ -10,12 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rillwright.cli.command.Run;
+import rillwright.cli.examples.ExampleFolders;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -30,15 +30,8 @@ class SectionAgreementTest {
 
   @TempDir private Path folder;
 
-  static Stream<Path> examples() throws IOException {
-    List<Path> files = new ArrayList<>();
-    try (Stream<Path> all = Files.walk(Path.of("..", "examples"), 2)) {
-      all.filter(file -> file.toString().endsWith(".yaml"))
-          .filter(file -> !file.endsWith("after-test.yaml")) // readings alone
-          .sorted()
-          .forEach(files::add);
-    }
-    return files.stream();
+  static List<Path> examples() {
+    return ExampleFolders.projects();
   }
 
   @ParameterizedTest(name = "{0}")

@@ -22,7 +22,7 @@ class SolveSchemaTest {
            "parts": [
              {"part": "entrance", "headLossM": 0.04},
              {"part": "pump", "flowM3PerS": 0.003, "headM": 4.4, "powerW": null,
-              "npshAvailableM": 9.8, "npshRequiredM": null},
+              "shutOffHeadM": 5.5, "rangeM3PerS": 0.005, "npshAvailableM": 9.8, "npshRequiredM": null},
              {"part": "gauge", "name": "low tap", "pressurePa": 41000},
              {"part": "run", "headLossM": 0.5, "reynolds": 61000, "frictionFactor": 0.02}]},
          "side": {"flowM3PerS": 0, "velocityMPerS": null, "headLossM": null, "determined": false,

@@ -93,7 +93,7 @@ class ReadingFaultTest {
         "{at: fall, bucket: 5 gal, time: 5 s, in: 3 s} | :2:46: readings 1: in: a time goes with"
             + " \"drops\" here; with bucket take it out",
         "{at: fall, flow: 100 gph, valve: supply} | :2:38: readings 1: valve: a valve is named only"
-            + " with \"when: valve shut\"",
+            + " with \"when: valve shut\" or \"valve at\"",
         "{at: fall, bucket: 5 gal, time: 5 s, flow: 100 gph} | :2:5: readings 1: two quantities in"
             + " one reading, flow and bucket; make two readings of it",
         "{at: fall, crest head: 1 in, brink: 1 in} | :2:5: readings 1: two quantities in one"

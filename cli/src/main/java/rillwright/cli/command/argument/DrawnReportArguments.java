@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
-import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.command.output.PictureFile;
+import rillwright.cli.output.InputFiles;
 import rillwright.cli.report.page.Page;
 import rillwright.curves.chart.content.Chart;
 

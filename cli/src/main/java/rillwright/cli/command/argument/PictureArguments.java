@@ -7,8 +7,8 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.command.output.PictureFile;
+import rillwright.cli.output.InputFiles;
 import rillwright.curves.chart.content.Chart;
 import rillwright.curves.wording.PlainText;
 

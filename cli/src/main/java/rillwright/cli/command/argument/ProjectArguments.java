@@ -7,11 +7,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import rillwright.cli.command.output.InputFiles;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.file.pump.SheetFolder;
+import rillwright.cli.output.InputFiles;
 import rillwright.cli.study.Request;
 
 /** The project that a command is about. */

@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.Destination;
 import rillwright.cli.command.argument.Format;
 import rillwright.cli.command.output.ExitStatus;
-import rillwright.cli.command.output.InputFiles;
+import rillwright.cli.output.InputFiles;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 

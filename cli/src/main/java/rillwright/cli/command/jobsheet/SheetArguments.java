@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import rillwright.cli.command.argument.Destination;
 import rillwright.cli.command.argument.Format;
-import rillwright.cli.command.output.OutputFile;
+import rillwright.cli.output.OutputFile;
 import rillwright.cli.report.page.Page;
 
 /** In which form a sheet is written: by the ending of its file, unless the format is given. */

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.output.InputFiles;
+import rillwright.cli.output.OutputFile;
 import rillwright.curves.chart.ChartWriter;
 import rillwright.curves.chart.content.Chart;
 

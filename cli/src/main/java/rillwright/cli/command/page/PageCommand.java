@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.NoAnswer;
 import rillwright.cli.command.argument.StandardOptions;
 import rillwright.cli.command.output.ExitStatus;
-import rillwright.cli.command.talk.NewFile;
+import rillwright.cli.output.NewFile;
 import rillwright.cli.page.Pages;
 import rillwright.cli.page.web.WebServer;
 

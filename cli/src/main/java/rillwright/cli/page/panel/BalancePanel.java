@@ -1,10 +1,10 @@
 package rillwright.cli.page.panel;
 
 import java.util.List;
-import rillwright.cli.command.need.ChosenPumps;
-import rillwright.cli.command.need.WithTargets;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.need.ChosenPumps;
+import rillwright.cli.need.WithTargets;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.text.balance.BalanceText;

@@ -1,8 +1,8 @@
 package rillwright.cli.page.panel;
 
-import rillwright.cli.command.need.OtherPumps;
-import rillwright.cli.command.need.WithTargets;
 import rillwright.cli.file.Project;
+import rillwright.cli.need.OtherPumps;
+import rillwright.cli.need.WithTargets;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.text.duty.DutyText;

@@ -1,7 +1,7 @@
 package rillwright.cli.page.panel;
 
-import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.file.Project;
+import rillwright.cli.need.ChosenPumps;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.text.solve.SolveText;
 import rillwright.cli.study.mend.FirstRequest;

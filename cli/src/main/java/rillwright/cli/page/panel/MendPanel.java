@@ -1,8 +1,8 @@
 package rillwright.cli.page.panel;
 
 import java.util.List;
-import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.file.Project;
+import rillwright.cli.need.ChosenPumps;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.mend.RemedyWords;
 import rillwright.cli.report.page.html.HtmlPage;

@@ -1,9 +1,9 @@
 package rillwright.cli.page.panel;
 
 import java.util.Optional;
-import rillwright.cli.command.need.ChosenPumps;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.need.ChosenPumps;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.html.HtmlPage;

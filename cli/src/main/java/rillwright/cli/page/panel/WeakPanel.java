@@ -2,12 +2,12 @@ package rillwright.cli.page.panel;
 
 import java.util.Map;
 import java.util.Optional;
-import rillwright.cli.command.need.ChosenPumps;
-import rillwright.cli.command.weak.WeakJob;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.file.visit.VisitReader;
+import rillwright.cli.need.ChosenPumps;
+import rillwright.cli.need.WeakJob;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.picture.CausesPicture;

@@ -31,7 +31,8 @@ final class SectionNotes {
     uses.put("signs", "\"rillwright weak\"");
     uses.put(
         "conditions",
-        "\"--conditions\" of \"rillwright solve\", \"pumps\", \"pipes\", \"stream\" and \"odds\"");
+        "\"--conditions\" of \"rillwright solve\", \"mend\", \"pumps\", \"pipes\", \"stream\" and"
+            + " \"odds\"");
     return uses;
   }
 }

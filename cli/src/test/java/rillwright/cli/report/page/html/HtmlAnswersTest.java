@@ -104,7 +104,7 @@ class HtmlAnswersTest {
     assertEquals(PlainText.harmless(HostileProject.TITLE), page.selectFirst("h1").text());
     assertInert(page);
     int drawn = command.matches(DRAWING) ? 1 : 0;
-    int sheet = command.equals("sheet FILE") ? 2 : command.endsWith("crew") ? 1 : drawn;
+    int sheet = command.equals("sheet FILE") ? 2 : command.matches(".*(crew|customer)") ? 1 : drawn;
     assertEquals(sheet, page.select("figure > svg > desc").size());
     assertTellsAll(text, page);
   }

@@ -1,4 +1,4 @@
-package rillwright.cli.command.need;
+package rillwright.cli.need;
 
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;

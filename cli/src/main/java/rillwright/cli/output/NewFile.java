@@ -1,4 +1,4 @@
-package rillwright.cli.command.talk;
+package rillwright.cli.output;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -10,8 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import rillwright.cli.command.output.InputFiles;
-import rillwright.cli.command.output.OutputFile;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.interview.Answers;

@@ -1,4 +1,4 @@
-package rillwright.cli.command.weak;
+package rillwright.cli.need;
 
 import java.nio.file.Path;
 import java.util.Comparator;

@@ -1,4 +1,4 @@
-package rillwright.cli.command.need;
+package rillwright.cli.need;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package rillwright.cli.command.output;
+package rillwright.cli.output;
 
 import java.io.IOException;
 import java.nio.file.Files;
