@@ -135,9 +135,18 @@ class PagesTest {
 
   /** What a page asks for besides itself, cuts off, shows too pale or complains about. */
   static List<String> troublesOf(Path page, Browser browser) {
+    return troublesOf(page, browser, List.of(Screen.values()));
+  }
+
+  /** The same on a narrow phone alone. */
+  static List<String> troublesOnAPhone(Path page, Browser browser) {
+    return troublesOf(page, browser, List.of(Screen.NARROW_PHONE));
+  }
+
+  private static List<String> troublesOf(Path page, Browser browser, List<Screen> screens) {
     List<String> troubles = new ArrayList<>();
     browser.open(page).forEach(request -> troubles.add("asks for " + request));
-    for (Screen screen : Screen.values()) {
+    for (Screen screen : screens) {
       browser.show(screen.widthPx, screen.dark, screen.printed);
       browser.texts(CUT).forEach(part -> troubles.add(screen + " cut off: " + part));
       browser.texts(PALE).forEach(part -> troubles.add(screen + " pale: " + part));

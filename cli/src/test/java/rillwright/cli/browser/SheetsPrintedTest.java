@@ -114,7 +114,7 @@ class SheetsPrintedTest {
   void isWholeOnScreensAndOnPaper(Sheet sheet) throws IOException {
     Path page = Files.writeString(folder.resolve("sheet.html"), sheet.html());
 
-    assertEquals(List.of(), PagesTest.troublesOf(page, browsers.get(0)));
+    assertEquals(List.of(), PagesTest.troublesOnAPhone(page, browsers.get(0)));
     for (Paper paper : Paper.values()) {
       List<String> leaves = leaves(paper);
       assertEquals(List.of(), cut(paper, leaves), paper.name());
