@@ -48,12 +48,14 @@ class EveryCommandIT {
 
   @TempDir private Path folder;
 
-  /** The first command line of each command and form that lies with the examples. */
+  /** A command line of each command that lies with the examples, one for people where there is. */
   private static Map<String, ExamplesTest.Run> firsts() throws Exception {
     Map<String, ExamplesTest.Run> firsts = new LinkedHashMap<>();
     for (ExamplesTest.Run run : ExamplesTest.runs()) {
-      String form = run.outputFile().substring(run.outputFile().lastIndexOf('.'));
-      firsts.putIfAbsent(run.command().split(" ", 2)[0] + form, run);
+      firsts.merge(
+          run.command().split(" ", 2)[0],
+          run,
+          (first, other) -> first.outputFile().endsWith(".txt") ? first : other);
     }
     return firsts;
   }
@@ -78,7 +80,7 @@ class EveryCommandIT {
   static List<String> pictures() throws Exception {
     List<String> pictures = new ArrayList<>();
     for (String command : DRAWN) {
-      ExamplesTest.Run run = firsts().get(command + ".txt");
+      ExamplesTest.Run run = firsts().get(command);
       String few = command.equals("odds") ? " --samples 100" : "";
       pictures.add(run.folder().toRealPath() + "> " + run.command() + few + " --chart PICTURE");
     }

@@ -38,13 +38,13 @@ public final class ExamplePages {
     }
   }
 
-  /** The first of each command with the same options. */
+  /** The first of each command, and of each reader of a sheet. */
   public static List<Page> firsts() throws IOException {
     Map<String, Page> firsts = new LinkedHashMap<>();
     for (Page page : list()) {
       String options =
           Arrays.stream(page.command().split(" "))
-              .filter(word -> word.startsWith("--"))
+              .filter(word -> word.equals("--for") || word.equals("--conditions"))
               .collect(Collectors.joining(" "));
       firsts.putIfAbsent(page.command().split(" ")[0] + " " + options, page);
     }
