@@ -23,8 +23,8 @@ import rillwright.cli.command.Run;
 import rillwright.cli.examples.ExampleFolders;
 
 /**
- * Job sheets of examples, on a screen and on paper; with {@code -Drillwright.pages=true} those of
- * all examples for every reader.
+ * Every example's job sheet, on a screen and on paper; with {@code -Drillwright.pages=true} each
+ * for every reader.
  */
 class SheetsPrintedTest {
   /** Rows of tables, a text each. */
@@ -104,15 +104,9 @@ class SheetsPrintedTest {
         .flatMap(
             project ->
                 Stream.of("", "crew", "customer", "lid")
-                    .filter(whom -> all || isUsual(project, whom))
+                    .filter(whom -> all || whom.isEmpty() || project.endsWith("job.yaml"))
                     .map(whom -> new Sheet(project, whom)))
         .toList();
-  }
-
-  /** Each reader's of one job, and those with the most ways, reaches and figures. */
-  private static boolean isUsual(Path project, String whom) {
-    boolean large = project.endsWith("pond.yaml") || project.endsWith("stream.yaml");
-    return project.endsWith("job.yaml") || (large && whom.isEmpty());
   }
 
   @ParameterizedTest(name = "{0}")

@@ -38,13 +38,13 @@ public final class ExamplePages {
     }
   }
 
-  /** The first of each command, and of each reader of a sheet. */
+  /** The first of each command with the same options. */
   public static List<Page> firsts() throws IOException {
     Map<String, Page> firsts = new LinkedHashMap<>();
     for (Page page : list()) {
       String options =
           Arrays.stream(page.command().split(" "))
-              .filter(word -> word.equals("--for") || word.equals("--conditions"))
+              .filter(word -> word.startsWith("--"))
               .collect(Collectors.joining(" "));
       firsts.putIfAbsent(page.command().split(" ")[0] + " " + options, page);
     }

@@ -29,7 +29,7 @@ class SheetFiguresTest {
         new Figures(new ObjectMapper().readTree(sheet(project, "--format", "json")))
             .with(Files.readString(project));
 
-    for (String whom : List.of("")) {
+    for (String whom : List.of("", "crew", "customer", "lid")) {
       List<String> words = new ArrayList<>(List.of("--format", "html"));
       words.addAll(whom.isEmpty() ? List.of() : List.of("--for", whom));
       List<String> cells =

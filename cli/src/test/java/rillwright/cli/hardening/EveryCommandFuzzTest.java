@@ -31,7 +31,7 @@ import rillwright.cli.command.Run;
  * {@code -Drillwright.seed=2} others.
  */
 class EveryCommandFuzzTest {
-  private static final int CASES = Integer.getInteger("rillwright.cases", 40);
+  private static final int CASES = Integer.getInteger("rillwright.cases", 80);
   private static final long SEED = Long.getLong("rillwright.seed", 1);
   private static final Path EXAMPLES = Path.of("..", "examples");
 

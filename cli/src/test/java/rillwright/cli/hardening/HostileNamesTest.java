@@ -41,7 +41,7 @@ class HostileNamesTest {
   private String ended = "";
 
   @ParameterizedTest(name = "seed {0}")
-  @ValueSource(longs = {1, 4})
+  @ValueSource(longs = {1, 4, 8})
   void areTextAndNothingElse(long seed) throws IOException {
     Map<String, Object> tree = hostile(withAJob(RandomProject.of(seed)));
     Path file = folder.resolve("pond \u001b[31m\u202e.json");

@@ -40,7 +40,7 @@ import rillwright.solver.steady.SteadyStateFinder;
  * of a class exceeds its bound. {@code -Drillwright.mends=200} tries more projects.
  */
 class MendPropertyTest {
-  private static final int PROJECTS = Integer.getInteger("rillwright.mends", 4);
+  private static final int PROJECTS = Integer.getInteger("rillwright.mends", 8);
   private static final long SEED = Long.getLong("rillwright.seed", 1);
   private static final double MOST_SHARE = 1.25;
 

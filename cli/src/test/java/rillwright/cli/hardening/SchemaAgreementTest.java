@@ -28,7 +28,7 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
  * tries that many.
  */
 class SchemaAgreementTest {
-  private static final int FILES = Integer.getInteger("rillwright.files", 1200);
+  private static final int FILES = Integer.getInteger("rillwright.files", 2500);
   private static final long SEED = Long.getLong("rillwright.seed", 1);
   private static final int MOST_SHOWN = 12;
   private static final Schema SCHEMA =
