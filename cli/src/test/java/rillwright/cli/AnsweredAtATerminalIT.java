@@ -38,14 +38,13 @@ class AnsweredAtATerminalIT {
             .redirectOutput(shown.toFile());
     builder.environment().put("TERM", "xterm");
     Process process = builder.start();
-    try (OutputStream keys = process.getOutputStream()) {
-      await("[us] ", shown, process);
+    OutputStream keys = process.getOutputStream();
+    await("[us] ", shown, process);
+    press("\r", keys);
+    await("[fall] ", shown, process);
+    press("res\t\r", keys);
+    while (!process.waitFor(100, TimeUnit.MILLISECONDS)) {
       press("\r", keys);
-      await("[fall] ", shown, process);
-      press("res\t\r", keys);
-      while (!process.waitFor(100, TimeUnit.MILLISECONDS)) {
-        press("\r", keys);
-      }
     }
     String all = Files.readString(shown);
     assertEquals(0, process.exitValue(), all);

@@ -110,6 +110,9 @@ class MendPropertyTest {
       if (remedy.mends() && !isMended(remedy.serves(), answer.needs(), before, after)) {
         faults.add(remedy.candidate().set() + " does not mend " + remedy.serves());
       }
+      if (remedy.mendsAllOf(answer.needs()) != remedy.leaves().isEmpty()) {
+        faults.add(remedy.candidate().set() + " leaves " + remedy.leaves());
+      }
       faults.addAll(beyond(answer.bounds(), remedy.candidate().kind(), after, remedy.toString()));
     }
     faults.addAll(byBruteForce(answer, before, file));

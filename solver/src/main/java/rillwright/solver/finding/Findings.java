@@ -60,8 +60,8 @@ public final class Findings {
         .toList();
   }
 
-  /** Whether a pump lacks at its inlet what it asks for, by some findings. */
-  public static boolean lackSuction(List<Finding> findings) {
-    return findings.stream().map(Finding::code).anyMatch(OF_SUCTION::contains);
+  /** Those of some findings by which a pump lacks at its inlet what it asks for. */
+  public static List<Finding> ofSuction(List<Finding> findings) {
+    return findings.stream().filter(finding -> OF_SUCTION.contains(finding.code())).toList();
   }
 }

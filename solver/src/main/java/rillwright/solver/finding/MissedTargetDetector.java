@@ -72,7 +72,7 @@ final class MissedTargetDetector implements Detector {
         .share("excess", flowM3PerS / targetM3PerS - 1)
         .then(" more than the ")
         .writtenFlow("target", targetM3PerS)
-        .then(" target. Close its valve a little")
+        .then(" target. Throttle its valve")
         .then(
             pumped
                 ? ", or look at a smaller or slower pump: the excess costs power all year."

@@ -47,7 +47,7 @@ public record RatedTrial(
 
   /** Whether it stands too shallow or too high for what it asks at its inlet, where it will run. */
   public boolean lacksSuction() {
-    return Findings.lackSuction(trial.findings());
+    return !Findings.ofSuction(trial.findings()).isEmpty();
   }
 
   /** How much of its cost is not known: nothing, its price, or all. */

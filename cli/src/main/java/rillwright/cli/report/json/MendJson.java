@@ -66,6 +66,8 @@ public final class MendJson {
               "Whether every need of \"for\" is met, targets from 100 to 125 %, and none is lost"
                   + " that was met before.",
               it -> it.remedy.mends())
+          .list(
+              "leaves", NEED, "What is in need with it, or by it alone.", it -> it.remedy.leaves())
           .numberOrNull(
               "price",
               MONEY,

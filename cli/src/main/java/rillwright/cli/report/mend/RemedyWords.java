@@ -79,7 +79,7 @@ public final class RemedyWords {
               + " by "
               + step.name();
       case SPEED -> "run the pump of " + at + " at " + units.share(step.figure()) + " speed";
-      case MORE_PARALLEL -> together(step, units) + " side by side";
+      case MORE_PARALLEL -> together(step, units) + " in parallel";
       case MORE_IN_SERIES -> together(step, units) + " in series";
       case OTHER_PUMP -> "take pump " + step.name() + " for " + at;
       case WIDER_MOUTH -> "take a skimmer mouth of " + units.width(step.figure()) + " in " + at;
@@ -110,7 +110,8 @@ public final class RemedyWords {
     double more = step.figure() - before.getAsDouble();
     boolean isWidth = step.action() == Action.WIDER_MOUTH || step.action() == Action.OTHER_WIDTH;
     String word = isWidth ? (more > 0 ? " wider" : " narrower") : (more > 0 ? " higher" : " lower");
-    return " (" + units.width(Math.abs(more)) + word + ")";
+    String target = step.action() == Action.OTHER_WIDTH ? ", and its target with it" : "";
+    return " (" + units.width(Math.abs(more)) + word + target + ")";
   }
 
   private static OptionalDouble before(Step step, Network network) {

@@ -62,7 +62,7 @@ public final class CheckText {
   }
 
   private static String counted(int count, String what) {
-    return count + " " + what + (count == 1 ? "" : "s");
+    return (count == 0 ? "no" : count) + " " + what + (count == 1 ? "" : "s");
   }
 
   private static TableBuilder points(Network network, ShownUnits units) {

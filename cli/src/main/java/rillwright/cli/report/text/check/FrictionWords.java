@@ -31,7 +31,10 @@ final class FrictionWords {
       return "";
     }
     String wall = BY_KIND.get(run.friction().getClass()).apply(run.friction(), units);
-    return " (bore " + units.bore(run.inside().diameterM()) + ", " + wall + ")";
+    String bore = units.bore(run.inside().diameterM());
+    return run.label().equals(bore + " bore")
+        ? " (" + wall + ")"
+        : " (bore " + bore + ", " + wall + ")";
   }
 
   private static String roughness(Friction.Roughness wall, ShownUnits units) {

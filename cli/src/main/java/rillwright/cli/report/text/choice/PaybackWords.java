@@ -50,10 +50,12 @@ final class PaybackWords {
     return switch (payback.kind()) {
       case PAID_BACK ->
           isTooLate(payback)
-              ? "It does not pay back in " + units.number(mostYears()) + " years."
-              : "It pays back in year " + year(payback) + ".";
+              ? "Against the cheaper one it does not pay back in "
+                  + units.number(mostYears())
+                  + " years."
+              : "Against the cheaper one it pays back in year " + year(payback) + ".";
       case AT_ONCE -> "It costs no more to buy.";
-      case NEVER -> "It never pays back.";
+      case NEVER -> "Against the cheaper one it never pays back.";
       case SAME_PUMP ->
           "With the same pump a larger pipe adds flow, saves nothing: it never pays back.";
       case UNKNOWN ->

@@ -92,9 +92,10 @@ public final class MendText {
       more(mending, MOST_MENDING);
       page.paragraph(tables.legend());
     }
-    page.tableOfAny(tables.of("MEET SOME NEEDS", shown(some, MOST_OTHERS)));
+    page.tableOfAny(tables.leaving("MEET SOME NEEDS", shown(some, MOST_OTHERS)));
     more(some, MOST_OTHERS);
-    page.tableOfAny(tables.of("FALL SHORT, NEAREST FIRST", shown(others, MOST_OTHERS)));
+    page.tableOfAny(
+        tables.leaving("MEET NONE OR LOSE ANOTHER, NEAREST FIRST", shown(others, MOST_OTHERS)));
     more(others, MOST_OTHERS);
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
       page.paragraph(tables.legend());
@@ -133,9 +134,7 @@ public final class MendText {
           need.isOfTarget() || need.hasM3PerS() > 0 ? units.flow(need.hasM3PerS()) : UNKNOWN,
           shown(target, units::writtenFlow),
           shown(target, it -> units.share(need.hasM3PerS() / it)),
-          need.condition().isPresent()
-              ? "under target in \"" + need.condition().get() + "\""
-              : need.code().replace('-', ' '));
+          NeedWords.of(need));
     }
     return table;
   }

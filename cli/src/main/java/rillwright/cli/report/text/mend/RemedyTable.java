@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import rillwright.cli.report.mend.RemedyWords;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Table.Side;
@@ -52,6 +53,15 @@ final class RemedyTable {
 
   /** The table, what stands today first; empty if there are none. */
   TableBuilder of(String heading, List<Remedy> rows) {
+    return of(heading, rows, false);
+  }
+
+  /** The same, with what each leaves in need. */
+  TableBuilder leaving(String heading, List<Remedy> rows) {
+    return of(heading, rows, true);
+  }
+
+  private TableBuilder of(String heading, List<Remedy> rows, boolean leaving) {
     TableBuilder table = new TableBuilder(heading, LONGEST_NAME);
     if (rows.isEmpty()) {
       return table;
@@ -64,24 +74,29 @@ final class RemedyTable {
     if (isPumped) {
       table.column("a year", Side.RIGHT);
     }
-    table.row(
-        "as it stands",
+    if (leaving) {
+      table.column("leaves", Side.LEFT);
+    }
+    List<Cell> today =
         row(
             answer.state(),
             shown(answer.takes().powerW(), units::power),
             "nothing",
-            money(answer.takes().costPerYear())));
+            money(answer.takes().costPerYear()));
+    table.row("as it stands", leaving ? with(today, NeedWords.of(answer.needs(), units)) : today);
     int number = 0;
     for (Remedy remedy : rows) {
       number++;
       OptionalDouble price = remedy.candidate().price();
-      table.row(
-          number + "  " + RemedyWords.of(remedy.candidate(), answer.state().network(), units),
+      List<Cell> then =
           row(
               remedy.state(),
               shown(remedy.powerW(), units::power),
               price.orElse(1) == 0 ? "nothing" : money(price),
-              money(remedy.costPerYear())));
+              money(remedy.costPerYear()));
+      table.row(
+          number + "  " + RemedyWords.of(remedy.candidate(), answer.state().network(), units),
+          leaving ? with(then, NeedWords.of(remedy.leaves(), units)) : then);
     }
     return table;
   }
@@ -100,6 +115,10 @@ final class RemedyTable {
             ? List.of(Cell.of(power), Cell.of(price), Cell.of(year))
             : List.of(Cell.of(price)));
     return cells;
+  }
+
+  private static List<Cell> with(List<Cell> cells, String last) {
+    return Stream.concat(cells.stream(), Stream.of(Cell.of(last))).toList();
   }
 
   private static boolean isMet(double share) {

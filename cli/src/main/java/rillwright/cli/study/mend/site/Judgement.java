@@ -3,6 +3,7 @@ package rillwright.cli.study.mend.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.network.Point;
@@ -70,6 +71,33 @@ public record Judgement(
         .toList();
   }
 
+  /** What is in need after the change: what was and still is, then what was not. */
+  public List<Need> left() {
+    List<Need> met = metNeeds();
+    List<Need> left = new ArrayList<>();
+    site.needs().stream().filter(need -> !met.contains(need)).map(this::now).forEach(left::add);
+    for (PointName fall : site.targets().falls()) {
+      if (isLost(fall) && left.stream().noneMatch(need -> need.point().equals(fall))) {
+        left.add(lost(fall));
+      }
+    }
+    lostWater().forEach(left::add);
+    return left;
+  }
+
+  /** A need that is not met, with what the change gives. */
+  private Need now(Need need) {
+    return need.isOfTarget() || need.isOfCondition() ? lost(need.point()) : need;
+  }
+
+  /** A fall without its target, as written or else in a condition. */
+  private Need lost(PointName name) {
+    Point fall = state.network().point(name);
+    return isWithin(share(name, state)) && worst.byFall().containsKey(name)
+        ? Need.inCondition(fall, worst.byFall().get(name))
+        : Need.ofTarget(fall, state.point(name).outflowM3PerS());
+  }
+
   private boolean isMet(Need need) {
     if (need.isOfTarget()) {
       return isWithin(share(need.point(), state)) && worst.at(need.point()) >= 1;
@@ -98,14 +126,21 @@ public record Judgement(
 
   /** Whether a target is lost that was met before, or a chamber starves that did not. */
   private boolean losesAny() {
-    boolean starves =
+    return lostWater().findAny().isPresent()
+        || site.targets().falls().stream().anyMatch(this::isLost);
+  }
+
+  /** Chambers that starve and did not, and what ponds need that they did not. */
+  private Stream<Need> lostWater() {
+    Stream<Need> starved =
         after.stream()
             .filter(need -> need.code().equals(Need.STARVED))
-            .anyMatch(need -> site.needs().stream().noneMatch(had -> had.at().equals(need.at())));
-    boolean pond =
-        ponds.orElse(List.of()).stream()
-            .anyMatch(need -> site.needs().stream().noneMatch(need::isLike));
-    return starves || pond || site.targets().falls().stream().anyMatch(this::isLost);
+            .filter(need -> site.needs().stream().noneMatch(had -> had.at().equals(need.at())));
+    Stream<Need> ofPonds =
+        ponds.stream()
+            .flatMap(List::stream)
+            .filter(need -> site.needs().stream().noneMatch(need::isLike));
+    return Stream.concat(starved, ofPonds);
   }
 
   private boolean isLost(PointName fall) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.finding.Findings;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -62,6 +63,17 @@ public record Need(
         state.point(name).outflowM3PerS());
   }
 
+  /** What pumps lack at their inlets. */
+  public static List<Need> ofSuction(SteadyState state) {
+    return Findings.ofSuction(Findings.of(state)).stream()
+        .map(
+            finding ->
+                finding.code().equals("low-submergence")
+                    ? at(new PointName(finding.at()), finding, state)
+                    : in(new LineName(finding.at()), finding, state))
+        .toList();
+  }
+
   private static Need in(LineName line, Finding finding, SteadyState state) {
     return new Need(
         finding.at(),
@@ -70,6 +82,18 @@ public record Need(
         Optional.empty(),
         OptionalDouble.empty(),
         state.line(line).flowM3PerS());
+  }
+
+  /** A fall with a target that gets too little or too much. */
+  static Need ofTarget(Point fall, double hasM3PerS) {
+    boolean isUnder = hasM3PerS < fall.targetM3PerS().orElse(0);
+    return new Need(
+        fall.name().value(),
+        fall.name(),
+        isUnder ? UNDER_TARGET : OVER_TARGET,
+        Optional.empty(),
+        fall.targetM3PerS(),
+        hasM3PerS);
   }
 
   /** A fall that lacks water in a condition. */

@@ -15,6 +15,7 @@ import rillwright.solver.steady.SteadyState;
  * @param candidate the changes
  * @param serves points whose need it meets; where it meets none, those that it helps
  * @param meets the needs that it meets
+ * @param leaves what is still in need with it, and what is so by it alone
  * @param mends whether every need that it serves is met, and nothing is lost that was met before
  * @param state with the changes
  * @param powerW drawn from the wire then; empty if a sheet gives none
@@ -25,6 +26,7 @@ public record Remedy(
     Candidate candidate,
     List<PointName> serves,
     List<Need> meets,
+    List<Need> leaves,
     boolean mends,
     SteadyState state,
     OptionalDouble powerW,
@@ -33,6 +35,7 @@ public record Remedy(
   public Remedy {
     serves = List.copyOf(serves);
     meets = List.copyOf(meets);
+    leaves = List.copyOf(leaves);
   }
 
   /** Whether every need is met with it. */

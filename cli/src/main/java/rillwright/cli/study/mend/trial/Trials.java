@@ -2,13 +2,14 @@ package rillwright.cli.study.mend.trial;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.site.Judgement;
+import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.Site;
-import rillwright.solver.finding.Findings;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
@@ -76,7 +77,8 @@ public final class Trials {
     }
     SteadyState state = balanced.get();
     Judgement judgement = Judgement.of(site, state, changed);
-    boolean mends = judgement.mends() && !lacksSuction(candidate, state);
+    List<Need> lacks = lacks(candidate, state);
+    boolean mends = judgement.mends() && lacks.isEmpty();
     List<PointName> serves = mends ? judgement.met() : judgement.helped();
     if (serves.isEmpty()) {
       return Optional.empty();
@@ -87,6 +89,7 @@ public final class Trials {
             candidate,
             serves,
             judgement.metNeeds(),
+            Stream.concat(judgement.left().stream(), lacks.stream()).toList(),
             mends,
             state,
             takes.powerW(),
@@ -94,12 +97,10 @@ public final class Trials {
             judgement.leastShare()));
   }
 
-  /** Whether another pump, or more of them, asks for more at its inlet than it has there. */
-  private boolean lacksSuction(Candidate candidate, SteadyState state) {
+  /** What another pump, or more of them, lacks at its inlet where none lacked anything. */
+  private List<Need> lacks(Candidate candidate, SteadyState state) {
     boolean isOfPumps =
         candidate.steps().stream().anyMatch(step -> step.action().work() == Work.PUMP);
-    return isOfPumps
-        && Findings.lackSuction(Findings.of(state))
-        && !Findings.lackSuction(Findings.of(site.state()));
+    return isOfPumps && Need.ofSuction(site.state()).isEmpty() ? Need.ofSuction(state) : List.of();
   }
 }

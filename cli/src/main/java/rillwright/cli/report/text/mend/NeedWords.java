@@ -1,0 +1,43 @@
+package rillwright.cli.report.text.mend;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.mend.site.Need;
+import rillwright.solver.trial.Verdict;
+
+/** What is in need, in a few words. */
+final class NeedWords {
+  private NeedWords() {}
+
+  /** Without the place. */
+  static String of(Need need) {
+    return need.condition()
+        .map(condition -> "under target in \"" + condition + "\"")
+        .orElse(need.code().replace('-', ' ').replace("npsh", "NPSH"));
+  }
+
+  /** All of some, with their places, each place once, and what falls get of their targets. */
+  static String of(List<Need> needs, ShownUnits units) {
+    Map<String, List<String>> byPlace = new LinkedHashMap<>();
+    for (Need need : needs) {
+      byPlace
+          .computeIfAbsent("\"" + need.at() + "\" ", none -> new ArrayList<>())
+          .add(need.isOfTarget() || need.isOfCondition() ? gets(need, units) : of(need));
+    }
+    return byPlace.entrySet().stream()
+        .map(place -> place.getKey() + String.join(" and ", place.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String gets(Need need, ShownUnits units) {
+    double share = need.hasM3PerS() / need.targetM3PerS().orElse(Double.NaN);
+    return (share > Verdict.TOO_MUCH_SHARE
+            ? "over " + units.share(Verdict.TOO_MUCH_SHARE)
+            : "at " + units.share(share))
+        + need.condition().map(it -> " in \"" + it + "\"").orElse("");
+  }
+}
