@@ -81,7 +81,7 @@ class FaultTableTest {
 
   private static Observed observe(Network network, FaultTable.Fault fault, When when) {
     Alteration job = new Alteration(network);
-    job.loseAfter(new PointName("fall"), 1 - fault.seen());
+    job.loseAfter(new PointName("fall"), 1 - fault.seen(), true);
     return Observed.of(job, when).orElseThrow();
   }
 

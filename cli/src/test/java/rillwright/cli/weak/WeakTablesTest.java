@@ -59,7 +59,7 @@ class WeakTablesTest {
         Files.readString(picture).contains("as built 5.5 psi, by B "), "named in the picture");
 
     WeakCall gravity = read("../examples/header-pond/troughs.yaml", "readings: []");
-    assertTrue(next(gravity).get(0).matches(".*by A +by C +by D"), gravity.out());
+    assertTrue(next(gravity).get(0).matches(".*by A +by B +by C"), gravity.out());
     assertFalse(gravity.out().contains("  anything"), gravity.out());
   }
 
@@ -75,7 +75,8 @@ class WeakTablesTest {
             "header-pond/troughs.yaml")) {
       List<String> rows = next(read("../examples/" + job, "readings: []"));
       assertTrue(rows.size() > 3, job);
-      for (String row : rows.subList(1, rows.size())) {
+      List<String> begun = rows.stream().filter(row -> row.matches("  \\d+.*")).toList();
+      for (String row : begun) {
         String values = row.substring(row.indexOf(" min") + 4).strip();
         Set<String> distinct = new HashSet<>(List.of(values.split("  +")));
         assertTrue(distinct.size() > 1, job + ": " + row);
@@ -92,7 +93,7 @@ class WeakTablesTest {
           - {at: fall, flow: 1500 gph, within: 20 %}
         """;
     WeakCall call = read("../examples/small-pond/pond.yaml", visit);
-    assertTrue(call.flat().matches(".* -?[0-9.]+ in by [A-Z] .*"), call.out());
+    assertTrue(call.flat().matches(".* [A-Z]: -?[0-9.]+ in .*"), call.out());
   }
 
   /** A meter on the supply and a drawdown of the chamber are among what tells most there. */

@@ -8,9 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import rillwright.cli.catalogue.Catalogue;
-import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.ProjectReader;
+import rillwright.cli.study.weak.BuiltJob;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Diagnostician;
 import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
@@ -30,8 +29,8 @@ class WeakTrialTest {
   private static final int CALLS = 120;
 
   private static TrialJob job(Path file) {
-    AsBuilt built = AsBuilt.of(ProjectReader.read(file, List.of()).network());
-    CauseTable causes = CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
+    AsBuilt built = BuiltJob.of(ProjectReader.read(file, List.of()));
+    CauseTable causes = CauseTable.of(built);
     return new TrialJob(
         file.toString(), causes, Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR));
   }

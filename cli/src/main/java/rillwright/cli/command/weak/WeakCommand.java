@@ -22,6 +22,7 @@ import rillwright.cli.report.json.WeakJson;
 import rillwright.cli.report.picture.CausesPicture;
 import rillwright.cli.report.text.weak.CausesText;
 import rillwright.cli.report.text.weak.WeakText;
+import rillwright.cli.study.weak.BuiltJob;
 import rillwright.cli.study.weak.CausesAnswer;
 import rillwright.cli.study.weak.CausesRequest;
 import rillwright.cli.study.weak.NothingExplains;
@@ -106,7 +107,7 @@ public final class WeakCommand implements Callable<Integer> {
           "--chart draws the result of readings and --causes uses none; remove one of the two");
     }
     ChosenPumps.require(read, "; an existing job has a pump, so name it here");
-    AsBuilt built = project.ask((it, unseen) -> AsBuilt.of(it.network()), read);
+    AsBuilt built = project.ask((it, unseen) -> BuiltJob.of(it), read);
     CausesRequest causes =
         new CausesRequest(priors.map(file -> PriorsReader.read(file, CausesRequest.usual(built))));
     if (causesOnly) {

@@ -19,6 +19,7 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.output.InputFiles;
 import rillwright.cli.report.text.weak.TrialText;
+import rillwright.cli.study.weak.BuiltJob;
 import rillwright.cli.study.weak.CausesRequest;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
@@ -100,7 +101,7 @@ public final class WeakTrialCommand implements Callable<Integer> {
   }
 
   private static TrialJob job(Project project) {
-    AsBuilt built = Asking.ask((it, unseen) -> AsBuilt.of(it.network()), project, Progress.UNSEEN);
+    AsBuilt built = Asking.ask((it, unseen) -> BuiltJob.of(it), project, Progress.UNSEEN);
     CauseTable causes = CausesRequest.usual(built);
     return new TrialJob(
         project.title(), causes, Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR));

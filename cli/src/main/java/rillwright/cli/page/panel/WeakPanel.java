@@ -12,6 +12,7 @@ import rillwright.cli.page.html.Html;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.picture.CausesPicture;
 import rillwright.cli.report.text.weak.WeakText;
+import rillwright.cli.study.weak.BuiltJob;
 import rillwright.cli.study.weak.CausesRequest;
 import rillwright.cli.study.weak.NothingExplains;
 import rillwright.cli.study.weak.WeakAnswer;
@@ -115,7 +116,7 @@ final class WeakPanel implements Panel {
   @Override
   public String answer(Project project, Filled filled, Progress progress) {
     ChosenPumps.require(project, "; an existing job has a pump, so name it");
-    AsBuilt built = AsBuilt.of(project.network());
+    AsBuilt built = BuiltJob.of(project);
     WeakJob job = new WeakJob(project, built);
     job.requireFlow();
     Visit visit = VisitReader.inProject(project);

@@ -39,6 +39,11 @@ public final class WeakJson {
               Value.oneOf("1", "m"),
               "1 for a ratio.",
               it -> it.cause().sizes().map(sizes -> it.cause().quantity().unit()))
+          .ifAny(
+              "choice",
+              Value.words(),
+              "Which of several it would be: the pump that stands there.",
+              Explanation::choice)
           .list(
               "predicted",
               NUMBER.orNull(),

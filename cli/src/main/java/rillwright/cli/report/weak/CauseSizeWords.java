@@ -17,7 +17,9 @@ public enum CauseSizeWords {
   DEPTH_GONE,
   SHARE_LOST,
   TIMES_AS_WIDE,
-  LOW_END;
+  LOW_END,
+  TIMES_THE_HEAD,
+  BEHIND;
 
   /**
    * A few words: "passes 2,100 gph".
@@ -39,6 +41,8 @@ public enum CauseSizeWords {
       case DEPTH_GONE -> units.share(size) + " of the depth over the sill gone";
       case SHARE_LOST -> "loses " + units.share(size) + " on the way";
       case TIMES_AS_WIDE -> units.number(Math.round(10 * size) / 10.0) + " times as wide";
+      case TIMES_THE_HEAD -> "takes " + units.computed(size) + " times its head";
+      case BEHIND -> units.share(size) + " runs behind";
       case LOW_END -> "one end " + units.fineDepth(size) + " low";
     };
   }

@@ -57,13 +57,28 @@ public enum CauseWords {
       "Raise the water over the intake, break the vortex, seal lid and unions of a suction line.",
       Caution.SUCTION,
       CauseSizeWords.HEAD_LEFT),
-  VALVE_PART_SHUT(
-      "valve part shut",
-      "a valve is part shut",
-      "a half-shut valve",
-      "Open it wide and mark the handle; a handle may have slipped on its stem.",
+  LOW_VOLTAGE(
+      "low voltage",
+      "the pump gets too little voltage",
+      "low voltage",
+      "Have the voltage measured at the running pump: a long or thin cord, a bad joint. Then"
+          + " shorten the way or have a thicker cable laid.",
+      Caution.ELECTRICIAN,
+      CauseSizeWords.SPEED_LEFT),
+  OTHER_PUMP(
+      "other pump",
+      "another pump stands there than the file says",
+      "another pump",
+      "Read the pump's nameplate; write the pump that stands there into the file, then look again.",
+      Caution.HANDS,
+      CauseSizeWords.NONE),
+  VALVE_MOVED(
+      "valve not where the file says",
+      "a valve is not where the file says",
+      "a valve not where the file says",
+      "Set it back and mark the handle; a handle may have slipped on its stem.",
       Caution.NONE,
-      CauseSizeWords.LOSS),
+      CauseSizeWords.NONE),
   CHECK_VALVE_STUCK(
       "check valve stuck",
       "the check valve sticks",
@@ -93,6 +108,14 @@ public enum CauseWords {
       "Backwash or clean it; read the pressure upstream and downstream when it is clean.",
       Caution.PRESSURE,
       CauseSizeWords.SHARE_CLOGGED),
+  LOSS_CLOGGED(
+      "loss clogged",
+      "a part of the line is dirty or scaled",
+      "a dirty part",
+      "Open it and clean it: scale on the quartz of a UV lamp, dirt in a heater or strainer. Switch"
+          + " a lamp off first.",
+      Caution.PRESSURE,
+      CauseSizeWords.TIMES_THE_HEAD),
   MATS_CLOGGED(
       "spill box mats clogged",
       "the mats in the spill box are clogged",
@@ -109,7 +132,7 @@ public enum CauseWords {
       CauseSizeWords.BORE_LEFT),
   PIPE_SMALLER(
       "pipe smaller than drawn",
-      "a pipe is smaller than drawn",
+      "the pipe is smaller than drawn",
       "a smaller pipe",
       "Read the print on the pipe where it is exposed; a second pipe beside it helps most.",
       Caution.DIGGING,
@@ -158,6 +181,14 @@ public enum CauseWords {
           + " spots.",
       Caution.OPEN_WATER,
       CauseSizeWords.SHARE_LOST),
+  BEHIND_THE_ROCKS(
+      "water behind the rocks",
+      "water runs behind the rocks",
+      "water behind the rocks",
+      "Look behind the sheet: seal between stone and liner with foam or mortar made for ponds. The"
+          + " liner is sound if the pond does not drop.",
+      Caution.OPEN_WATER,
+      CauseSizeWords.BEHIND),
   CREST_WIDER(
       "crest wider",
       "the crest runs wider than drawn",

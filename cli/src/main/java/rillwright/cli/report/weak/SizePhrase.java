@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.weak.WeakAnswer;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 
@@ -13,13 +14,19 @@ public final class SizePhrase {
 
   /** "passes 2,100 gph"; empty without a size. */
   public static Optional<String> of(Explanation explanation, WeakAnswer answer) {
-    return of(explanation.cause().id(), explanation.size(), answer);
+    Optional<String> choice = explanation.choice().map(it -> "is " + PlainText.quoted(it));
+    return choice.or(() -> of(explanation.cause().id(), explanation.size(), answer));
   }
 
   /** The same of a cause at a size. */
   public static Optional<String> of(CauseId id, OptionalDouble size, WeakAnswer answer) {
     if (size.isEmpty()) {
       return Optional.empty();
+    }
+    if (CauseWords.of(id.cause()) == CauseWords.VALVE_MOVED) {
+      return Optional.of(
+          ValveWords.at(
+              ValveWords.of(id, answer.scope().job()), size.getAsDouble(), Shown.of(answer)));
     }
     String words =
         CauseWords.of(id.cause())

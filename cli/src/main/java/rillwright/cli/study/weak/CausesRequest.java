@@ -1,8 +1,6 @@
 package rillwright.cli.study.weak;
 
 import java.util.Optional;
-import rillwright.cli.catalogue.Catalogue;
-import rillwright.cli.catalogue.SizeBelow;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.visit.PriorsReader.Priors;
 import rillwright.cli.study.Job;
@@ -22,14 +20,14 @@ public record CausesRequest(Optional<Priors> priors) implements Request<CausesAn
   @Override
   public CausesAnswer answer(Project project, Progress progress) {
     PumpsChosen.require(project.network());
-    AsBuilt built = AsBuilt.of(project.network());
+    AsBuilt built = BuiltJob.of(project);
     Priors shown = priorsOf(built);
     return new CausesAnswer(Job.of(project), built, shown.causes(), shown.signs());
   }
 
   /** The causes of a job with the usual priors. */
   public static CauseTable usual(AsBuilt built) {
-    return CauseTable.of(built, new SizeBelow(Catalogue.standard().listPipes()));
+    return CauseTable.of(built);
   }
 
   Priors priorsOf(AsBuilt built) {

@@ -39,7 +39,7 @@ public record WeakRequest(Optional<Visit> visit, CausesRequest causes, Sizes siz
   @Override
   public WeakAnswer answer(Project project, Progress progress) {
     PumpsChosen.require(project.network());
-    AsBuilt built = AsBuilt.of(project.network());
+    AsBuilt built = BuiltJob.of(project);
     Priors priors = causes.priorsOf(built);
     Visit shown = visit.orElseGet(() -> VisitReader.inProject(project));
     ToDoubleFunction<Cause> signs =

@@ -72,7 +72,9 @@ public final class FactReader {
         length(FactValues.SOLIDS),
         new Nameplate(
             number(FactValues.RATED_POWER, values::powerW),
-            number(FactValues.VOLTAGE, values::volts),
+            number(
+                found.containsKey(FactValues.VOLTAGE) ? FactValues.VOLTAGE : FactValues.RATED,
+                values::volts),
             number(FactValues.POWER_FACTOR, values::powerFactor),
             fact(FactValues.PHASES, values::phases).orElse(1)),
         remarks);

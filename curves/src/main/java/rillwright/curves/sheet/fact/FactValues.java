@@ -25,6 +25,10 @@ public final class FactValues {
   public static final String SOLIDS = "solids";
   public static final String RATED_POWER = "rated power";
   public static final String VOLTAGE = "voltage";
+
+  /** The same as {@link #VOLTAGE}. */
+  public static final String RATED = "rated";
+
   public static final String POWER_FACTOR = "power factor";
   public static final String PHASES = "phases";
   public static final List<String> KEYS =
@@ -39,6 +43,7 @@ public final class FactValues {
           SOLIDS,
           RATED_POWER,
           VOLTAGE,
+          RATED,
           POWER_FACTOR,
           PHASES);
 

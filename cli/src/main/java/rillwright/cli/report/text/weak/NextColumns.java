@@ -50,12 +50,12 @@ record NextColumns(List<Lettered> columns, List<Lettered> others) {
     return cells(next, words).stream().distinct().count() == 1;
   }
 
-  /** The likeliest cause without a column that would read otherwise: "-15 in by D". */
+  /** The likeliest cause without a column that would read otherwise: "D: -15 in". */
   Optional<String> otherwise(NextReading next, ReadingWords words) {
     List<String> cells = cells(next, words);
     return others.stream()
         .filter(other -> !cells.contains(shown(next, other, words)))
-        .map(other -> shown(next, other, words) + " by " + other.letter())
+        .map(other -> other.letter() + ": " + shown(next, other, words))
         .findFirst();
   }
 

@@ -8,7 +8,18 @@ public interface Effect {
   /**
    * Makes it so.
    *
-   * @param size how large it is; of no account to a cause without sizes
+   * @param size how large it is; of several choices which, from 0; of no account to a cause without
+   *     either
    */
   void apply(double size, Alteration job);
+
+  /** Whether it is anything at all at a size. */
+  default boolean isThereAt(double size) {
+    return true;
+  }
+
+  /** What it may be where it has no size but is one of several, each as likely; usually nothing. */
+  default java.util.List<String> choices() {
+    return java.util.List.of();
+  }
 }

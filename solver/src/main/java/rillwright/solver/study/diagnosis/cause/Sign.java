@@ -18,7 +18,14 @@ public enum Sign {
   WEAK_AT_THE_TOP("weak at the top"),
   WEAK_ONLY_BELOW("weak only below"),
   AFTER_ELECTRICAL_WORK("after electrical work"),
-  AFTER_DIGGING("after digging");
+  AFTER_DIGGING("after digging"),
+  AFTER_CLEANING("after cleaning"),
+  AFTER_WINTER("after winter"),
+  NOISE("noise"),
+  MILKY_WATER("milky water"),
+  TRIPS("trips"),
+  HOT_PUMP("hot pump"),
+  RAIN("rain");
 
   private final String words;
 

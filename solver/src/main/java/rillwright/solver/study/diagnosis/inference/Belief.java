@@ -11,6 +11,11 @@ interface Belief {
   /** How large it is on the average; empty without sizes. */
   OptionalDouble size();
 
+  /** Which of several it is, most likely; empty if it is no choice. */
+  default java.util.Optional<String> choice() {
+    return java.util.Optional.empty();
+  }
+
   /** What a readable is on the average; empty where nothing tells it. */
   OptionalDouble mean(int readable);
 

@@ -133,7 +133,11 @@ public final class Diagnostician {
               .toList();
       causes.add(
           new Explanation(
-              hypotheses.get(c).cause(), probability[c], beliefs.get(c).size(), predicted));
+              hypotheses.get(c).cause(),
+              probability[c],
+              beliefs.get(c).size(),
+              beliefs.get(c).choice(),
+              predicted));
     }
     List<Integer> group = firstGroup(order, probability);
     List<NextReading> next = advise ? next(readings, beliefs, order, probability) : List.of();

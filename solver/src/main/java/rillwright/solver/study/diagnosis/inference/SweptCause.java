@@ -79,6 +79,9 @@ final class SweptCause implements Hypothesis {
   static SweptCause of(Cause cause, Effect effect, Scope scope, Unnoticed unnoticed) {
     List<Point> points =
         cause.sizes().map(sizes -> along(sizes, effect, scope)).orElseGet(() -> at(effect, scope));
+    cause
+        .sizes()
+        .ifPresent(sizes -> points.removeIf(it -> !effect.isThereAt(sizes.at(it.share()))));
     if (unnoticed == Unnoticed.LEFT_OUT && !cause.mayGoUnnoticed()) {
       points.removeIf(point -> !scope.isCalledFor(point.values()));
     }
@@ -86,8 +89,11 @@ final class SweptCause implements Hypothesis {
   }
 
   private static List<Point> at(Effect effect, Scope scope) {
-    double[] values = scope.predict(List.of(new Scope.Sized(effect, 0)));
-    return new ArrayList<>(List.of(new Point(1, 0, values)));
+    List<Point> points = new ArrayList<>();
+    for (int which = 0; which < Math.max(1, effect.choices().size()); which++) {
+      points.add(new Point(1, which, scope.predict(List.of(new Scope.Sized(effect, which)))));
+    }
+    return points;
   }
 
   private static List<Point> along(SizeRange sizes, Effect effect, Scope scope) {
@@ -230,6 +236,18 @@ final class SweptCause implements Hypothesis {
         mean += posterior[k] * share[k];
       }
       return OptionalDouble.of(cause.sizes().get().at(mean));
+    }
+
+    @Override
+    public Optional<String> choice() {
+      List<String> choices = cause.effect().map(Effect::choices).orElse(List.of());
+      int best = 0;
+      for (int k = 0; k < posterior.length; k++) {
+        best = posterior[k] > posterior[best] ? k : best;
+      }
+      return choices.isEmpty() || posterior.length == 0
+          ? Optional.empty()
+          : Optional.of(choices.get((int) share[best]));
     }
 
     @Override

@@ -12,7 +12,6 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
-import rillwright.solver.network.Tee;
 
 /**
  * Changes to a job as built, gathered one by one and made together, so that two faults or a fault
@@ -22,8 +21,10 @@ public final class Alteration {
   private final Network asBuilt;
   private final Map<LineName, LineEdits> lines = new LinkedHashMap<>();
   private final Map<PointName, Point> points = new LinkedHashMap<>();
-  private final Map<PointName, Double> drawsAtTees = new LinkedHashMap<>();
+  private final Map<PointName, List<Hole>> holesAtTees = new LinkedHashMap<>();
   private final Map<PointName, Double> shareSeen = new LinkedHashMap<>();
+  private final Map<PointName, Double> shareLost = new LinkedHashMap<>();
+  private final Map<LineName, Double> voltage = new LinkedHashMap<>();
 
   /** No changes yet. */
   public Alteration(Network asBuilt) {
@@ -47,7 +48,12 @@ public final class Alteration {
 
   /** Multiplies the bore of a line and of all that stood in it as built. */
   public void narrow(LineName line, double factor) {
-    edits(line).narrow(factor);
+    narrow(line, Narrowing.evenly(factor));
+  }
+
+  /** Multiplies bores in a line as built. */
+  public void narrow(LineName line, Narrowing narrowing) {
+    edits(line).narrow(narrowing);
   }
 
   /** Puts a part into a line, just before one that is there. */
@@ -60,19 +66,19 @@ public final class Alteration {
     edits(place.line()).addAfter(place.index(), part);
   }
 
-  /** Takes a flow, m³/s, out of a line just after a part. */
-  public void drawAfter(PartPlace place, double flowM3PerS) {
-    edits(place.line()).drawAfter(place.index(), flowM3PerS);
+  /** Makes a hole in a line just after a part. */
+  public void holeAfter(PartPlace place, Hole hole) {
+    edits(place.line()).cut(place.index(), false, hole);
   }
 
-  /** Takes a flow, m³/s, out of the middle of a run. */
-  public void drawInTheMiddleOf(PartPlace run, double flowM3PerS) {
-    edits(run.line()).drawInTheMiddleOf(run.index(), flowM3PerS);
+  /** Makes a hole in the middle of a run. */
+  public void holeInTheMiddleOf(PartPlace run, Hole hole) {
+    edits(run.line()).cut(run.index(), true, hole);
   }
 
-  /** Takes a flow, m³/s, out of a tee. */
-  public void drawAt(PointName tee, double flowM3PerS) {
-    drawsAtTees.merge(tee, flowM3PerS, Double::sum);
+  /** Makes a hole in a tee. */
+  public void holeAt(PointName tee, Hole hole) {
+    holesAtTees.computeIfAbsent(tee, name -> new ArrayList<>()).add(hole);
   }
 
   /** Changes a point of a kind. */
@@ -90,9 +96,21 @@ public final class Alteration {
     return (Fall) point(name);
   }
 
-  /** Loses a share of a fall's flow between its crest and where it is read. */
-  public void loseAfter(PointName fall, double share) {
+  /**
+   * A share of a fall's flow does not come to where it is read.
+   *
+   * @param lost whether it is lost to the pond, too
+   */
+  public void loseAfter(PointName fall, double share, boolean lost) {
     shareSeen.merge(fall, 1 - share, (one, other) -> one * other);
+    if (lost) {
+      shareLost.merge(fall, share, (one, other) -> one + other - one * other);
+    }
+  }
+
+  /** The share of a fall's flow that is lost to the pond. */
+  public double shareLost(PointName fall) {
+    return shareLost.getOrDefault(fall, 0.0);
   }
 
   /** The share of a fall's flow that is still there where it is read. */
@@ -100,42 +118,38 @@ public final class Alteration {
     return shareSeen.getOrDefault(fall, 1.0);
   }
 
+  /** Multiplies the voltage at a line's pumps. */
+  public void supply(LineName line, double share) {
+    voltage.merge(line, share, (one, other) -> one * other);
+  }
+
+  /** The share of its voltage that a line's pumps still get. */
+  public double voltageShare(LineName line) {
+    return voltage.getOrDefault(line, 1.0);
+  }
+
   /** The network with all changes made. */
   public Network network() {
-    return network(true);
-  }
-
-  /** The same, but for what is drawn at leaks and bypasses: what is cut off loses nothing. */
-  public Network networkWithoutDraws() {
-    return network(false);
-  }
-
-  private Network network(boolean withDraws) {
-    List<Tee> tees = new ArrayList<>();
+    Ways ways = new Ways();
     List<Line> changedLines = new ArrayList<>();
     for (Line line : asBuilt.lines()) {
       LineEdits edits = lines.get(line.name());
-      changedLines.addAll(edits == null ? List.of(line) : edits.pieces(withDraws, tees));
+      changedLines.addAll(edits == null ? List.of(line) : edits.pieces(ways));
     }
     List<Point> changedPoints = new ArrayList<>();
     asBuilt.points().forEach(point -> changedPoints.add(point(point.name())));
-    if (withDraws) {
-      changedPoints.replaceAll(this::withDraw);
-    }
-    changedPoints.addAll(tees);
+    holesAtTees.forEach((tee, holes) -> holes.forEach(hole -> ways.out(tee, hole)));
+    changedPoints.addAll(ways.points());
+    changedLines.addAll(ways.lines());
     return asBuilt.with(changedPoints, changedLines);
   }
 
-  private Point withDraw(Point point) {
-    Double draw = drawsAtTees.get(point.name());
-    return draw != null && point instanceof Tee tee
-        ? new Tee(tee.name(), tee.elevationM(), tee.drawM3PerS() + draw)
-        : point;
-  }
-
-  /** Whether anything is drawn from the job that was not as built. */
-  public boolean draws() {
-    return !drawsAtTees.isEmpty() || lines.values().stream().anyMatch(LineEdits::draws);
+  /** The lines through which water is lost in {@link #network}. */
+  public List<LineName> lossWays() {
+    Ways ways = new Ways();
+    lines.values().forEach(edits -> edits.pieces(ways));
+    holesAtTees.forEach((tee, holes) -> holes.forEach(hole -> ways.out(tee, hole)));
+    return ways.lost();
   }
 
   /** The lines that were one line as built. */
@@ -143,6 +157,6 @@ public final class Alteration {
     LineEdits edits = lines.get(line);
     return edits == null
         ? List.of(line)
-        : edits.pieces(true, new ArrayList<>()).stream().map(Line::name).toList();
+        : edits.pieces(new Ways()).stream().map(Line::name).toList();
   }
 }

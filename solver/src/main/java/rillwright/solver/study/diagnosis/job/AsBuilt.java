@@ -2,6 +2,8 @@ package rillwright.solver.study.diagnosis.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -10,6 +12,7 @@ import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.steady.PartState;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -20,8 +23,9 @@ import rillwright.solver.steady.SteadyStateFinder;
  * @param network its network
  * @param state what flows in it
  * @param circuits of its lines
+ * @param facts what is known of it besides
  */
-public record AsBuilt(Network network, SteadyState state, Circuits circuits) {
+public record AsBuilt(Network network, SteadyState state, Circuits circuits, JobFacts facts) {
 
   /**
    * A job with its steady state.
@@ -29,8 +33,13 @@ public record AsBuilt(Network network, SteadyState state, Circuits circuits) {
    * @throws rillwright.solver.steady.NoBalance if it has none
    */
   public static AsBuilt of(Network network) {
+    return of(network, JobFacts.NONE);
+  }
+
+  /** The same with what is known of it besides. */
+  public static AsBuilt of(Network network, JobFacts facts) {
     SteadyState state = SteadyStateFinder.find(network);
-    return new AsBuilt(network, state, Circuits.in(state));
+    return new AsBuilt(network, state, Circuits.in(state), facts);
   }
 
   /**
@@ -65,6 +74,31 @@ public record AsBuilt(Network network, SteadyState state, Circuits circuits) {
 
   private List<PointState> pointsOfKind(Class<? extends Point> kind) {
     return state.points().stream().filter(point -> kind.isInstance(point.point())).toList();
+  }
+
+  /** Total head just upstream of a part, m; empty where nothing determines it. */
+  public OptionalDouble headBeforeM(PartPlace place) {
+    return state.line(place.line()).parts().get(place.index()).headBeforeM();
+  }
+
+  /** The same just downstream of it. */
+  public OptionalDouble headAfterM(PartPlace place) {
+    PartState part = state.line(place.line()).parts().get(place.index());
+    return part.headBeforeM().isPresent() && part.headLossM().isPresent()
+        ? OptionalDouble.of(part.headBeforeM().getAsDouble() - part.headLossM().getAsDouble())
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * The highest open water below a head, m, to which a hole there would run out; the head itself
+   * without any.
+   */
+  public double openWaterBelowM(double headM) {
+    return network.points(Basin.class).stream()
+        .mapToDouble(Basin::levelM)
+        .filter(level -> level < headM)
+        .max()
+        .orElse(headM);
   }
 
   /** The greatest head of any pump at no flow, m; 0 without a pump. */

@@ -10,13 +10,12 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Run;
-import rillwright.solver.network.Tee;
 
 /** Changes to one line; places are those of the line as built. */
 final class LineEdits {
   private static final LineEnd NO_END = new LineEnd(EndLoss.NONE, Optional.empty());
 
-  private record Cut(int index, boolean inTheMiddle, double drawM3PerS) {}
+  private record Cut(int index, boolean inTheMiddle, Hole hole) {}
 
   private Line asBuilt;
   private final List<Part> parts;
@@ -51,29 +50,24 @@ final class LineEdits {
   }
 
   /** Narrows what stood in the line as built; parts put in since stay as they are. */
-  void narrow(double factor) {
-    asBuilt = asBuilt.narrowed(factor);
-    parts.replaceAll(part -> part.narrowed(factor));
+  void narrow(Narrowing narrowing) {
+    asBuilt = narrowing.frame(asBuilt);
+    for (int i = 0; i < parts.size(); i++) {
+      parts.set(i, parts.get(i).narrowed(narrowing.ofPart(i)));
+    }
   }
 
-  void drawAfter(int index, double drawM3PerS) {
-    cuts.add(new Cut(index, false, drawM3PerS));
-  }
-
-  void drawInTheMiddleOf(int index, double drawM3PerS) {
-    cuts.add(new Cut(index, true, drawM3PerS));
-  }
-
-  boolean draws() {
-    return !cuts.isEmpty();
+  void cut(int index, boolean inTheMiddle, Hole hole) {
+    cuts.add(new Cut(index, inTheMiddle, hole));
   }
 
   /**
-   * The line in pieces, one if nothing is drawn from it.
+   * The line in pieces, one if it has no hole.
    *
-   * @param tees where pieces meet; added to
+   * @param ways where pieces meet and what runs out there; added to
    */
-  List<Line> pieces(boolean withDraws, List<Tee> tees) {
+  List<Line> pieces(Ways ways) {
+    List<PointName> tees = new ArrayList<>();
     List<List<Part>> pieces = new ArrayList<>();
     List<Part> piece = new ArrayList<>();
     pieces.add(piece);
@@ -81,16 +75,20 @@ final class LineEdits {
       piece.addAll(before.get(i));
       Part rest = parts.get(i);
       for (Cut cut : cuts) {
-        if (withDraws && cut.index() == i && cut.inTheMiddle() && rest instanceof Run run) {
+        if (cut.index() == i && cut.inTheMiddle() && rest instanceof Run run) {
           rest = new Run(run.lengthM() / 2, run.inside(), run.friction(), run.label(), run.wall());
           piece.add(rest);
-          piece = cutHere(cut, pieces, tees);
+          tees.add(ways.cut(cut.hole()));
+          piece = new ArrayList<>();
+          pieces.add(piece);
         }
       }
       piece.add(rest);
       for (Cut cut : cuts) {
-        if (withDraws && cut.index() == i && !cut.inTheMiddle()) {
-          piece = cutHere(cut, pieces, tees);
+        if (cut.index() == i && !cut.inTheMiddle()) {
+          tees.add(ways.cut(cut.hole()));
+          piece = new ArrayList<>();
+          pieces.add(piece);
         }
       }
       piece.addAll(after.get(i));
@@ -98,27 +96,17 @@ final class LineEdits {
     return lines(pieces, tees);
   }
 
-  private static List<Part> cutHere(Cut cut, List<List<Part>> pieces, List<Tee> tees) {
-    // a blank before a name sets it apart from every name in a file
-    PointName name = new PointName(" leak " + (tees.size() + 1));
-    tees.add(new Tee(name, java.util.OptionalDouble.empty(), cut.drawM3PerS()));
-    List<Part> next = new ArrayList<>();
-    pieces.add(next);
-    return next;
-  }
-
-  private List<Line> lines(List<List<Part>> pieces, List<Tee> tees) {
+  private List<Line> lines(List<List<Part>> pieces, List<PointName> tees) {
     List<Line> lines = new ArrayList<>();
     int last = pieces.size() - 1;
-    int firstTee = tees.size() - last;
     for (int i = 0; i <= last; i++) {
       lines.add(
           new Line(
               i == 0
                   ? asBuilt.name()
                   : new LineName(" piece " + i + " of " + asBuilt.name().value()),
-              i == 0 ? asBuilt.from() : tees.get(firstTee + i - 1).name(),
-              i == last ? asBuilt.to() : tees.get(firstTee + i).name(),
+              i == 0 ? asBuilt.from() : tees.get(i - 1),
+              i == last ? asBuilt.to() : tees.get(i),
               asBuilt.pipeBore(),
               pieces.get(i),
               i == 0 ? asBuilt.entrance() : NO_END,

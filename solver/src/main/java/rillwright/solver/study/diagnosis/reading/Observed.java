@@ -34,8 +34,7 @@ public final class Observed {
   }
 
   /**
-   * A job in a state; empty if there is no such state. What leaks and bypasses draw is left out
-   * where shut parts or a stopped pump cut it off.
+   * A job in a state; empty if there is no such state.
    *
    * @param job as altered, the state not yet brought about; it is brought about here
    */
@@ -64,15 +63,7 @@ public final class Observed {
 
   private static Observed observe(
       Alteration job, When when, Function<Network, SteadyState> finder) {
-    SteadyState state;
-    try {
-      state = finder.apply(job.network());
-    } catch (NoBalance cutOff) {
-      if (!job.draws()) {
-        throw cutOff;
-      }
-      state = finder.apply(job.networkWithoutDraws());
-    }
+    SteadyState state = finder.apply(job.network());
     return new Observed(job, state, when.gauges(state));
   }
 
@@ -125,6 +116,25 @@ public final class Observed {
   /** Level of open water, m; empty where nothing determines it. */
   public OptionalDouble levelM(PointName point) {
     return state.point(point).headM();
+  }
+
+  /** What the supply of a line's pumps has left of its voltage, 1 as it should be. */
+  public double voltageShare(LineName line) {
+    return job.voltageShare(line);
+  }
+
+  /** What is lost to the ponds, m³/s: through holes, and on the way down from falls. */
+  public double lostM3PerS() {
+    double lost = job.lossWays().stream().mapToDouble(way -> state.line(way).flowM3PerS()).sum();
+    for (Fall fall : state.network().points(Fall.class)) {
+      lost += state.point(fall.name()).outflowM3PerS() * job.shareLost(fall.name());
+    }
+    return lost;
+  }
+
+  /** What flows over a fall's crest, m³/s, lost on the way or not. */
+  public double flowOverCrestM3PerS(PointName fall) {
+    return state.point(fall).outflowM3PerS();
   }
 
   /** Power that the pumps of a line draw, W; empty if no sheet tells it. */

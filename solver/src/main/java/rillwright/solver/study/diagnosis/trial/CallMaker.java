@@ -38,17 +38,29 @@ public final class CallMaker {
     while (true) {
       Cause truth = drawnCause();
       for (int i = 0; i < MOST_SIZES; i++) {
-        double size = truth.sizes().map(sizes -> sizes.at(dice.nextDouble())).orElse(0.0);
+        double size = drawnSize(truth);
+        if (!truth.effect().map(effect -> effect.isThereAt(size)).orElse(true)) {
+          continue;
+        }
         double[] values = valuesWith(truth, size);
         boolean isCalled = truth.mayGoUnnoticed() || scope.isCalledFor(values);
         if (isCalled && canBeRead(values, readings)) {
           return read(truth, size, values, readings);
         }
-        if (truth.sizes().isEmpty()) {
+        if (truth.sizes().isEmpty()
+            && truth.effect().map(e -> e.choices().isEmpty()).orElse(true)) {
           break;
         }
       }
     }
+  }
+
+  private double drawnSize(Cause truth) {
+    if (truth.sizes().isPresent()) {
+      return truth.sizes().get().at(dice.nextDouble());
+    }
+    int choices = truth.effect().map(effect -> effect.choices().size()).orElse(0);
+    return choices > 0 ? dice.nextInt(choices) : 0;
   }
 
   /** Enough for the readings and one more, and that the fall is weak. */

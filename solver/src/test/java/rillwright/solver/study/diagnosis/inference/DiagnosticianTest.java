@@ -46,7 +46,7 @@ class DiagnosticianTest {
   private static final double DENSITY = 1000;
 
   private final AsBuilt job = AsBuilt.of(network());
-  private final CauseTable all = CauseTable.of(job, run -> Optional.empty());
+  private final CauseTable all = CauseTable.of(job);
 
   private static Network network() {
     Bore bore = new Bore(0.052);

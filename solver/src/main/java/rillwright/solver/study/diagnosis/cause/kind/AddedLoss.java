@@ -12,7 +12,8 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
-import rillwright.solver.network.Valve;
+import rillwright.solver.network.Placed;
+import rillwright.solver.network.Run;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.CauseKind;
 import rillwright.solver.study.diagnosis.cause.Quantity;
@@ -23,8 +24,9 @@ import rillwright.solver.study.diagnosis.job.PartPlace;
 
 /** A cause that adds a loss coefficient K somewhere in a line. */
 record AddedLoss(
-    String name, String where, double greatest, double weight, Function<Network, List<Spot>> spots)
+    String name, String where, double greatest, double weight, Function<AsBuilt, List<Spot>> spots)
     implements CauseKind {
+  static final double GREATEST = 600;
 
   /** Where K is added, and on which bore. */
   private record Spot(CauseId id, PartPlace place, boolean before, Bore bore) {}
@@ -34,9 +36,10 @@ record AddedLoss(
     return new AddedLoss(
         name,
         "loss coefficient K added at the pump's inlet",
-        600,
-        0.12,
-        network -> {
+        GREATEST,
+        0.08,
+        job -> {
+          Network network = job.network();
           List<Spot> spots = new ArrayList<>();
           for (PartPlace place : Places.ofParts(network, Places::isRunningPump)) {
             network
@@ -48,24 +51,14 @@ record AddedLoss(
         });
   }
 
-  static AddedLoss valvePartShut() {
-    String name = "valve part shut";
-    return new AddedLoss(
-        name,
-        "loss coefficient K added in it",
-        600,
-        0.08,
-        network -> atParts(network, name, part -> part instanceof Valve valve && !valve.isShut()));
-  }
-
   static AddedLoss checkValveStuck() {
     String name = "check valve stuck";
     return new AddedLoss(
         name,
         "loss coefficient K added in it",
-        600,
-        0.06,
-        network -> atParts(network, name, CheckValve.class::isInstance));
+        GREATEST,
+        0.05,
+        job -> atParts(job.network(), name, CheckValve.class::isInstance));
   }
 
   static AddedLoss hoseKinked() {
@@ -73,11 +66,14 @@ record AddedLoss(
     return new AddedLoss(
         name,
         "loss coefficient K added after the last part",
-        600,
-        0.05,
-        network -> {
+        GREATEST,
+        0.03,
+        job -> {
           List<Spot> spots = new ArrayList<>();
-          for (Line line : Places.withRun(network)) {
+          for (Line line : Places.withRun(job.network())) {
+            if (line.placed(Run.class).stream().noneMatch(run -> isSoft(run, job))) {
+              continue;
+            }
             PartPlace last = new PartPlace(line.name(), line.parts().size() - 1);
             CauseId id = CauseId.at(name, line.name().value());
             spots.add(new Spot(id, last, false, line.mainBore().orElseThrow()));
@@ -93,7 +89,8 @@ record AddedLoss(
         "loss coefficient K added there",
         100,
         0.02,
-        network -> {
+        job -> {
+          Network network = job.network();
           List<Spot> spots = new ArrayList<>();
           for (PartPlace place : Places.ofParts(network, HighPoint.class::isInstance)) {
             HighPoint point = (HighPoint) Places.part(network, place);
@@ -105,6 +102,10 @@ record AddedLoss(
           }
           return spots;
         });
+  }
+
+  private static boolean isSoft(Placed<Run> run, AsBuilt job) {
+    return job.facts().isSoft().test(run.part());
   }
 
   private static List<Spot> atParts(
@@ -132,7 +133,7 @@ record AddedLoss(
 
   @Override
   public List<Site> sitesIn(AsBuilt job) {
-    return spots.apply(job.network()).stream().map(AddedLoss::site).toList();
+    return spots.apply(job).stream().map(AddedLoss::site).toList();
   }
 
   private static Site site(Spot spot) {

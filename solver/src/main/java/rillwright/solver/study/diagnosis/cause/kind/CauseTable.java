@@ -3,9 +3,7 @@ package rillwright.solver.study.diagnosis.cause.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
-import rillwright.solver.network.Run;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.CauseKind;
@@ -41,29 +39,34 @@ public record CauseTable(List<Cause> causes) {
   }
 
   /** The kinds of causes, but for {@link #NONE_OF_THESE}. */
-  static List<CauseKind> kinds(Function<Run, Optional<Run>> sizeBelow) {
+  static List<CauseKind> kinds() {
     return List.of(
-        new SkimmerClogged(),
         CloggedShare.net(),
+        new SkimmerClogged(),
         AddedLoss.intakeCagePacked(),
         PumpFault.worn(),
         PumpFault.slow(),
         PumpFault.backwards(),
         PumpFault.air(),
-        AddedLoss.valvePartShut(),
+        new LowVoltage(),
+        new OtherPump(),
+        new ValveMoved.Turned(),
+        new ValveMoved.Throttled(),
         AddedLoss.checkValveStuck(),
         AddedLoss.hoseKinked(),
         AddedLoss.airAtHighPoint(),
         CloggedShare.filter(),
+        new LossClogged(),
         new MatsClogged(),
         new PipeFault.Fouled(),
-        new PipeFault.Smaller(sizeBelow),
+        new PipeFault.Smaller(),
         FallFault.moreLift(),
         new Leak.Buried(),
         new Leak.Bypass(),
         new IdlePump(),
         new PondLow(),
         FallFault.streamLeak(),
+        FallFault.behindTheRocks(),
         FallFault.crestWider(),
         FallFault.crestNotLevel(),
         new NothingWrong());
@@ -71,28 +74,24 @@ public record CauseTable(List<Cause> causes) {
 
   /** The names of all causes that there may be. */
   public static List<String> names() {
-    return Stream.concat(
-            kinds(run -> Optional.empty()).stream().map(CauseKind::name), Stream.of(NONE_OF_THESE))
+    return Stream.concat(kinds().stream().map(CauseKind::name), Stream.of(NONE_OF_THESE))
+        .distinct()
         .toList();
   }
 
   /**
-   * The causes of a job: the weight of each shared equally over the places where it can sit, those
-   * without a place left out, the rest brought to a sum of 1.
-   *
-   * @param sizeBelow a run of pipe one size smaller; empty where there is none
+   * The causes of a job: each place has the weight of its cause, all of them together a sum of 1.
    */
-  public static CauseTable of(AsBuilt job, Function<Run, Optional<Run>> sizeBelow) {
+  public static CauseTable of(AsBuilt job) {
     List<Cause> causes = new ArrayList<>();
-    for (CauseKind kind : kinds(sizeBelow)) {
-      List<Site> sites = kind.sitesIn(job);
-      for (Site site : sites) {
+    for (CauseKind kind : kinds()) {
+      for (Site site : kind.sitesIn(job)) {
         causes.add(
             new Cause(
                 site.id(),
                 kind.quantity(),
                 kind.sizes(),
-                kind.weight() / sites.size(),
+                kind.weight() * site.chances(),
                 Optional.of(site.effect()),
                 kind.name().equals(NOTHING_WRONG)));
       }

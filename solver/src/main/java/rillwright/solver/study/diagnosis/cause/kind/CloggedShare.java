@@ -31,7 +31,7 @@ record CloggedShare(String name, SizeRange range, double weight, Where where) im
     return new CloggedShare(
         "net clogged",
         SizeRange.even(0.05, 0.97),
-        0.08,
+        0.12,
         (network, line, index) ->
             isNet(line.parts().get(index))
                 && Places.betweenSkimmerAndChamber(network, line, index));
@@ -39,6 +39,13 @@ record CloggedShare(String name, SizeRange range, double weight, Where where) im
 
   private static boolean isNet(Part part) {
     return part instanceof Filter || part instanceof Loss;
+  }
+
+  /** Whether a loss stands where a net does. */
+  static boolean isNet(Network network, PartPlace place) {
+    Line line = network.line(place.line());
+    return isNet(line.parts().get(place.index()))
+        && Places.betweenSkimmerAndChamber(network, line, place.index());
   }
 
   static CloggedShare filter() {

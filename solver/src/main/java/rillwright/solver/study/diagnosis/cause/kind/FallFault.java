@@ -28,7 +28,7 @@ record FallFault(
         "more lift than drawn",
         Quantity.length("how much higher the crest is", 100),
         SizeRange.even(0.05, 2),
-        0.04,
+        0.01,
         false,
         (fall, size, job) ->
             job.changePoint(
@@ -42,7 +42,18 @@ record FallFault(
         SizeRange.even(0.05, 0.7),
         0.04,
         false,
-        (fall, size, job) -> job.loseAfter(fall.name(), size));
+        (fall, size, job) -> job.loseAfter(fall.name(), size, true));
+  }
+
+  /** It runs down behind the stones and comes back to the pond unseen. */
+  static FallFault behindTheRocks() {
+    return new FallFault(
+        "water behind the rocks",
+        Quantity.share("share that runs behind the rocks"),
+        SizeRange.even(0.05, 0.7),
+        0.03,
+        false,
+        (fall, size, job) -> job.loseAfter(fall.name(), size, false));
   }
 
   static FallFault crestWider() {
@@ -50,7 +61,7 @@ record FallFault(
         "crest wider",
         Quantity.ratio("how many times as wide it is"),
         SizeRange.even(1.1, 2.5),
-        0.01,
+        0.02,
         true,
         (fall, size, job) ->
             job.changePoint(
@@ -64,7 +75,7 @@ record FallFault(
         "crest not level",
         Quantity.length("how far one end is low", 1),
         SizeRange.even(0.003, 0.03),
-        0.01,
+        0.02,
         true,
         (fall, size, job) ->
             job.changePoint(

@@ -3,24 +3,53 @@ package rillwright.solver.study.diagnosis.cause.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Run;
 import rillwright.solver.network.Tee;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.CauseKind;
+import rillwright.solver.study.diagnosis.cause.Effect;
 import rillwright.solver.study.diagnosis.cause.Quantity;
 import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
+import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.Hole;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 
-/** Water that leaves a pipe where it should not. */
+/**
+ * Water that leaves a pipe where it should not: a hole whose size is what it takes at the head that
+ * there is as built. It runs out at the tee's elevation, else at the highest open water.
+ */
 final class Leak {
   private static final Quantity DRAW =
-      Quantity.ratio("what it takes, as a share of the pump's flow as built");
+      Quantity.ratio("what it takes as built, as a share of the pump's flow as built");
 
   private Leak() {}
+
+  /** The hole at a place with a head as built; empty where nothing would run out. */
+  private static Optional<Effect> through(
+      AsBuilt job,
+      OptionalDouble headM,
+      OptionalDouble ownElevationM,
+      double pumpFlowM3PerS,
+      boolean lost,
+      BiConsumer<Alteration, Hole> made) {
+    if (headM.isEmpty()) {
+      return Optional.empty();
+    }
+    double head = headM.getAsDouble();
+    double elevationM = ownElevationM.orElse(job.openWaterBelowM(head));
+    double above = head - elevationM;
+    return above > 0 && pumpFlowM3PerS > 0
+        ? Optional.of(
+            (size, altered) ->
+                made.accept(altered, new Hole(elevationM, above, size * pumpFlowM3PerS, lost)))
+        : Optional.empty();
+  }
 
   /** At a tee or in the middle of a line's longest run. */
   record Buried() implements CauseKind {
@@ -41,28 +70,44 @@ final class Leak {
 
     @Override
     public double weight() {
-      return 0.04;
+      return 0.03;
     }
 
     @Override
     public List<Site> sitesIn(AsBuilt job) {
       List<Site> sites = new ArrayList<>();
       for (Tee tee : job.network().points(Tee.class)) {
-        double pumpFlow = job.pumpFlowM3PerS(tee.name());
-        sites.add(
-            new Site(
-                CauseId.at(name(), tee.name().value()),
-                (size, altered) -> altered.drawAt(tee.name(), size * pumpFlow)));
+        through(
+                job,
+                job.state().point(tee.name()).headM(),
+                tee.elevationM(),
+                job.pumpFlowM3PerS(tee.name()),
+                true,
+                (altered, hole) -> altered.holeAt(tee.name(), hole))
+            .ifPresent(
+                effect -> sites.add(new Site(CauseId.at(name(), tee.name().value()), effect)));
       }
       for (Line line : Places.withRun(job.network())) {
-        double pumpFlow = job.pumpFlowM3PerS(line.name());
         PartPlace run = longestRun(line);
-        sites.add(
-            new Site(
-                CauseId.at(name(), line.name().value()),
-                (size, altered) -> altered.drawInTheMiddleOf(run, size * pumpFlow)));
+        through(
+                job,
+                middle(job, run),
+                OptionalDouble.empty(),
+                job.pumpFlowM3PerS(line.name()),
+                true,
+                (altered, hole) -> altered.holeInTheMiddleOf(run, hole))
+            .ifPresent(
+                effect -> sites.add(new Site(CauseId.at(name(), line.name().value()), effect)));
       }
       return sites;
+    }
+
+    private static OptionalDouble middle(AsBuilt job, PartPlace run) {
+      OptionalDouble before = job.headBeforeM(run);
+      OptionalDouble after = job.headAfterM(run);
+      return before.isPresent() && after.isPresent()
+          ? OptionalDouble.of((before.getAsDouble() + after.getAsDouble()) / 2)
+          : OptionalDouble.empty();
     }
 
     private static PartPlace longestRun(Line line) {
@@ -78,7 +123,7 @@ final class Leak {
     }
   }
 
-  /** A branch left open just after a pump. */
+  /** A branch left open just after a pump; most of them run back to the pond. */
   record Bypass() implements CauseKind {
     @Override
     public String name() {
@@ -105,17 +150,20 @@ final class Leak {
       List<Site> sites = new ArrayList<>();
       for (Line line : job.network().lines()) {
         Places.firstIndex(line, Places::isRunningPump)
-            .ifPresent(
-                index -> {
-                  PartPlace pump = new PartPlace(line.name(), index);
-                  double pumpFlow = job.pumpFlowM3PerS(line.name());
-                  sites.add(
-                      new Site(
-                          CauseId.at(name(), line.name().value()),
-                          (size, altered) -> altered.drawAfter(pump, size * pumpFlow)));
-                });
+            .ifPresent(index -> site(job, new PartPlace(line.name(), index)).ifPresent(sites::add));
       }
       return sites;
+    }
+
+    private Optional<Site> site(AsBuilt job, PartPlace pump) {
+      return through(
+              job,
+              job.headAfterM(pump),
+              OptionalDouble.empty(),
+              job.pumpFlowM3PerS(pump.line()),
+              false,
+              (altered, hole) -> altered.holeAfter(pump, hole))
+          .map(effect -> new Site(CauseId.at(name(), pump.line().value()), effect));
     }
   }
 }

@@ -35,7 +35,7 @@ record MatsClogged() implements CauseKind {
 
   @Override
   public double weight() {
-    return 0.02;
+    return 0.04;
   }
 
   @Override

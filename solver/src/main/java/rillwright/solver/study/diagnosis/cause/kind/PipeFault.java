@@ -3,7 +3,6 @@ package rillwright.solver.study.diagnosis.cause.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import rillwright.solver.network.Friction;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
@@ -14,6 +13,7 @@ import rillwright.solver.study.diagnosis.cause.Quantity;
 import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.Narrowing;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 
 /** A cause that narrows runs of pipe. */
@@ -77,12 +77,8 @@ final class PipeFault {
     return part instanceof Run;
   }
 
-  /**
-   * A run of one size less than drawn.
-   *
-   * @param sizeBelow the same run one size smaller; empty where there is none
-   */
-  record Smaller(Function<Run, Optional<Run>> sizeBelow) implements CauseKind {
+  /** A whole line of one size less than drawn, its fittings and ends with it. */
+  record Smaller() implements CauseKind {
     @Override
     public String name() {
       return "pipe smaller than drawn";
@@ -100,23 +96,20 @@ final class PipeFault {
 
     @Override
     public double weight() {
-      return 0.03;
+      return 0.02;
     }
 
     @Override
     public List<Site> sitesIn(AsBuilt job) {
       List<Site> sites = new ArrayList<>();
-      for (PartPlace place : Places.ofParts(job.network(), PipeFault::isRun)) {
-        Run drawn = (Run) Places.part(job.network(), place);
-        sizeBelow
-            .apply(drawn)
+      for (Line line : Places.withRun(job.network())) {
+        Narrowing.toSizeBelow(line, job.facts().sizeBelow())
             .ifPresent(
-                smaller ->
+                narrowing ->
                     sites.add(
                         new Site(
-                            CauseId.at(name(), place),
-                            (size, altered) ->
-                                altered.changePart(place, Run.class, run -> smaller))));
+                            CauseId.at(name(), line.name().value()),
+                            (size, altered) -> altered.narrow(line.name(), narrowing))));
       }
       return sites;
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.function.BiPredicate;
 import rillwright.solver.law.pump.PumpCurve;
 import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.network.Pump;
@@ -16,7 +17,12 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 
 /** A cause that changes what a running pump gives. */
 record PumpFault(
-    String name, String what, SizeRange range, double weight, BiFunction<Pump, Double, Pump> change)
+    String name,
+    String what,
+    SizeRange range,
+    double weight,
+    BiPredicate<Pump, AsBuilt> may,
+    BiFunction<Pump, Double, Pump> change)
     implements CauseKind {
   /** Above 0.1, which turning backwards takes off. */
   private static final double LEAST = 0.12;
@@ -28,7 +34,8 @@ record PumpFault(
         "pump worn",
         "share of its head left",
         SizeRange.even(0.4, 0.98),
-        0.10,
+        0.06,
+        PumpFault::any,
         (pump, s) -> scaled(pump, 1, s, 1));
   }
 
@@ -38,15 +45,22 @@ record PumpFault(
         "share of its speed left",
         SizeRange.even(0.5, 0.98),
         0.04,
+        PumpFault::any,
         (pump, s) -> pump.atSpeed(s * pump.set().speed()));
   }
 
+  private static boolean any(Pump pump, AsBuilt job) {
+    return true;
+  }
+
+  /** Only where its sheet says that it has three phases: others turn one way. */
   static PumpFault backwards() {
     return new PumpFault(
         "pump turning backwards",
         "share of its head left; its flow falls a tenth further, its power to 80 %",
         SizeRange.even(0.45, 0.7),
         0.01,
+        (pump, job) -> job.facts().isThreePhase(pump),
         (pump, s) -> scaled(pump, s - 0.1, s, 0.8));
   }
 
@@ -56,6 +70,7 @@ record PumpFault(
         "share of its head left; its power falls 0.6 times as far",
         SizeRange.even(0.5, 0.97),
         0.05,
+        PumpFault::any,
         (pump, s) -> scaled(pump, 1, s, 0.4 + 0.6 * s));
   }
 
@@ -87,6 +102,7 @@ record PumpFault(
   @Override
   public List<Site> sitesIn(AsBuilt job) {
     return Places.ofParts(job.network(), Places::isRunningPump).stream()
+        .filter(place -> may.test((Pump) Places.part(job.network(), place), job))
         .map(
             place ->
                 new Site(
