@@ -2,13 +2,12 @@ package rillwright.cli.file.change;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import rillwright.cli.file.part.Shorthand;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
@@ -70,16 +69,9 @@ public final class AddressBook {
   }
 
   private void enterParts(ListNode parts, List<String> line) {
-    Map<String, Integer> counts = new HashMap<>();
-    for (Node item : parts.items()) {
-      if (item instanceof MapNode map && !map.entries().isEmpty()) {
-        Entry part = map.entries().get(0);
-        int count = counts.merge(part.key(), 1, Integer::sum);
-        List<String> steps = longer(line, part.key() + (count > 1 ? " " + count : ""));
-        Optional<String> bare = Shorthand.fieldOf(part.key());
-        boolean isBare = part.value() instanceof Scalar && bare.isPresent();
-        enter(part.value(), isBare ? longer(steps, bare.get()) : steps);
-      }
+    for (PartStep.Written part : PartStep.listIn(parts.items())) {
+      List<String> steps = longer(line, part.step());
+      enter(part.entry().value(), part.bareField().map(it -> longer(steps, it)).orElse(steps));
     }
   }
 

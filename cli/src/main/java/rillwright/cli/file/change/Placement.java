@@ -6,6 +6,7 @@ import java.util.Optional;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.line.LinesReader;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.part.Shorthand;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;

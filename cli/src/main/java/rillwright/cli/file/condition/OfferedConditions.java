@@ -3,16 +3,15 @@ package rillwright.cli.file.condition;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.Show;
 import rillwright.cli.file.change.Change;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.network.Basin;
@@ -187,12 +186,11 @@ final class OfferedConditions {
   private List<Change> parts(Alteration alteration) {
     List<Change> changes = new ArrayList<>();
     for (Line line : project.network().lines()) {
-      Map<String, Integer> counts = new HashMap<>();
-      for (Part part : line.parts()) {
-        int count = counts.merge(part.kind(), 1, Integer::sum);
-        String step = part.kind() + (count > 1 ? " " + count : "");
+      List<String> steps = PartStep.stepsOf(line.parts().stream().map(Part::kind).toList());
+      for (int i = 0; i < steps.size(); i++) {
+        String step = steps.get(i);
         alteration
-            .of(line, part)
+            .of(line, line.parts().get(i))
             .map(
                 field ->
                     change(

@@ -1,15 +1,14 @@
 package rillwright.cli.file.line;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
 import rillwright.cli.file.part.PartReader;
 import rillwright.cli.file.part.PartReaders;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.part.Shorthand;
 import rillwright.cli.file.part.Surroundings;
 import rillwright.cli.file.quantity.Measure;
@@ -35,20 +34,19 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
   /** The parts of a line; those of no known kind are noted as faults. */
   static List<PartItem> listOf(Fields line, PartReaders readers) {
     List<PartItem> items = new ArrayList<>();
-    Map<String, Integer> counts = new HashMap<>();
+    List<Entry> entries = new ArrayList<>();
     for (Node node : line.listItems("parts")) {
-      find(line, node, readers)
-          .ifPresent(
-              entry -> {
-                int count = counts.merge(entry.key(), 1, Integer::sum);
-                String name = entry.key() + (count > 1 ? " " + count : "");
-                items.add(
-                    new PartItem(
-                        readers.find(entry.key()).orElseThrow(),
-                        line.what() + ": " + name,
-                        placeOf(entry),
-                        entry.value()));
-              });
+      find(line, node, readers).ifPresent(entries::add);
+    }
+    List<String> steps = PartStep.stepsOf(entries.stream().map(Entry::key).toList());
+    for (int i = 0; i < entries.size(); i++) {
+      Entry entry = entries.get(i);
+      items.add(
+          new PartItem(
+              readers.find(entry.key()).orElseThrow(),
+              line.what() + ": " + steps.get(i),
+              placeOf(entry),
+              entry.value()));
     }
     return items;
   }

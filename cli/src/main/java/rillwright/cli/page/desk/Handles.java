@@ -2,10 +2,8 @@ package rillwright.cli.page.desk;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -14,6 +12,7 @@ import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.Show;
 import rillwright.cli.file.change.Change;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.QuantityReader;
@@ -64,15 +63,8 @@ public final class Handles {
     List<String> steps = List.of("lines", line.key());
     fields.findMap("pipe").ifPresent(pipe -> pipe(steps, pipe));
     Optional<Node> parts = fields.find("parts").map(Entry::value);
-    Map<String, Integer> counts = new HashMap<>();
     if (parts.isPresent() && parts.get() instanceof ListNode list) {
-      for (Node item : list.items()) {
-        if (item instanceof MapNode map && !map.entries().isEmpty()) {
-          Entry part = map.entries().get(0);
-          int count = counts.merge(part.key(), 1, Integer::sum);
-          part(longer(steps, part.key() + (count > 1 ? " " + count : "")), part);
-        }
-      }
+      PartStep.listIn(list.items()).forEach(part -> part(longer(steps, part.step()), part.entry()));
     }
   }
 

@@ -93,6 +93,19 @@ record DrawnCell(DrawnPiece piece, double left, double right) {
       case SKIMMER ->
           shape(svg, "path", "part", "d", polygon(x, y, -8, -9, 8, -9, 8, 5, 0, 9, -8, 5));
       case FILTER -> shape(svg, "path", "part", "d", polygon(x, y, -8, -8, 8, -8, 8, 8, -8, 8));
+      case CHECK_VALVE ->
+          shape(
+              svg,
+              "path",
+              "part",
+              "d",
+              polygon(x, y, -8, -6, 6, 0, 6, -6, 8, -6, 8, 6, 6, 6, 6, 0, -8, 6));
+      case GAUGE -> {
+        shape(svg, "path", "wall", "d", "M%s %sv-11".formatted(px(x), px(y - 3)));
+        shape(svg, "circle", "part", "cx", px(x), "cy", px(y - 19), "r", "6");
+        shape(svg, "path", "wall", "d", "M%s %sl3 -3".formatted(px(x), px(y - 19)));
+      }
+      case LOSS -> shape(svg, "path", "part", "d", polygon(x, y, 0, -7, 7, 0, 0, 7, -7, 0));
       case HIGH_POINT -> shape(svg, "path", "part", "d", polygon(x, y, -7, 4, 0, -8, 7, 4));
       case TEE -> shape(svg, "circle", "mark", "cx", px(x), "cy", px(y), "r", "4.5");
       case OUTLET -> shape(svg, "path", "part", "d", polygon(x, y, -6, -6, 6, 0, -6, 6));

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.page.desk.Places;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
@@ -38,14 +39,16 @@ record DrawnPiece(Piece piece, Optional<String> address, String said, String wor
         Stream.concat(Stream.of(piece.name()), piece.figures().stream())
             .filter(it -> !it.isEmpty())
             .collect(Collectors.joining(", "));
-    return new DrawnPiece(piece, address(station), said, words(station, section));
+    return new DrawnPiece(piece, address(station, section), said, words(station, section));
   }
 
-  private static Optional<String> address(Station station) {
+  private static Optional<String> address(Station station, Section section) {
     if (station.subject() instanceof Station.AtPoint at) {
       return Optional.of(Places.text(List.of("points", at.point().name().value())));
     } else if (station.subject() instanceof Station.InLine in) {
-      return Optional.of(Places.text(List.of("lines", in.line().value())));
+      List<Part> parts = section.network().line(in.line()).parts();
+      String step = PartStep.stepsOf(parts.stream().map(Part::kind).toList()).get(in.index());
+      return Optional.of(Places.text(List.of("lines", in.line().value(), step)));
     } else if (station.subject() instanceof Station.InStream in) {
       return Optional.of(Places.text(List.of("streams", in.stream())));
     }
@@ -88,14 +91,6 @@ record DrawnPiece(Piece piece, Optional<String> address, String said, String wor
         piece.water().stream()
             .flatMap(it -> Stream.of(it.startM(), it.edgeM(), OptionalDouble.of(it.bottomM())));
     return Stream.concat(sides, water).flatMapToDouble(OptionalDouble::stream);
-  }
-
-  /** Whether it stands in a column of its own; others are part of their pipe. */
-  boolean hasColumn() {
-    return switch (piece.symbol()) {
-      case GAUGE, LOSS, FITTINGS, CHECK_VALVE -> false;
-      default -> true;
-    };
   }
 
   /** The least width that it takes, px. */

@@ -59,7 +59,7 @@ record DrawnStrip(String name, List<DrawnPiece> pieces) {
   }
 
   private static double leastWidth(List<DrawnPiece> pieces) {
-    return pieces.stream().filter(DrawnPiece::hasColumn).mapToDouble(DrawnPiece::leastWidth).sum();
+    return pieces.stream().mapToDouble(DrawnPiece::leastWidth).sum();
   }
 
   /** Draws it. */
@@ -79,14 +79,12 @@ record DrawnStrip(String name, List<DrawnPiece> pieces) {
     double least = leastWidth(pieces);
     double room = Math.max(0, width - least);
     double stretching = pieces.stream().filter(DrawnPiece::stretches).count();
-    double all = pieces.stream().filter(DrawnPiece::hasColumn).count();
     List<DrawnCell> cells = new ArrayList<>();
     double x = 0;
     for (DrawnPiece piece : pieces) {
-      double own = piece.hasColumn() ? piece.leastWidth() : 0;
       double more = stretching > 0 ? 0.6 * room / stretching : 0;
-      double share = stretching > 0 ? 0.4 * room / all : room / all;
-      double wide = own + (piece.hasColumn() ? share : 0) + (piece.stretches() ? more : 0);
+      double share = (stretching > 0 ? 0.4 : 1) * room / pieces.size();
+      double wide = piece.leastWidth() + share + (piece.stretches() ? more : 0);
       cells.add(new DrawnCell(piece, x, x + wide));
       x += wide;
     }

@@ -8,12 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.file.part.Shorthand;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
-import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.page.desk.Places;
 
 /** Which value or piece of a job each fault is about, by where it stands in the text. */
@@ -75,18 +74,11 @@ final class FaultPlaces {
 
   private void enterParts(ListNode parts, List<String> line) {
     put(parts.place(), line);
-    Map<String, Integer> counts = new HashMap<>();
-    for (Node item : parts.items()) {
-      put(item.place(), line);
-      if (item instanceof MapNode map && !map.entries().isEmpty()) {
-        Entry part = map.entries().get(0);
-        int count = counts.merge(part.key(), 1, Integer::sum);
-        List<String> steps = longer(line, part.key() + (count > 1 ? " " + count : ""));
-        put(part.keyPlace(), steps);
-        Optional<String> bare = Shorthand.fieldOf(part.key());
-        boolean isBare = part.value() instanceof Scalar && bare.isPresent();
-        enter(part.value(), isBare ? longer(steps, bare.get()) : steps);
-      }
+    parts.items().forEach(item -> put(item.place(), line));
+    for (PartStep.Written part : PartStep.listIn(parts.items())) {
+      List<String> steps = longer(line, part.step());
+      put(part.entry().keyPlace(), steps);
+      enter(part.entry().value(), part.bareField().map(it -> longer(steps, it)).orElse(steps));
     }
   }
 

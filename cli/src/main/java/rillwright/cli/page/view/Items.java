@@ -1,13 +1,11 @@
 package rillwright.cli.page.view;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import rillwright.cli.file.part.Shorthand;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
@@ -91,23 +89,22 @@ final class Items {
 
   private static List<Item> parts(ListNode list, List<String> line) {
     List<Item> parts = new ArrayList<>();
-    Map<String, Integer> counts = new HashMap<>();
-    for (int i = 0; i < list.items().size(); i++) {
-      if (list.items().get(i) instanceof MapNode map && !map.entries().isEmpty()) {
-        Entry part = map.entries().get(0);
-        int count = counts.merge(part.key(), 1, Integer::sum);
-        String name = part.key() + (count > 1 ? " " + count : "");
-        List<String> steps = longer(line, name);
-        Optional<String> bare = Shorthand.fieldOf(part.key());
-        boolean isBare = part.value() instanceof Scalar && bare.isPresent();
-        List<Value> values =
-            isBare
-                ? values(part.value(), longer(steps, bare.get()), bare.get())
-                : values(part.value(), steps, "");
-        String definition = "part/" + part.key();
-        parts.add(
-            new Item(Kind.PART, Places.text(steps), name, definition, i + 1, values, List.of()));
-      }
+    for (PartStep.Written part : PartStep.listIn(list.items())) {
+      List<String> steps = longer(line, part.step());
+      Node said = part.entry().value();
+      List<Value> values =
+          part.bareField()
+              .map(bare -> values(said, longer(steps, bare), bare))
+              .orElseGet(() -> values(said, steps, ""));
+      parts.add(
+          new Item(
+              Kind.PART,
+              Places.text(steps),
+              part.step(),
+              "part/" + part.entry().key(),
+              part.position() + 1,
+              values,
+              List.of()));
     }
     return parts;
   }

@@ -5,6 +5,8 @@ import static rillwright.cli.json.Quantity.METRES;
 import static rillwright.cli.json.Quantity.NUMBER;
 import static rillwright.cli.json.Quantity.SHARE;
 
+import java.util.List;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
@@ -15,6 +17,7 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
 import rillwright.solver.network.Valve;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.study.valvesetting.SetValve;
@@ -28,12 +31,8 @@ public final class BalanceJson {
 
     /** The part as {@code --set} calls it: "valve", "valve 2". */
     private String address() {
-      long number =
-          network.line(set.place().line()).parts().stream()
-              .limit(set.place().partIndex() + 1L)
-              .filter(Valve.class::isInstance)
-              .count();
-      return number == 1 ? set.valve().kind() : set.valve().kind() + " " + number;
+      List<Part> parts = network.line(set.place().line()).parts();
+      return PartStep.stepsOf(parts.stream().map(Part::kind).toList()).get(set.place().partIndex());
     }
   }
 

@@ -3,6 +3,7 @@ package rillwright.cli.study.mend.change;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.cli.file.change.Change;
+import rillwright.cli.file.part.PartStep;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Placed;
@@ -52,12 +53,7 @@ public final class Addresses {
 
   /** The second valve of a line is {@code valve 2}. */
   private static String step(Placed<? extends Part> placed) {
-    String kind = placed.part().kind();
-    long number =
-        placed.line().parts().stream()
-            .limit(placed.index() + 1L)
-            .filter(part -> part.kind().equals(kind))
-            .count();
-    return number == 1 ? kind : kind + " " + number;
+    List<String> kinds = placed.line().parts().stream().map(Part::kind).toList();
+    return PartStep.stepsOf(kinds).get(placed.index());
   }
 }

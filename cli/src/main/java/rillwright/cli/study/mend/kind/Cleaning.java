@@ -3,6 +3,7 @@ package rillwright.cli.study.mend.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
@@ -81,13 +82,13 @@ public final class Cleaning implements Source {
         .flatMap(map -> map.findMap("pipe"))
         .flatMap(pipe -> pipe.find(DEPOSIT))
         .ifPresent(deposit -> set.add(clean(line, "pipe")));
-    int runs = 0;
-    for (Node item :
-        written.flatMap(map -> map.find("parts")).map(Cleaning::items).orElse(List.of())) {
-      Optional<Node> run = find(item, RUN);
-      runs += run.isPresent() ? 1 : 0;
-      if (run.flatMap(fields -> find(fields, DEPOSIT)).isPresent()) {
-        set.add(clean(line, runs == 1 ? RUN : RUN + " " + runs));
+    for (PartStep.Written part :
+        PartStep.listIn(
+            written.flatMap(map -> map.find("parts")).map(Cleaning::items).orElse(List.of()))) {
+      boolean isFouled =
+          part.entry().value() instanceof MapNode fields && fields.find(DEPOSIT).isPresent();
+      if (part.entry().key().equals(RUN) && isFouled) {
+        set.add(clean(line, part.step()));
       }
     }
     return set;
@@ -99,9 +100,5 @@ public final class Cleaning implements Source {
 
   private static List<Node> items(Entry parts) {
     return parts.value() instanceof ListNode list ? list.items() : List.of();
-  }
-
-  private static Optional<Node> find(Node node, String field) {
-    return node instanceof MapNode map ? map.find(field).map(Entry::value) : Optional.empty();
   }
 }
