@@ -2,6 +2,8 @@ package rillwright.cli.command;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -12,28 +14,25 @@ import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.Show;
-import rillwright.cli.file.UncertainQuantities;
-import rillwright.cli.file.UncertainQuantities.Named;
 import rillwright.cli.file.edit.EditedText;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.file.quantity.Quantity.Choice;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.file.visit.VisitReader;
 import rillwright.cli.need.ChosenPumps;
+import rillwright.cli.need.Unknowns;
 import rillwright.cli.output.InputFiles;
 import rillwright.cli.output.OutputFile;
 import rillwright.cli.report.json.AsbuiltJson;
 import rillwright.cli.report.text.asbuilt.AsbuiltText;
+import rillwright.cli.report.text.asbuilt.LearntChanges;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer;
 import rillwright.cli.study.asbuilt.AsbuiltRequest;
 import rillwright.cli.study.asbuilt.LearntPump;
-import rillwright.cli.study.asbuilt.LearntText;
 import rillwright.cli.study.asbuilt.NothingFits;
 import rillwright.curves.sheet.SheetWriter;
 import rillwright.curves.unit.Unit;
-import rillwright.solver.study.uncertainty.posterior.PosteriorFinder;
 
 /** What the readings at start-up say of what was not known exactly. */
 @Command(
@@ -81,8 +80,7 @@ public final class AsbuiltCommand implements Callable<Integer> {
     report.check(inputs);
     sheetFile().ifPresent(file -> file.check(inputs.and(report.project(), "the new project file")));
     ChosenPumps.require(read, "; an existing job has a pump, so name it here");
-    requireUnknown(read);
-    requireFewSizes(read);
+    Unknowns.requireForReadings(read);
     Visit visit =
         readings
             .map(file -> VisitReader.inFile(file, read.network()))
@@ -99,10 +97,7 @@ public final class AsbuiltCommand implements Callable<Integer> {
     try {
       return project.ask(new AsbuiltRequest(Optional.of(visit)), read);
     } catch (NothingFits nothing) {
-      throw new InvalidInput(
-          read.places().whole(),
-          "nothing within the ranges of this file gives a reading where these were taken: look at"
-              + " the ranges, and at where the readings were taken");
+      throw Unknowns.nothingFits(read);
     }
   }
 
@@ -130,37 +125,12 @@ public final class AsbuiltCommand implements Callable<Integer> {
 
   private String learnt(AsbuiltAnswer answer) {
     EditedText text = EditedText.of(SourceText.read(project.file()));
-    for (String change : project.changes()) {
+    List<String> changes = new ArrayList<>(project.changes());
+    changes.addAll(LearntChanges.of(answer));
+    for (String change : changes) {
       text = text.set(change);
     }
-    return LearntText.of(text, answer).text();
-  }
-
-  private static void requireUnknown(Project project) {
-    if (new UncertainQuantities(project).inTheNetwork().isEmpty()) {
-      throw new InvalidInput(
-          project.places().whole(),
-          "every value in the network is exact here, so there is nothing to learn; write what is"
-              + " not known as a tolerance or a range, for example \"run: 38 ft ± 4 ft\" (or \"38"
-              + " ft +- 4 ft\"), \"roughness: 0.002 mm .. 0.3 mm\", \"clogged: 0 % .. 40 %\"");
-    }
-  }
-
-  /** Each choice of sizes is worked out by itself. */
-  private static void requireFewSizes(Project project) {
-    long choices = 1;
-    for (Named unknown : new UncertainQuantities(project).inTheNetwork()) {
-      if (unknown.quantity().quantity().spread() instanceof Choice choice) {
-        choices *= choice.values().size();
-        if (choices > PosteriorFinder.MOST_CHOICES) {
-          throw new InvalidInput(
-              unknown.quantity().written().place(),
-              "with this the pipes of unknown size may be chosen in more than "
-                  + PosteriorFinder.MOST_CHOICES
-                  + " ways, each of which is worked out by itself; narrow the sizes");
-        }
-      }
-    }
+    return text.text();
   }
 
   private void requireReadings(Project project, Visit visit) {

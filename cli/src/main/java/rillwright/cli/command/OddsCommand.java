@@ -1,10 +1,8 @@
 package rillwright.cli.command;
 
 import java.io.PrintWriter;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,10 +14,8 @@ import rillwright.cli.command.argument.DrawnReportArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.UncertainQuantities;
-import rillwright.cli.file.UncertainQuantities.Named;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.need.ChosenPumps;
+import rillwright.cli.need.Unknowns;
 import rillwright.cli.report.json.CasesJson;
 import rillwright.cli.report.json.OddsJson;
 import rillwright.cli.report.picture.OddsPicture;
@@ -53,12 +49,7 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
       "  rillwright odds pond.yaml --samples 2000 --seed 7 --format json"
     })
 public final class OddsCommand implements Callable<Integer> {
-  private static final int LEAST_SAMPLES = 100;
-  private static final int MOST_SAMPLES = 1_000_000;
   private static final int MOST_THREADS = 256;
-  private static final String EXAMPLES =
-      "for example \"run: 38 ft ± 4 ft\" (or \"38 ft +- 4 ft\"), \"roughness: 0.002 mm .. 0.02"
-          + " mm\", \"clogged: 0 % .. 40 %\"";
 
   @Spec private CommandSpec spec;
 
@@ -90,13 +81,12 @@ public final class OddsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    requireBetween("--samples", samples, LEAST_SAMPLES, MOST_SAMPLES);
+    requireBetween("--samples", samples, OddsRequest.LEAST_SAMPLES, OddsRequest.MOST_SAMPLES);
     requireBetween("--threads", threads, 1, MOST_THREADS);
     Project read = project.read();
     report.check(project.inputs(read));
     ChosenPumps.require(read);
-    UncertainQuantities quantities = new UncertainQuantities(read);
-    requireUnknown(read, quantities);
+    Unknowns.requireForOdds(read);
     OddsRequest request = new OddsRequest(new SamplingPlan(samples, seed, threads));
     if (conditions.areAsked()) {
       inConditions(read, request);
@@ -128,37 +118,6 @@ public final class OddsCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), option + " is " + value + "; it must be " + least + " to " + most);
     }
-  }
-
-  private static void requireUnknown(Project project, UncertainQuantities quantities) {
-    if (project.network().waysOut().isEmpty()) {
-      throw new InvalidInput(
-          project.places().whole(), "there is no fall or outlet, so there is no flow to report");
-    }
-    if (quantities.inTheNetwork().isEmpty()) {
-      throw nothingToBetOn(project, quantities.elsewhere());
-    }
-  }
-
-  private static InvalidInput nothingToBetOn(Project project, List<Named> elsewhere) {
-    if (elsewhere.isEmpty()) {
-      return new InvalidInput(
-          project.places().whole(),
-          "every value in the network is exact here, so there is no chance to compute; write"
-              + " uncertain values as a tolerance or a range, "
-              + EXAMPLES);
-    }
-    String named =
-        elsewhere.stream()
-            .map(range -> range.address() + " (" + range.quantity().written().text() + ")")
-            .collect(Collectors.joining(", "));
-    return new InvalidInput(
-        elsewhere.get(0).quantity().written().place(),
-        "odds reports the chances of flows and does not vary "
-            + named
-            + ": it does not change what the falls get; write a tolerance or a range in points,"
-            + " lines, pumps or water, "
-            + EXAMPLES);
   }
 
   private void tellSpeed(Effort effort) {

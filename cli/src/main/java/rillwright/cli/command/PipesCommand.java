@@ -23,6 +23,7 @@ import rillwright.cli.file.size.SizeOption;
 import rillwright.cli.need.ChosenPumps;
 import rillwright.cli.need.ImpossibleSheets;
 import rillwright.cli.need.OtherPumps;
+import rillwright.cli.need.SizesJob;
 import rillwright.cli.need.WithTargets;
 import rillwright.cli.output.InputFiles;
 import rillwright.cli.report.json.PipesJson;
@@ -36,9 +37,6 @@ import rillwright.cli.study.choice.PipesAnswer;
 import rillwright.cli.study.choice.PipesRequest;
 import rillwright.cli.study.choice.SizeCurves;
 import rillwright.cli.study.choice.SizeWithoutEffect;
-import rillwright.curves.wording.PlainText;
-import rillwright.solver.network.Part;
-import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpPlace;
 
 /** Which size of pipe. */
@@ -147,12 +145,7 @@ public final class PipesCommand implements Callable<Integer> {
     try {
       return project.ask(request, read);
     } catch (SizeWithoutEffect none) {
-      throw new InvalidInput(
-          read.places().ofLine(none.line()),
-          "line "
-              + PlainText.quoted(none.line().value())
-              + ": its pipe size changes nothing, because its runs name sizes of their own; remove"
-              + " those");
+      throw SizesJob.withoutEffect(read, none);
     }
   }
 
@@ -162,15 +155,7 @@ public final class PipesCommand implements Callable<Integer> {
       double density = read.network().water().densityKgPerM3();
       return Optional.of(ImpossibleSheets.without(SheetFolder.read(folder.get(), density), read));
     }
-    Part part = read.network().line(place.line()).parts().get(place.partIndex());
-    if (part instanceof Pump pump && pump.set().speed() > 0) {
-      return Optional.empty();
-    }
-    throw new InvalidInput(
-        read.places().ofPart(place.line(), place.partIndex()),
-        "line "
-            + PlainText.quoted(place.line().value())
-            + ": its pump is still to be chosen or is stopped; name one, or give --from FOLDER to"
-            + " choose pump and pipe together");
+    SizesJob.requireRunning(read, place, "give --from FOLDER");
+    return Optional.empty();
   }
 }

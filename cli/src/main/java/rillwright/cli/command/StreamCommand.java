@@ -12,6 +12,7 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.need.ChosenPumps;
+import rillwright.cli.need.WithBasin;
 import rillwright.cli.report.json.CasesJson;
 import rillwright.cli.report.json.StreamJson;
 import rillwright.cli.report.picture.ConditionLevelsPicture;
@@ -23,9 +24,6 @@ import rillwright.cli.study.condition.InConditions;
 import rillwright.cli.study.stream.StreamAnswer;
 import rillwright.cli.study.stream.StreamRequest;
 import rillwright.cli.study.stream.StreamRequest.Follow;
-import rillwright.curves.wording.PlainText;
-import rillwright.solver.network.Basin;
-import rillwright.solver.network.Point;
 
 /** Depth and speed in each reach, water in transit, how far the pond falls and rises. */
 @Command(
@@ -63,10 +61,10 @@ public final class StreamCommand implements Callable<Integer> {
     Project read = project.read();
     report.check(project.inputs(read));
     ChosenPumps.require(read);
-    requireWater(read);
+    WithBasin.require(read);
     boolean follows = times || report.draws();
     if (follows) {
-      requireShapes(read);
+      WithBasin.requireShapes(read);
     }
     StreamRequest request = new StreamRequest(follows ? Follow.START_AND_STOP : Follow.NO);
     return conditions.areAsked() ? inConditions(read, request) : asWritten(read, request);
@@ -95,29 +93,5 @@ public final class StreamCommand implements Callable<Integer> {
         () -> StreamText.of(answer),
         () -> answer.course().map(course -> LevelsPicture.of(answer)));
     return ExitStatus.DONE;
-  }
-
-  private static void requireShapes(Project project) {
-    for (Point point : project.network().points()) {
-      if (point instanceof Basin basin && basin.shape().isEmpty()) {
-        throw new InvalidInput(
-            project.places().ofPoint(basin.name()),
-            "point "
-                + PlainText.quoted(basin.name().value())
-                + ": its area is needed to follow its level in time; write for example \"area: 200"
-                + " ft2\"");
-      }
-    }
-  }
-
-  private static void requireWater(Project project) {
-    boolean basin =
-        project.network().points().stream().anyMatch(point -> point.kind().equals("basin"));
-    if (!basin) {
-      throw new InvalidInput(
-          project.places().whole(),
-          "no basin is in the file, so no level can fall or rise; write for example \"pond: {kind:"
-              + " basin, level: 0 ft, area: 200 ft2}\"");
-    }
   }
 }

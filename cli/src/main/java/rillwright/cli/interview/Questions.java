@@ -216,10 +216,9 @@ public final class Questions {
                   PUMP,
                   "Which pump: the file of its data sheet, a flow and head to plan for, or none"
                       + " yet?",
-                  "A .csv beside the project (pumps/P-180.csv, see \"rillwright pump --help\");"
-                      + " 2400 gph at 9 ft writes an invented curve through that point, said to be"
-                      + " one; none yet writes \"to be chosen\", and the commands duty and pumps"
-                      + " find one.",
+                  "A .csv beside the project (pumps/P-180.csv); 2400 gph at 9 ft writes an invented"
+                      + " curve through that point, said to be one; none yet writes \"to be"
+                      + " chosen\", and \"rillwright duty\" and \"pumps\" find one.",
                   "pumps")
               .suggests(PlannedDuty::suggestedFor));
 

@@ -3,6 +3,7 @@ package rillwright.cli.interview;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.OptionalDouble;
+import rillwright.cli.file.edit.Quoting;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.QuantityReader;
@@ -62,6 +63,6 @@ final class Written {
         text.matches("-?[A-Za-z0-9][A-Za-z0-9 ./%+±²³-]*")
             && !text.endsWith(" ")
             && !text.matches("(?i)y|n|yes|no|on|off|true|false|null");
-    return plain ? text : '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    return plain ? text : Quoting.json(text);
   }
 }

@@ -20,8 +20,9 @@ import rillwright.solver.study.diagnosis.reading.Reading;
  *
  * @param project as it is written
  * @param built the job that it describes
+ * @param slight how faults that nobody would call about are searched for too, for people
  */
-public record WeakJob(Project project, AsBuilt built) {
+public record WeakJob(Project project, AsBuilt built, String slight) {
   /** Findings that say why nothing flows, the plainest first. */
   private static final List<String> REASONS =
       List.of(
@@ -64,7 +65,8 @@ public record WeakJob(Project project, AsBuilt built) {
       throw new InvalidInput(
           project.places().whole(),
           "this job has neither a fall nor an outlet in air, so a weak flow cannot be seen; to"
-              + " search for faults all the same give --include-slight");
+              + " search for faults all the same, "
+              + slight);
     }
   }
 
@@ -73,6 +75,7 @@ public record WeakJob(Project project, AsBuilt built) {
     return new InvalidInput(
         priors.map(file -> Place.whole(file.toString())).orElse(project.places().whole()),
         "no cause with a prior above 0 takes a tenth off a fall of this job; give another cause a"
-            + " prior, or include slight faults with --include-slight");
+            + " prior, or include slight faults: "
+            + slight);
   }
 }

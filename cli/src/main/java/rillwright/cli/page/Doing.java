@@ -3,6 +3,7 @@ package rillwright.cli.page;
 import java.util.List;
 import rillwright.cli.file.Show;
 import rillwright.cli.file.edit.EditedText;
+import rillwright.cli.file.edit.Quoting;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.page.desk.Desk;
@@ -24,7 +25,7 @@ final class Doing {
     String value = asked.text("value");
     switch (asked.text("do")) {
       case "set" -> set(desk, at, value);
-      case "set-field" -> set(desk, at + "." + asked.text("field"), value);
+      case "set-field" -> set(desk, (at.isEmpty() ? "" : at + ".") + asked.text("field"), value);
       case "set-all" -> setAll(desk, value);
       case "remove" -> desk.edit(text -> text.remove(at), "take away " + at);
       case "rename" ->
@@ -66,19 +67,11 @@ final class Doing {
         changes.replace("\t", ", "));
   }
 
-  /** Puts a dropped data sheet beside the project and takes that pump. */
+  /** Puts a dropped data sheet beside the project and makes the changes that take that pump. */
   private static void takeSheet(Desk desk, Asked asked) {
     String model = asked.text("value");
     String file = desk.putSheet(model, asked.text("sheet:" + model));
-    setAll(
-        desk,
-        Places.text(List.of("pumps", model))
-            + "="
-            + file
-            + "\t"
-            + asked.text("at")
-            + ".pump.model="
-            + model);
+    setAll(desk, Places.text(List.of("pumps", model)) + "=" + file + "\t" + asked.text("at"));
   }
 
   private static void addPoint(Desk desk, Asked asked) {
@@ -97,17 +90,13 @@ final class Doing {
     String written =
         "{from: %s, to: %s, pipe: {material: %s}, parts: [{%s}]}"
             .formatted(
-                quoted(asked.text("from")),
-                quoted(asked.text("to")),
+                Quoting.json(asked.text("from")),
+                Quoting.json(asked.text("to")),
                 units(desk) == Show.US
                     ? "flexible PVC, size: 2 in"
                     : "PE pressure hose, size: 63 mm",
                 run);
     desk.edit(text -> text.add(address, written), "add line " + name);
-  }
-
-  static String quoted(String text) {
-    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 
   /** At the end of its line, from where it can be moved. */

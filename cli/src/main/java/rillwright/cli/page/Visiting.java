@@ -2,6 +2,7 @@ package rillwright.cli.page;
 
 import java.util.List;
 import rillwright.cli.file.edit.EditedText;
+import rillwright.cli.file.edit.Quoting;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.page.desk.Desk;
@@ -13,18 +14,18 @@ final class Visiting {
 
   /** One more reading, at the end. */
   static void addReading(Desk desk, Asked asked) {
+    String within = asked.text("within").strip();
     String written =
-        "%s: %s, within: %s"
-            .formatted(
-                asked.text("what"),
-                Doing.quoted(asked.text("value").strip()),
-                Doing.quoted(asked.text("within").strip()));
+        asked.text("what")
+            + ": "
+            + Quoting.json(asked.text("value").strip())
+            + (within.isEmpty() ? "" : ", within: " + Quoting.json(within));
     add(desk, "readings", "{" + written + "}", "reading " + asked.text("value"));
   }
 
   /** One more sign, at the end. */
   static void addSign(Desk desk, String sign) {
-    add(desk, "signs", Doing.quoted(sign), "sign " + sign);
+    add(desk, "signs", Quoting.json(sign), "sign " + sign);
   }
 
   private static void add(Desk desk, String section, String item, String done) {

@@ -146,6 +146,9 @@ document.addEventListener('change', event => {
     queue = queue.then(async () => show(await ask('draw', answers(), true)));
   }
   if (at.matches('[data-sheets]')) take(at.files);
+  if (at.id === 'reading-what') {
+    byId('reading-value').placeholder = at.selectedOptions[0].dataset.example;
+  }
   if (at.matches('input[data-at]')) act({do: 'set', at: at.dataset.at, value: at.value});
 });
 
@@ -157,7 +160,8 @@ async function take(files) {
       sheets.set(file.name.slice(0, -4), await file.text());
     }
   }
-  if (byId('dropped')) byId('dropped').textContent = [...sheets.keys()].join(', ');
+  const names = [...sheets.keys()].join(', ');
+  document.querySelectorAll('.dropped').forEach(it => it.textContent = names);
 }
 const sheetFields = () =>
     Object.fromEntries([...sheets].map(([name, text]) => ['sheet:' + name, text]));
@@ -199,7 +203,7 @@ document.addEventListener('submit', event => {
   if (form.dataset.panel) {
     event.preventDefault();
     const name = form.dataset.panel;
-    const dropped = name === 'pumps' ? sheetFields() : {};
+    const dropped = form.querySelector('[data-sheets]') ? sheetFields() : {};
     ask('ask', {...Object.fromEntries(new FormData(form)), ...dropped, panel: name}, true)
         .then(html => study(name, html));
     return;
@@ -228,6 +232,10 @@ document.addEventListener('click', event => {
     const before = range.value;
     range.value = Number(range.value) + Number(button.dataset.step);
     if (range.value !== before) drag(range, true);
+  } else if (button.dataset.reading) {
+    byId('reading-what').value = button.dataset.reading;
+    byId('reading-value').placeholder = '';
+    byId('reading-value').focus();
   } else if (button.dataset.stop) {
     ask('stop', {panel: button.dataset.stop}, true);
   } else if (button.dataset.do) {

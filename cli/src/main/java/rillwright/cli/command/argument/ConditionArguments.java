@@ -5,9 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.condition.InCondition;
-import rillwright.cli.file.condition.ProjectConditions;
-import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.need.EachCondition;
 
 /** In which conditions a project is looked at. */
 public final class ConditionArguments {
@@ -40,15 +38,8 @@ public final class ConditionArguments {
    * @param fit refuses one that does not
    */
   public void requireFit(Project project, Consumer<Project> fit) {
-    if (!areAsked()) {
-      return;
-    }
-    for (InCondition one : ProjectConditions.of(project, named).projects()) {
-      try {
-        fit.accept(one.project());
-      } catch (InvalidInput wrong) {
-        throw one.condition().tell(wrong);
-      }
+    if (areAsked()) {
+      EachCondition.require(project, named, fit);
     }
   }
 

@@ -30,11 +30,6 @@ public final class NewProjectArguments extends Output {
     return Optional.empty();
   }
 
-  /** Whether a new project file is asked for. */
-  public boolean writesAProject() {
-    return to.isPresent();
-  }
-
   /** The new project file. */
   public Optional<Path> project() {
     return to;

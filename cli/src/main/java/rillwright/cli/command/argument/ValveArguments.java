@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.need.AdjustableValves;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Line;
@@ -32,11 +33,7 @@ public final class ValveArguments {
    */
   public List<ValvePlace> placesIn(Project project) {
     if (given.isEmpty()) {
-      List<ValvePlace> places = ValvePlace.listAdjustable(project.network());
-      if (places.isEmpty()) {
-        throw wrong(project, nothingToSet(project));
-      }
-      return places;
+      return AdjustableValves.in(project, ", or name their lines with --valves");
     }
     Set<ValvePlace> places = new LinkedHashSet<>();
     for (String line : lines(given, known(project))) {
@@ -69,25 +66,10 @@ public final class ValveArguments {
         () ->
             new InvalidInput(
                 project.places().ofLine(line.name()),
-                "line " + quoted + " has no valve to set; " + withValves(project)));
-  }
-
-  private static String nothingToSet(Project project) {
-    return "no valve is marked \"adjustable: yes\"; mark those to be set, or name their lines with"
-        + " --valves; "
-        + withValves(project);
-  }
-
-  private static String withValves(Project project) {
-    List<String> lines =
-        project.network().lines().stream()
-            .filter(line -> ValvePlace.findIn(line).isPresent())
-            .map(line -> PlainText.quoted(line.name().value()))
-            .toList();
-    return lines.isEmpty()
-        ? "no line has a valve yet, write for example \"- valve: {type: ball, open: 100 %,"
-            + " adjustable: yes}\""
-        : "lines with a valve: " + String.join(", ", lines);
+                "line "
+                    + quoted
+                    + " has no valve to set; "
+                    + AdjustableValves.withValves(project)));
   }
 
   private static InvalidInput wrong(Project project, String message) {

@@ -124,7 +124,7 @@ public final class WeakCommand implements Callable<Integer> {
   }
 
   private WeakAnswer answer(Project read, AsBuilt built, CausesRequest causes) {
-    WeakJob weakJob = new WeakJob(read, built);
+    WeakJob weakJob = new WeakJob(read, built, "give --include-slight");
     weakJob.requireFlow();
     Visit visit =
         readings

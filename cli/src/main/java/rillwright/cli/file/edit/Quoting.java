@@ -10,7 +10,7 @@ import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.tree.TreeReader;
 
 /** Quotes around a text where it would else be read as something else. */
-final class Quoting {
+public final class Quoting {
   private static final String SAMPLE = "sample.yaml";
 
   private Quoting() {}
@@ -78,7 +78,7 @@ final class Quoting {
   }
 
   /** The text in double quotes, for JSON and YAML. */
-  static String json(String text) {
+  public static String json(String text) {
     StringBuilder written = new StringBuilder("\"");
     for (int i = 0; i < text.length(); i++) {
       char character = text.charAt(i);

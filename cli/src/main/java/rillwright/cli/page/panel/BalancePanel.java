@@ -2,7 +2,7 @@ package rillwright.cli.page.panel;
 
 import java.util.List;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.need.AdjustableValves;
 import rillwright.cli.need.ChosenPumps;
 import rillwright.cli.need.WithTargets;
 import rillwright.cli.page.html.Html;
@@ -25,11 +25,6 @@ final class BalancePanel implements Panel {
   }
 
   @Override
-  public String title() {
-    return "Set the valves";
-  }
-
-  @Override
   public String what() {
     return "how far to close the valves of falls that share a pump";
   }
@@ -44,14 +39,9 @@ final class BalancePanel implements Panel {
   public String answer(Project project, Filled filled, Progress progress) {
     ChosenPumps.require(project);
     WithTargets.require(project, "there is nothing to balance");
-    if (ValvePlace.listAdjustable(project.network()).isEmpty()) {
-      throw new InvalidInput(
-          project.places().whole(),
-          "no valve is marked \"adjustable: yes\"; mark those to be set, in the fields of the"
-              + " valve");
-    }
+    List<ValvePlace> valves = AdjustableValves.in(project, ", in the fields of the valve");
     Aim aim = filled.text("aim").equals(TARGETS) ? Aim.TARGET : Aim.LARGEST_SHARE;
-    BalanceAnswer answer = new BalanceRequest(List.of(), aim).answer(project, progress);
+    BalanceAnswer answer = new BalanceRequest(valves, aim).answer(project, progress);
     Html html = new Html();
     html.made(HtmlPage.below(BalanceText.of(answer), name()));
     if (Valves.canBeWritten(answer.settings())) {

@@ -14,11 +14,6 @@ final class CheckPanel implements Panel {
   }
 
   @Override
-  public String title() {
-    return "Check";
-  }
-
-  @Override
   public String what() {
     return "what is described, and the values taken where the file is silent";
   }

@@ -18,11 +18,6 @@ final class DutyPanel implements Panel {
   }
 
   @Override
-  public String title() {
-    return "Duty";
-  }
-
-  @Override
   public String what() {
     return "the flow and head that the pump must make for the targets";
   }

@@ -1,9 +1,14 @@
 package rillwright.cli.page.panel;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.need.EachCondition;
 
 /**
  * What was filled into a panel's form.
@@ -11,6 +16,8 @@ import rillwright.cli.file.fault.Place;
  * @param fields by their names; copied
  */
 public record Filled(Map<String, String> fields) {
+  static final String CONDITIONS = "conditions";
+
   public Filled {
     fields = Map.copyOf(fields);
   }
@@ -41,6 +48,19 @@ public record Filled(Map<String, String> fields) {
           Place.whole(field), field + ": this must be a whole number of " + least + " to " + most);
     }
     return number;
+  }
+
+  /**
+   * The conditions in which it is asked, none named for all; empty if it is asked as written.
+   *
+   * @param fit refuses a project that does not fit in one of them
+   */
+  public Optional<List<String>> inConditions(Project project, Consumer<Project> fit) {
+    if (!isTicked(CONDITIONS)) {
+      return Optional.empty();
+    }
+    EachCondition.require(project, List.of(), fit);
+    return Optional.of(List.of());
   }
 
   /** Texts of all fields whose names begin so, by the rest of their names. */

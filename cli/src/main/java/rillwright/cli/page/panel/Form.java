@@ -40,6 +40,11 @@ final class Form {
     html.close();
   }
 
+  /** Whether it is asked in every condition of the site. */
+  void conditions() {
+    tick(Filled.CONDITIONS, "in every condition: autumn, cold, low pond");
+  }
+
   /** A button that makes changes, each as {@code --set} takes it. */
   static void apply(Html html, String words, List<String> changes) {
     html.leaf(

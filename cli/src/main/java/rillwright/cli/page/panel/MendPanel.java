@@ -1,6 +1,8 @@
 package rillwright.cli.page.panel;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import rillwright.cli.file.Project;
 import rillwright.cli.need.ChosenPumps;
 import rillwright.cli.page.html.Html;
@@ -15,8 +17,12 @@ import rillwright.cli.study.mend.change.Offered;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.progress.Progress;
 
-/** What would give every fall its target. */
-final class MendPanel implements Panel {
+/**
+ * What would give every fall its target.
+ *
+ * @param sheets that may be bought
+ */
+record MendPanel(SheetChoice sheets) implements Panel {
   private static final int SHOWN = 5;
 
   @Override
@@ -25,20 +31,37 @@ final class MendPanel implements Panel {
   }
 
   @Override
-  public String title() {
-    return "Mend it";
+  public String what() {
+    return "what would give every fall its target, and for how much";
   }
 
   @Override
-  public String what() {
-    return "what would give every fall its target, and for how much";
+  public void form(Project project, Html html) {
+    Form form = new Form(this, html);
+    List<String> from = new ArrayList<>(List.of("the project's own"));
+    from.addAll(sheets.folders());
+    form.choice("from", "pumps", from);
+    form.conditions();
+  }
+
+  private Offered offered(Project project, Filled filled) {
+    return sheets
+        .from(filled)
+        .flatMap(
+            from -> sheets.sheets(project, filled).map(it -> new Offered(it.sheets(), from + "/")))
+        .orElse(Offered.NOTHING);
   }
 
   @Override
   public String answer(Project project, Filled filled, Progress progress) {
     ChosenPumps.require(project);
     MendAnswer answer =
-        new MendRequest(Offered.NOTHING, List.of(), PumpsRequest.USUAL_YEARS)
+        new MendRequest(
+                offered(project, filled),
+                List.of(),
+                PumpsRequest.USUAL_YEARS,
+                OptionalDouble.empty(),
+                filled.inConditions(project, ChosenPumps::require))
             .answer(project, progress);
     Html html = new Html();
     html.made(HtmlPage.below(MendText.of(answer), name()));

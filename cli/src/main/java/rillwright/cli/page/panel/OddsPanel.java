@@ -1,16 +1,21 @@
 package rillwright.cli.page.panel;
 
+import java.util.List;
+import java.util.Optional;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.UncertainQuantities;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.need.ChosenPumps;
+import rillwright.cli.need.Unknowns;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.picture.OddsPicture;
+import rillwright.cli.report.text.odds.OddsConditionsText;
 import rillwright.cli.report.text.odds.OddsText;
+import rillwright.cli.study.condition.Cases;
+import rillwright.cli.study.condition.InConditions;
 import rillwright.cli.study.odds.OddsAnswer;
 import rillwright.cli.study.odds.OddsRequest;
+import rillwright.curves.chart.content.Chart;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.study.uncertainty.SamplingPlan;
 
@@ -18,17 +23,10 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
 final class OddsPanel implements Panel {
   private static final String SAMPLES = "samples";
   private static final int USUAL = 2000;
-  private static final int LEAST = 100;
-  private static final int MOST = 100_000;
 
   @Override
   public String name() {
     return "odds";
-  }
-
-  @Override
-  public String title() {
-    return "Odds";
   }
 
   @Override
@@ -38,25 +36,28 @@ final class OddsPanel implements Panel {
 
   @Override
   public void form(Project project, Html html) {
-    new Form(this, html).text(SAMPLES, SAMPLES, Integer.toString(USUAL));
+    Form form = new Form(this, html);
+    form.text(SAMPLES, SAMPLES, Integer.toString(USUAL));
+    form.conditions();
   }
 
   @Override
   public String answer(Project project, Filled filled, Progress progress) {
     ChosenPumps.require(project);
-    boolean exact = new UncertainQuantities(project).inTheNetwork().isEmpty();
-    if (exact || project.network().waysOut().isEmpty()) {
-      throw new InvalidInput(
-          project.places().whole(),
-          "every value is exact here, so there is no chance to compute; write what is not known"
-              + " exactly as a tolerance or a range, for example \"38 ft \u00b1 4 ft\" or \"0 % .."
-              + " 40 %\"");
-    }
-    int samples = filled.number(SAMPLES, LEAST, MOST, USUAL);
+    Unknowns.requireForOdds(project);
+    int samples =
+        filled.number(SAMPLES, OddsRequest.LEAST_SAMPLES, OddsRequest.MOST_SAMPLES, USUAL);
     int threads = Runtime.getRuntime().availableProcessors();
-    OddsAnswer answer =
-        new OddsRequest(new SamplingPlan(samples, 1, threads)).answer(project, progress);
-    Page page = OddsText.of(answer);
-    return HtmlPage.below(OddsPicture.of(answer).map(page::with).orElse(page), name());
+    OddsRequest request = new OddsRequest(new SamplingPlan(samples, 1, threads));
+    if (filled.inConditions(project, ChosenPumps::require).isPresent()) {
+      Cases<OddsAnswer> cases = new InConditions<>(request, List.of()).answer(project, progress);
+      return shown(OddsConditionsText.of(cases), OddsPicture.of(cases));
+    }
+    OddsAnswer answer = request.answer(project, progress);
+    return shown(OddsText.of(answer), OddsPicture.of(answer));
+  }
+
+  private String shown(Page page, Optional<? extends Chart> picture) {
+    return HtmlPage.below(picture.map(page::with).orElse(page), name());
   }
 }

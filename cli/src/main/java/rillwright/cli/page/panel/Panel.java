@@ -6,11 +6,13 @@ import rillwright.solver.progress.Progress;
 
 /** A study as a panel of the page: what it asks for, and its answer. */
 public interface Panel {
-  /** Its name in addresses: one small word. */
+  /** Its name in addresses: that of the command which asks the same. */
   String name();
 
   /** Its title. */
-  String title();
+  default String title() {
+    return PageWords.title(name());
+  }
 
   /** What it answers, in a sentence. */
   String what();

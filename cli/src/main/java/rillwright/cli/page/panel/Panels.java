@@ -34,20 +34,23 @@ public final class Panels {
    */
   public Panels(Path folder, Consumer<RuntimeException> defects) {
     this.defects = defects;
+    SheetChoice sheets = new SheetChoice(folder);
     this.panels =
         List.of(
             new FiguresPanel(),
             new DutyPanel(),
-            new PumpsPanel(folder),
-            new PipesPanel(),
+            new PumpsPanel(sheets),
+            new PipesPanel(sheets),
             new BalancePanel(),
-            new MendPanel(),
+            new MendPanel(sheets),
             new StreamPanel(),
             new OddsPanel(),
             new WeakPanel(),
+            new AsbuiltPanel(),
             new SheetPanel(),
             new CheckPanel(),
-            new PicturePanel());
+            new PicturePanel(),
+            new CataloguePanel());
   }
 
   /** Prints all of them, without their answers. */
@@ -118,7 +121,7 @@ public final class Panels {
   private String answer(Panel panel, Project project, Filled filled, Progress progress) {
     List<String> wrong = new ArrayList<>();
     try {
-      return panel.answer(project, filled, progress);
+      return PageWords.here(panel.answer(project, filled, progress));
     } catch (InvalidInput invalid) {
       invalid.faults().stream().map(Fault::message).forEach(wrong::add);
     } catch (NoBalance none) {
@@ -130,7 +133,7 @@ public final class Panels {
       wrong.add("a defect in the program; its terminal shows the details");
     }
     Html html = new Html();
-    wrong.forEach(message -> html.leaf("p", message, "class", "fault"));
+    wrong.forEach(message -> html.leaf("p", PageWords.here(message), "class", "fault"));
     return html.done();
   }
 }

@@ -19,12 +19,7 @@ final class PicturePanel implements Panel {
 
   @Override
   public String name() {
-    return "picture";
-  }
-
-  @Override
-  public String title() {
-    return "Drawing with figures";
+    return "section";
   }
 
   @Override

@@ -1,72 +1,164 @@
 package rillwright.cli.page.panel;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
-import rillwright.cli.file.Project;
-import rillwright.cli.file.Show;
+import static rillwright.cli.file.edit.Quoting.json;
+
+import java.util.List;
+import java.util.Optional;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.ReadingWords;
+import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
-import rillwright.solver.network.Fall;
-import rillwright.solver.network.Gauge;
-import rillwright.solver.network.Line;
-import rillwright.solver.network.Outlet;
-import rillwright.solver.network.Point;
-import rillwright.solver.network.Pump;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.PointName;
+import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.reading.Drawdown;
+import rillwright.solver.study.diagnosis.reading.LevelBelow;
+import rillwright.solver.study.diagnosis.reading.LineFlow;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.MeasurandList;
+import rillwright.solver.study.diagnosis.reading.Measurands;
 
-/** What can be read at a job, each as the file writes it up to its value. */
-final class ReadingKinds {
-  private final Map<String, String> kinds = new LinkedHashMap<>();
+/** What can be read at a job, each as the file writes it. */
+final class ReadingKinds implements Measurand.Teller<List<ReadingKinds.Kind>> {
+  private static final String SECONDS = "8.6 s";
 
-  private ReadingKinds() {}
+  private final Network network;
+  private final ShownUnits units;
 
-  /** What can be read, in words, by the beginning of what the file says: "value" comes next. */
-  static Map<String, String> of(Project project) {
-    ReadingKinds found = new ReadingKinds();
-    String bucket = project.show() == Show.US ? "5 gal" : "20 L";
-    for (Point point : project.network().points()) {
-      String name = point.name().value();
-      if (point instanceof Fall || point instanceof Outlet) {
-        found.put("at", name, ", bucket: " + bucket + ", time", "seconds to fill " + bucket);
-        found.put("at", name, ", flow", "flow");
-      }
-      if (point instanceof Fall) {
-        found.put("at", name, ", crest head", "depth over the crest, upstream of it");
-        found.put("at", name, ", brink", "depth at the brink");
-      }
-      if (point instanceof Chamber) {
-        found.put("at", name, ", level", "water level");
-      }
-    }
-    project.network().lines().forEach(found::line);
-    return found.kinds;
+  private ReadingKinds(Network network, ShownUnits units) {
+    this.network = network;
+    this.units = units;
   }
 
-  private void line(Line line) {
-    String name = line.name().value();
-    boolean pumped = line.parts().stream().anyMatch(Pump.class::isInstance);
-    line.parts().stream()
-        .filter(Gauge.class::isInstance)
-        .map(part -> ((Gauge) part).name())
-        .forEach(
-            gauge -> {
-              put("gauge", gauge, ", pressure", "pressure, running");
-              put("gauge", gauge, ", when: pump off, pressure", "pressure, pump off");
-              put(
-                  "gauge",
-                  gauge,
-                  ", when: valve shut, valve: " + quoted(name) + ", pressure",
-                  "pressure, valve of " + name + " shut for ten seconds");
-            });
-    if (pumped) {
-      put("pump", name, ", power", "power of the pump");
-    }
-    put("line", name, ", flow", "flow by a meter");
+  /**
+   * A way to write a reading.
+   *
+   * @param what is read
+   * @param words for it
+   * @param written in the file up to its value, which comes next
+   * @param example of a value
+   */
+  record Kind(Measurand what, String words, String written, String example) {}
+
+  /** All of them, in the order of the job. */
+  static List<Kind> of(AsBuilt job, ShownUnits units) {
+    return MeasurandList.of(job).stream()
+        .flatMap(what -> of(what, job.network(), units).stream())
+        .toList();
   }
 
-  private void put(String where, String name, String rest, String words) {
-    kinds.put(where + ": " + quoted(name) + rest, name + ": " + words);
+  /** The ways to write a reading, the usual one first; none for what has no gauge yet. */
+  static List<Kind> of(Measurand what, Network network, ShownUnits units) {
+    return what.tell(new ReadingKinds(network, units));
   }
 
-  private static String quoted(String text) {
-    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  private Kind kind(Measurand what, String more, String written, String example) {
+    String words = new ReadingWords(units).opening(what) + more;
+    String when =
+        what.when()
+            .shutIn()
+            .map(line -> ", when: valve shut, valve: " + json(line.value()))
+            .orElseGet(
+                () -> what.when().name().equals("running") ? "" : ", when: " + what.when().name());
+    int last = written.lastIndexOf(", ");
+    return new Kind(
+        what, words, written.substring(0, last) + when + written.substring(last), example);
+  }
+
+  private static String at(PointName point, String field) {
+    return "at: " + json(point.value()) + ", " + field;
+  }
+
+  private String depth() {
+    return units.equals(ShownUnits.METRIC) ? "20 mm" : "3/4 in";
+  }
+
+  private String flow() {
+    return units.equals(ShownUnits.METRIC) ? "9 m3/h" : "2400 gph";
+  }
+
+  @Override
+  public List<Kind> flow(Measurands.Flow flow) {
+    String bucket = units.equals(ShownUnits.METRIC) ? "20 L" : "5 gal";
+    return List.of(
+        kind(
+            flow,
+            ": seconds to fill " + bucket,
+            at(flow.point(), "bucket: " + bucket + ", time"),
+            SECONDS),
+        kind(flow, ": as read", at(flow.point(), "flow"), flow()));
+  }
+
+  @Override
+  public List<Kind> crestHead(Measurands.CrestHead head) {
+    Measurands.Brink lip = new Measurands.Brink(head.fall(), head.when());
+    return List.of(
+        kind(head, ", upstream of it", at(head.fall(), "crest head"), depth()),
+        kind(lip, "", at(lip.fall(), "brink"), depth()));
+  }
+
+  @Override
+  public List<Kind> brink(Measurands.Brink brink) {
+    return List.of(kind(brink, "", at(brink.fall(), "brink"), depth()));
+  }
+
+  @Override
+  public List<Kind> teePressure(Measurands.TeePressure pressure) {
+    return List.of(kind(pressure, "", at(pressure.tee(), "pressure"), pressure()));
+  }
+
+  private String pressure() {
+    return units.equals(ShownUnits.METRIC) ? "25 kPa" : "3.6 psi";
+  }
+
+  @Override
+  public List<Kind> gaugePressure(Measurands.GaugePressure pressure) {
+    String written = "gauge: " + json(pressure.gauge()) + ", pressure";
+    return List.of(kind(pressure, "", written, pressure()));
+  }
+
+  @Override
+  public List<Kind> level(Measurands.Level level) {
+    Kind itself = kind(level, "", at(level.point(), "level"), depth());
+    List<Basin> basins = network.points(Basin.class);
+    Optional<Chamber> chamber =
+        network.points(Chamber.class).stream()
+            .filter(it -> it.name().equals(level.point()))
+            .findFirst();
+    return chamber.isPresent() && basins.size() == 1
+        ? List.of(
+            itself,
+            kind(
+                new LevelBelow(level.point(), basins.get(0).name(), level.when()),
+                "",
+                at(level.point(), "below pond"),
+                depth()))
+        : List.of(itself);
+  }
+
+  @Override
+  public List<Kind> power(Measurands.Power power) {
+    return List.of(kind(power, "", "pump: " + json(power.line().value()) + ", power", "400 W"));
+  }
+
+  @Override
+  public List<Kind> lineFlow(LineFlow flow) {
+    return List.of(
+        kind(flow, ": by a meter", "line: " + json(flow.line().value()) + ", flow", flow()));
+  }
+
+  @Override
+  public List<Kind> drawdown(Drawdown drawdown) {
+    return List.of(
+        kind(
+            drawdown,
+            ": fall of the level in 5 s",
+            at(drawdown.chamber(), "in: 5 s, drops"),
+            units.equals(ShownUnits.METRIC) ? "40 mm" : "1.6 in"));
+  }
+
+  @Override
+  public List<Kind> levelBelow(LevelBelow level) {
+    return List.of(kind(level, "", at(level.chamber(), "below pond"), depth()));
   }
 }

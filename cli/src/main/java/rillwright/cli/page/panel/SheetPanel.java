@@ -12,11 +12,6 @@ final class SheetPanel implements Panel {
   }
 
   @Override
-  public String title() {
-    return "Job sheet";
-  }
-
-  @Override
   public String what() {
     return "to print or send: settings, trench, materials, what to measure";
   }

@@ -1,7 +1,9 @@
 package rillwright.cli.page.panel;
 
-import java.util.Map;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.visit.Visit;
@@ -11,27 +13,31 @@ import rillwright.cli.need.WeakJob;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.picture.CausesPicture;
+import rillwright.cli.report.text.weak.NextTable;
 import rillwright.cli.report.text.weak.WeakText;
 import rillwright.cli.study.weak.BuiltJob;
+import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.weak.RiskWords;
 import rillwright.cli.study.weak.CausesRequest;
 import rillwright.cli.study.weak.NothingExplains;
 import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.cli.study.weak.WeakRequest;
 import rillwright.solver.progress.Progress;
+import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.steady.NoBalance;
 import rillwright.solver.study.diagnosis.cause.Sign;
 import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
+import rillwright.solver.study.diagnosis.inference.NextReading;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 
 /** Why a fall is weak: readings as they are taken, likely causes, what to read next. */
 final class WeakPanel implements Panel {
+  private static final String SLIGHT = "slight";
+
   @Override
   public String name() {
     return "weak";
-  }
-
-  @Override
-  public String title() {
-    return "Weak fall";
   }
 
   @Override
@@ -58,18 +64,25 @@ final class WeakPanel implements Panel {
   }
 
   @Override
+  public void form(Project project, Html html) {
+    new Form(this, html).tick(SLIGHT, "slight faults too");
+  }
+
+  @Override
   public void besides(Project project, Html html) {
     html.leaf("p", counted(project), "class", "quiet");
     html.open("form", "class", "row", "data-do", "add-reading");
     html.open("label", "for", "reading-what").text("what was read").close();
     html.open("select", "id", "reading-what", "name", "what", "class", "wide");
-    for (Map.Entry<String, String> one : ReadingKinds.of(project).entrySet()) {
-      html.leaf("option", one.getValue(), "value", one.getKey());
-    }
+    List<ReadingKinds.Kind> kinds = kinds(project);
+    kinds.forEach(
+        it -> html.leaf("option", it.words(), "value", it.written(), "data-example", it.example()));
     html.close();
-    field(html, "value", "its value", "8.6 s");
-    field(html, "within", "within", "7 %");
+    String example = kinds.isEmpty() ? "" : kinds.get(0).example();
+    field(html, "value", "its value", example, "required");
+    field(html, "within", "within, if you know", "7 %", "");
     html.leaf("button", "Add reading").close();
+    cautions(kinds, project, html);
     html.open("form", "class", "row", "data-do", "add-sign");
     html.open("label", "for", "sign-what").text("what was seen").close();
     html.open("select", "id", "sign-what", "name", "value");
@@ -82,7 +95,33 @@ final class WeakPanel implements Panel {
     html.close();
   }
 
-  private static void field(Html html, String name, String label, String example) {
+  /** What can be read; nothing where nothing flows. */
+  private static List<ReadingKinds.Kind> kinds(Project project) {
+    if (!PumpPlace.listPlanned(project.network()).isEmpty()) {
+      return List.of();
+    }
+    try {
+      return ReadingKinds.of(AsBuilt.of(project.network()), Shown.of(project.show()));
+    } catch (NoBalance none) {
+      return List.of();
+    }
+  }
+
+  /** What to mind while these are read. */
+  private static void cautions(List<ReadingKinds.Kind> kinds, Project project, Html html) {
+    Set<Risk> risks = EnumSet.noneOf(Risk.class);
+    kinds.forEach(it -> risks.add(it.what().effort().risk()));
+    html.open("details").leaf("summary", "Mind while reading");
+    for (Risk risk : risks) {
+      String caution = RiskWords.of(risk, project.network().isPumped()).sentence();
+      if (!caution.isEmpty()) {
+        html.leaf("p", caution);
+      }
+    }
+    html.close();
+  }
+
+  private static void field(Html html, String name, String label, String example, String required) {
     html.open("label", "for", "reading-" + name).text(label).close();
     html.empty(
         "input",
@@ -92,7 +131,7 @@ final class WeakPanel implements Panel {
         name,
         "placeholder",
         example,
-        "required",
+        required,
         "",
         "autocomplete",
         "off");
@@ -117,17 +156,45 @@ final class WeakPanel implements Panel {
   public String answer(Project project, Filled filled, Progress progress) {
     ChosenPumps.require(project, "; an existing job has a pump, so name it");
     AsBuilt built = BuiltJob.of(project);
-    WeakJob job = new WeakJob(project, built);
+    WeakJob job = new WeakJob(project, built, "tick \"slight faults too\"");
     job.requireFlow();
     Visit visit = VisitReader.inProject(project);
-    job.requireCall(visit);
+    boolean slight = filled.isTicked(SLIGHT);
+    if (!slight) {
+      job.requireCall(visit);
+    }
     try {
       WeakAnswer answer =
-          new WeakRequest(Optional.of(visit), new CausesRequest(Optional.empty()), Sizes.CALLED_FOR)
+          new WeakRequest(
+                  Optional.of(visit),
+                  new CausesRequest(Optional.empty()),
+                  slight ? Sizes.ALL : Sizes.CALLED_FOR)
               .answer(project, progress);
-      return HtmlPage.below(WeakText.of(answer).with(CausesPicture.of(answer)), name());
+      Html html = new Html();
+      html.made(HtmlPage.below(WeakText.of(answer).with(CausesPicture.of(answer)), name()));
+      next(answer, project, html);
+      return html.done();
     } catch (NothingExplains nothing) {
       throw job.unexplained(Optional.empty());
     }
+  }
+
+  /** Each reading that would tell most, to be entered at a touch. */
+  private static void next(WeakAnswer answer, Project project, Html html) {
+    html.open("p", "class", "row");
+    for (NextReading next : NextTable.shown(answer)) {
+      ReadingKinds.of(next.what(), project.network(), Shown.of(answer)).stream()
+          .findFirst()
+          .ifPresent(
+              kind ->
+                  html.leaf(
+                      "button",
+                      "Enter: " + kind.words(),
+                      "type",
+                      "button",
+                      "data-reading",
+                      kind.written()));
+    }
+    html.close();
   }
 }

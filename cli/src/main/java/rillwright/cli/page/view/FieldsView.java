@@ -35,7 +35,9 @@ final class FieldsView {
     view.newPoint();
     view.newLine();
     html.leaf("h2", "The rest of the file");
-    Items.sections(tree).forEach(view::item);
+    List<Item> sections = Items.sections(tree);
+    sections.forEach(view::item);
+    view.newSection(sections);
     html.close();
   }
 
@@ -126,17 +128,42 @@ final class FieldsView {
   /** Fields that it could have besides. */
   private void missing(Item item) {
     Set<String> there = item.values().stream().map(Value::field).collect(Collectors.toSet());
+    boolean isSection = item.kind() == Kind.SECTION;
     List<FieldRow> rows =
         book.of(item.definition()).stream()
+            .filter(row -> !isSection || row.name().startsWith(item.name() + "."))
             .filter(row -> !there.contains(row.name()) && !row.name().equals("parts"))
             .filter(row -> !row.takes().equals("fields") && !row.takes().equals("list"))
             .filter(row -> there.stream().noneMatch(it -> it.startsWith(row.name() + ".")))
             .toList();
+    more(rows, Places.id(item.address()), isSection ? "" : item.address(), item.name());
+  }
+
+  /** Sections that the file does not have yet. */
+  private void newSection(List<Item> sections) {
+    Set<String> there = sections.stream().map(Item::name).collect(Collectors.toSet());
+    List<FieldRow> rows =
+        book.of("").stream()
+            .filter(row -> !row.takes().equals("fields") && !row.takes().equals("list"))
+            .filter(row -> !there.contains(row.name().replaceFirst("\\..*", "")))
+            .toList();
+    html.open("details", "class", "item new", "id", "new-section");
+    html.leaf("summary", "Add to the rest");
+    more(rows, "new-section", "", "the file");
+    html.close();
+  }
+
+  /**
+   * Asks for one of some fields and its value.
+   *
+   * @param at address below which they lie; empty for the file itself
+   */
+  private void more(List<FieldRow> rows, String of, String at, String name) {
     if (rows.isEmpty()) {
       return;
     }
-    String id = Places.id(item.address()) + "-more";
-    html.open("form", "class", "row more", "data-do", "set-field", "data-at", item.address());
+    String id = of + "-more";
+    html.open("form", "class", "row more", "data-do", "set-field", "data-at", at);
     html.open("label", "for", id).text("one more field").close();
     html.open("select", "id", id, "name", "field");
     rows.forEach(row -> html.leaf("option", row.name().replace('.', ' '), "value", row.name()));
@@ -146,7 +173,7 @@ final class FieldsView {
         "name",
         "value",
         "aria-label",
-        "its value, for " + item.name(),
+        "its value, for " + name,
         "autocomplete",
         "off",
         "required",

@@ -26,7 +26,7 @@ public final class Shell {
    */
   public static String of(String title, String pieces) {
     Html html = new Html();
-    html.made(BEFORE).leaf("title", title + ", rillwright page");
+    html.made(BEFORE).leaf("title", title + ", rillwright");
     html.empty("link", "rel", "stylesheet", "href", "page.css");
     html.leaf("script", "", "src", "page.js", "defer", "");
     html.made("</head>\n");

@@ -40,8 +40,8 @@ public final class SharingWords {
                 + " is lost in the valves; "
             : "There is more head than the targets need: the excess is throttled; ")
         + (settings.favoured().isEmpty()
-            ? "without --target all would get more."
-            : "without --target the fall with the least would get more.");
+            ? "set for the largest share, all would get more."
+            : "set for the largest share, the fall with the least would get more.");
   }
 
   private static String governed(BalanceAnswer answer) {

@@ -31,8 +31,8 @@ final class SectionNotes {
     uses.put("signs", "\"rillwright weak\"");
     uses.put(
         "conditions",
-        "\"--conditions\" of \"rillwright solve\", \"mend\", \"pumps\", \"pipes\", \"stream\" and"
-            + " \"odds\"");
+        "\"rillwright solve\", \"mend\", \"pumps\", \"pipes\", \"stream\" and \"odds\", where"
+            + " conditions are asked for");
     return uses;
   }
 }

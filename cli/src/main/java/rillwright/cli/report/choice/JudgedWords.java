@@ -75,6 +75,7 @@ public final class JudgedWords {
   public String change() {
     return trial
         .map(words::change)
-        .orElse("Nothing can flow then: run \"rillwright solve --condition\" for the reason.");
+        .orElse(
+            "Nothing can flow then: run \"rillwright solve\" in that condition for the reason.");
   }
 }

@@ -36,6 +36,20 @@ public record Page(List<Block> blocks, Paper paper, Optional<String> called) {
     return new Page(more, paper, called);
   }
 
+  /** This page as the live page shows it. */
+  public Page live() {
+    List<Block> live = new ArrayList<>();
+    for (Block block : blocks) {
+      List<Line> lines =
+          block.lines().stream()
+              .filter(line -> !line.live().isEmpty())
+              .map(line -> new Line(line.mark(), line.live()))
+              .toList();
+      live.add(new Block(block.head(), lines));
+    }
+    return new Page(live, paper, called);
+  }
+
   /** This page on other paper, under another name. */
   public Page as(Paper other, String name) {
     return new Page(blocks, other, Optional.of(name));

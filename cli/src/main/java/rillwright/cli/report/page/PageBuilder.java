@@ -55,11 +55,24 @@ public final class PageBuilder {
     marked("", paragraph);
   }
 
+  /**
+   * A paragraph that names commands or options.
+   *
+   * @param live what the live page says instead; empty to say nothing there
+   */
+  public void paragraph(String paragraph, String live) {
+    add(new Line("", paragraph, live));
+  }
+
   /** A paragraph with a mark before its first line. */
   public void marked(String mark, String paragraph) {
+    add(new Line(mark, paragraph));
+  }
+
+  private void add(Line line) {
     Block last = blocks.remove(blocks.size() - 1);
     List<Line> lines = new ArrayList<>(last.lines());
-    lines.add(new Line(mark, paragraph));
+    lines.add(line);
     blocks.add(new Block(last.head(), lines));
   }
 

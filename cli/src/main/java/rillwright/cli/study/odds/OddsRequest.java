@@ -25,6 +25,12 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
  * @param plan how to sample it
  */
 public record OddsRequest(SamplingPlan plan) implements Request<OddsAnswer> {
+  /** The fewest samples that say anything. */
+  public static final int LEAST_SAMPLES = 100;
+
+  /** The most that are drawn. */
+  public static final int MOST_SAMPLES = 1_000_000;
+
   private static final int USUAL_SAMPLES = 10_000;
   private static final long USUAL_SEED = 1;
 

@@ -45,14 +45,14 @@ public final class HtmlPage {
   }
 
   /**
-   * What stands below the title, without what makes a file of it: for a page that has its own.
+   * What stands below the title, without what makes a file of it: for the live page.
    *
    * @param page to be written
    * @param within the name of the piece of a page in which it stands: names of elements end with it
    */
   public static String below(Page page, String within) {
     HtmlPage printed = new HtmlPage("-" + within);
-    List<Block> blocks = page.blocks();
+    List<Block> blocks = page.live().blocks();
     printed.lines(blocks.get(0).lines());
     blocks.stream().skip(1).forEach(printed::block);
     return printed.html.toString();

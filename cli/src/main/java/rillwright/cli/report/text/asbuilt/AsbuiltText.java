@@ -223,7 +223,7 @@ public final class AsbuiltText {
           "! ",
           "The readings are further from all that is possible than one job in a thousand would be."
               + " Read again what is marked \"!\", look whether a range is too narrow, or run"
-              + " \"weak\": something may be wrong.");
+              + " \"rillwright weak\": something may be wrong.");
     }
     if (answer.readings().stream().anyMatch(one -> one.expected().isEmpty())) {
       page.marked(
@@ -233,7 +233,8 @@ public final class AsbuiltText {
     }
     page.marked(
         "",
-        "What is learnt of one quantity depends on the others. A new project file (--to) has each"
-            + " by itself, so \"odds\" of it shows wider flows than these; keep the readings.");
+        "What is learnt of one quantity depends on the others. A new project file has each by"
+            + " itself, so \"rillwright odds\" of it shows wider flows than these; keep the"
+            + " readings.");
   }
 }

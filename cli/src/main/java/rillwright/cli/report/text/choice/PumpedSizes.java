@@ -233,7 +233,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   @Override
   String change(RatedPipe nearest) {
     return judged(nearest).change()
-        + (answer.pumpsFree() ? "" : " --from FOLDER tries other pumps with each size.");
+        + (answer.pumpsFree() ? "" : " A folder of data sheets lets each size have its own pump.");
   }
 
   @Override
@@ -261,11 +261,12 @@ final class PumpedSizes extends SizesText<RatedPipe> {
             == 1;
     boolean several = answer.choice().ranked().stream().filter(RatedPipe::meetsTargets).count() > 1;
     if (oneSetup && several && !answer.pumpsFree()) {
-      page.paragraph(
+      String same =
           "All sizes run the same pump, so a larger pipe adds flow, saves nothing. Their watts"
               + " differ only because some run further above the target, which a valve corrects"
               + " with any size. To see what a larger pipe saves, let each size have its own pump:"
-              + " --from FOLDER.");
+              + " ";
+      page.paragraph(same + "--from FOLDER.", same + "ask again with data sheets.");
     }
   }
 

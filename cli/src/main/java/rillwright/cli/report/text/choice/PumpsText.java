@@ -89,7 +89,8 @@ public final class PumpsText {
 
   private void more(List<RatedTrial> all) {
     if (all.size() > MOST_ROWS) {
-      page.paragraph("and " + (all.size() - MOST_ROWS) + " more; --format json lists all of them.");
+      String more = "and " + (all.size() - MOST_ROWS) + " more";
+      page.paragraph(more + "; --format json lists all of them.", more + ".");
     }
   }
 

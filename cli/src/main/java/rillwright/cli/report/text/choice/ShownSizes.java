@@ -26,7 +26,8 @@ record ShownSizes<P extends SizedPipe>(List<P> rows, int more) {
 
   void tellMore(PageBuilder page) {
     if (more > 0) {
-      page.paragraph("and " + more + " more; --format json lists all of them.");
+      String others = "and " + more + " more";
+      page.paragraph(others + "; --format json lists all of them.", others + ".");
     }
   }
 }

@@ -237,13 +237,17 @@ public final class DutyText {
         .findFirst()
         .map(placed -> placed.part().kind())
         .ifPresent(
-            kind ->
-                page.paragraph(
-                    "Nets clog and pipes foul: before deciding, run the file with a dirty "
-                        + kind
-                        + ", --set \"lines.LINE."
-                        + kind
-                        + ".clogged=40 %\"."));
+            kind -> {
+              String before = "Nets clog and pipes foul: before deciding, ";
+              page.paragraph(
+                  before
+                      + "run the file with a dirty "
+                      + kind
+                      + ", --set \"lines.LINE."
+                      + kind
+                      + ".clogged=40 %\".",
+                  before + "look at it with a " + kind + " clogged by 40 %.");
+            });
   }
 
   private void choice() {

@@ -116,7 +116,8 @@ public final class MendText {
 
   private void more(List<Remedy> all, int most) {
     if (all.size() > most) {
-      page.paragraph("and " + (all.size() - most) + " more; \"--format json\" lists them all.");
+      String more = "and " + (all.size() - most) + " more";
+      page.paragraph(more + "; \"--format json\" lists them all.", more + ".");
     }
   }
 
@@ -179,12 +180,12 @@ public final class MendText {
       page.marked("! ", NOTHING_MENDS);
       return;
     }
-    page.paragraph("Any command shows the whole answer with one of these changes:");
+    page.paragraph("Any command shows the whole answer with one of these changes:", "");
     int number = 0;
     for (Remedy remedy : shown(mending, MOST_SET)) {
       number++;
       List<String> set = remedy.candidate().set().stream().map(MendText::option).toList();
-      page.paragraph(number + ": " + String.join(" ", set));
+      page.paragraph(number + ": " + String.join(" ", set), "");
     }
   }
 

@@ -186,8 +186,7 @@ public final class StreamConditionsText {
           name
               + " does not keep its pump supplied in "
               + String.join(", ", without)
-              + ". For details of one condition run \"rillwright stream\" with its changes given by"
-              + " --set.");
+              + ". For details of one condition run \"rillwright stream\" with its changes.");
     } else if (least.isPresent() && Double.isFinite(room)) {
       page.paragraph(
           name

@@ -20,7 +20,7 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
  * causes in columns would all read alike, one that would not stands beside them; a reading that no
  * cause named would show otherwise is left out.
  */
-final class NextTable {
+public final class NextTable {
   private static final int MOST_READINGS = 6;
   private static final double WORTH_READING_BITS = 0.05;
 
@@ -40,6 +40,11 @@ final class NextTable {
                 next -> !causes.areAlike(next, words) || causes.otherwise(next, words).isPresent())
             .limit(MOST_READINGS)
             .toList();
+  }
+
+  /** The readings that are proposed, the best first. */
+  public static List<NextReading> shown(WeakAnswer answer) {
+    return new NextTable(answer).rows;
   }
 
   static NextTable of(WeakAnswer answer) {

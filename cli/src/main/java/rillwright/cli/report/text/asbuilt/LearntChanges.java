@@ -1,33 +1,30 @@
-package rillwright.cli.study.asbuilt;
+package rillwright.cli.report.text.asbuilt;
 
 import java.util.ArrayList;
 import java.util.List;
-import rillwright.cli.file.edit.EditedText;
 import rillwright.cli.file.field.Uncertain;
 import rillwright.cli.file.quantity.Quantity.Even;
+import rillwright.cli.study.asbuilt.AsbuiltAnswer;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Quantity;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.SizeChance;
 import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
 
-/** The text of a project with what was learnt in place of what was not known. */
-public final class LearntText {
+/** What was learnt as changes of the file, in place of what was not known. */
+public final class LearntChanges {
   /** A size that is less likely than this is dropped. */
   private static final double UNLIKELY = 0.025;
 
-  private LearntText() {}
+  private LearntChanges() {}
 
   /**
-   * The text with each learnt quantity in the unit in which it is written: normal about its median,
-   * or where that would leave the range that the file gives, a narrower range.
+   * Each learnt quantity in the unit in which it is written: normal about its median, or where that
+   * would leave the range that the file gives, a narrower range.
    */
-  public static EditedText of(EditedText text, AsbuiltAnswer answer) {
-    EditedText learnt = text;
-    for (Quantity quantity : answer.quantities()) {
-      if (quantity.isLearnt()) {
-        learnt = learnt.set(quantity.named().address() + "=" + written(quantity));
-      }
-    }
-    return learnt;
+  public static List<String> of(AsbuiltAnswer answer) {
+    return answer.quantities().stream()
+        .filter(Quantity::isLearnt)
+        .map(quantity -> quantity.named().address() + "=" + written(quantity))
+        .toList();
   }
 
   private static String written(Quantity quantity) {
