@@ -44,7 +44,7 @@ class PanelWordsTest {
         for (Map<String, String> more :
             List.of(Map.of("samples", "100"), Map.of("samples", "100", "conditions", "yes"))) {
           if (more.size() == 1
-              || inConditions(example) && whole.contains("panel-" + panel + "-conditions")) {
+              || (inConditions(example) && whole.contains("panel-" + panel + "-conditions"))) {
             Map<String, String> fields = new LinkedHashMap<>(more);
             fields.put("panel", panel);
             fields.put("line", line(whole));
