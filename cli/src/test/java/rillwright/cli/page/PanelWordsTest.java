@@ -72,8 +72,7 @@ class PanelWordsTest {
    */
   private static boolean inConditions(Path example) {
     return Boolean.getBoolean("rillwright.panels")
-        || List.of("pond.yaml", "troughs.yaml")
-            .contains(example.getFileName().toString());
+        || List.of("pond.yaml", "troughs.yaml").contains(example.getFileName().toString());
   }
 
   private static Asked asked(Asked.Method method, String path, Map<String, String> fields) {
