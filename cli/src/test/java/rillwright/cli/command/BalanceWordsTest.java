@@ -39,8 +39,8 @@ class BalanceWordsTest {
         "--valves low | " + OWN_WAY,
         "--valves high | and none of these valves can throttle the others for it.",
         "--target | The pump gives more than the targets: the excess is throttled, and some of its"
-            + " power is lost in the valves; without --target all would get more.",
-        "--valves low --target | without --target the fall with the least would get more."
+            + " power is lost in the valves; set for the largest share, all would get more.",
+        "--valves low --target | set for the largest share, the fall with the least would get more."
       })
   void whatDecidesTheShareIsTrueForTheValvesNamed(String options, String words) {
     List<String> arguments = new ArrayList<>(List.of("balance", PROJECT));
@@ -48,7 +48,7 @@ class BalanceWordsTest {
     String text = text(arguments);
 
     Run.assertReported(text, words);
-    assertEquals(options.contains("--target"), text.contains("without --target"), text);
+    assertEquals(options.contains("--target"), text.contains("set for the largest share"), text);
   }
 
   @Test

@@ -157,14 +157,26 @@ class EditedByPageTest {
       assertTrue(answer.contains("Take D-77"), answer);
       assertFalse(Files.exists(folder.resolve("pumps/D-77.csv")));
       String taken =
-          post(page, "do=take-sheet&at=lines.supply&value=D-77&sheet%3AD-77=" + sheet).body();
+          post(
+                  page,
+                  "do=take-sheet&at=lines.supply.pump.model%3DD-77&value=D-77&sheet%3AD-77="
+                      + sheet)
+              .body();
       assertFalse(taken.contains("class=\"fault\""), taken);
       assertTrue(Files.exists(folder.resolve("pumps/D-77.csv")));
       String refused =
-          post(page, "do=take-sheet&at=lines.supply&value=P-180&sheet%3AP-180=" + sheet).body();
+          post(
+                  page,
+                  "do=take-sheet&at=lines.supply.pump.model%3DD-77&value=P-180&sheet%3AP-180="
+                      + sheet)
+              .body();
       assertTrue(refused.contains("another data sheet is there already"), refused);
       String outside =
-          post(page, "do=take-sheet&at=lines.supply&value=..%2FX&sheet%3A..%2FX=" + sheet).body();
+          post(
+                  page,
+                  "do=take-sheet&at=lines.supply.pump.model%3DD-77&value=..%2FX&sheet%3A..%2FX="
+                      + sheet)
+              .body();
       assertTrue(outside.contains("letters, digits"), outside);
     }
   }

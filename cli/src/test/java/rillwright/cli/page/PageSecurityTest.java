@@ -146,7 +146,7 @@ class PageSecurityTest {
     }
     String trial = "at=lines.supply.pipe.size&value=3+in";
     assertEquals(200, send(Knock.post(address, "try", trial)).status());
-    assertEquals(200, send(Knock.post(address, "ask", "panel=figures")).status());
+    assertEquals(200, send(Knock.post(address, "ask", "panel=solve")).status());
     assertEquals(before, files());
   }
 

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rillwright.cli.page.desk.Desk;
-import rillwright.cli.page.panel.PageWords;
+import rillwright.cli.page.panel.form.PageWords;
 import rillwright.cli.page.web.Asked;
 
 /** What the studies' panels say: nothing there sends one to a terminal. */

@@ -5,6 +5,9 @@ import rillwright.cli.catalogue.page.Selection;
 import rillwright.cli.catalogue.page.TablePage;
 import rillwright.cli.file.Project;
 import rillwright.cli.page.html.Html;
+import rillwright.cli.page.panel.form.Filled;
+import rillwright.cli.page.panel.form.Form;
+import rillwright.cli.page.panel.form.Panel;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.solver.progress.Progress;
 

@@ -1,6 +1,8 @@
 package rillwright.cli.page.panel;
 
 import rillwright.cli.file.Project;
+import rillwright.cli.page.panel.form.Filled;
+import rillwright.cli.page.panel.form.Panel;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.text.check.CheckText;
 import rillwright.cli.study.check.CheckRequest;

@@ -4,6 +4,8 @@ import rillwright.cli.file.Project;
 import rillwright.cli.need.OtherPumps;
 import rillwright.cli.need.WithTargets;
 import rillwright.cli.page.html.Html;
+import rillwright.cli.page.panel.form.Filled;
+import rillwright.cli.page.panel.form.Panel;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.text.duty.DutyText;
 import rillwright.cli.study.duty.DutyRequest;

@@ -5,6 +5,9 @@ import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.page.html.Html;
+import rillwright.cli.page.panel.form.Filled;
+import rillwright.cli.page.panel.form.Form;
+import rillwright.cli.page.panel.form.Panel;
 import rillwright.solver.pumping.PumpPlace;
 
 /** The line whose pump a panel is about. */

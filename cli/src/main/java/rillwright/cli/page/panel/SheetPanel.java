@@ -2,6 +2,8 @@ package rillwright.cli.page.panel;
 
 import rillwright.cli.file.Project;
 import rillwright.cli.page.html.Html;
+import rillwright.cli.page.panel.form.Filled;
+import rillwright.cli.page.panel.form.Panel;
 import rillwright.solver.progress.Progress;
 
 /** The job sheet, to open and print, and the lists that belong to it. */

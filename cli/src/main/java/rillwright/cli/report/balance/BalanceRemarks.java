@@ -149,8 +149,8 @@ public final class BalanceRemarks {
             line ->
                 "The valve in "
                     + PlainText.quoted(line.name().value())
-                    + " would, and leave more for the others: mark all that may be set"
-                    + " \"adjustable: yes\".")
+                    + " would, and leave more for the others: name that line too, or mark all that"
+                    + " may be set \"adjustable: yes\".")
         .orElse("An adjustable valve on its own way would, and leave more for the others.");
   }
 

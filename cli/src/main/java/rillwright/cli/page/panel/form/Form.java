@@ -1,14 +1,15 @@
-package rillwright.cli.page.panel;
+package rillwright.cli.page.panel.form;
 
 import java.util.List;
 import rillwright.cli.page.html.Html;
 
 /** Fields of panels' forms, each with its label. */
-final class Form {
+public final class Form {
   private final String panel;
   private final Html html;
 
-  Form(Panel panel, Html html) {
+  /** Of a panel. */
+  public Form(Panel panel, Html html) {
     this.panel = panel.name();
     this.html = html;
   }
@@ -21,19 +22,22 @@ final class Form {
     html.open("label", "for", id(name)).text(label).close();
   }
 
-  void choice(String name, String label, List<String> choices) {
+  /** One of several words. */
+  public void choice(String name, String label, List<String> choices) {
     label(name, label);
     html.open("select", "id", id(name), "name", name);
     choices.forEach(choice -> html.leaf("option", choice));
     html.close();
   }
 
-  void text(String name, String label, String usual) {
+  /** A text. */
+  public void text(String name, String label, String usual) {
     label(name, label);
     html.empty("input", "id", id(name), "name", name, "value", usual, "autocomplete", "off");
   }
 
-  void tick(String name, String label) {
+  /** Yes or no. */
+  public void tick(String name, String label) {
     html.open("span", "class", "tick");
     html.empty("input", "type", "checkbox", "id", id(name), "name", name, "value", "yes");
     label(name, label);
@@ -41,12 +45,12 @@ final class Form {
   }
 
   /** Whether it is asked in every condition of the site. */
-  void conditions() {
+  public void conditions() {
     tick(Filled.CONDITIONS, "in every condition: autumn, cold, low pond");
   }
 
   /** A button that makes changes, each as {@code --set} takes it. */
-  static void apply(Html html, String words, List<String> changes) {
+  public static void apply(Html html, String words, List<String> changes) {
     html.leaf(
         "button",
         words,

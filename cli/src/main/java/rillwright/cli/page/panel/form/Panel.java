@@ -1,4 +1,4 @@
-package rillwright.cli.page.panel;
+package rillwright.cli.page.panel.form;
 
 import rillwright.cli.file.Project;
 import rillwright.cli.page.html.Html;

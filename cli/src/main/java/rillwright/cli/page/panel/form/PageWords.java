@@ -1,4 +1,4 @@
-package rillwright.cli.page.panel;
+package rillwright.cli.page.panel.form;
 
 import java.util.Map;
 import java.util.regex.MatchResult;
