@@ -1,18 +1,21 @@
 package rillwright.solver.trial;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Severity;
 import rillwright.solver.law.pump.BestEfficiency;
 import rillwright.solver.law.pump.PumpSet;
+import rillwright.solver.network.Pump;
+import rillwright.solver.steady.SteadyState;
 
 /**
  * A pump that runs far from the flow of its best efficiency: below or above the share of it that
  * counts as a good place. Below the least flow of a pump that is the finding. Common practice, no
  * source.
  */
-final class FarFromBest {
+public final class FarFromBest {
   private static final double LEAST_SHARE = 0.7;
   private static final double GREATEST_SHARE = 1.2;
 
@@ -20,6 +23,16 @@ final class FarFromBest {
   private static final double PERCENT = 100;
 
   private FarFromBest() {}
+
+  /** The findings for all pumps as they run in a state. */
+  public static List<Finding> in(SteadyState state) {
+    return state.network().placed(Pump.class).stream()
+        .flatMap(
+            pump ->
+                find(pump.line().name().value(), pump.part().set(), state.part(pump).flowM3PerS())
+                    .stream())
+        .toList();
+  }
 
   /**
    * The finding for a flow of pumps, m³/s; empty if all is well, nothing flows, or the sheet gives

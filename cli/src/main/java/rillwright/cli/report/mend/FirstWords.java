@@ -10,6 +10,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.bound.Bound;
 import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.network.Point;
@@ -45,7 +46,22 @@ public final class FirstWords {
             ? unpriced(remedy.candidate(), answer, units)
             : price.getAsDouble() == 0
                 ? "It costs nothing."
-                : "It costs " + money(price.getAsDouble(), answer, units) + ".");
+                : "It costs " + money(price.getAsDouble(), answer, units) + ".")
+        + orAnother(remedy.candidate(), answer, units);
+  }
+
+  /** Where it takes a pump: what any other must make. */
+  private static String orAnother(Candidate candidate, MendAnswer answer, ShownUnits units) {
+    return candidate.steps().stream().noneMatch(step -> step.action().work() == Work.PUMP)
+        ? ""
+        : duty(answer, units).map(duty -> " Another pump must make " + duty + ".").orElse("");
+  }
+
+  private static Optional<String> duty(MendAnswer answer, ShownUnits units) {
+    return answer
+        .duty()
+        .flatMap(duty -> duty.duty().throttled())
+        .map(duty -> units.flow(duty.flowM3PerS()) + " at " + units.head(duty.headM()));
   }
 
   private static String unpriced(Candidate candidate, MendAnswer answer, ShownUnits units) {
@@ -79,15 +95,11 @@ public final class FirstWords {
   }
 
   private static Optional<String> pump(MendAnswer answer, ShownUnits units) {
-    return answer
-        .duty()
-        .flatMap(duty -> duty.duty().throttled())
+    return duty(answer, units)
         .map(
             duty ->
                 "A pump that makes "
-                    + units.flow(duty.flowM3PerS())
-                    + " at "
-                    + units.head(duty.headM())
+                    + duty
                     + " would meet the targets; \"rillwright mend\" tries other changes, and the"
                     + " pumps of a folder.");
   }

@@ -85,7 +85,7 @@ public final class RemedyWords {
       case WIDER_MOUTH -> "take a skimmer mouth of " + units.width(step.figure()) + " in " + at;
       case LOWER_SILL -> "set the skimmer's sill of " + at + " to " + units.width(step.figure());
       case ONE_MORE_SKIMMER -> "put one more skimmer like that of " + at + " beside it";
-      case LOWER_CREST -> "lower the crest of " + at + " to " + units.width(step.figure());
+      case OTHER_CREST -> "set the crest of " + at + " to " + units.width(step.figure());
       case OTHER_WIDTH -> "make the crest of " + at + " " + units.width(step.figure()) + " wide";
       case FULLER -> "keep " + at + " filled to " + units.width(step.figure());
       case HIGHER_OVERFLOW -> "raise the overflow of " + at + " to " + units.width(step.figure());
@@ -126,7 +126,7 @@ public final class RemedyWords {
     return switch (step.action()) {
       case WIDER_MOUTH -> of(skimmer.map(Skimmer::widthM));
       case LOWER_SILL -> of(skimmer.map(Skimmer::sillM));
-      case LOWER_CREST -> of(fall.map(Fall::crestM));
+      case OTHER_CREST -> of(fall.map(Fall::crestM));
       case OTHER_WIDTH -> fall.map(Fall::widthM).orElse(OptionalDouble.empty());
       case FULLER -> of(basin.map(Basin::levelM));
       case HIGHER_OVERFLOW -> basin.map(Basin::overflowM).orElse(OptionalDouble.empty());

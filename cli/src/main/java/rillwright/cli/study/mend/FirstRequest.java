@@ -11,8 +11,12 @@ import rillwright.cli.study.mend.bound.Bound;
 import rillwright.cli.study.mend.bound.Bounds;
 import rillwright.cli.study.mend.change.Bought;
 import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.mend.change.Source;
+import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.kind.Cleaning;
 import rillwright.cli.study.mend.kind.LargerPipes;
+import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.cli.study.mend.kind.Valves;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.cli.study.mend.trial.Remedy;
@@ -22,9 +26,9 @@ import rillwright.solver.network.Valve;
 import rillwright.solver.progress.Progress;
 
 /**
- * What should be done first? Only what is soon tried: valves and cleaning, then the next sizes of
- * pipe where friction is what is in the way, up to the first change that mends; else what a pump
- * would have to make. In a large project nothing is tried.
+ * What should be done first? Only what is soon tried: valves and cleaning up to the first that
+ * mends; then the best of the file's own pumps and, where friction is what is in the way, of the
+ * next sizes of pipe; else what a pump would have to make. In a large project nothing is tried.
  *
  * @param solved the project as it stands
  */
@@ -46,8 +50,16 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
     if (isSoonTried && !site.needs().isEmpty()) {
       first =
           trials.mendingAll(Valves.marked(site)).or(() -> trials.mendingAll(Cleaning.all(site)));
-      if (bounds.stream().anyMatch(Bound::enough)) {
-        first = first.or(() -> trials.mendingAll(pipes(site)));
+      if (first.isEmpty()) {
+        List<Candidate> bought = of(site, new Pumps(Offered.NOTHING));
+        if (bounds.stream().anyMatch(Bound::enough)) {
+          bought.addAll(of(site, new LargerPipes(List.of())));
+        }
+        first =
+            bought.stream()
+                .flatMap(candidate -> trials.of(candidate).stream())
+                .filter(remedy -> remedy.mendsAllOf(site.needs()))
+                .min(MendRequest.bestFirst(site, MendRequest.USUAL_YEARS));
       }
     }
     return new MendAnswer(
@@ -59,10 +71,16 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
         Optional.empty(),
         bounds,
         List.of(),
-        first.isPresent() || !isSoonTried ? Optional.empty() : MendRequest.duty(site),
+        isSoonTried && first.filter(it -> !buysAPump(it)).isEmpty()
+            ? MendRequest.duty(site)
+            : Optional.empty(),
         MendRequest.USUAL_YEARS,
         Bought.currency(project),
         Effort.since(start, trials.count()));
+  }
+
+  private static boolean buysAPump(Remedy remedy) {
+    return remedy.candidate().steps().stream().anyMatch(step -> step.action().work() == Work.PUMP);
   }
 
   private static int work(Site site) {
@@ -70,9 +88,9 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
     return lines * (site.targets().falls().size() + site.network().placed(Valve.class).size());
   }
 
-  private static List<Candidate> pipes(Site site) {
-    List<Candidate> pipes = new ArrayList<>();
-    new LargerPipes(List.of()).candidates(site).forEach(pipes::addAll);
-    return pipes.subList(0, Math.min(MOST_TRIED, pipes.size()));
+  private static List<Candidate> of(Site site, Source source) {
+    List<Candidate> all = new ArrayList<>();
+    source.candidates(site).forEach(all::addAll);
+    return new ArrayList<>(all.subList(0, Math.min(MOST_TRIED, all.size())));
   }
 }

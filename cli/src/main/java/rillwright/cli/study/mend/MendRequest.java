@@ -145,10 +145,15 @@ public record MendRequest(
   }
 
   private List<Remedy> sorted(Collection<Remedy> remedies, Site site) {
-    OptionalDouble today = RunningFigures.of(site.state(), site.project().running()).costPerYear();
     List<Remedy> sorted = new ArrayList<>(remedies);
-    sorted.sort(new BestFirst(years, ALIKE * years * today.orElse(0), site.needs()));
+    sorted.sort(bestFirst(site, years));
     return sorted;
+  }
+
+  /** The order of remedies for a site, by cost over some years. */
+  static BestFirst bestFirst(Site site, double years) {
+    OptionalDouble today = RunningFigures.of(site.state(), site.project().running()).costPerYear();
+    return new BestFirst(years, ALIKE * years * today.orElse(0), site.needs());
   }
 
   /** The duty of the one pump that drives what lacks water. */

@@ -25,11 +25,13 @@ import rillwright.solver.network.Fall;
 import rillwright.solver.steady.SteadyState;
 
 /**
- * The crest of a fall: lower for more flow; of another width where the target is a depth or a flow
- * for each unit of width.
+ * The crest of a fall: lower for more flow, higher for less; of another width where the target is a
+ * depth or a flow for each unit of width.
  */
 public final class Crests implements Source {
   private static final int MOST_LOWER = 40;
+
+  private static final int MOST_HIGHER = 240;
 
   private static final int MOST_NARROWER = 60;
 
@@ -40,6 +42,8 @@ public final class Crests implements Source {
       if (need.isOfTarget() && site.network().point(need.point()) instanceof Fall fall) {
         if (need.isUnder()) {
           lower(site, fall).ifPresent(step -> all.add(List.of(Candidate.of(step))));
+        } else {
+          raise(site, fall).ifPresent(step -> all.add(List.of(Candidate.of(step))));
         }
         if (isByWidth(site, fall)) {
           width(site, fall, need.isUnder()).ifPresent(step -> all.add(List.of(Candidate.of(step))));
@@ -68,27 +72,44 @@ public final class Crests implements Source {
 
   private static Optional<Step> lower(Site site, Fall fall) {
     Unit unit = unit(site);
-    double now = unit.fromSi(fall.crestM());
     double water =
         site.network().points(Basin.class).stream()
             .mapToDouble(Basin::levelM)
             .max()
             .orElse(Double.NEGATIVE_INFINITY);
-    int most = (int) Math.min(MOST_LOWER, (now - unit.fromSi(water)) / step(unit) - 1);
+    double drop = (unit.fromSi(fall.crestM()) - unit.fromSi(water)) / step(unit) - 1;
     OptionalInt least =
         LeastSteps.find(
             1,
-            most,
-            steps -> {
-              double crestM = unit.toSi(now - steps * step(unit));
-              return gets(
-                  fall,
-                  Site.balanced(site.network().withPoint(fall.withCrest(crestM, fall.weir()))));
-            });
-    return least.isEmpty()
+            (int) Math.min(MOST_LOWER, drop),
+            steps -> gets(fall, moved(site, fall, -steps, unit)));
+    return crest(fall, least, -1, unit);
+  }
+
+  /** The highest that still gets its target. */
+  private static Optional<Step> raise(Site site, Fall fall) {
+    Unit unit = unit(site);
+    OptionalInt last =
+        LeastSteps.last(1, MOST_HIGHER, steps -> gets(fall, moved(site, fall, steps, unit)));
+    return crest(fall, last, 1, unit);
+  }
+
+  private static Optional<SteadyState> moved(Site site, Fall fall, int steps, Unit unit) {
+    double crestM = unit.toSi(unit.fromSi(fall.crestM()) + steps * step(unit));
+    return Site.balanced(site.network().withPoint(fall.withCrest(crestM, fall.weir())));
+  }
+
+  private static Optional<Step> crest(Fall fall, OptionalInt steps, int way, Unit unit) {
+    double now = unit.fromSi(fall.crestM());
+    return steps.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            changed(Action.LOWER_CREST, "crest", fall, now - least.getAsInt() * step(unit), unit));
+            changed(
+                Action.OTHER_CREST,
+                "crest",
+                fall,
+                now + way * steps.getAsInt() * step(unit),
+                unit));
   }
 
   /** By trying the file itself: the target goes with the width. */
@@ -103,7 +124,10 @@ public final class Crests implements Source {
         narrower
             ? LeastSteps.find(
                 1, most, steps -> gets(fall, sized(site, fall, now - steps * step(unit), unit)))
-            : lastThatGets(site, fall, now, unit);
+            : LeastSteps.last(
+                1,
+                2 * MOST_NARROWER,
+                steps -> gets(fall, sized(site, fall, now + steps * step(unit), unit)));
     return least.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -113,18 +137,6 @@ public final class Crests implements Source {
                 fall,
                 now + (narrower ? -1 : 1) * least.getAsInt() * step(unit),
                 unit));
-  }
-
-  /** The widest that still gets its target. */
-  private static OptionalInt lastThatGets(Site site, Fall fall, double now, Unit unit) {
-    OptionalInt tooWide =
-        LeastSteps.find(
-            1,
-            2 * MOST_NARROWER,
-            steps -> !gets(fall, sized(site, fall, now + steps * step(unit), unit)));
-    return tooWide.isPresent() && tooWide.getAsInt() > 1
-        ? OptionalInt.of(tooWide.getAsInt() - 1)
-        : OptionalInt.empty();
   }
 
   private static Optional<SteadyState> sized(Site site, Fall fall, double width, Unit unit) {

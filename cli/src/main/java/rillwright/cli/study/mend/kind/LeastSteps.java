@@ -28,4 +28,15 @@ final class LeastSteps {
     }
     return OptionalInt.of(known);
   }
+
+  /**
+   * The last step from {@code low} on that does, where none further does; empty if the first does
+   * not, or all do.
+   */
+  static OptionalInt last(int low, int high, IntPredicate does) {
+    OptionalInt tooFar = find(low, high, does.negate());
+    return tooFar.isPresent() && tooFar.getAsInt() > low
+        ? OptionalInt.of(tooFar.getAsInt() - 1)
+        : OptionalInt.empty();
+  }
 }

@@ -42,7 +42,12 @@ public record Judgement(
     boolean isPlain =
         site.needs().stream().allMatch(need -> need.isOfTarget() || need.isOfPond())
             && !state.starves();
-    List<Need> after = isPlain ? List.of() : Need.in(state, Findings.of(state));
+    List<Need> after =
+        isPlain
+            ? List.of()
+            : Stream.concat(
+                    Need.in(state, Findings.of(state)).stream(), Need.farFromBest(state).stream())
+                .toList();
     return new Judgement(site, state, after, ponds, worst);
   }
 

@@ -11,6 +11,7 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
+import rillwright.solver.trial.FarFromBest;
 
 /**
  * Something that does not do what it should.
@@ -61,6 +62,13 @@ public record Need(
         Optional.empty(),
         point.targetM3PerS(),
         state.point(name).outflowM3PerS());
+  }
+
+  /** Pumps that run far from the flow of their best efficiency. */
+  static List<Need> farFromBest(SteadyState state) {
+    return FarFromBest.in(state).stream()
+        .map(finding -> in(new LineName(finding.at()), finding, state))
+        .toList();
   }
 
   /** What pumps lack at their inlets. */

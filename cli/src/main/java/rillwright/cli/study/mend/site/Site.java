@@ -49,7 +49,10 @@ public record Site(
     return of(project, state, Findings.of(state));
   }
 
-  /** The same with what its ponds need, and its falls in conditions. */
+  /**
+   * The same with what its ponds need, and its falls in conditions; where all have what they
+   * should, with the pumps that run far from their best efficiency.
+   */
   public static Site of(
       Project project, Optional<PondNeeds> ponds, Optional<SiteConditions> conditions) {
     Site site = of(project);
@@ -66,6 +69,9 @@ public record Site(
                 needs.add(Need.inCondition(project.network().point(fall), least));
               }
             });
+    if (needs.isEmpty()) {
+      needs.addAll(Need.farFromBest(site.state));
+    }
     return new Site(project, site.state, site.targets, needs, ponds, conditions, worst);
   }
 
