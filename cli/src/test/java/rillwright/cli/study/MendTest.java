@@ -182,7 +182,7 @@ class MendTest {
     for (double days : List.of(0.9 * lasts, 1.1 * lasts)) {
       MendRequest asked =
           new MendRequest(
-              Offered.NOTHING, List.of(), 10, OptionalDouble.of(days), Optional.empty());
+              Offered.NOTHING, List.of(), 10, OptionalDouble.of(days), false, Optional.empty());
       boolean inNeed = asked.answer(stream).needs().stream().anyMatch(Need::isOfPond);
       assertEquals(days > lasts, inNeed, days + " of " + lasts + " days");
     }
@@ -192,12 +192,15 @@ class MendTest {
   @Test
   void inConditionsATargetIsMetInEachOfThem() {
     Project project = example("twin-falls/ball-valves.yaml", "lines.low.valve.open=72 %");
-    assertEquals(
-        List.of("far-from-best-efficiency"),
-        USUAL.answer(project).needs().stream().map(Need::code).toList());
+    assertEquals(List.of(), USUAL.answer(project).needs());
     MendAnswer answer =
         new MendRequest(
-                Offered.NOTHING, List.of(), 10, OptionalDouble.empty(), Optional.of(List.of()))
+                Offered.NOTHING,
+                List.of(),
+                10,
+                OptionalDouble.empty(),
+                false,
+                Optional.of(List.of()))
             .answer(project);
     assertTrue(answer.needs().stream().allMatch(need -> need.condition().isPresent()));
     assertFalse(answer.mendingAll().isEmpty());

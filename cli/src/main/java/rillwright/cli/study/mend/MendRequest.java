@@ -53,6 +53,8 @@ import rillwright.solver.pumping.PumpPlace;
  * @param sizes of pipe that may be laid; none for the next ones up
  * @param years over which cost counts, above 0
  * @param days that the water of ponds must last without topping up; empty to ask for none
+ * @param efficiency whether, where all else is met, pumps far from their best efficiency are in
+ *     need
  * @param conditions names of those in which falls must get their targets too, none for all; empty
  *     to judge by the project as it stands
  */
@@ -61,6 +63,7 @@ public record MendRequest(
     List<String> sizes,
     double years,
     OptionalDouble days,
+    boolean efficiency,
     Optional<List<String>> conditions)
     implements Request<MendAnswer> {
   /** Costs that differ by less than this share of today's are alike. */
@@ -73,9 +76,9 @@ public record MendRequest(
     sizes = List.copyOf(sizes);
   }
 
-  /** The same without asking for days or conditions. */
+  /** The same without asking for days, efficiency or conditions. */
   public MendRequest(Offered offered, List<String> sizes, double years) {
-    this(offered, sizes, years, OptionalDouble.empty(), Optional.empty());
+    this(offered, sizes, years, OptionalDouble.empty(), false, Optional.empty());
   }
 
   @Override
@@ -83,7 +86,8 @@ public record MendRequest(
     PumpsChosen.require(project.network());
     long start = System.nanoTime();
     PondNeeds ponds = new PondNeeds(days);
-    Site site = Site.of(project, Optional.of(ponds), judging(project));
+    Site asked = Site.of(project, Optional.of(ponds), judging(project));
+    Site site = efficiency ? asked.withPumps() : asked;
     Trials trials = new Trials(site);
     Map<Set<String>, Remedy> remedies = new LinkedHashMap<>();
     if (!site.needs().isEmpty()) {

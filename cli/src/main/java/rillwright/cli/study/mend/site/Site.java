@@ -49,10 +49,7 @@ public record Site(
     return of(project, state, Findings.of(state));
   }
 
-  /**
-   * The same with what its ponds need, and its falls in conditions; where all have what they
-   * should, with the pumps that run far from their best efficiency.
-   */
+  /** The same with what its ponds need, and its falls in conditions. */
   public static Site of(
       Project project, Optional<PondNeeds> ponds, Optional<SiteConditions> conditions) {
     Site site = of(project);
@@ -69,10 +66,14 @@ public record Site(
                 needs.add(Need.inCondition(project.network().point(fall), least));
               }
             });
-    if (needs.isEmpty()) {
-      needs.addAll(Need.farFromBest(site.state));
-    }
     return new Site(project, site.state, site.targets, needs, ponds, conditions, worst);
+  }
+
+  /** The same with the pumps that run far from their best efficiency, where all else is met. */
+  public Site withPumps() {
+    return needs.isEmpty()
+        ? new Site(project, state, targets, Need.farFromBest(state), ponds, conditions, worst)
+        : this;
   }
 
   /** A changed project of which the same is asked. */
