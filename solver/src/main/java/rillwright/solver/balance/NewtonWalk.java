@@ -1,5 +1,6 @@
 package rillwright.solver.balance;
 
+import java.util.Arrays;
 import rillwright.solver.balance.content.StepSearch;
 import rillwright.solver.balance.linear.NodalSystem;
 
@@ -32,6 +33,12 @@ final class NewtonWalk {
   private final double[] change;
   private final double[] headChange;
 
+  /** What each law takes at the flow where the walk stands, and at the one that was last tried. */
+  private final double[] lossHere;
+
+  private final double[] triedFlow;
+  private final double[] lossTried;
+
   NewtonWalk(Arrangement net, State state, double steepness) {
     this.net = net;
     this.state = state;
@@ -40,6 +47,10 @@ final class NewtonWalk {
     this.error = new double[net.linkCount];
     this.change = new double[net.linkCount];
     this.headChange = new double[net.nodeCount];
+    this.lossHere = new double[net.linkCount];
+    this.triedFlow = new double[net.linkCount];
+    this.lossTried = new double[net.linkCount];
+    Arrays.fill(triedFlow, Double.NaN);
   }
 
   /** Walks to the balance of the free links; returns the number of steps. */
@@ -83,7 +94,8 @@ final class NewtonWalk {
   private void linearise() {
     for (int k = 0; k < net.linkCount; k++) {
       if (state.isFree(k)) {
-        error[k] = headError(k);
+        lossHere[k] = loss(k, state.flow[k]);
+        error[k] = state.drop(net, k) - lossHere[k];
         slope[k] = ExtendedLaw.slope(net, k, state.flow[k], steepness);
       }
     }
@@ -133,7 +145,8 @@ final class NewtonWalk {
     for (int k = 0; k < net.linkCount; k++) {
       if (change[k] != 0) {
         double flow = state.flow[k] + length * change[k];
-        sum += (ExtendedLaw.headLoss(net, k, flow, steepness) - state.drop(net, k)) * change[k];
+        double loss = flow == state.flow[k] ? lossHere[k] : loss(k, flow);
+        sum += (loss - state.drop(net, k)) * change[k];
       }
     }
     return sum;
@@ -143,13 +156,18 @@ final class NewtonWalk {
     double largest = 0;
     for (int k = 0; k < net.linkCount; k++) {
       if (state.isFree(k)) {
-        largest = Math.max(largest, Math.abs(headError(k)));
+        largest = Math.max(largest, Math.abs(state.drop(net, k) - loss(k, state.flow[k])));
       }
     }
     return largest;
   }
 
-  private double headError(int link) {
-    return state.drop(net, link) - ExtendedLaw.headLoss(net, link, state.flow[link], steepness);
+  /** What a law takes; the last flow that was tried is mostly asked for again. */
+  private double loss(int link, double flow) {
+    if (flow != triedFlow[link]) {
+      triedFlow[link] = flow;
+      lossTried[link] = ExtendedLaw.headLoss(net, link, flow, steepness);
+    }
+    return lossTried[link];
   }
 }

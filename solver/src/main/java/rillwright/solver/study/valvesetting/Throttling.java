@@ -98,6 +98,7 @@ final class Throttling {
     boolean settled = false;
     for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
       settled = true;
+      Map<ValvePlace, Double> before = Map.copyOf(limits);
       for (Throttle throttle : throttles) {
         double error = poorestShare(state, throttle) - share;
         boolean tooMuch = error > SHARE_TOLERANCE * share;
@@ -114,6 +115,7 @@ final class Throttling {
           }
         }
       }
+      settled |= limits.equals(before); // a valve that is shut can do no more
       state = settled ? state : solve(limits);
     }
     return new Throttled(state, limits);
