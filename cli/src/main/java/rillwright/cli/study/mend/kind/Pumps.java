@@ -97,7 +97,7 @@ public record Pumps(Offered offered) implements Source {
   private static SteadyState at(Site site, Placed<Pump> placed, double speed) {
     Network slower =
         site.network().withPart(placed.line().name(), placed.index(), placed.part().atSpeed(speed));
-    return Site.balanced(slower).orElse(site.state());
+    return site.balancedNear(slower).orElse(site.state());
   }
 
   /** One more of a pump beside those that run. */
@@ -182,18 +182,18 @@ public record Pumps(Offered offered) implements Source {
 
   /** At its least sufficient speed, and with all valves set for it. */
   private static void set(Site site, Placed<Pump> placed, Step other, List<List<Candidate>> all) {
-    Optional<Project> changed = site.changed(other.set());
-    if (changed.isEmpty() || Site.balanced(changed.get().network()).isEmpty()) {
+    Optional<Site> changed = site.changed(other.set()).flatMap(site::withoutPonds);
+    if (changed.isEmpty()) {
       return;
     }
-    Site with = Site.of(changed.get(), Optional.empty(), site.conditions());
+    Site with = changed.get();
     Placed<Pump> there = at(placed, with);
     if (range(with.project(), there.part()).isPresent()) {
       speed(with, there)
           .ifPresent(slower -> all.add(List.of(new Candidate(List.of(other, slower)))));
     }
     if (with.isEnough(with.state()) || site.targets().falls().size() > 1) {
-      Valves.all(changed.get().network(), List.of(other)).ifPresent(all::add);
+      Valves.all(with.network(), List.of(other)).ifPresent(all::add);
     }
   }
 

@@ -99,7 +99,7 @@ public final class Valves implements Source {
     for (int degrees = 0; degrees < QUARTER_TURN; degrees++) {
       Valve turned = now.withSetpoint(opening.at(1 - degrees / QUARTER_TURN));
       Optional<SteadyState> state =
-          Site.balanced(site.network().withPart(place.line(), place.partIndex(), turned));
+          site.balancedNear(site.network().withPart(place.line(), place.partIndex(), turned));
       if (state.filter(site::isWithin).isPresent()) {
         return Optional.of(turnedTo(turned, place, site));
       }

@@ -180,10 +180,11 @@ public final class CheapestSet {
   }
 
   private List<Candidate> slower(Candidate candidate, Project changed) {
-    if (Site.balanced(changed.network()).isEmpty()) {
+    Optional<Site> balanced = site.withoutPonds(changed);
+    if (balanced.isEmpty()) {
       return List.of();
     }
-    Site with = Site.of(changed, Optional.empty(), site.conditions());
+    Site with = balanced.get();
     List<Candidate> slower = new ArrayList<>();
     for (Placed<Pump> placed : with.network().placed(Pump.class)) {
       if (Pumps.range(changed, placed.part()).isPresent()) {

@@ -27,13 +27,19 @@ public record Judgement(
     return of(site, state, Optional.empty(), WorstShares.NONE);
   }
 
-  /** Of a changed project, its ponds included. */
+  /** Of a changed project, its ponds included where something depends on them. */
   public static Judgement of(Site site, SteadyState state, Project changed) {
-    return of(
-        site,
-        state,
-        site.ponds().flatMap(asked -> asked.in(changed)),
-        WorstShares.of(changed, site.conditions()));
+    Judgement falls =
+        of(site, state, Optional.empty(), WorstShares.of(changed, site.conditions()));
+    boolean isOfPonds = site.needs().stream().anyMatch(Need::isOfPond);
+    return isOfPonds || falls.mends()
+        ? new Judgement(
+            site,
+            state,
+            falls.after,
+            site.ponds().flatMap(asked -> asked.in(changed)),
+            falls.worst)
+        : falls;
   }
 
   /** Targets need no findings; only what else is in need is looked for. */

@@ -120,6 +120,24 @@ public record Site(
     }
   }
 
+  /** The same of a network that is like the site's, in fewer steps. */
+  public Optional<SteadyState> balancedNear(Network network) {
+    try {
+      return Optional.of(SteadyStateFinder.find(network, state));
+    } catch (NoBalance | SearchFailed unbalanced) {
+      return Optional.empty();
+    }
+  }
+
+  /** A changed project of which what its ponds need is not asked; empty without a balance. */
+  public Optional<Site> withoutPonds(Project changed) {
+    try {
+      return Optional.of(of(changed, Optional.empty(), conditions));
+    } catch (NoBalance | SearchFailed unbalanced) {
+      return Optional.empty();
+    }
+  }
+
   /** Whether every fall gets at least its target. */
   public boolean isEnough(SteadyState changed) {
     return targets.isEmpty() || targets.shareAt(targets.worstIn(changed), changed) >= 1;

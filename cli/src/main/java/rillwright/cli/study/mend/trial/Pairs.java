@@ -50,7 +50,7 @@ public final class Pairs {
       return List.of();
     }
     return site.changed(pair.set())
-        .filter(changed -> Site.balanced(changed.network()).filter(site::isEnough).isPresent())
+        .filter(changed -> site.balancedNear(changed.network()).filter(site::isEnough).isPresent())
         .flatMap(changed -> Valves.all(changed.network(), pair.steps()))
         .orElse(List.of());
   }
