@@ -20,6 +20,9 @@ public final class Findings {
           new DoubtfulTargetDetector(),
           new DoubtfulSheetDetector());
 
+  private static final List<Detector> OF_FAILING =
+      List.of(new ChamberDetector(), new PumpRangeDetector(), new OverflowDetector());
+
   private static final List<Detector> DETECTORS =
       List.of(
           new ChamberDetector(),
@@ -58,6 +61,16 @@ public final class Findings {
                 .filter(it -> !it.code().equals(ReachDetector.BEYOND_SHUT_OFF)),
             DETECTORS.stream().flatMap(detector -> detector.findIn(state).stream()))
         .toList();
+  }
+
+  /** Those of what does not do what it is there for, as far as the state itself shows that. */
+  public static List<Finding> ofFailing(SteadyState state) {
+    return OF_FAILING.stream().flatMap(detector -> detector.findIn(state).stream()).toList();
+  }
+
+  /** Those by which a pump lacks at its inlet what it asks for. */
+  public static List<Finding> ofSuction(SteadyState state) {
+    return ofSuction(new SuctionDetector().findIn(state));
   }
 
   /** Those of some findings by which a pump lacks at its inlet what it asks for. */

@@ -39,16 +39,20 @@ final class SettingAttempt {
   /**
    * An attempt.
    *
-   * @param open the network with all these valves as wide open as they are to be
+   * @param wideOpen with all these valves as wide open as they are to be
    * @param useful valves that feed a fall with a target and can be closed further
    * @param coarse valves that are closed as far as they go short of shut
    */
   SettingAttempt(
-      Network open, Targets targets, Aim aim, List<ValvePlace> useful, List<ValvePlace> coarse) {
-    this.open = open;
+      SteadyState wideOpen,
+      Targets targets,
+      Aim aim,
+      List<ValvePlace> useful,
+      List<ValvePlace> coarse) {
+    this.open = wideOpen.network();
     this.targets = targets;
     this.coarse = List.copyOf(coarse);
-    this.throttling = new Throttling(open, targets);
+    this.throttling = new Throttling(wideOpen, targets);
     this.ways = new WaterWays(throttling.wideOpen());
     this.throttles = Throttle.assign(ways, useful, targets.falls());
     ShareSearch search = new ShareSearch(throttling, targets, throttles);
@@ -108,16 +112,30 @@ final class SettingAttempt {
         .toList();
   }
 
-  /** The settings of all places. */
-  ValveSettings describe(List<ValvePlace> places) {
+  private SteadyState set() {
     Network set = open;
     for (Map.Entry<ValvePlace, Double> loss : losses.entrySet()) {
       Valve.Setpoint wide = loss.getKey().in(open).loss();
       boolean closed = loss.getValue() > wide.lossCoefficient();
       set = loss.getKey().withLoss(set, closed ? wide.closedTo(loss.getValue()) : wide);
     }
-    SteadyState state = SteadyStateFinder.find(set, throttling.wideOpen());
-    double share = targets.shareAt(targets.worstIn(state), state);
+    return SteadyStateFinder.find(set, throttling.wideOpen());
+  }
+
+  private double leastShare(SteadyState state) {
+    return targets.shareAt(targets.worstIn(state), state);
+  }
+
+  ValveSettingFinder.Brief brief() {
+    SteadyState state = set();
+    return new ValveSettingFinder.Brief(state, leastShare(state));
+  }
+
+  /** The settings of all places. */
+  ValveSettings describe(List<ValvePlace> places) {
+    SteadyState state = set();
+    Network set = state.network();
+    double share = leastShare(state);
     Set<PointName> favoured = new LinkedHashSet<>(targets.falls());
     favoured.removeIf(
         fall -> targets.shareAt(fall, state) <= share + NOTICEABLE * Math.max(1, share));

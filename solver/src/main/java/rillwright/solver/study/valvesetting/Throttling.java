@@ -45,10 +45,10 @@ final class Throttling {
   /**
    * Throttling in a network.
    *
-   * @param open the network with the valves wide open
+   * @param wideOpen the network with the valves wide open
    */
-  Throttling(Network open, Targets targets) {
-    this(open, targets, SteadyStateFinder.find(open));
+  Throttling(SteadyState wideOpen, Targets targets) {
+    this(wideOpen.network(), targets, wideOpen);
   }
 
   /**

@@ -6,6 +6,7 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.Targets;
 import rillwright.solver.pumping.WaterWays;
+import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
 /** Finds {@link ValveSettings}. */
@@ -17,6 +18,14 @@ public final class ValveSettingFinder {
     /** Exactly their targets, where the pump is strong enough; else the largest share. */
     TARGET
   }
+
+  /**
+   * What valves so set give, and no more than that.
+   *
+   * @param state with the valves so set
+   * @param targetFraction the multiple of its target that every fall gets at least
+   */
+  public record Brief(SteadyState state, double targetFraction) {}
 
   private final Network network;
   private final List<ValvePlace> places;
@@ -38,6 +47,20 @@ public final class ValveSettingFinder {
    * @throws rillwright.solver.steady.NoBalance if the network has no balanced state
    */
   public static ValveSettings find(Network network, List<ValvePlace> places, Aim aim) {
+    return attempt(network, places, aim).describe(places);
+  }
+
+  /**
+   * The same without what it means for the crew: for those who compare many.
+   *
+   * @throws IllegalArgumentException if no fall or outlet has a target, or there is no valve
+   * @throws rillwright.solver.steady.NoBalance if the network has no balanced state
+   */
+  public static Brief findBriefly(Network network, List<ValvePlace> places, Aim aim) {
+    return attempt(network, places, aim).brief();
+  }
+
+  private static SettingAttempt attempt(Network network, List<ValvePlace> places, Aim aim) {
     ValveSettingFinder finder = new ValveSettingFinder(network, places, aim);
     if (finder.targets.falls().isEmpty() || places.isEmpty()) {
       throw new IllegalArgumentException("there must be a target and a valve");
@@ -45,12 +68,14 @@ public final class ValveSettingFinder {
     return finder.run();
   }
 
-  private ValveSettings run() {
-    Network open = network;
+  private SettingAttempt run() {
+    Network wide = network;
     for (ValvePlace place : places) {
-      open = place.withLoss(open, place.in(network).loss().wideOpen());
+      wide = place.withLoss(wide, place.in(network).loss().wideOpen());
     }
-    WaterWays ways = new WaterWays(SteadyStateFinder.find(open));
+    SteadyState wideState = SteadyStateFinder.find(wide);
+    Network open = wide;
+    WaterWays ways = new WaterWays(wideState);
     List<ValvePlace> useful = new ArrayList<>();
     for (ValvePlace place : places) {
       if (ways.reached(place.line(), targets.falls()).isEmpty()) {
@@ -60,15 +85,17 @@ public final class ValveSettingFinder {
       }
     }
     List<ValvePlace> coarse = new ArrayList<>();
-    SettingAttempt attempt = new SettingAttempt(open, targets, aim, useful, coarse);
+    SteadyState openState =
+        useful.size() == places.size() ? wideState : SteadyStateFinder.find(open);
+    SettingAttempt attempt = new SettingAttempt(openState, targets, aim, useful, coarse);
     while (!attempt.tooCoarse().isEmpty()) {
       ValvePlace first = attempt.tooCoarse().get(0);
       Valve.Setpoint loss = first.in(open).loss();
       open = first.withLoss(open, loss.closedTo(loss.greatestLossCoefficient()));
       useful.remove(first);
       coarse.add(first);
-      attempt = new SettingAttempt(open, targets, aim, useful, coarse);
+      attempt = new SettingAttempt(SteadyStateFinder.find(open), targets, aim, useful, coarse);
     }
-    return attempt.describe(places);
+    return attempt;
   }
 }

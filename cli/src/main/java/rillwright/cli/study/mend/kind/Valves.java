@@ -31,6 +31,7 @@ import rillwright.solver.study.valvesetting.SetValve;
 import rillwright.solver.study.valvesetting.ValvePlace;
 import rillwright.solver.study.valvesetting.ValveSettingFinder;
 import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
+import rillwright.solver.study.valvesetting.ValveSettingFinder.Brief;
 import rillwright.solver.study.valvesetting.ValveSettings;
 import rillwright.solver.trial.Verdict;
 
@@ -219,14 +220,14 @@ public final class Valves implements Source {
     return valve.isShut() && valve.loss().opening().isEmpty();
   }
 
-  private static ValveSettings settings(Network network, List<ValvePlace> places) {
-    ValveSettings largest = ValveSettingFinder.find(network, places, Aim.LARGEST_SHARE);
+  private static Brief settings(Network network, List<ValvePlace> places) {
+    Brief largest = ValveSettingFinder.findBriefly(network, places, Aim.LARGEST_SHARE);
     boolean isTooMuch =
         Targets.of(network).greatestShareIn(largest.state()) > Verdict.TOO_MUCH_SHARE;
     if (!isTooMuch || largest.targetFraction() < ROOM) {
       return largest;
     }
-    return ValveSettingFinder.find(withRoom(network), places, Aim.TARGET);
+    return ValveSettingFinder.findBriefly(withRoom(network), places, Aim.TARGET);
   }
 
   private static Network withRoom(Network network) {

@@ -51,6 +51,11 @@ final class CanMeet {
     this.isTree = tree;
   }
 
+  /** Whether the sizes that are chosen matter, and not the pumps alone. */
+  boolean goesBySizes() {
+    return isTree;
+  }
+
   private boolean isOneLine(Set<LineName> way) {
     long ends =
         way.stream()

@@ -56,15 +56,23 @@ public final class CheapestSet {
 
   /**
    * Some options taken, those of the first choices; with a remedy where all are and it is enough.
+   *
+   * @param electricity over the years, that any set with these takes at least
    */
-  private record Begun(List<Option> taken, double atLeast, Optional<Remedy> whole) {
+  private record Begun(
+      List<Option> taken, double electricity, double atLeast, Optional<Remedy> whole) {
     Candidate candidate() {
       return new Candidate(taken.stream().flatMap(option -> option.steps().stream()).toList());
     }
 
     Begun with(Option option) {
-      return new Begun(
-          Stream.concat(taken.stream(), Stream.of(option)).toList(), atLeast, Optional.empty());
+      List<Option> more = Stream.concat(taken.stream(), Stream.of(option)).toList();
+      return new Begun(more, electricity, atLeast, Optional.empty());
+    }
+
+    Begun costing(double electricity, LeastCost cost) {
+      double least = Math.max(atLeast, cost.atLeast(taken, electricity));
+      return new Begun(taken, electricity, least, Optional.empty());
     }
   }
 
@@ -102,7 +110,7 @@ public final class CheapestSet {
             Comparator.comparingDouble(Begun::atLeast)
                 .thenComparing(begun -> begun.whole().isEmpty())
                 .thenComparingInt(begun -> -begun.taken().size()));
-    queue.add(new Begun(List.of(), 0, Optional.empty()));
+    queue.add(new Begun(List.of(), 0, 0, Optional.empty()));
     double sets =
         choices.stream().mapToDouble(choice -> choice.options().size()).reduce(1, (a, b) -> a * b);
     int tried = 0;
@@ -132,18 +140,22 @@ public final class CheapestSet {
     return new Searched(Optional.empty(), cost.byCost(), sets, tried, unpriced, true);
   }
 
-  /** A set that is begun with what it costs at least; empty if none that holds it can do it. */
+  /**
+   * A set that is begun with what it costs at least; empty if none that holds it can do it. That is
+   * asked once all pumps are chosen; of a size more only where the bound goes by sizes.
+   */
   private Optional<Begun> possible(Begun begun, List<Choice> choices, LeastCost cost) {
-    Optional<Project> with = site.changed(begun.candidate().set());
     List<Choice> open = choices.subList(begun.taken().size(), choices.size());
-    List<LineName> lines = open.stream().filter(Choice::isPipe).map(Choice::line).toList();
     boolean hasAllPumps = open.stream().allMatch(Choice::isPipe);
-    if (with.isEmpty() || (hasAllPumps && !bound.meets(with.get(), lines))) {
-      return Optional.empty();
+    boolean isOneMoreSize =
+        begun.taken().size() > 1 && choices.get(begun.taken().size() - 1).isPipe();
+    if (!hasAllPumps || (isOneMoreSize && !bound.goesBySizes())) {
+      return Optional.of(begun.costing(begun.electricity(), cost));
     }
-    double atLeast =
-        Math.max(begun.atLeast(), cost.atLeast(begun.taken(), with.get(), hasAllPumps));
-    return Optional.of(new Begun(begun.taken(), atLeast, Optional.empty()));
+    Optional<Project> with = site.changed(begun.candidate().set());
+    List<LineName> lines = open.stream().map(Choice::line).toList();
+    return with.filter(project -> bound.meets(project, lines))
+        .map(project -> begun.costing(cost.electricity(project), cost));
   }
 
   /** The cheapest of its settings that is enough. */
@@ -164,11 +176,12 @@ public final class CheapestSet {
 
   private Optional<Begun> cheapest(List<Candidate> settings, Begun begun, LeastCost cost) {
     return settings.stream()
-        .map(trials::of)
+        .map(trials::enough)
         .flatMap(Optional::stream)
         .filter(this::isEnough)
         .map(
-            remedy -> new Begun(begun.taken(), cost.of(remedy, begun.taken()), Optional.of(remedy)))
+            remedy ->
+                new Begun(begun.taken(), 0, cost.of(remedy, begun.taken()), Optional.of(remedy)))
         .min(Comparator.comparingDouble(Begun::atLeast));
   }
 

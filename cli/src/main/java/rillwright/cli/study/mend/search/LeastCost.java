@@ -35,15 +35,15 @@ record LeastCost(Site site, double years, boolean byCost) {
   /**
    * What any set costs that holds some changes.
    *
-   * @param with the project with these changes
-   * @param isWhole whether every pump is chosen
+   * @param electricity over the years, that it takes at least
    */
-  double atLeast(List<Option> taken, Project with, boolean isWhole) {
-    if (!byCost) {
-      return effort(taken);
-    }
-    double electricity = isWhole ? years * electricity(with) : 0;
-    return price(taken) + electricity;
+  double atLeast(List<Option> taken, double electricity) {
+    return byCost ? price(taken) + electricity : effort(taken);
+  }
+
+  /** What electricity costs over the years with every pump chosen, whatever the sizes, at least. */
+  double electricity(Project with) {
+    return byCost ? years * ofAYear(with) : 0;
   }
 
   private static double price(List<Option> taken) {
@@ -55,7 +55,7 @@ record LeastCost(Site site, double years, boolean byCost) {
   }
 
   /** Of a year: all targets lifted from the highest basin to the lowest fall by the one pump. */
-  private double electricity(Project with) {
+  private double ofAYear(Project with) {
     List<Placed<Pump>> pumps = with.network().placed(Pump.class);
     if (pumps.size() != 1 || !isAllPumped()) {
       return 0;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rillwright.cli.file.Project;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -29,16 +30,11 @@ public record Judgement(
 
   /** Of a changed project, its ponds included where something depends on them. */
   public static Judgement of(Site site, SteadyState state, Project changed) {
-    Judgement falls =
-        of(site, state, Optional.empty(), WorstShares.of(changed, site.conditions()));
+    Judgement falls = of(site, state, Optional.empty(), WorstShares.of(changed, site.conditions()));
     boolean isOfPonds = site.needs().stream().anyMatch(Need::isOfPond);
-    return isOfPonds || falls.mends()
+    return isOfPonds || falls.mends() || !falls.helped().isEmpty()
         ? new Judgement(
-            site,
-            state,
-            falls.after,
-            site.ponds().flatMap(asked -> asked.in(changed)),
-            falls.worst)
+            site, state, falls.after, site.ponds().flatMap(asked -> asked.in(changed)), falls.worst)
         : falls;
   }
 
@@ -48,12 +44,14 @@ public record Judgement(
     boolean isPlain =
         site.needs().stream().allMatch(need -> need.isOfTarget() || need.isOfPond())
             && !state.starves();
+    if (isPlain) {
+      return new Judgement(site, state, List.of(), ponds, worst);
+    }
+    List<Finding> findings =
+        site.has(Need.TOUCHY) ? Findings.of(state) : Findings.ofFailing(state);
     List<Need> after =
-        isPlain
-            ? List.of()
-            : Stream.concat(
-                    Need.in(state, Findings.of(state)).stream(), Need.farFromBest(state).stream())
-                .toList();
+        Stream.concat(Need.in(state, findings).stream(), Need.farFromBest(state).stream())
+            .toList();
     return new Judgement(site, state, after, ponds, worst);
   }
 

@@ -35,8 +35,11 @@ public record Need(
   public static final String OVER_TARGET = "over-target";
   public static final String STARVED = "starved-chamber";
 
+  /** Of a fall that a little less water in the pond halves. */
+  static final String TOUCHY = "touchy";
+
   private static final Set<String> OF_POINTS =
-      Set.of(UNDER_TARGET, OVER_TARGET, STARVED, "touchy", "runs-over");
+      Set.of(UNDER_TARGET, OVER_TARGET, STARVED, TOUCHY, "runs-over");
   private static final Set<String> OF_PUMPS =
       Set.of("near-shut-off", "below-minimum-flow", "past-published-range");
 
@@ -73,7 +76,7 @@ public record Need(
 
   /** What pumps lack at their inlets. */
   public static List<Need> ofSuction(SteadyState state) {
-    return Findings.ofSuction(Findings.of(state)).stream()
+    return Findings.ofSuction(state).stream()
         .map(
             finding ->
                 finding.code().equals("low-submergence")

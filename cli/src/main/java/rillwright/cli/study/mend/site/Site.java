@@ -143,6 +143,13 @@ public record Site(
     return targets.isEmpty() || targets.shareAt(targets.worstIn(changed), changed) >= 1;
   }
 
+  /** Whether each fall that lacks water gets its target. */
+  public boolean givesWhatLacks(SteadyState changed) {
+    return needs.stream()
+        .filter(Need::isUnder)
+        .allMatch(need -> targets.shareAt(need.point(), changed) >= 1);
+  }
+
   /** Whether every fall gets its target and not much more. */
   public boolean isWithin(SteadyState changed) {
     return isEnough(changed) && targets.greatestShareIn(changed) <= Verdict.TOO_MUCH_SHARE;

@@ -2,6 +2,7 @@ package rillwright.cli.study.mend.trial;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.RunningFigures;
@@ -66,12 +67,22 @@ public final class Trials {
    * One candidate; empty if the project cannot be so, has no balance then, or nothing is better.
    */
   public Optional<Remedy> of(Candidate candidate) {
-    count++;
-    return site.changed(candidate.set()).flatMap(changed -> of(candidate, changed));
+    return of(candidate, state -> true);
   }
 
-  private Optional<Remedy> of(Candidate candidate, Project changed) {
-    Optional<SteadyState> balanced = Site.balanced(changed.network());
+  /** One candidate that gives each fall that lacks water its target; empty if it does not. */
+  public Optional<Remedy> enough(Candidate candidate) {
+    return of(candidate, site::givesWhatLacks);
+  }
+
+  private Optional<Remedy> of(Candidate candidate, Predicate<SteadyState> isWorthJudging) {
+    count++;
+    return site.changed(candidate.set()).flatMap(changed -> of(candidate, changed, isWorthJudging));
+  }
+
+  private Optional<Remedy> of(
+      Candidate candidate, Project changed, Predicate<SteadyState> isWorthJudging) {
+    Optional<SteadyState> balanced = Site.balanced(changed.network()).filter(isWorthJudging);
     if (balanced.isEmpty()) {
       return Optional.empty();
     }
