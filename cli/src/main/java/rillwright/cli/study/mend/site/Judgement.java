@@ -47,11 +47,9 @@ public record Judgement(
     if (isPlain) {
       return new Judgement(site, state, List.of(), ponds, worst);
     }
-    List<Finding> findings =
-        site.has(Need.TOUCHY) ? Findings.of(state) : Findings.ofFailing(state);
+    List<Finding> findings = site.has(Need.TOUCHY) ? Findings.of(state) : Findings.ofFailing(state);
     List<Need> after =
-        Stream.concat(Need.in(state, findings).stream(), Need.farFromBest(state).stream())
-            .toList();
+        Stream.concat(Need.in(state, findings).stream(), Need.farFromBest(state).stream()).toList();
     return new Judgement(site, state, after, ponds, worst);
   }
 
