@@ -15,6 +15,7 @@ let latest = 0;
 const byId = id => document.getElementById(id);
 const width = () => Math.round(byId('drawing')?.clientWidth || 360);
 const bar = () => byId('bar');
+const items = () => [...document.querySelectorAll('#fields details[id^="at-"]')];
 
 function fields(more) {
   const all = new URLSearchParams(more);
@@ -57,9 +58,25 @@ function place() {
   const find = () => at.id ? byId(at.id)
       : document.querySelector((holder && holder !== at
           ? `[data-at="${CSS.escape(holder.dataset.at)}"] ` : '') + at.localName + own);
+  const caret = at.matches('input:not([type=range])') ? at.selectionStart : null;
   return () => {
-    if (!document.contains(at)) find()?.focus({preventScroll: true});
+    if (document.contains(at)) return;
+    find()?.focus({preventScroll: true});
+    if (caret !== null) document.activeElement.setSelectionRange?.(caret, caret);
   };
+}
+
+// What is typed or chosen and not sent yet stays when its piece is replaced.
+function keep(piece) {
+  for (const was of byId(piece.id)?.querySelectorAll('input[id], select[id]') || []) {
+    const now = piece.querySelector('#' + CSS.escape(was.id));
+    const busy = was === document.activeElement || !was.dataset.at;
+    const typed = was.localName === 'select' || was.value !== was.defaultValue;
+    if (!now || !busy || !typed || was.type === 'range') continue;
+    const before = now.value;
+    now.value = was.value;
+    if (now.localName === 'select' && now.selectedIndex < 0) now.value = before;
+  }
 }
 
 function show(html) {
@@ -76,6 +93,7 @@ function show(html) {
     piece.querySelectorAll('details').forEach(d => {
       if (open.has(d.id)) d.open = true;
     });
+    keep(piece);
     byId(piece.id)?.replaceWith(piece);
   }
   back();
@@ -87,11 +105,14 @@ function act(more) {
   queue = queue.then(async () => {
     said.replaceChildren();
     const before = bar().dataset.state;
+    const known = new Set(items().map(it => it.id));
     show(await ask('do', {...more, seen: bar().dataset.number}, true));
     const effect = document.querySelector('#changed .effect');
     if (!said.textContent && effect && bar().dataset.state !== before) {
       say(effect.textContent, true);
     }
+    const made = more.do.startsWith('add-') && items().find(it => !known.has(it.id));
+    if (made) reveal(made.id);
   });
   return queue;
 }
@@ -124,6 +145,12 @@ function drag(range, kept) {
   }
 }
 
+// How a value of what was read is written.
+function hint() {
+  const example = byId('reading-what').selectedOptions[0]?.dataset.example;
+  byId('reading-value').placeholder = example || '';
+}
+
 function reveal(id) {
   const target = byId(id + '-value') || byId(id);
   if (!target) return;
@@ -146,9 +173,7 @@ document.addEventListener('change', event => {
     queue = queue.then(async () => show(await ask('draw', answers(), true)));
   }
   if (at.matches('[data-sheets]')) take(at.files);
-  if (at.id === 'reading-what') {
-    byId('reading-value').placeholder = at.selectedOptions[0].dataset.example;
-  }
+  if (at.id === 'reading-what') hint();
   if (at.matches('input[data-at]')) act({do: 'set', at: at.dataset.at, value: at.value});
 });
 
@@ -185,7 +210,7 @@ async function study(name, html) {
 }
 
 // A new job: every answer draws it anew; at the end the page of the job takes its place.
-const start = () => document.querySelector('[data-start]');
+const start = () => document.querySelector('[data-start=begin]');
 const answers = () => Object.fromEntries(new FormData(start()));
 
 document.addEventListener('submit', event => {
@@ -194,7 +219,8 @@ document.addEventListener('submit', event => {
     event.preventDefault();
     said.replaceChildren();
     queue = queue.then(async () => {
-      const html = await ask('begin', answers(), true);
+      const chosen = Object.fromEntries(new FormData(form));
+      const html = await ask('begin', {...answers(), ...chosen}, true);
       if (html.includes('id="begun"')) location.reload();
       else show(html);
     });
@@ -211,6 +237,7 @@ document.addEventListener('submit', event => {
   if (!form.dataset.do) return;
   event.preventDefault();
   const filled = Object.fromEntries(new FormData(form));
+  form.reset();
   act({do: form.dataset.do, at: form.dataset.at || '', ...filled});
 });
 
@@ -234,7 +261,7 @@ document.addEventListener('click', event => {
     if (range.value !== before) drag(range, true);
   } else if (button.dataset.reading) {
     byId('reading-what').value = button.dataset.reading;
-    byId('reading-value').placeholder = '';
+    hint();
     byId('reading-value').focus();
   } else if (button.dataset.stop) {
     ask('stop', {panel: button.dataset.stop}, true);

@@ -23,6 +23,7 @@ public final class Desk {
   private Sight now;
   private Project sound;
   private int number;
+  private Optional<String> draftTrouble = Optional.empty();
 
   private Desk(JobFile file, Sight saved, Project sound) {
     this.file = file;
@@ -137,7 +138,7 @@ public final class Desk {
   public synchronized void save() {
     file.write(now.text());
     saved = now;
-    file.forgetDraft();
+    draftTrouble = file.forgetDraft();
     number++;
   }
 
@@ -180,7 +181,7 @@ public final class Desk {
   /** Throws away what an earlier page left. */
   public synchronized void forgetDraft() {
     if (offered().isPresent()) {
-      file.forgetDraft();
+      draftTrouble = file.forgetDraft();
       number++;
     }
   }
@@ -192,7 +193,12 @@ public final class Desk {
    * @throws rillwright.cli.file.fault.InvalidInput if another file lies there
    */
   public synchronized String putSheet(String name, String text) {
-    return file.putBeside("pumps", name + ".csv", text);
+    return SheetBeside.put(path(), name, text);
+  }
+
+  /** Why unsaved changes are not kept beside the file; empty if they are. */
+  public synchronized Optional<String> draftTrouble() {
+    return draftTrouble;
   }
 
   private void look() {
@@ -200,11 +206,10 @@ public final class Desk {
     now = Sight.of(history.text(), path());
     now.project().ifPresent(project -> sound = project);
     if (!isOpenElsewhere()) {
-      if (isChanged()) {
-        file.keep(new Draft(ProcessHandle.current().pid(), now.text()));
-      } else {
-        file.forgetDraft();
-      }
+      draftTrouble =
+          isChanged()
+              ? file.keep(new Draft(ProcessHandle.current().pid(), now.text()))
+              : file.forgetDraft();
     }
   }
 

@@ -4,14 +4,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.UUID;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.tree.FileBytes;
 import rillwright.cli.file.tree.SourceText;
+import rillwright.cli.output.OutputFile;
 
 /**
  * A job's file on the disk, with its version before the last saving and its draft beside it. What
@@ -91,14 +90,10 @@ final class JobFile {
       bytes = Arrays.copyOf(MARK, MARK.length + plain.length);
       System.arraycopy(plain, 0, bytes, MARK.length, plain.length);
     }
-    try {
-      if (known.length > 0) {
-        whole(beside(".previous"), known);
-      }
-      whole(Files.exists(path) ? path.toRealPath() : path, bytes);
-    } catch (IOException e) {
-      throw wrong("not saved: the file cannot be written here; look at its folder's permissions");
+    if (known.length > 0) {
+      new OutputFile(beside(".previous"), "version before").write(known);
     }
+    new OutputFile(path, "project file").write(bytes);
     known = bytes;
   }
 
@@ -108,65 +103,30 @@ final class JobFile {
     return Files.exists(draft) ? Draft.read(SourceText.read(draft).text()) : Optional.empty();
   }
 
-  /** Keeps unsaved changes; what cannot be kept is not, and the page goes on. */
-  void keep(Draft draft) {
+  /** Keeps unsaved changes; what is wrong if they cannot be kept here. */
+  Optional<String> keep(Draft draft) {
     try {
-      whole(beside(".draft"), draft.text().getBytes(StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw wrong("unsaved changes cannot be kept in a draft here; save them yourself");
+      new OutputFile(beside(".draft"), "draft")
+          .write(draft.text().getBytes(StandardCharsets.UTF_8));
+      return Optional.empty();
+    } catch (InvalidInput wrong) {
+      return Optional.of(
+          "Unsaved changes cannot be kept in a draft beside the file: save before you leave.");
     }
   }
 
-  /** Nothing is unsaved. */
-  void forgetDraft() {
+  /** Nothing is unsaved; what is wrong if a draft cannot be removed. */
+  Optional<String> forgetDraft() {
     try {
       Files.deleteIfExists(beside(".draft"));
+      return Optional.empty();
     } catch (IOException e) {
-      throw wrong("the draft beside the file cannot be removed");
+      return Optional.of("The draft beside the file cannot be removed: it will be offered again.");
     }
-  }
-
-  /**
-   * Puts a file into a folder beside it, where none lies under its name.
-   *
-   * @return where it lies, from the file's folder on
-   * @throws InvalidInput if another file lies there, the name is none, or it cannot be written
-   */
-  String putBeside(String folder, String name, String text) {
-    if (!name.matches("[A-Za-z0-9][A-Za-z0-9 ._-]{0,60}")) {
-      throw wrong("a data sheet's name has letters, digits, blanks, dots and dashes");
-    }
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    Path target = path.resolveSibling(folder).resolve(name);
-    try {
-      Files.createDirectories(target.getParent());
-      Path home = path.toAbsolutePath().getParent().toRealPath();
-      if (!target.getParent().toRealPath().startsWith(home)) {
-        throw wrong("the folder " + folder + " lies elsewhere; nothing is written there");
-      }
-      if (!Files.exists(target)) {
-        whole(target, bytes);
-      } else if (!Arrays.equals(Files.readAllBytes(target), bytes)) {
-        throw wrong("another data sheet is there already under the name " + folder + "/" + name);
-      }
-    } catch (IOException e) {
-      throw wrong("the data sheet cannot be written beside the project");
-    }
-    return folder + "/" + name;
   }
 
   private Path beside(String ending) {
     return path.resolveSibling(path.getFileName() + ending);
-  }
-
-  private static void whole(Path target, byte[] bytes) throws IOException {
-    Path unfinished = target.toAbsolutePath().resolveSibling("." + UUID.randomUUID());
-    try {
-      Files.write(unfinished, bytes);
-      Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(unfinished);
-    }
   }
 
   private InvalidInput wrong(String message) {

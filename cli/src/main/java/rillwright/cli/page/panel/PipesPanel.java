@@ -120,21 +120,20 @@ record PipesPanel(SheetChoice sheets) implements Panel {
     html.made(
         HtmlPage.below(
             SizesText.of(answer).with(SizesPicture.of(answer, SizeCurves.of(answer))), name()));
+    html.open("p", "class", "row");
     for (RatedPipe rated : answer.choice().ranked()) {
       sizes.stream()
           .filter(size -> size.sizes().equals(rated.option().sizes()))
           .forEach(
               size -> {
-                html.open("p", "class", "row");
                 Form.apply(html, "Take " + shown(size), size.changes());
                 if (tried.isPresent()) {
                   sheets.take(
                       project, place, rated.pump().trial().setup(), filled, size.changes(), html);
                 }
-                html.close();
               });
     }
-    return html.done();
+    return html.close().done();
   }
 
   private static String shown(SizeOption size) {

@@ -174,8 +174,8 @@ final class WeakPanel implements Panel {
                   slight ? Sizes.ALL : Sizes.CALLED_FOR)
               .answer(project, progress);
       Html html = new Html();
-      html.made(HtmlPage.below(WeakText.of(answer).with(CausesPicture.of(answer)), name()));
       next(answer, project, html);
+      html.made(HtmlPage.below(WeakText.of(answer).with(CausesPicture.of(answer)), name()));
       return html.done();
     } catch (NothingExplains nothing) {
       throw job.unexplained(Optional.empty());
@@ -184,19 +184,17 @@ final class WeakPanel implements Panel {
 
   /** Each reading that would tell most, to be entered at a touch. */
   private static void next(WeakAnswer answer, Project project, Html html) {
-    html.open("p", "class", "row");
+    if (NextTable.shown(answer).isEmpty()) {
+      return;
+    }
+    html.open("div", "class", "row").leaf("span", "Read next:");
     for (NextReading next : NextTable.shown(answer)) {
       ReadingKinds.of(next.what(), project.network(), Shown.of(answer)).stream()
           .findFirst()
           .ifPresent(
               kind ->
                   html.leaf(
-                      "button",
-                      "Enter: " + kind.words(),
-                      "type",
-                      "button",
-                      "data-reading",
-                      kind.written()));
+                      "button", kind.words(), "type", "button", "data-reading", kind.written()));
     }
     html.close();
   }

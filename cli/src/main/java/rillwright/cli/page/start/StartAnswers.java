@@ -55,11 +55,15 @@ public final class StartAnswers implements Function<Asked, Reply> {
   private Reply begin(Asked asked) {
     StartView view = view(asked);
     try {
-      if (!view.isSound()) {
-        throw wrong("not made yet: look at what is marked");
-      }
       Path target = file.orElseGet(() -> named(asked.text("file name").strip()));
-      new NewFile(target).write(Draft.of(view.answers(), target));
+      boolean copied =
+          asked.find("example").isPresent() && Examples.copy(asked.text("example"), target);
+      if (!copied) {
+        if (!view.isSound()) {
+          throw wrong("not made yet: look at what is marked");
+        }
+        new NewFile(target).write(Draft.of(view.answers(), target));
+      }
       begun.accept(target);
       return Reply.html(new Html().leaf("div", "", "id", "begun").done());
     } catch (InvalidInput wrong) {

@@ -11,6 +11,7 @@ import rillwright.cli.interview.Question;
 import rillwright.cli.interview.Questions;
 import rillwright.cli.page.drawing.Drawing;
 import rillwright.cli.page.html.Html;
+import rillwright.cli.page.panel.form.PageWords;
 import rillwright.cli.study.section.SectionRequest;
 
 /**
@@ -52,29 +53,53 @@ record StartView(Interview interview, Answers answers, String name, boolean isNa
     html.made(drawing()).close();
     html.made(placed ? "</div><div class=\"do\">" : "");
     html.open("section", "id", "questions");
+    example(html);
     html.open("form", "class", "questions", "data-start", "begin");
     if (!isNamed) {
-      html.open("div", "class", "field").open("label", "for", "file-name");
-      html.text("What is the file called?").close();
-      html.empty(
-          "input",
-          "id",
-          "file-name",
-          "name",
-          "file name",
-          "value",
-          name,
-          "autocomplete",
-          "off",
-          "required",
-          "");
-      html.leaf("p", "It is written into this folder.", "class", "hint").close();
+      fileName(html);
     }
     Questions.askedAfter(answers).forEach(question -> question(question, html));
     html.open("p", "class", "row");
     html.leaf("button", "Make the job", "class", "main", "id", "do-begin").close();
     html.close().close();
     return html.made(placed ? "</div></div>" : "").done();
+  }
+
+  private void fileName(Html html) {
+    html.open("div", "class", "field").open("label", "for", "file-name");
+    html.text("What is the file called?").close();
+    html.empty(
+        "input",
+        "id",
+        "file-name",
+        "name",
+        "file name",
+        "value",
+        name,
+        "autocomplete",
+        "off",
+        "required",
+        "");
+    html.leaf("p", "It is written into this folder.", "class", "hint").close();
+  }
+
+  /** A copy of an example instead of answers. */
+  private void example(Html html) {
+    html.open("details", "class", "item new", "id", "new-example");
+    html.leaf("summary", "Start from an example instead");
+    html.open("form", "class", "row", "data-start", "example");
+    html.open("label", "for", "example").text("example").close();
+    html.open("select", "id", "example", "name", "example");
+    Examples.fileByTitle().keySet().forEach(title -> html.leaf("option", title));
+    html.close();
+    html.leaf("button", "Open a copy", "id", "do-copy").close();
+    html.leaf(
+        "p",
+        "All figures in it are invented."
+            + (isNamed ? "" : " The copy gets the name that stands below."),
+        "class",
+        "quiet");
+    html.close();
   }
 
   private String drawing() {
@@ -97,9 +122,14 @@ record StartView(Interview interview, Answers answers, String name, boolean isNa
       choice(question, id, question.choices(), html);
     }
     html.open("div", "id", id + "-said", "class", "said-of-it");
-    fault.ifPresent(words -> html.leaf("p", words, "class", "fault"));
-    html.leaf("p", question.hint(), "class", "hint");
+    fault.ifPresent(words -> html.leaf("p", PageWords.here(words), "class", "fault"));
+    html.leaf("p", hint(question), "class", "hint");
     html.close().close();
+  }
+
+  /** Without what only a terminal lists. */
+  private static String hint(Question question) {
+    return PageWords.here(question.hint().replaceAll("\"rillwright catalogue[^.]*\\.", ""));
   }
 
   private void text(Question question, String id, boolean wrong, Html html) {

@@ -97,6 +97,12 @@ final class BarView {
       doing("take-from-disk", "Show the file as it is now");
       html.close();
     }
+    desk.draftTrouble()
+        .ifPresent(
+            trouble -> {
+              notice(trouble);
+              html.close();
+            });
     if (desk.isOpenElsewhere()) {
       notice("Another page has unsaved changes to this file. Save in one of them only.");
       html.close();

@@ -67,7 +67,7 @@ final class HtmlTable {
   }
 
   private static String rowHeading(String name) {
-    return "<th scope=\"row\">%s</th>".formatted(escapeXml10(name));
+    return name.isEmpty() ? "<td></td>" : "<th scope=\"row\">%s</th>".formatted(escapeXml10(name));
   }
 
   private static String classes(Side side, Tone tone) {

