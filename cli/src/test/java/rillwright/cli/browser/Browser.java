@@ -33,6 +33,7 @@ final class Browser implements AutoCloseable {
       Pattern.compile("Network\\.requestWillBeSent\".*?\"request\":\\{.*?\"url\":\"([^\"]*)\"");
 
   private static final Duration PATIENCE = Duration.ofSeconds(20);
+  private static final Duration SCRIPT_PATIENCE = Duration.ofMinutes(3);
   private static final long POLL_MS = 20;
 
   private final ChromeDriver driver;
@@ -64,7 +65,9 @@ final class Browser implements AutoCloseable {
         new ChromeDriverService.Builder()
             .usingDriverExecutable(new File(DRIVER.toString()))
             .build();
-    return new Browser(new ChromeDriver(service, options));
+    ChromeDriver driver = new ChromeDriver(service, options);
+    driver.manage().timeouts().scriptTimeout(SCRIPT_PATIENCE);
+    return new Browser(driver);
   }
 
   /** Opens a page; the addresses that are asked for besides it. */
@@ -131,7 +134,7 @@ final class Browser implements AutoCloseable {
         driver.executeAsyncScript(
             """
             const done = arguments[0];
-            axe.run(document).then(found => done(found.violations.map(it =>
+            axe.run(document, {resultTypes: ['violations']}).then(found => done(found.violations.map(it =>
                 it.id + ': ' + it.help + ': ' + it.nodes.map(n => n.html).join(' '))));
             """);
   }
