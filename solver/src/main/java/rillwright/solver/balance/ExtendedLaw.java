@@ -33,7 +33,11 @@ final class ExtendedLaw {
     if (flow < net.least[link] || flow > net.greatest[link]) {
       return steepness;
     }
-    double slope = net.law[link].slopeAt(flow);
+    return bounded(net.law[link].slopeAt(flow));
+  }
+
+  /** A slope as the matrix takes it. */
+  static double bounded(double slope) {
     return Math.min(GREATEST_SLOPE, Math.max(LEAST_SLOPE, slope));
   }
 }

@@ -113,7 +113,7 @@ final class NewtonWalk {
       system.addToRightHandSide(i, state.anchored[i] ? 0 : -flow);
       system.addToRightHandSide(j, state.anchored[j] ? 0 : flow);
       if (conductance != 0 && i != j) {
-        couple(system, k, conductance);
+        system.couple(k, i, j, conductance, state.anchored);
       }
     }
     for (int i = 0; i < net.nodeCount; i++) {
@@ -124,20 +124,6 @@ final class NewtonWalk {
       }
     }
     return system.solve(headChange);
-  }
-
-  private void couple(NodalSystem system, int link, double conductance) {
-    int i = net.from[link];
-    int j = net.to[link];
-    if (!state.anchored[i]) {
-      system.addToDiagonal(i, conductance);
-    }
-    if (!state.anchored[j]) {
-      system.addToDiagonal(j, conductance);
-    }
-    if (!state.anchored[i] && !state.anchored[j]) {
-      system.subtractFromEdge(link, conductance);
-    }
   }
 
   private double contentSlopeAt(double length) {

@@ -1,7 +1,10 @@
 package rillwright.solver.steady;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import rillwright.solver.balance.Slopes;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -34,6 +37,20 @@ final class Description {
     this.starved = starved;
     this.drawn = new DrawnLevels(running, solved, starved);
     this.courses = courses;
+  }
+
+  /**
+   * By how much less flows along a line for each metre that it takes more, m²/s; empty where what
+   * comes into starved chambers or falls beside air follows too, or a flow is imposed.
+   */
+  Optional<ToDoubleFunction<LineName>> flowByHead() {
+    boolean follows =
+        courses.values().stream().anyMatch(Course.Vented.class::isInstance) || !starved.isEmpty();
+    if (follows || !imposed.equals(Imposed.NOTHING)) {
+      return Optional.empty();
+    }
+    Slopes slopes = new Slopes(solved.problem(), solved.balance());
+    return Optional.of(line -> slopes.flowByHead(solved.linksOf().get(line).get(0)));
   }
 
   PointState of(Point point) {

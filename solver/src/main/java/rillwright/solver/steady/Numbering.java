@@ -88,7 +88,7 @@ final class Numbering {
 
   /** Balances it. */
   Solved balance() {
-    return new Solved(
-        Balancer.balance(new BalanceProblem(nodes, links)), nodeOf, linksOf, spillOf, surplusOf);
+    BalanceProblem problem = new BalanceProblem(nodes, links);
+    return new Solved(problem, Balancer.balance(problem), nodeOf, linksOf, spillOf, surplusOf);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.solver.balance.Balance;
+import rillwright.solver.balance.BalanceProblem;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
@@ -17,6 +18,7 @@ import rillwright.solver.network.PointName;
  * @param surplusOf the link of each starved chamber that takes what comes in and is not drawn
  */
 record Solved(
+    BalanceProblem problem,
     Balance balance,
     Map<PointName, Integer> nodeOf,
     Map<LineName, List<Integer>> linksOf,

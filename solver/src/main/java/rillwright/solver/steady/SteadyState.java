@@ -2,8 +2,10 @@ package rillwright.solver.steady;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToDoubleFunction;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -102,6 +104,15 @@ public final class SteadyState {
                 .findPoint(point)
                 .map(known -> OptionalDouble.of(description.outflowM3PerS(known)))
                 .orElseGet(OptionalDouble::empty));
+  }
+
+  /**
+   * By how much less flows along a line for each metre of head that it takes more, m²/s: the slope
+   * where the state stands, all else following. Empty where a chamber is starved or water falls
+   * beside air, since what comes in there follows by a search.
+   */
+  public Optional<ToDoubleFunction<LineName>> flowByHead() {
+    return description.flowByHead();
   }
 
   /** Whether some chamber is drawn down to its intake. */

@@ -101,7 +101,7 @@ public final class NodalSystem {
   /** Sets every number to 0. */
   public void clear() {
     Arrays.fill(matrix.nz_values, 0, matrix.nz_length, 0);
-    rightHandSide.zero();
+    clearRightHandSide();
   }
 
   /** Adds to the diagonal of a node. */
@@ -109,9 +109,21 @@ public final class NodalSystem {
     matrix.nz_values[diagonalSlot[node]] += value;
   }
 
-  /** Subtracts from the entry that an edge's two nodes share. */
-  public void subtractFromEdge(int edge, double value) {
-    matrix.nz_values[edgeSlot[edge]] -= value;
+  /**
+   * Adds what an edge between two nodes conducts.
+   *
+   * @param anchored whether each node's head stays as it is, so that its row is left alone
+   */
+  public void couple(int edge, int from, int to, double conductance, boolean[] anchored) {
+    if (!anchored[from]) {
+      addToDiagonal(from, conductance);
+    }
+    if (!anchored[to]) {
+      addToDiagonal(to, conductance);
+    }
+    if (!anchored[from] && !anchored[to]) {
+      matrix.nz_values[edgeSlot[edge]] -= conductance;
+    }
   }
 
   /** Adds to the right-hand side of a node. */
@@ -128,9 +140,16 @@ public final class NodalSystem {
     if (size == 0) {
       return true;
     }
-    if (!solver.setA(matrix)) {
-      return false;
-    }
+    return solver.setA(matrix) && solveAgain(heads);
+  }
+
+  /** Sets the right-hand side to 0. */
+  public void clearRightHandSide() {
+    rightHandSide.zero();
+  }
+
+  /** Solves for another right-hand side with the matrix of the last solution; else the same. */
+  public boolean solveAgain(double[] heads) {
     solver.solve(rightHandSide, solution);
     for (int i = 0; i < size; i++) {
       heads[i] = solution.data[place[i]];
