@@ -15,12 +15,17 @@ import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 
-/** The slopes of flows by heads on random networks, against balances with a little more and less. */
+/**
+ * The slopes of flows by heads on random networks, against balances with a little more and less.
+ */
 class FlowByHeadTest {
   private static final int SEEDS = 150;
   private static final double STEP_M = 1e-4;
 
-  /** Of what a difference of two balances is good to, and bends of laws leave: no line at a bound is compared. */
+  /**
+   * Of what a difference of two balances is good to, and bends of laws leave: no line at a bound is
+   * compared.
+   */
   private static final double CLOSE = 0.01;
 
   @Test

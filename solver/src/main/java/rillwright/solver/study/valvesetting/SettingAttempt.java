@@ -113,13 +113,13 @@ final class SettingAttempt {
   }
 
   private SteadyState set() {
-    Network set = open;
-    for (Map.Entry<ValvePlace, Double> loss : losses.entrySet()) {
-      Valve.Setpoint wide = loss.getKey().in(open).loss();
-      boolean closed = loss.getValue() > wide.lossCoefficient();
-      set = loss.getKey().withLoss(set, closed ? wide.closedTo(loss.getValue()) : wide);
-    }
-    return SteadyStateFinder.find(set, throttling.wideOpen());
+    Map<ValvePlace, Valve.Setpoint> set = new LinkedHashMap<>();
+    losses.forEach(
+        (place, loss) -> {
+          Valve.Setpoint wide = place.in(open).loss();
+          set.put(place, loss > wide.lossCoefficient() ? wide.closedTo(loss) : wide);
+        });
+    return SteadyStateFinder.find(ValvePlace.withLosses(open, set), throttling.wideOpen());
   }
 
   private double leastShare(SteadyState state) {

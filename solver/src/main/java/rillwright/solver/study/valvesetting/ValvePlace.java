@@ -1,7 +1,9 @@
 package rillwright.solver.study.valvesetting;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -41,6 +43,18 @@ public record ValvePlace(LineName line, int partIndex) {
   /** The valve there. */
   public Valve in(Network network) {
     return (Valve) network.line(line).parts().get(partIndex);
+  }
+
+  /** A network with some valves set otherwise, all at once. */
+  static Network withLosses(Network network, Map<ValvePlace, Valve.Setpoint> losses) {
+    Map<LineName, Line> changed = new LinkedHashMap<>();
+    losses.forEach(
+        (place, loss) -> {
+          Line line = changed.getOrDefault(place.line(), network.line(place.line()));
+          Valve set = place.in(network).withSetpoint(loss);
+          changed.put(place.line(), line.withPart(place.partIndex(), set));
+        });
+    return network.withLines(changed.values());
   }
 
   /** A network with the valve there set otherwise. */

@@ -1,7 +1,9 @@
 package rillwright.solver.study.valvesetting;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.Targets;
@@ -69,12 +71,10 @@ public final class ValveSettingFinder {
   }
 
   private SettingAttempt run() {
-    Network wide = network;
-    for (ValvePlace place : places) {
-      wide = place.withLoss(wide, place.in(network).loss().wideOpen());
-    }
-    SteadyState wideState = SteadyStateFinder.find(wide);
-    Network open = wide;
+    Map<ValvePlace, Valve.Setpoint> opened = new LinkedHashMap<>();
+    places.forEach(place -> opened.put(place, place.in(network).loss().wideOpen()));
+    Network open = ValvePlace.withLosses(network, opened);
+    SteadyState wideState = SteadyStateFinder.find(open);
     WaterWays ways = new WaterWays(wideState);
     List<ValvePlace> useful = new ArrayList<>();
     for (ValvePlace place : places) {
