@@ -59,9 +59,9 @@ class NodalSystemTest {
     if (i == j) {
       return;
     }
-    add(system, dense, i, conductance);
-    add(system, dense, j, conductance);
-    system.subtractFromEdge(edge, conductance);
+    system.couple(edge, i, j, conductance, new boolean[Math.max(i, j) + 1]);
+    dense.addToEntry(i, i, conductance);
+    dense.addToEntry(j, j, conductance);
     dense.addToEntry(i, j, -conductance);
     dense.addToEntry(j, i, -conductance);
   }
