@@ -37,6 +37,11 @@ final class InventedCall {
     return new InventedCall(folder, job, WeakCall.run(words.toArray(new String[0])).json());
   }
 
+  /** A call to a job that another file describes as it was found. */
+  static InventedCall found(String job, Path folder, String found) {
+    return new InventedCall(folder, job, WeakCall.run("solve", found, "--format", "json").json());
+  }
+
   /** What is found there, as "solve" prints it. */
   JsonNode found() {
     return found;
@@ -73,10 +78,14 @@ final class InventedCall {
 
   /** Reads the power of a line's pump. */
   InventedCall power(String line) {
+    return reading("pump: %s, power: %.4f W, within: 5 %%", line, powerW(line));
+  }
+
+  /** The power of a line's pump, W. */
+  double powerW(String line) {
     for (JsonNode part : found.get("lines").get(line).get("parts")) {
       if (part.get("part").asString().equals("pump")) {
-        return reading(
-            "pump: %s, power: %.4f W, within: 5 %%", line, part.get("powerW").asDouble());
+        return part.get("powerW").asDouble();
       }
     }
     throw new IllegalArgumentException("no pump in " + line);

@@ -3,6 +3,7 @@ package rillwright.cli.report.json;
 import static rillwright.cli.json.Quantity.NUMBER;
 import static rillwright.cli.json.Quantity.SHARE;
 
+import java.util.List;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
@@ -12,6 +13,7 @@ import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
+import rillwright.solver.study.diagnosis.inference.PairExplanation;
 
 /** Why a fall is weak, for programs. */
 public final class WeakJson {
@@ -50,6 +52,36 @@ public final class WeakJson {
               "What each reading would have been, in the order and the units of the readings.",
               Explanation::predicted);
 
+  private static final Shape<PairExplanation.Member> MEMBER =
+      Shape.<PairExplanation.Member>of()
+          .including(CAUSE, it -> it.cause().id())
+          .numberOrNull(
+              "size", NUMBER, "How large it would be, in sizeUnit.", PairExplanation.Member::size)
+          .orNull(
+              "sizeUnit",
+              Value.oneOf("1", "m"),
+              "1 for a ratio.",
+              it -> it.cause().sizes().map(sizes -> it.cause().quantity().unit()))
+          .ifAny(
+              "choice",
+              Value.words(),
+              "Which of several it would be: the pump that stands there.",
+              PairExplanation.Member::choice);
+
+  private static final Shape<PairExplanation> PAIR =
+      Shape.<PairExplanation>of()
+          .list("causes", MEMBER, "The two.", pair -> List.of(pair.one(), pair.other()))
+          .number(
+              "probability",
+              SHARE.from(0).upTo(1),
+              "Of all single causes' and pairs' 1.",
+              PairExplanation::probability)
+          .list(
+              "predicted",
+              NUMBER.orNull(),
+              "What each reading would have been, in the order and the units of the readings.",
+              PairExplanation::predicted);
+
   private static final Shape<NextReading.Expected> EXPECTED =
       Shape.<NextReading.Expected>of()
           .including(CAUSE, it -> it.cause().id())
@@ -60,7 +92,12 @@ public final class WeakJson {
       Shape.<NextReading>of()
           .member("reading", ReadingJson.UNTAKEN, "Which.", next -> new ReadingJson(next.what()))
           .number("bits", NUMBER.from(0), "Expected information.", NextReading::bits)
-          .list("predicted", EXPECTED, "What it would be by each cause.", NextReading::predicted);
+          .list("predicted", EXPECTED, "What it would be by each cause.", NextReading::predicted)
+          .list(
+              "predictedByPairs",
+              NUMBER.orNull(),
+              "What it would be by each pair, in their order.",
+              NextReading::byPairs);
 
   static final Shape<WeakAnswer> SHAPE =
       Estimate.<WeakAnswer>answer("weak", "Which causes explain the readings, most likely first.")
@@ -79,6 +116,21 @@ public final class WeakJson {
               Value.someOf(EXPLANATION),
               "All causes at all their places; probabilities sum to 1.",
               answer -> answer.diagnosis().causes())
+          .list(
+              "pairs",
+              PAIR,
+              "Two causes at once, where they are likelier than the likeliest single one or have a"
+                  + " probability of 20 %; most likely first.",
+              answer -> answer.diagnosis().pairs())
+          .truth(
+              "pairsLead",
+              "Whether the pairs are far likelier than any single cause.",
+              answer -> answer.diagnosis().pairsLead())
+          .truth(
+              "slightIncluded",
+              "Whether faults count that take less than a tenth off everything, because no other"
+                  + " fits.",
+              WeakAnswer::slight)
           .member(
               "firstGroup",
               Value.someOf(CAUSE),

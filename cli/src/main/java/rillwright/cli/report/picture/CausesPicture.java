@@ -18,6 +18,7 @@ import rillwright.curves.chart.content.CausesChart.Strip;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
+import rillwright.solver.study.diagnosis.inference.PairExplanation;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
@@ -43,6 +44,9 @@ public final class CausesPicture {
   }
 
   private CausesChart chart() {
+    if (answer.diagnosis().pairsLead()) {
+      return new CausesChart(answer.title(), caption(), pairBars(), strips());
+    }
     List<CauseBar> bars = new ArrayList<>();
     for (Explanation cause : shown()) {
       CauseId id = cause.cause().id();
@@ -55,6 +59,23 @@ public final class CausesPicture {
               Chance.words(cause.probability())));
     }
     return new CausesChart(answer.title(), caption(), bars, strips());
+  }
+
+  /** Bars of the pairs, and what is left for all else. */
+  private List<CauseBar> pairBars() {
+    List<CauseBar> bars = new ArrayList<>();
+    double left = 1;
+    for (PairExplanation pair : answer.diagnosis().pairs()) {
+      bars.add(
+          new CauseBar(
+              Letters.ofPair(bars.size()),
+              "  " + pair.one().cause().id().cause() + " and " + pair.other().cause().id().cause(),
+              pair.probability(),
+              Chance.words(pair.probability())));
+      left -= pair.probability();
+    }
+    bars.add(new CauseBar("", "one fault, or another pair", left, Chance.words(left)));
+    return bars;
   }
 
   private List<Explanation> shown() {
@@ -110,6 +131,14 @@ public final class CausesPicture {
 
   private Strip strip(Measurand what, Optional<Band> read) {
     List<Mark> marks = new ArrayList<>();
+    List<PairExplanation> pairs = answer.diagnosis().pairs();
+    if (answer.diagnosis().pairsLead()) {
+      for (int i = 0; i < Math.min(MOST_MARKS, pairs.size()); i++) {
+        mark(what, Letters.ofPair(i), answer.predicted(what, i)).ifPresent(marks::add);
+      }
+      return new Strip(
+          words.opening(what), read, mark(what, "", answer.scope().asBuilt(what)), marks);
+    }
     List<Explanation> causes = shown();
     for (int i = 0; i < lettered(); i++) {
       String letter = Letters.of(i);

@@ -38,11 +38,11 @@ public enum CauseSizeWords {
       case HEAD_ADDED -> "holds the water " + units.depth(size) + " higher";
       case HIGHER -> units.head(size) + " higher";
       case LOST -> "takes " + units.flow(size * pumpFlowM3PerS);
-      case DEPTH_GONE -> units.share(size) + " of the depth over the sill gone";
+      case DEPTH_GONE -> "has lost " + units.share(size) + " of its depth over the sill";
       case SHARE_LOST -> "loses " + units.share(size) + " on the way";
       case TIMES_AS_WIDE -> units.number(Math.round(10 * size) / 10.0) + " times as wide";
       case TIMES_THE_HEAD -> "takes " + units.computed(size) + " times its head";
-      case BEHIND -> units.share(size) + " runs behind";
+      case BEHIND -> "loses " + units.share(size) + " behind them";
       case LOW_END -> "one end " + units.fineDepth(size) + " low";
     };
   }

@@ -12,4 +12,9 @@ public final class Letters {
         ? String.valueOf((char) ('A' + number))
         : of(number / COUNT - 1) + of(number % COUNT);
   }
+
+  /** What a pair of causes stands under, by number, from 0: P1. */
+  public static String ofPair(int number) {
+    return "P" + (number + 1);
+  }
 }

@@ -14,12 +14,15 @@ public final class SizePhrase {
 
   /** "passes 2,100 gph"; empty without a size. */
   public static Optional<String> of(Explanation explanation, WeakAnswer answer) {
-    Optional<String> choice = explanation.choice().map(it -> "is " + PlainText.quoted(it));
-    return choice.or(() -> of(explanation.cause().id(), explanation.size(), answer));
+    return of(explanation.cause().id(), explanation.size(), explanation.choice(), answer);
   }
 
-  /** The same of a cause at a size. */
-  public static Optional<String> of(CauseId id, OptionalDouble size, WeakAnswer answer) {
+  /** The same of a cause at a size, or of one of several. */
+  public static Optional<String> of(
+      CauseId id, OptionalDouble size, Optional<String> choice, WeakAnswer answer) {
+    if (choice.isPresent()) {
+      return Optional.of("is " + PlainText.quoted(choice.get()));
+    }
     if (size.isEmpty()) {
       return Optional.empty();
     }

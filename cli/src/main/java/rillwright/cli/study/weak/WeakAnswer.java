@@ -1,6 +1,5 @@
 package rillwright.cli.study.weak;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.study.Answer;
@@ -9,7 +8,6 @@ import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Diagnosis;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
-import rillwright.solver.study.diagnosis.inference.PairExplanation;
 import rillwright.solver.study.diagnosis.inference.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 
@@ -20,14 +18,11 @@ import rillwright.solver.study.diagnosis.reading.Measurand;
  * @param scope of the job as built
  * @param visit what was read and seen
  * @param diagnosis what explains it
- * @param pairs of causes that explain it together; none unless no single one does
+ * @param slight whether faults count that take less than a tenth off everything, because no other
+ *     fits
  */
-public record WeakAnswer(
-    Job job, Scope scope, Visit visit, Diagnosis diagnosis, List<PairExplanation> pairs)
+public record WeakAnswer(Job job, Scope scope, Visit visit, Diagnosis diagnosis, boolean slight)
     implements Answer {
-  public WeakAnswer {
-    pairs = List.copyOf(pairs);
-  }
 
   /** Whether there is a pump in the job. */
   public boolean isPumped() {
@@ -55,5 +50,19 @@ public record WeakAnswer(
       }
     }
     return OptionalDouble.empty();
+  }
+
+  /** What a readable would be by a pair, by its number from 0; empty where it tells nothing. */
+  public OptionalDouble predicted(Measurand readable, int pair) {
+    for (int i = 0; i < diagnosis.readings().size(); i++) {
+      if (diagnosis.readings().get(i).what().equals(readable)) {
+        return diagnosis.pairs().get(pair).predicted().get(i);
+      }
+    }
+    return diagnosis.next().stream()
+        .filter(next -> next.what().equals(readable))
+        .map(next -> next.byPairs().get(pair))
+        .findFirst()
+        .orElse(OptionalDouble.empty());
   }
 }

@@ -51,15 +51,23 @@ public record WeakRequest(Optional<Visit> visit, CausesRequest causes, Sizes siz
             shown.readings().stream().map(Reading::what).toList(),
             sizes,
             progress);
-    if (!diagnostician.canExplain()) {
-      throw new NothingExplains();
-    }
-    Diagnosis diagnosis = diagnostician.explain(shown.readings(), signs);
+    Optional<Diagnosis> called =
+        Optional.of(diagnostician)
+            .filter(Diagnostician::canExplain)
+            .map(it -> it.explain(shown.readings(), signs));
+    Optional<Diagnosis> slight =
+        called.map(Diagnosis::isExplained).orElse(true)
+            ? Optional.empty()
+            : Optional.of(diagnostician.withSlight())
+                .filter(Diagnostician::canExplain)
+                .map(it -> it.explain(shown.readings(), signs))
+                .filter(Diagnosis::isExplained);
+    boolean slightOnly = slight.isPresent() && sizes == Sizes.CALLED_FOR;
     return new WeakAnswer(
         Job.of(project),
         diagnostician.scope(),
         shown,
-        diagnosis,
-        diagnostician.pairs(diagnosis, signs));
+        slight.or(() -> called).orElseThrow(NothingExplains::new),
+        slightOnly);
   }
 }

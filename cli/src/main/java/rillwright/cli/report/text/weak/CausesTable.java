@@ -26,7 +26,8 @@ final class CausesTable {
    */
   static void print(WeakAnswer answer, int letters, PageBuilder page) {
     int group = answer.diagnosis().firstGroup().size();
-    TableBuilder table = heading("MOST LIKELY");
+    TableBuilder table =
+        heading(answer.diagnosis().pairsLead() ? "IF IT IS ONE FAULT" : "MOST LIKELY");
     rows(table, answer, answer.diagnosis().firstGroup(), 0);
     page.table(table);
     page.paragraph(apart(answer, group));

@@ -59,7 +59,7 @@ public final class NextTable {
   void print(PageBuilder page) {
     if (rows.isEmpty()) {
       page.heading("READ NEXT");
-      boolean noneLeads = answer.diagnosis().causes().get(0).cause().isUnnamed();
+      boolean noneLeads = !answer.diagnosis().isExplained();
       page.paragraph(
           noneLeads
               ? "No further reading adds much. " + LeastFitting.readAgain(answer) + "."
@@ -86,7 +86,7 @@ public final class NextTable {
             .column("", Side.LEFT)
             .column("info", Side.RIGHT)
             .column("work", Side.RIGHT);
-    causes.columns().forEach(cause -> table.column("by " + cause.letter(), Side.RIGHT));
+    causes.labels().forEach(label -> table.column("by " + label, Side.RIGHT));
     boolean anyAlike = rows.stream().anyMatch(row -> causes.areAlike(row, words));
     if (anyAlike) {
       table.column("but", Side.LEFT);

@@ -1,50 +1,75 @@
 package rillwright.cli.report.text.weak;
 
-import java.util.OptionalDouble;
+import java.util.List;
+import java.util.Optional;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.weak.CausePlace;
 import rillwright.cli.report.weak.CauseWords;
+import rillwright.cli.report.weak.Chance;
+import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.SizePhrase;
 import rillwright.cli.study.weak.WeakAnswer;
-import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.PairExplanation;
 
-/** Two causes at once, where no single one explains what was read. */
+/** Two faults at once. */
 final class PairsText {
   private PairsText() {}
 
+  /** "Most likely two faults at once: the net is clogged (...) and the pipe is fouled (...)." */
+  static String headline(WeakAnswer answer) {
+    PairExplanation first = answer.diagnosis().pairs().get(0);
+    double all =
+        answer.diagnosis().pairs().stream().mapToDouble(PairExplanation::probability).sum();
+    boolean alone = answer.diagnosis().pairs().size() == 1;
+    return "Most likely two faults at once, "
+        + Chance.about(all)
+        + (alone ? ": " : "; the likeliest pair, " + Chance.about(first.probability()) + ": ")
+        + statement(first.one(), answer)
+        + " and "
+        + statement(first.other(), answer)
+        + ". No single fault explains the readings nearly as well.";
+  }
+
+  private static String statement(PairExplanation.Member member, WeakAnswer answer) {
+    return CauseWords.of(member.cause().id().cause()).statement() + place(member, answer);
+  }
+
+  /** The pairs under their letters. */
   static void print(WeakAnswer answer, PageBuilder page) {
-    boolean noneLeads = answer.diagnosis().causes().get(0).cause().isUnnamed();
-    if (answer.pairs().isEmpty()) {
-      if (answer.diagnosis().isUnexplained() && noneLeads) {
-        page.marked("! ", "No single fault fits all readings, and no pair of faults does.");
-      }
+    List<PairExplanation> pairs = answer.diagnosis().pairs();
+    if (pairs.isEmpty()) {
       return;
     }
     int readings = answer.diagnosis().readings().size();
-    page.marked(
-        "! ",
-        (noneLeads
-                ? "No single fault fits all readings; these pairs do, most likely first."
-                : "Two faults at once are possible; these pairs fit too, most likely first.")
-            + (readings == 1
-                ? " One reading cannot settle a pair"
-                : " " + readings + " readings seldom settle a pair")
-            + ": one wrong reading often looks the same, so read again before anything is taken"
-            + " apart.");
-    for (PairExplanation pair : answer.pairs()) {
+    page.heading("TWO FAULTS AT ONCE");
+    for (int i = 0; i < pairs.size(); i++) {
       page.marked(
           "- ",
-          shown(pair.one().id(), pair.sizeOfOne(), answer)
+          Letters.ofPair(i)
+              + ", "
+              + Chance.words(pairs.get(i).probability())
+              + ": "
+              + noun(pairs.get(i).one(), answer)
               + " and "
-              + shown(pair.other().id(), pair.sizeOfOther(), answer));
+              + noun(pairs.get(i).other(), answer));
     }
+    page.paragraph(
+        (readings == 1
+                ? "One reading cannot settle a pair"
+                : readings + " readings seldom settle a pair")
+            + ": one wrong reading often looks the same, so read again before anything is taken"
+            + " apart.");
   }
 
-  private static String shown(CauseId id, OptionalDouble size, WeakAnswer answer) {
-    String place = CausePlace.words(id, answer.scope().job());
-    String phrase = SizePhrase.of(id, size, answer).map(text -> ", " + text).orElse("");
-    String noun = CauseWords.of(id.cause()).noun();
-    return place.isEmpty() && phrase.isEmpty() ? noun : noun + " (" + place + phrase + ")";
+  private static String noun(PairExplanation.Member member, WeakAnswer answer) {
+    return CauseWords.of(member.cause().id().cause()).noun() + place(member, answer);
+  }
+
+  private static String place(PairExplanation.Member member, WeakAnswer answer) {
+    String place = CausePlace.words(member.cause().id(), answer.scope().job());
+    Optional<String> size =
+        SizePhrase.of(member.cause().id(), member.size(), member.choice(), answer);
+    String phrase = size.map(text -> (place.isEmpty() ? "" : ", ") + text).orElse("");
+    return place.isEmpty() && phrase.isEmpty() ? "" : " (" + place + phrase + ")";
   }
 }

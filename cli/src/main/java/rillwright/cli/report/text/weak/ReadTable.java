@@ -1,5 +1,6 @@
 package rillwright.cli.report.text.weak;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import rillwright.cli.report.page.PageBuilder;
@@ -7,6 +8,7 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.weak.Lettered;
+import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.Sign;
@@ -23,6 +25,9 @@ final class ReadTable {
 
   static void print(WeakAnswer answer, PageBuilder page) {
     Lettered first = Lettered.listNamed(answer).get(0);
+    boolean pairs = answer.diagnosis().pairsLead();
+    List<OptionalDouble> predicted =
+        pairs ? answer.diagnosis().pairs().get(0).predicted() : first.explanation().predicted();
     ReadingWords words = new ReadingWords(Shown.of(answer));
     TableBuilder table =
         new TableBuilder("READ")
@@ -30,7 +35,7 @@ final class ReadTable {
             .column("read", Side.RIGHT)
             .column("within", Side.RIGHT)
             .column("as built", Side.RIGHT)
-            .column("by cause " + first.letter(), Side.RIGHT);
+            .column(pairs ? "by " + Letters.ofPair(0) : "by cause " + first.letter(), Side.RIGHT);
     for (int i = 0; i < answer.diagnosis().readings().size(); i++) {
       Reading reading = answer.diagnosis().readings().get(i);
       table.row(
@@ -39,7 +44,7 @@ final class ReadTable {
           words.value(reading.what(), reading.value()),
           words.within(reading.what(), reading.tolerance()),
           shown(words, reading, answer.scope().asBuilt(reading.what())),
-          shown(words, reading, first.explanation().predicted().get(i)));
+          shown(words, reading, predicted.get(i)));
     }
     page.tableOfAny(table);
     boolean idle =

@@ -2,8 +2,11 @@ package rillwright.cli.report.text.weak;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.BiConsumer;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.weak.CausePlace;
@@ -15,6 +18,7 @@ import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
+import rillwright.solver.study.diagnosis.inference.PairExplanation;
 
 /** What is usually done about each likely cause, and what to mind. */
 final class Remedies {
@@ -25,16 +29,25 @@ final class Remedies {
   static void print(WeakAnswer answer, PageBuilder page) {
     page.heading("REMEDIES");
     Map<String, String> letters = new LinkedHashMap<>();
-    Map<String, List<Explanation>> explained = new LinkedHashMap<>();
-    List<Explanation> causes = answer.diagnosis().causes();
-    int group = answer.diagnosis().firstGroup().size();
-    for (int i = 0; i < causes.size(); i++) {
-      if (i < group || causes.get(i).probability() >= WORTH_TELLING) {
-        String mark = Letters.of(i);
-        explained
-            .computeIfAbsent(causes.get(i).cause().id().cause(), cause -> new ArrayList<>())
-            .add(causes.get(i));
-        letters.merge(causes.get(i).cause().id().cause(), mark, (one, other) -> one + " " + other);
+    Map<String, Set<CauseId>> places = new LinkedHashMap<>();
+    BiConsumer<String, CauseId> add =
+        (mark, id) -> {
+          letters.merge(id.cause(), mark, (one, other) -> one + " " + other);
+          places.computeIfAbsent(id.cause(), cause -> new LinkedHashSet<>()).add(id);
+        };
+    if (answer.diagnosis().pairsLead()) {
+      List<PairExplanation> pairs = answer.diagnosis().pairs();
+      for (int i = 0; i < pairs.size(); i++) {
+        add.accept(Letters.ofPair(i), pairs.get(i).one().cause().id());
+        add.accept(Letters.ofPair(i), pairs.get(i).other().cause().id());
+      }
+    } else {
+      List<Explanation> causes = answer.diagnosis().causes();
+      int group = answer.diagnosis().firstGroup().size();
+      for (int i = 0; i < causes.size(); i++) {
+        if (i < group || causes.get(i).probability() >= WORTH_TELLING) {
+          add.accept(Letters.of(i), causes.get(i).cause().id());
+        }
       }
     }
     letters.forEach(
@@ -46,12 +59,12 @@ final class Remedies {
                   + ", "
                   + cause
                   + ": "
-                  + remedy(cause, explained.get(cause), answer)
+                  + remedy(cause, places.get(cause), answer)
                   + (caution.isEmpty() ? "" : " " + caution));
         });
   }
 
-  private static String remedy(String cause, List<Explanation> where, WeakAnswer answer) {
+  private static String remedy(String cause, Set<CauseId> where, WeakAnswer answer) {
     if (CauseWords.of(cause) == CauseWords.VALVE_MOVED) {
       return valves(where, answer);
     }
@@ -64,10 +77,9 @@ final class Remedies {
   }
 
   /** "\"upper\", part 2: set it back to 50° from open. Then mark ..." */
-  private static String valves(List<Explanation> where, WeakAnswer answer) {
+  private static String valves(Set<CauseId> where, WeakAnswer answer) {
     List<String> each = new ArrayList<>();
-    for (Explanation one : where) {
-      CauseId id = one.cause().id();
+    for (CauseId id : where) {
       each.add(
           CausePlace.shortly(id)
               + ": "

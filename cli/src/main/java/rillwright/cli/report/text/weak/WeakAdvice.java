@@ -49,12 +49,29 @@ final class WeakAdvice {
               + " first reading listed below.");
     }
     Explanation first = answer.diagnosis().causes().get(0);
-    page.paragraph(mostLikely(first));
-    answer.diagnosis().separatedBy().flatMap(this::distinguished).ifPresent(page::paragraph);
+    boolean pairs = answer.diagnosis().pairsLead();
+    if (answer.slight()) {
+      page.marked(
+          "! ",
+          "No fault that takes a tenth off a fall or an outlet fits these readings, so slight"
+              + " faults count too.");
+    }
+    page.paragraph(pairs ? PairsText.headline(answer) : mostLikely(first));
+    if (!pairs) {
+      answer.diagnosis().separatedBy().flatMap(this::distinguished).ifPresent(page::paragraph);
+    }
     Misfit misfit = new Misfit(answer);
     beyondReach(misfit).forEach(sentence -> page.marked("! ", sentence));
-    doesNotFit(first, misfit).forEach(sentence -> page.marked("! ", sentence));
-    PairsText.print(answer, page);
+    if (!pairs) {
+      doesNotFit(first, misfit).forEach(sentence -> page.marked("! ", sentence));
+    }
+    if (!answer.diagnosis().isExplained()) {
+      page.marked(
+          "! ",
+          answer.diagnosis().pairs().isEmpty()
+              ? "No single fault fits all readings, and no pair of faults does."
+              : "No single fault fits all readings; pairs that do are listed below.");
+    }
   }
 
   private String mostLikely(Explanation first) {

@@ -16,6 +16,7 @@ public final class WeakText {
     ReadTable.print(answer, page);
     NextTable next = NextTable.of(answer);
     int letters = Math.max(ReadTable.lettersUsed(answer), next.lettersUsed());
+    PairsText.print(answer, page);
     CausesTable.print(answer, letters, page);
     next.print(page);
     Remedies.print(answer, page);

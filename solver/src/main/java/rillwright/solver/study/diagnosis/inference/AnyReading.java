@@ -1,6 +1,5 @@
 package rillwright.solver.study.diagnosis.inference;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.study.diagnosis.cause.Cause;
@@ -11,9 +10,9 @@ import rillwright.solver.study.diagnosis.reading.Span;
 record AnyReading(Cause cause, Scope scope) implements Hypothesis {
 
   @Override
-  public Belief given(List<Reading> readings) {
+  public Belief given(Likelihood likelihood) {
     double log = 0;
-    for (Reading reading : readings) {
+    for (Reading reading : likelihood.readings()) {
       log += Math.log(density(reading));
     }
     return new Anything(scope, log);

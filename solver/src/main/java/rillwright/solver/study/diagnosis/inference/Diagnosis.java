@@ -12,27 +12,28 @@ import rillwright.solver.study.diagnosis.reading.Reading;
  * @param firstGroup the likeliest that together have 80 % of the probability
  * @param separatedBy the reading that tells the first group apart best; empty if none does
  * @param next readings still to be taken, the one that tells most first
+ * @param pairs two causes at once, where they are likelier than single ones or likely in
+ *     themselves, likeliest first
+ * @param pairsLead whether the pairs are far likelier than any single cause
  */
 public record Diagnosis(
     List<Reading> readings,
     List<Explanation> causes,
     List<Explanation> firstGroup,
     Optional<NextReading> separatedBy,
-    List<NextReading> next) {
-  private static final double UNNAMED_PASSES = 0.3;
-
+    List<NextReading> next,
+    List<PairExplanation> pairs,
+    boolean pairsLead) {
   public Diagnosis {
     readings = List.copyOf(readings);
     causes = List.copyOf(causes);
     firstGroup = List.copyOf(firstGroup);
     next = List.copyOf(next);
+    pairs = List.copyOf(pairs);
   }
 
-  /** Whether what was read asks for more than one cause: none of these leads or passes 30 %. */
-  public boolean isUnexplained() {
-    return !readings.isEmpty()
-        && (causes.get(0).cause().isUnnamed()
-            || causes.stream()
-                .anyMatch(one -> one.cause().isUnnamed() && one.probability() > UNNAMED_PASSES));
+  /** Whether anything that is named explains what was read: a cause leads, or a pair does. */
+  public boolean isExplained() {
+    return readings.isEmpty() || pairsLead || !causes.get(0).cause().isUnnamed();
   }
 }

@@ -1,19 +1,17 @@
 package rillwright.solver.study.diagnosis.inference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.progress.Steps;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
-import rillwright.solver.study.diagnosis.inference.NextReading.Expected;
 import rillwright.solver.study.diagnosis.inference.SweptCause.Unnoticed;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Measurand;
@@ -32,15 +30,21 @@ public final class Diagnostician {
   /** The first group holds this much. */
   private static final double FIRST_GROUP_HOLDS = 0.8;
 
-  /** Fewer bits than this tell nothing apart. */
-  private static final double TELLS_APART_BITS = 0.02;
-
   private final Scope scope;
   private final List<Hypothesis> hypotheses;
 
-  private Diagnostician(Scope scope, List<Hypothesis> hypotheses) {
+  /** Whether sizes count that weaken nothing by a tenth. */
+  private final boolean unnoticed;
+
+  private Diagnostician(Scope scope, List<Hypothesis> hypotheses, boolean unnoticed) {
     this.scope = scope;
     this.hypotheses = hypotheses;
+    this.unnoticed = unnoticed;
+  }
+
+  /** The same one who counts all sizes. */
+  public Diagnostician withSlight() {
+    return new Diagnostician(scope, hypotheses.stream().map(Hypothesis::withSlight).toList(), true);
   }
 
   /** Which sizes of causes count. */
@@ -75,7 +79,7 @@ public final class Diagnostician {
         table.causes().parallelStream()
             .map(cause -> hypothesis(cause, scope, unnoticed, steps))
             .toList();
-    return new Diagnostician(scope, hypotheses);
+    return new Diagnostician(scope, hypotheses, sizes == Sizes.ALL);
   }
 
   private static Hypothesis hypothesis(Cause cause, Scope scope, Unnoticed unnoticed, Steps steps) {
@@ -107,139 +111,112 @@ public final class Diagnostician {
    * @throws IllegalStateException unless {@link #canExplain}
    */
   public Diagnosis explain(List<Reading> readings, ToDoubleFunction<Cause> signs) {
-    return explain(readings, signs, true);
+    return explain(readings, signs, Asked.ALL);
   }
 
   /** The same without what to read next. */
   public Diagnosis explainBriefly(List<Reading> readings, ToDoubleFunction<Cause> signs) {
-    return explain(readings, signs, false);
+    return explain(readings, signs, Asked.BRIEFLY);
   }
 
-  private Diagnosis explain(List<Reading> readings, ToDoubleFunction<Cause> signs, boolean advise) {
-    List<Reading> telling =
-        readings.stream().filter(reading -> scope.asBuilt(reading.what()).isPresent()).toList();
-    List<Belief> beliefs = hypotheses.stream().map(h -> h.given(telling)).toList();
-    double[] probability = posterior(beliefs, signs);
-    List<Integer> order = new ArrayList<>();
-    for (int c = 0; c < hypotheses.size(); c++) {
-      order.add(c);
+  /** The same with what to read next, as if only one cause could be at work. */
+  public Diagnosis explainSingly(List<Reading> readings, ToDoubleFunction<Cause> signs) {
+    return explain(readings, signs, Asked.SINGLY);
+  }
+
+  private enum Asked {
+    BRIEFLY,
+    SINGLY,
+    ALL
+  }
+
+  private Diagnosis explain(List<Reading> readings, ToDoubleFunction<Cause> signs, Asked asked) {
+    if (!canExplain()) {
+      throw new IllegalStateException("no cause that is possible has a prior above 0");
     }
-    order.sort(Comparator.comparingDouble((Integer c) -> -probability[c]));
+    Likelihood likelihood =
+        new Likelihood(
+            scope, readings.stream().filter(it -> scope.asBuilt(it.what()).isPresent()).toList());
+    ToDoubleFunction<Cause> logPrior =
+        cause -> Math.log(cause.prior()) + Math.log(signs.applyAsDouble(cause));
+    List<Belief> beliefs = hypotheses.stream().map(h -> h.given(likelihood)).toList();
+    double[] logWeight = new double[beliefs.size()];
+    for (int c = 0; c < logWeight.length; c++) {
+      logWeight[c] =
+          logPrior.applyAsDouble(hypotheses.get(c).cause()) + beliefs.get(c).logEvidence();
+    }
+    double[] probability = normalised(logWeight);
+    List<Integer> order =
+        IntStream.range(0, logWeight.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble((Integer c) -> -probability[c]))
+            .toList();
     List<Explanation> causes = new ArrayList<>();
     for (int c : order) {
-      List<OptionalDouble> predicted =
-          readings.stream()
-              .map(reading -> beliefs.get(c).mean(scope.indexOf(reading.what())))
-              .toList();
       causes.add(
           new Explanation(
               hypotheses.get(c).cause(),
               probability[c],
               beliefs.get(c).size(),
               beliefs.get(c).choice(),
-              predicted));
+              predicted(readings, beliefs.get(c))));
     }
-    List<Integer> group = firstGroup(order, probability);
-    List<NextReading> next = advise ? next(readings, beliefs, order, probability) : List.of();
+    int group = firstGroup(causes);
+    List<SweptPair> found =
+        asked == Asked.ALL && likelihood.count() > 0
+            ? new PairSearch(scope, likelihood, logPrior)
+                .find(combinable(), logWeight[order.get(0)], unnoticed)
+            : List.of();
+    ToldPairs pairs = ToldPairs.of(found, logWeight, it -> predicted(readings, it), likelihood);
+    Advice advice =
+        new Advice(
+            scope,
+            order.stream().map(c -> hypotheses.get(c).cause()).toList(),
+            order.stream().map(beliefs::get).toList(),
+            order.stream().mapToDouble(c -> probability[c]).toArray(),
+            pairs);
+    List<NextReading> next = asked == Asked.BRIEFLY ? List.of() : advice.next(readings);
     return new Diagnosis(
         readings,
         causes,
-        causes.subList(0, group.size()),
-        separatedBy(next, beliefs, group, probability),
-        next);
+        causes.subList(0, group),
+        advice.separating(next, group),
+        next,
+        pairs.explanations(),
+        pairs.lead());
   }
 
-  /**
-   * Pairs of causes that explain some readings together, likeliest first, where no single one does:
-   * where the diagnosis {@link Diagnosis#isUnexplained}. Only pairs by which every reading fits
-   * that tells anything; else none.
-   */
-  public List<PairExplanation> pairs(Diagnosis diagnosis, ToDoubleFunction<Cause> signs) {
-    if (!diagnosis.isUnexplained()) {
-      return List.of();
-    }
+  private List<OptionalDouble> predicted(List<Reading> readings, Belief belief) {
+    return readings.stream().map(reading -> belief.mean(scope.indexOf(reading.what()))).toList();
+  }
+
+  /** The causes that may be at work together with others. */
+  private List<SweptCause> combinable() {
     List<SweptCause> swept = new ArrayList<>();
     for (Hypothesis hypothesis : hypotheses) {
       hypothesis
           .swept()
-          .filter(one -> one.isPossible() && !one.cause().mayGoUnnoticed())
+          .filter(one -> one.cause().prior() > 0 && !one.cause().mayGoUnnoticed())
           .ifPresent(swept::add);
     }
-    return new PairSearch(scope, swept, diagnosis.readings(), signs).find();
+    return swept;
   }
 
-  private double[] posterior(List<Belief> beliefs, ToDoubleFunction<Cause> signs) {
-    if (!canExplain()) {
-      throw new IllegalStateException("no cause that is possible has a prior above 0");
-    }
-    double[] log = new double[beliefs.size()];
-    double highest = Double.NEGATIVE_INFINITY;
-    for (int c = 0; c < log.length; c++) {
-      Cause cause = hypotheses.get(c).cause();
-      log[c] =
-          Math.log(cause.prior())
-              + Math.log(signs.applyAsDouble(cause))
-              + beliefs.get(c).logEvidence();
-      highest = Math.max(highest, log[c]);
-    }
-    double sum = 0;
-    for (int c = 0; c < log.length; c++) {
-      log[c] = Math.exp(log[c] - highest);
-      sum += log[c];
-    }
-    for (int c = 0; c < log.length; c++) {
-      log[c] /= sum;
-    }
-    return log;
+  /** Probabilities by the logarithms of weights. */
+  static double[] normalised(double[] logWeight) {
+    double highest = Arrays.stream(logWeight).max().orElse(0);
+    double[] shares = Arrays.stream(logWeight).map(log -> Math.exp(log - highest)).toArray();
+    double sum = Arrays.stream(shares).sum();
+    return Arrays.stream(shares).map(share -> share / sum).toArray();
   }
 
-  private static List<Integer> firstGroup(List<Integer> order, double[] probability) {
-    List<Integer> group = new ArrayList<>();
+  private static int firstGroup(List<Explanation> causes) {
     double held = 0;
-    for (int c : order) {
-      if (held < FIRST_GROUP_HOLDS) {
-        group.add(c);
-        held += probability[c];
-      }
+    int count = 0;
+    while (count < causes.size() && held < FIRST_GROUP_HOLDS) {
+      held += causes.get(count).probability();
+      count++;
     }
-    return group;
-  }
-
-  private List<NextReading> next(
-      List<Reading> readings, List<Belief> beliefs, List<Integer> order, double[] probability) {
-    Set<Measurand> taken = new HashSet<>();
-    readings.forEach(reading -> taken.add(reading.what()));
-    Information information = new Information(scope);
-    return scope.readables().stream()
-        .filter(readable -> !taken.contains(readable))
-        .map(
-            readable -> {
-              int index = scope.indexOf(readable);
-              return new NextReading(
-                  readable,
-                  information.bits(index, beliefs, probability),
-                  order.stream()
-                      .map(c -> new Expected(hypotheses.get(c).cause(), beliefs.get(c).mean(index)))
-                      .toList());
-            })
-        .sorted(Comparator.comparingDouble((NextReading reading) -> -reading.bits()))
-        .toList();
-  }
-
-  private Optional<NextReading> separatedBy(
-      List<NextReading> next, List<Belief> beliefs, List<Integer> group, double[] probability) {
-    Information information = new Information(scope);
-    List<Belief> members = group.stream().map(beliefs::get).toList();
-    double[] shares = group.stream().mapToDouble(c -> probability[c]).toArray();
-    NextReading best = null;
-    double most = TELLS_APART_BITS;
-    for (NextReading reading : next) {
-      double bits = information.bits(scope.indexOf(reading.what()), members, shares);
-      if (bits > most) {
-        most = bits;
-        best = new NextReading(reading.what(), bits, reading.predicted().subList(0, group.size()));
-      }
-    }
-    return Optional.ofNullable(best);
+    return count;
   }
 }

@@ -1,9 +1,7 @@
 package rillwright.solver.study.diagnosis.inference;
 
-import java.util.List;
 import java.util.Optional;
 import rillwright.solver.study.diagnosis.cause.Cause;
-import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** A cause that may be at work, with what it predicts. */
 interface Hypothesis {
@@ -17,7 +15,12 @@ interface Hypothesis {
   }
 
   /** What is believed of it when something was read. */
-  Belief given(List<Reading> readings);
+  Belief given(Likelihood likelihood);
+
+  /** The same with the sizes that weaken nothing by a tenth. */
+  default Hypothesis withSlight() {
+    return this;
+  }
 
   /** The cause swept over its sizes; empty if it predicts nothing. */
   default Optional<SweptCause> swept() {

@@ -11,10 +11,13 @@ import rillwright.solver.study.diagnosis.reading.Measurand;
  * @param what which
  * @param bits what it tells about the cause, to be expected
  * @param predicted what it would be by each cause, most likely cause first
+ * @param byPairs what it would be by each pair of the diagnosis, in their order
  */
-public record NextReading(Measurand what, double bits, List<Expected> predicted) {
+public record NextReading(
+    Measurand what, double bits, List<Expected> predicted, List<OptionalDouble> byPairs) {
   public NextReading {
     predicted = List.copyOf(predicted);
+    byPairs = List.copyOf(byPairs);
   }
 
   /** What a reading would be by a cause; empty where it tells nothing. */

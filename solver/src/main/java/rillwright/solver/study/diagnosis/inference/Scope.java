@@ -11,6 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.study.diagnosis.cause.Effect;
 import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
@@ -26,7 +29,9 @@ import rillwright.solver.study.diagnosis.reading.When;
  * built. Values that cannot be read are NaN.
  */
 public final class Scope {
-  /** A fall is weak that lost a tenth of its flow or of its head. */
+  private static final When RUNNING = new When.Running();
+
+  /** A fall, an outlet or a return is weak that lost a tenth of its flow or of its head. */
   private static final double WEAK_SHARE = 0.9;
 
   private static final double FITS_DEVIATIONS = 3;
@@ -36,6 +41,10 @@ public final class Scope {
   private final Map<Measurand, Integer> indices = new HashMap<>();
   private final Map<When, List<Integer>> byState = new LinkedHashMap<>();
   private final Map<When, Observed> builtStates = new HashMap<>();
+
+  /** Lines that end in open water: what they bring is watched, behind all readables. */
+  private final List<LineName> returns;
+
   private final double[] asBuilt;
   private final double[] fromZero;
   private final int[] showWeakness;
@@ -51,15 +60,22 @@ public final class Scope {
       Observed.of(new Alteration(job.network()), state)
           .ifPresent(observed -> builtStates.put(state, observed));
     }
+    this.returns =
+        job.network().lines().stream()
+            .filter(line -> job.network().point(line.to()).heldHeadM().isPresent())
+            .map(Line::name)
+            .toList();
     this.asBuilt = predict(List.of());
     this.fromZero = asBuilt.clone();
-    for (int i = 0; i < fromZero.length; i++) {
+    for (int i = 0; i < size(); i++) {
       fromZero[i] -= this.readables.get(i).zero(job);
     }
     this.showWeakness =
-        this.readables.stream()
-            .filter(readable -> readable.tell(new ShowsWeakness(job.network())))
-            .mapToInt(indices::get)
+        IntStream.concat(
+                this.readables.stream()
+                    .filter(readable -> readable.tell(new ShowsWeakness()))
+                    .mapToInt(indices::get),
+                IntStream.range(size(), size() + returns.size()))
             .toArray();
   }
 
@@ -145,6 +161,22 @@ public final class Scope {
     return values;
   }
 
+  /** The same in some states; NaN for what is read in others. */
+  double[] predict(List<Sized> effects, Set<When> states) {
+    double[] values = nothing();
+    for (When state : states) {
+      predict(effects, state, values);
+    }
+    return values;
+  }
+
+  /** The states in which some readings are taken, and as it runs. */
+  Set<When> statesOf(List<Reading> readings) {
+    Set<When> states = new LinkedHashSet<>(Set.of(RUNNING));
+    readings.forEach(reading -> states.add(reading.what().when()));
+    return states;
+  }
+
   /** The same in one state; NaN for what is read in others. */
   double[] predict(List<Sized> effects, When state) {
     double[] values = nothing();
@@ -153,7 +185,7 @@ public final class Scope {
   }
 
   private double[] nothing() {
-    double[] values = new double[readables.size()];
+    double[] values = new double[size() + returns.size()];
     Arrays.fill(values, Double.NaN);
     return values;
   }
@@ -165,8 +197,15 @@ public final class Scope {
         builtStates.containsKey(state)
             ? Observed.of(altered, state, builtStates.get(state))
             : Observed.of(altered, state);
-    for (int i : byState.get(state)) {
+    for (int i : byState.getOrDefault(state, List.of())) {
       observed.ifPresent(o -> values[i] = readables.get(i).valueIn(o).orElse(Double.NaN));
+    }
+    if (state.equals(RUNNING)) {
+      for (int i = 0; i < returns.size(); i++) {
+        LineName line = returns.get(i);
+        int index = size() + i;
+        observed.ifPresent(o -> values[index] = o.lineEndFlowM3PerS(line));
+      }
     }
   }
 
@@ -180,7 +219,10 @@ public final class Scope {
     return Arrays.stream(showWeakness).anyMatch(i -> asBuilt[i] > 0);
   }
 
-  /** Whether a fall is so weak that somebody calls: a tenth of its flow or its head is lost. */
+  /**
+   * Whether somebody calls: a tenth is lost of the flow or head of a fall, of what an outlet gives
+   * or a return brings.
+   */
   public boolean isCalledFor(double[] values) {
     for (int i : showWeakness) {
       if (asBuilt[i] > 0 && values[i] <= WEAK_SHARE * asBuilt[i]) {

@@ -1,7 +1,5 @@
 package rillwright.solver.study.diagnosis.inference;
 
-import rillwright.solver.network.Fall;
-import rillwright.solver.network.Network;
 import rillwright.solver.study.diagnosis.reading.Drawdown;
 import rillwright.solver.study.diagnosis.reading.LevelBelow;
 import rillwright.solver.study.diagnosis.reading.LineFlow;
@@ -10,15 +8,14 @@ import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.When;
 
 /**
- * Whether somebody sees by a readable that a fall is weak: its flow or its crest head while it
- * runs. In a job without a fall the outlets count.
+ * Whether somebody sees by a readable that something is weak while it runs: the flow or the crest
+ * head of a fall, the flow out of an outlet.
  */
-record ShowsWeakness(Network network) implements Teller<Boolean> {
+record ShowsWeakness() implements Teller<Boolean> {
 
   @Override
   public Boolean flow(Measurands.Flow flow) {
-    boolean noFalls = network.points(Fall.class).isEmpty();
-    return isRunning(flow.when()) && (noFalls || network.point(flow.point()) instanceof Fall);
+    return isRunning(flow.when());
   }
 
   private static boolean isRunning(When when) {

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.Effect;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
-import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Span;
 
 /**
@@ -23,25 +23,28 @@ final class SweptCause implements Hypothesis {
   /** Over the whole range, beyond eight a segment: what may be read beyond measure has no end. */
   private static final int MOST_POINTS = 2000;
 
-  /** How likely a reading is, as a share of what is likely, where there is nothing to read. */
-  private static final double LOG_DENSITY_OF_NOTHING_TO_READ = StudentT.logDensity(8);
-
   private final Cause cause;
   private final Scope scope;
+  private final List<Point> all;
 
-  /** Weights of sizes, summing to 1, what share of the range each is, and the readings there. */
-  private final double[] weight;
-
+  /** Those that count, what share of the range each is. */
   private final double[] share;
-  private final double[][] values;
 
-  private SweptCause(Cause cause, Scope scope, List<Point> points) {
+  private final Points points;
+
+  private SweptCause(Cause cause, Scope scope, List<Point> all, Unnoticed unnoticed) {
     this.cause = cause;
     this.scope = scope;
-    double sum = points.stream().mapToDouble(Point::weight).sum();
-    weight = points.stream().mapToDouble(point -> point.weight() / sum).toArray();
-    share = points.stream().mapToDouble(Point::share).toArray();
-    values = points.stream().map(Point::values).toArray(double[][]::new);
+    this.all = all;
+    boolean every = unnoticed == Unnoticed.COUNTS || cause.mayGoUnnoticed();
+    List<Point> counting =
+        all.stream().filter(point -> every || scope.isCalledFor(point.values())).toList();
+    share = counting.stream().mapToDouble(Point::share).toArray();
+    points =
+        new Points(
+            scope,
+            counting.stream().mapToDouble(Point::weight).toArray(),
+            counting.stream().map(Point::values).toArray(double[][]::new));
   }
 
   /** A size, how much it weighs, and what everything would read at it. */
@@ -82,10 +85,7 @@ final class SweptCause implements Hypothesis {
     cause
         .sizes()
         .ifPresent(sizes -> points.removeIf(it -> !effect.isThereAt(sizes.at(it.share()))));
-    if (unnoticed == Unnoticed.LEFT_OUT && !cause.mayGoUnnoticed()) {
-      points.removeIf(point -> !scope.isCalledFor(point.values()));
-    }
-    return new SweptCause(cause, scope, points);
+    return new SweptCause(cause, scope, points, unnoticed);
   }
 
   private static List<Point> at(Effect effect, Scope scope) {
@@ -150,7 +150,7 @@ final class SweptCause implements Hypothesis {
   /** At one size at least somebody would call. */
   @Override
   public boolean isPossible() {
-    return weight.length > 0;
+    return points.count() > 0;
   }
 
   @Override
@@ -159,137 +159,81 @@ final class SweptCause implements Hypothesis {
   }
 
   @Override
-  public Belief given(List<Reading> readings) {
-    double[] log = new double[weight.length];
-    double highest = Double.NEGATIVE_INFINITY;
-    for (int k = 0; k < log.length; k++) {
-      log[k] = logLikelihood(readings, values[k]);
-      highest = Math.max(highest, log[k]);
-    }
-    double[] posterior = new double[weight.length];
-    double sum = 0;
-    for (int k = 0; k < log.length; k++) {
-      posterior[k] = weight[k] * Math.exp(log[k] - highest);
-      sum += posterior[k];
-    }
-    for (int k = 0; k < log.length; k++) {
-      posterior[k] /= sum;
-    }
-    return new Sizes(posterior, sum > 0 ? highest + Math.log(sum) : Double.NEGATIVE_INFINITY);
+  public Hypothesis withSlight() {
+    return new SweptCause(cause, scope, all, Unnoticed.COUNTS);
   }
 
-  /** What everything would read at some sizes, from the least to the greatest that count. */
-  List<double[]> samples(int count) {
-    List<double[]> samples = new ArrayList<>();
-    int sizes = values.length;
-    for (int i = 0; i < Math.min(count, sizes); i++) {
-      samples.add(
-          values[
-              sizes == 1
-                  ? 0
-                  : (int) ((long) i * (sizes - 1) / Math.max(1, Math.min(count, sizes) - 1))]);
-    }
-    return samples;
+  /** The share of the range of a point, or which of several it is; all sizes count. */
+  double share(int point) {
+    return all.get(point).share();
   }
 
-  double logLikelihood(List<Reading> readings, double[] predicted) {
-    double log = 0;
-    for (Reading reading : readings) {
-      int index = scope.indexOf(reading.what());
-      double value = predicted[index];
-      boolean nothing = Double.isNaN(value);
-      double about = nothing ? reading.value() : value;
-      double deviation = scope.deviation(index, about, reading.tolerance());
-      log -= Math.log(deviation);
-      log +=
-          nothing
-              ? LOG_DENSITY_OF_NOTHING_TO_READ
-              : StudentT.logDensity((reading.value() - value) / deviation);
-    }
-    return log;
+  /** What everything would read there. */
+  double[] values(int point) {
+    return all.get(point).values();
+  }
+
+  /**
+   * Points from the least size to the greatest, slight ones too: they lie close where much changes.
+   *
+   * @param count how many at most
+   */
+  int[] samples(int count) {
+    int sizes = all.size();
+    int taken = Math.min(count, sizes);
+    return IntStream.range(0, taken)
+        .map(i -> taken == 1 ? 0 : (int) ((long) i * (sizes - 1) / (taken - 1)))
+        .toArray();
+  }
+
+  @Override
+  public Belief given(Likelihood likelihood) {
+    Points.Weighed weighed = points.given(likelihood);
+    return new Sizes(weighed);
   }
 
   /** The sizes with how likely each is. */
   private final class Sizes implements Belief {
-    private static final double TRIFLE = 1e-6;
+    private final Points.Weighed weighed;
 
-    private final double[] posterior;
-    private final double logEvidence;
-
-    Sizes(double[] posterior, double logEvidence) {
-      this.posterior = posterior;
-      this.logEvidence = logEvidence;
+    Sizes(Points.Weighed weighed) {
+      this.weighed = weighed;
     }
 
     @Override
     public double logEvidence() {
-      return logEvidence;
+      return weighed.logEvidence();
     }
 
     @Override
     public OptionalDouble size() {
-      if (cause.sizes().isEmpty() || posterior.length == 0) {
-        return OptionalDouble.empty();
-      }
-      double mean = 0;
-      for (int k = 0; k < posterior.length; k++) {
-        mean += posterior[k] * share[k];
-      }
-      return OptionalDouble.of(cause.sizes().get().at(mean));
+      OptionalDouble mean = weighed.meanOf(share);
+      return cause.sizes().isEmpty() || mean.isEmpty()
+          ? OptionalDouble.empty()
+          : OptionalDouble.of(cause.sizes().get().at(mean.getAsDouble()));
     }
 
     @Override
     public Optional<String> choice() {
       List<String> choices = cause.effect().map(Effect::choices).orElse(List.of());
-      int best = 0;
-      for (int k = 0; k < posterior.length; k++) {
-        best = posterior[k] > posterior[best] ? k : best;
-      }
-      return choices.isEmpty() || posterior.length == 0
+      return choices.isEmpty() || share.length == 0
           ? Optional.empty()
-          : Optional.of(choices.get((int) share[best]));
+          : Optional.of(choices.get((int) share[weighed.best()]));
     }
 
     @Override
     public OptionalDouble mean(int readable) {
-      double sum = 0;
-      double mean = 0;
-      for (int k = 0; k < posterior.length; k++) {
-        if (!Double.isNaN(values[k][readable])) {
-          sum += posterior[k];
-          mean += posterior[k] * values[k][readable];
-        }
-      }
-      return sum > 0.5 ? OptionalDouble.of(mean / sum) : OptionalDouble.empty();
+      return weighed.mean(readable);
     }
 
     @Override
     public Optional<Span> span(int readable) {
-      double low = Double.POSITIVE_INFINITY;
-      double high = Double.NEGATIVE_INFINITY;
-      for (int k = 0; k < posterior.length; k++) {
-        double value = values[k][readable];
-        if (posterior[k] > TRIFLE && !Double.isNaN(value)) {
-          low = Math.min(low, value);
-          high = Math.max(high, value);
-        }
-      }
-      return low <= high ? Optional.of(new Span(low, high)) : Optional.empty();
+      return weighed.span(readable);
     }
 
     @Override
     public void addDensity(int readable, Grid grid) {
-      double[] bins = new double[grid.mass.length];
-      for (int k = 0; k < posterior.length; k++) {
-        if (!Double.isNaN(values[k][readable])) {
-          bins[grid.cellOf(values[k][readable])] += posterior[k];
-        }
-      }
-      for (int cell = 0; cell < bins.length; cell++) {
-        if (bins[cell] > TRIFLE) {
-          grid.spread(cell, bins[cell], scope.usualDeviation(readable, grid.valueOf(cell)));
-        }
-      }
+      weighed.addDensity(readable, grid);
     }
   }
 }

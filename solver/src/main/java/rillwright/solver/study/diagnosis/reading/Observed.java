@@ -77,6 +77,12 @@ public final class Observed {
     return state.line(line).flowM3PerS();
   }
 
+  /** What arrives at the end of a line, m³/s; where it is in pieces, of the last. */
+  public double lineEndFlowM3PerS(LineName line) {
+    List<LineName> pieces = job.piecesOf(line);
+    return state.line(pieces.get(pieces.size() - 1)).flowM3PerS();
+  }
+
   /** What flows out of a point in all lines that take from it, m³/s. */
   public double flowOutOfM3PerS(PointName point) {
     double sum = 0;

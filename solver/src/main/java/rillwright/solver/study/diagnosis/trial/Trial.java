@@ -75,7 +75,7 @@ public final class Trial {
   }
 
   private static Diagnosis explain(TrialJob job, List<Reading> readings) {
-    return job.diagnostician().explain(readings, cause -> 1);
+    return job.diagnostician().explainSingly(readings, cause -> 1);
   }
 
   private static double after(TrialJob job, SimulatedCall call, Reading reading) {
