@@ -10,7 +10,7 @@ import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.report.units.Shown;
 import rillwright.solver.finding.Findings;
-import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;

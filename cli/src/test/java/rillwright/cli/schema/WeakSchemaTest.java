@@ -20,7 +20,13 @@ class WeakSchemaTest {
        "separatedBy": null,
        "next": [{"reading": {"gauge": "low tap", "pressurePa": null, "within": "1.7 kPa",
            "when": "valve shut", "valve": "supply"}, "bits": 0.4,
-         "predicted": [{"cause": "pump worn", "at": "supply", "part": 1, "value": 38000}]}]}
+         "predicted": [{"cause": "pump worn", "at": "supply", "part": 1, "value": 38000}],
+         "predictedByPairs": [41000]}],
+       "pairs": [{"causes": [{"cause": "net clogged", "at": "intake", "part": 2, "size": 0.9,
+             "sizeUnit": "1"},
+            {"cause": "other pump", "at": "supply", "part": 1, "size": null, "sizeUnit": null,
+             "choice": "P-180"}], "probability": 0.25, "predicted": [0.002, null]}],
+       "pairsLead": false, "slightIncluded": false}
       """;
 
   private static final String WEAK_CAUSES =

@@ -18,7 +18,7 @@ import rillwright.cli.json.Value;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.solver.network.LineName;
-import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.reading.Drawdown;
 import rillwright.solver.study.diagnosis.reading.LevelBelow;
 import rillwright.solver.study.diagnosis.reading.LineFlow;

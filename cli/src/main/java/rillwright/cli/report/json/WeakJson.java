@@ -13,7 +13,7 @@ import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
-import rillwright.solver.study.diagnosis.inference.PairExplanation;
+import rillwright.solver.study.diagnosis.pair.PairExplanation;
 
 /** Why a fall is weak, for programs. */
 public final class WeakJson {

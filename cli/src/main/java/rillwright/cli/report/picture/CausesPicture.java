@@ -18,7 +18,7 @@ import rillwright.curves.chart.content.CausesChart.Strip;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
-import rillwright.solver.study.diagnosis.inference.PairExplanation;
+import rillwright.solver.study.diagnosis.pair.PairExplanation;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 

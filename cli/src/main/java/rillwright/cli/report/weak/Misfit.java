@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.study.weak.WeakAnswer;
-import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.reading.Possible;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Span;

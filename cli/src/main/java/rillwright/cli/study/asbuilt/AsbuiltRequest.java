@@ -22,7 +22,7 @@ import rillwright.cli.study.asbuilt.AsbuiltAnswer.SizeChance;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.progress.Progress;
-import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Narrowing;
 import rillwright.solver.network.PointName;
-import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.uncertainty.posterior.Posterior;

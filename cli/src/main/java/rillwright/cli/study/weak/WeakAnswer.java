@@ -5,10 +5,10 @@ import rillwright.cli.file.visit.Visit;
 import rillwright.cli.study.Answer;
 import rillwright.cli.study.Job;
 import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.inference.Diagnosis;
 import rillwright.solver.study.diagnosis.inference.Explanation;
 import rillwright.solver.study.diagnosis.inference.NextReading;
-import rillwright.solver.study.diagnosis.inference.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 
 /**

@@ -19,7 +19,7 @@ import rillwright.cli.study.asbuilt.AsbuiltAnswer.Quantity;
 import rillwright.cli.study.asbuilt.SimulatedJobs.Job;
 import rillwright.solver.network.Point;
 import rillwright.solver.progress.Progress;
-import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.uncertainty.posterior.Posterior;

@@ -9,7 +9,7 @@ import rillwright.cli.report.weak.Chance;
 import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.SizePhrase;
 import rillwright.cli.study.weak.WeakAnswer;
-import rillwright.solver.study.diagnosis.inference.PairExplanation;
+import rillwright.solver.study.diagnosis.pair.PairExplanation;
 
 /** Two faults at once. */
 final class PairsText {

@@ -18,7 +18,7 @@ import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Explanation;
-import rillwright.solver.study.diagnosis.inference.PairExplanation;
+import rillwright.solver.study.diagnosis.pair.PairExplanation;
 
 /** What is usually done about each likely cause, and what to mind. */
 final class Remedies {

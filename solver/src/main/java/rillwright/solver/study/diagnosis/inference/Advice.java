@@ -8,7 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rillwright.solver.study.diagnosis.cause.Cause;
+import rillwright.solver.study.diagnosis.evidence.Belief;
+import rillwright.solver.study.diagnosis.evidence.Information;
+import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.inference.NextReading.Expected;
+import rillwright.solver.study.diagnosis.pair.ListedPairs;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
@@ -21,7 +25,7 @@ final class Advice {
   private final List<Cause> causes;
   private final List<Belief> beliefs;
   private final double[] probability;
-  private final ToldPairs pairs;
+  private final ListedPairs pairs;
   private final Information information;
 
   /**
@@ -36,7 +40,7 @@ final class Advice {
       List<Cause> causes,
       List<Belief> beliefs,
       double[] probability,
-      ToldPairs pairs) {
+      ListedPairs pairs) {
     this.scope = scope;
     this.causes = List.copyOf(causes);
     this.beliefs = List.copyOf(beliefs);

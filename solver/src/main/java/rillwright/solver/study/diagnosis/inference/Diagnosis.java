@@ -2,6 +2,7 @@ package rillwright.solver.study.diagnosis.inference;
 
 import java.util.List;
 import java.util.Optional;
+import rillwright.solver.study.diagnosis.pair.PairExplanation;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
 /**

@@ -1,7 +1,6 @@
 package rillwright.solver.study.diagnosis.inference;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -12,8 +11,17 @@ import rillwright.solver.progress.Progress;
 import rillwright.solver.progress.Steps;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
-import rillwright.solver.study.diagnosis.inference.SweptCause.Unnoticed;
+import rillwright.solver.study.diagnosis.evidence.AnyReading;
+import rillwright.solver.study.diagnosis.evidence.Belief;
+import rillwright.solver.study.diagnosis.evidence.Hypothesis;
+import rillwright.solver.study.diagnosis.evidence.Likelihood;
+import rillwright.solver.study.diagnosis.evidence.Scope;
+import rillwright.solver.study.diagnosis.evidence.SweptCause;
+import rillwright.solver.study.diagnosis.evidence.SweptCause.Unnoticed;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.pair.ListedPairs;
+import rillwright.solver.study.diagnosis.pair.PairSearch;
+import rillwright.solver.study.diagnosis.pair.SweptPair;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
@@ -145,7 +153,7 @@ public final class Diagnostician {
       logWeight[c] =
           logPrior.applyAsDouble(hypotheses.get(c).cause()) + beliefs.get(c).logEvidence();
     }
-    double[] probability = normalised(logWeight);
+    double[] probability = Likelihood.normalised(logWeight);
     List<Integer> order =
         IntStream.range(0, logWeight.length)
             .boxed()
@@ -167,7 +175,7 @@ public final class Diagnostician {
             ? new PairSearch(scope, likelihood, logPrior)
                 .find(combinable(), logWeight[order.get(0)], unnoticed)
             : List.of();
-    ToldPairs pairs = ToldPairs.of(found, logWeight, it -> predicted(readings, it), likelihood);
+    ListedPairs pairs = ListedPairs.of(found, logWeight, it -> predicted(readings, it), likelihood);
     Advice advice =
         new Advice(
             scope,
@@ -200,14 +208,6 @@ public final class Diagnostician {
           .ifPresent(swept::add);
     }
     return swept;
-  }
-
-  /** Probabilities by the logarithms of weights. */
-  static double[] normalised(double[] logWeight) {
-    double highest = Arrays.stream(logWeight).max().orElse(0);
-    double[] shares = Arrays.stream(logWeight).map(log -> Math.exp(log - highest)).toArray();
-    double sum = Arrays.stream(shares).sum();
-    return Arrays.stream(shares).map(share -> share / sum).toArray();
   }
 
   private static int firstGroup(List<Explanation> causes) {

@@ -1,6 +1,5 @@
 /**
- * From readings to causes by Bayes' rule: every cause swept over its sizes once for a job, the
- * likelihood of what was read integrated over the sizes, and how much each reading that is still to
- * be taken would tell. Uses {@code cause}, {@code reading} and {@code job}.
+ * From readings to causes by Bayes' rule: how likely each cause and pair of causes is, and what to
+ * read next. Uses {@code evidence} and {@code pair}.
  */
 package rillwright.solver.study.diagnosis.inference;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import rillwright.solver.study.diagnosis.cause.Cause;
-import rillwright.solver.study.diagnosis.inference.Scope;
+import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Span;

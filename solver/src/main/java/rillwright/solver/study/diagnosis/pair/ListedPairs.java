@@ -1,10 +1,12 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.pair;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import rillwright.solver.study.diagnosis.evidence.Belief;
+import rillwright.solver.study.diagnosis.evidence.Likelihood;
 
 /**
  * The pairs of causes that are worth a place in the answer: likelier than the likeliest single
@@ -15,13 +17,13 @@ import java.util.function.Function;
  * @param ofSingles what all single causes share of the probability of all, 1 without pairs
  * @param lead whether they are far likelier than any single cause
  */
-record ToldPairs(
+public record ListedPairs(
     List<PairExplanation> explanations, List<Belief> beliefs, double ofSingles, boolean lead) {
   private static final int MOST = 5;
   private static final double LIKELY = 0.2;
   private static final double FAR = 5;
 
-  ToldPairs {
+  public ListedPairs {
     explanations = List.copyOf(explanations);
     beliefs = List.copyOf(beliefs);
   }
@@ -33,7 +35,7 @@ record ToldPairs(
    * @param singles logarithms of the weights of all single causes
    * @param predicted what each reading would have been
    */
-  static ToldPairs of(
+  public static ListedPairs of(
       List<SweptPair> found,
       double[] singles,
       Function<Belief, List<OptionalDouble>> predicted,
@@ -42,7 +44,7 @@ record ToldPairs(
     for (int p = 0; p < found.size(); p++) {
       all[singles.length + p] = found.get(p).logWeight();
     }
-    double[] probability = Diagnostician.normalised(all);
+    double[] probability = Likelihood.normalised(all);
     double[] ofSingles = Arrays.copyOf(probability, singles.length);
     double best = Arrays.stream(ofSingles).max().orElse(0);
     List<PairExplanation> explanations = new ArrayList<>();
@@ -57,6 +59,7 @@ record ToldPairs(
         held += own;
       }
     }
-    return new ToldPairs(explanations, beliefs, Arrays.stream(ofSingles).sum(), held > FAR * best);
+    return new ListedPairs(
+        explanations, beliefs, Arrays.stream(ofSingles).sum(), held > FAR * best);
   }
 }

@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -100,7 +100,7 @@ public final class Scope {
     return readables;
   }
 
-  int size() {
+  public int size() {
     return readables.size();
   }
 
@@ -114,16 +114,16 @@ public final class Scope {
     return known(asBuilt[indexOf(readable)]);
   }
 
-  static OptionalDouble known(double value) {
+  public static OptionalDouble known(double value) {
     return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
-  double asBuilt(int index) {
+  public double asBuilt(int index) {
     return asBuilt[index];
   }
 
   /** Standard deviation of a reading of a readable, about what is predicted. */
-  double deviation(int index, double predicted, Tolerance tolerance) {
+  public double deviation(int index, double predicted, Tolerance tolerance) {
     double scale = Double.isNaN(fromZero[index]) ? 0 : fromZero[index];
     return tolerance.deviationAt(predicted, scale);
   }
@@ -140,7 +140,7 @@ public final class Scope {
   }
 
   /** The same as closely as it is usually read. */
-  double usualDeviation(int index, double predicted) {
+  public double usualDeviation(int index, double predicted) {
     return deviation(index, predicted, readables.get(index).usualTolerance());
   }
 
@@ -148,7 +148,7 @@ public final class Scope {
   public record Sized(Effect effect, double size) {}
 
   /** The states of the job in which anything is read. */
-  Set<When> states() {
+  public Set<When> states() {
     return byState.keySet();
   }
 
@@ -162,7 +162,7 @@ public final class Scope {
   }
 
   /** The same in some states; NaN for what is read in others. */
-  double[] predict(List<Sized> effects, Set<When> states) {
+  public double[] predict(List<Sized> effects, Set<When> states) {
     double[] values = nothing();
     for (When state : states) {
       predict(effects, state, values);
@@ -171,14 +171,14 @@ public final class Scope {
   }
 
   /** The states in which some readings are taken, and as it runs. */
-  Set<When> statesOf(List<Reading> readings) {
+  public Set<When> statesOf(List<Reading> readings) {
     Set<When> states = new LinkedHashSet<>(Set.of(RUNNING));
     readings.forEach(reading -> states.add(reading.what().when()));
     return states;
   }
 
   /** The same in one state; NaN for what is read in others. */
-  double[] predict(List<Sized> effects, When state) {
+  public double[] predict(List<Sized> effects, When state) {
     double[] values = nothing();
     predict(effects, state, values);
     return values;

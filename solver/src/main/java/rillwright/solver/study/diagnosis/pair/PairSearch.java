@@ -1,16 +1,19 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.pair;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import rillwright.solver.study.diagnosis.cause.Cause;
+import rillwright.solver.study.diagnosis.evidence.Likelihood;
+import rillwright.solver.study.diagnosis.evidence.Scope;
+import rillwright.solver.study.diagnosis.evidence.SweptCause;
 
 /**
  * Finds two causes that explain readings together: all pairs are screened, the best of them fitted,
  * the best of those computed through over their sizes.
  */
-final class PairSearch {
+public final class PairSearch {
   private static final int FITTED = 40;
   private static final int SWEPT = 6;
 
@@ -21,7 +24,7 @@ final class PairSearch {
   private final Likelihood likelihood;
   private final ToDoubleFunction<Cause> logPrior;
 
-  PairSearch(Scope scope, Likelihood likelihood, ToDoubleFunction<Cause> logPrior) {
+  public PairSearch(Scope scope, Likelihood likelihood, ToDoubleFunction<Cause> logPrior) {
     this.scope = scope;
     this.likelihood = likelihood;
     this.logPrior = logPrior;
@@ -35,7 +38,7 @@ final class PairSearch {
    * @param bestSingle logarithm of prior times evidence of the likeliest single cause
    * @param slight whether pairs count that take less than a tenth off everything
    */
-  List<SweptPair> find(List<SweptCause> swept, double bestSingle, boolean slight) {
+  public List<SweptPair> find(List<SweptCause> swept, double bestSingle, boolean slight) {
     List<Fitted> fitted =
         new PairScreen(scope, likelihood, logPrior)
             .best(swept, FITTED).parallelStream()

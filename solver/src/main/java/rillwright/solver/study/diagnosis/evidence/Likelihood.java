@@ -1,23 +1,24 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
+import java.util.Arrays;
 import java.util.List;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** How likely readings are where everything is predicted. */
-final class Likelihood {
+public final class Likelihood {
   /** How likely a reading is, as a share of what is likely, where there is nothing to read. */
   private static final double LOG_DENSITY_OF_NOTHING_TO_READ = StudentT.logDensity(8);
 
   private final Scope scope;
   private final List<Reading> readings;
 
-  Likelihood(Scope scope, List<Reading> readings) {
+  public Likelihood(Scope scope, List<Reading> readings) {
     this.scope = scope;
     this.readings = List.copyOf(readings);
   }
 
   /** Natural logarithm of the density of all readings, by what everything would read. */
-  double log(double[] predicted) {
+  public double log(double[] predicted) {
     double log = 0;
     for (int r = 0; r < readings.size(); r++) {
       log += log(r, predicted[index(r)]);
@@ -26,7 +27,7 @@ final class Likelihood {
   }
 
   /** The same of one reading. */
-  double log(int reading, double value) {
+  public double log(int reading, double value) {
     double deviation = deviation(reading, value);
     return (Double.isNaN(value)
             ? LOG_DENSITY_OF_NOTHING_TO_READ
@@ -35,25 +36,25 @@ final class Likelihood {
   }
 
   /** Standard deviation of a reading about a value; about itself where there is nothing to read. */
-  double deviation(int reading, double value) {
+  public double deviation(int reading, double value) {
     Reading read = readings.get(reading);
     double about = Double.isNaN(value) ? read.value() : value;
     return scope.deviation(index(reading), about, read.tolerance());
   }
 
   /** By how many deviations a reading is off a value; 8 where there is nothing to read. */
-  double misfit(int reading, double value) {
+  public double misfit(int reading, double value) {
     return Double.isNaN(value)
         ? 8
         : (readings.get(reading).value() - value) / deviation(reading, value);
   }
 
-  int index(int reading) {
+  public int index(int reading) {
     return scope.indexOf(readings.get(reading).what());
   }
 
   /** Whether every reading may well show what is predicted. */
-  boolean fits(double[] predicted) {
+  public boolean fits(double[] predicted) {
     for (int r = 0; r < readings.size(); r++) {
       double value = predicted[index(r)];
       if (Double.isNaN(value) || !scope.fits(readings.get(r), value)) {
@@ -63,15 +64,23 @@ final class Likelihood {
     return true;
   }
 
-  List<Reading> readings() {
+  public List<Reading> readings() {
     return readings;
   }
 
-  int count() {
+  public int count() {
     return readings.size();
   }
 
-  double value(int reading) {
+  public double value(int reading) {
     return readings.get(reading).value();
+  }
+
+  /** Probabilities by the logarithms of weights. */
+  public static double[] normalised(double[] logWeight) {
+    double highest = Arrays.stream(logWeight).max().orElse(0);
+    double[] shares = Arrays.stream(logWeight).map(log -> Math.exp(log - highest)).toArray();
+    double sum = Arrays.stream(shares).sum();
+    return Arrays.stream(shares).map(share -> share / sum).toArray();
   }
 }

@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.pair;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,9 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 import java.util.OptionalDouble;
 
 /** What is believed of one cause when something was read, supposed that it is at work. */
-interface Belief {
+public interface Belief {
 
   /** Natural logarithm of how likely the readings are; negative infinity if they cannot be. */
   double logEvidence();

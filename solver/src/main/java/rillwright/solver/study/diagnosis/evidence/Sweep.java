@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -13,7 +13,7 @@ import rillwright.solver.study.diagnosis.reading.When;
  * by more than 1.5 of its standard deviations from one to the next and is not straight between
  * them.
  */
-final class Sweep {
+public final class Sweep {
   private static final int FIRST_NODES_RUNNING = 9;
 
   /** With a valve shut or the pump off most readings stay as they are whatever the size. */
@@ -29,7 +29,7 @@ final class Sweep {
   private static final double FINEST_SHARE = 1.0 / 1024;
 
   /** The readings at a size; NaN where there is nothing to read, and in other states. */
-  static final class Node {
+  public static final class Node {
     private final double share;
     private final double[] values;
 
@@ -67,7 +67,7 @@ final class Sweep {
   }
 
   /** Sweeps a cause over its sizes. */
-  static Sweep of(Scope scope, Effect effect, SizeRange sizes, When state) {
+  public static Sweep of(Scope scope, Effect effect, SizeRange sizes, When state) {
     Sweep sweep = new Sweep(scope, effect, sizes, state);
     boolean running = state.equals(new When.Running());
     Node last = sweep.node(0);
@@ -111,7 +111,7 @@ final class Sweep {
   }
 
   /** By how many standard deviations any reading differs between two nodes, at most. */
-  double apart(Node one, Node other) {
+  public double apart(Node one, Node other) {
     double most = 0;
     for (int i = 0; i < scope.size(); i++) {
       double a = one.values()[i];
@@ -126,12 +126,12 @@ final class Sweep {
   }
 
   /** The nodes, in rising order of size. */
-  List<Node> nodes() {
+  public List<Node> nodes() {
     return nodes;
   }
 
   /** The readings at a share of the range, interpolated linearly between the nodes. */
-  double[] valuesAt(double share) {
+  public double[] valuesAt(double share) {
     int found = Arrays.binarySearch(shares, share);
     if (found >= 0) {
       return nodes.get(found).values();
@@ -143,7 +143,7 @@ final class Sweep {
   }
 
   /** Between two sets of readings; where only one can be read, that of the nearer. */
-  static double[] between(double[] low, double[] high, double t) {
+  public static double[] between(double[] low, double[] high, double t) {
     double[] values = new double[low.length];
     for (int i = 0; i < values.length; i++) {
       boolean oneOnly = Double.isNaN(low[i]) || Double.isNaN(high[i]);

@@ -1,7 +1,7 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 /** Values at even steps and how likely each is. */
-final class Grid {
+public final class Grid {
   /** How far an error is followed, in standard deviations. */
   private static final double REACH = 8;
 
@@ -9,24 +9,24 @@ final class Grid {
   private final double step;
   final double[] mass;
 
-  Grid(double first, double last, int count) {
+  public Grid(double first, double last, int count) {
     this.first = first;
     this.step = (last - first) / (count - 1);
     this.mass = new double[count];
   }
 
   /** The cell in which a value lies; the nearest if it lies beyond. */
-  int cellOf(double value) {
+  public int cellOf(double value) {
     long cell = Math.round((value - first) / step);
     return (int) Math.max(0, Math.min(mass.length - 1, cell));
   }
 
-  double valueOf(int cell) {
+  public double valueOf(int cell) {
     return first + cell * step;
   }
 
   /** Adds a weight spread about a cell by errors of a standard deviation. */
-  void spread(int cell, double weight, double deviation) {
+  public void spread(int cell, double weight, double deviation) {
     double cells = deviation / step;
     int reach = (int) Math.ceil(REACH * cells);
     double height = weight / cells;
@@ -36,7 +36,7 @@ final class Grid {
   }
 
   /** Adds a weight spread evenly from one value to another. */
-  void spreadEvenly(double from, double to, double weight) {
+  public void spreadEvenly(double from, double to, double weight) {
     int low = cellOf(from);
     int high = cellOf(to);
     for (int k = low; k <= high; k++) {
@@ -45,7 +45,7 @@ final class Grid {
   }
 
   /** Brings the sum to 1; false if there is nothing. */
-  boolean normalise() {
+  public boolean normalise() {
     double sum = 0;
     for (double m : mass) {
       sum += m;

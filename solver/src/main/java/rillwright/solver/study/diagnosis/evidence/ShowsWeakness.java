@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 import rillwright.solver.study.diagnosis.reading.Drawdown;
 import rillwright.solver.study.diagnosis.reading.LevelBelow;
@@ -11,7 +11,7 @@ import rillwright.solver.study.diagnosis.reading.When;
  * Whether somebody sees by a readable that something is weak while it runs: the flow or the crest
  * head of a fall, the flow out of an outlet.
  */
-record ShowsWeakness() implements Teller<Boolean> {
+public record ShowsWeakness() implements Teller<Boolean> {
 
   @Override
   public Boolean flow(Measurands.Flow flow) {

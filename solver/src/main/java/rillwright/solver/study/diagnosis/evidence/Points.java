@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -7,7 +7,7 @@ import rillwright.solver.study.diagnosis.reading.Span;
 /**
  * Sizes that a fault or two may have: how much each weighs, and what everything would read at it.
  */
-final class Points {
+public final class Points {
   private final Scope scope;
   private final double[] weight;
   private final double[][] values;
@@ -18,22 +18,22 @@ final class Points {
    * @param weight of each, whatever their sum
    * @param values what everything would read at each
    */
-  Points(Scope scope, double[] weight, double[][] values) {
+  public Points(Scope scope, double[] weight, double[][] values) {
     this.scope = scope;
     this.weight = weight.clone();
     this.values = values.clone();
   }
 
-  int count() {
+  public int count() {
     return weight.length;
   }
 
-  double[] values(int point) {
+  public double[] values(int point) {
     return values[point];
   }
 
   /** What is believed of them when something was read. */
-  Weighed given(Likelihood likelihood) {
+  public Weighed given(Likelihood likelihood) {
     double[] log = new double[weight.length];
     double highest = Double.NEGATIVE_INFINITY;
     for (int k = 0; k < log.length; k++) {
@@ -56,7 +56,7 @@ final class Points {
   }
 
   /** The sizes with how likely each is. */
-  class Weighed implements Belief {
+  public class Weighed implements Belief {
     private static final double TRIFLE = 1e-6;
 
     private final double[] posterior;
@@ -78,7 +78,7 @@ final class Points {
     }
 
     /** The mean of something that each size has; empty if there is no size. */
-    OptionalDouble meanOf(double[] each) {
+    public OptionalDouble meanOf(double[] each) {
       double mean = 0;
       for (int k = 0; k < posterior.length; k++) {
         mean += posterior[k] * each[k];
@@ -87,7 +87,7 @@ final class Points {
     }
 
     /** The likeliest; 0 if there is none. */
-    int best() {
+    public int best() {
       int best = 0;
       for (int k = 0; k < posterior.length; k++) {
         best = posterior[k] > posterior[best] ? k : best;

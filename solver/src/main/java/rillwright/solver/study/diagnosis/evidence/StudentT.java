@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 /**
  * Student's t-distribution with 7 degrees of freedom: near the normal one for errors as they should
@@ -7,7 +7,7 @@ package rillwright.solver.study.diagnosis.inference;
  * <p>Source: Student (1908), "The probable error of a mean", Biometrika 6(1), 1–25 (from memory);
  * the cumulative distribution for odd degrees of freedom by elementary integration.
  */
-final class StudentT {
+public final class StudentT {
   private static final double DEGREES = 7;
 
   /** Γ(4) / (√(7π) Γ(7/2)) = 16 / (5 π √7). */
@@ -16,19 +16,19 @@ final class StudentT {
   private StudentT() {}
 
   /** Density at z standard deviations, for a deviation of 1. */
-  static double density(double z) {
+  public static double density(double z) {
     double base = 1 + z * z / DEGREES;
     double squared = base * base;
     return PEAK / (squared * squared);
   }
 
   /** Natural logarithm of the density. */
-  static double logDensity(double z) {
+  public static double logDensity(double z) {
     return Math.log(PEAK) - 4 * Math.log1p(z * z / DEGREES);
   }
 
   /** Probability of less than z. */
-  static double below(double z) {
+  public static double below(double z) {
     double root = z / Math.sqrt(DEGREES);
     double base = 1 + root * root;
     double series = 1 + 2 / (3 * base) * (1 + 4 / (5 * base));

@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -7,7 +7,7 @@ import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Span;
 
 /** What no cause in the list describes: every reading may be anything within reason. */
-record AnyReading(Cause cause, Scope scope) implements Hypothesis {
+public record AnyReading(Cause cause, Scope scope) implements Hypothesis {
 
   @Override
   public Belief given(Likelihood likelihood) {

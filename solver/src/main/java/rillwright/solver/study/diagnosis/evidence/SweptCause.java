@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +15,7 @@ import rillwright.solver.study.diagnosis.reading.Span;
  * linearly at eight sizes; sizes at which nobody would call are left out, the others share the
  * cause's whole weight.
  */
-final class SweptCause implements Hypothesis {
+public final class SweptCause implements Hypothesis {
   private static final int POINTS_A_SEGMENT = 8;
 
   private static final int POINTS_A_DEVIATION = 4;
@@ -73,13 +73,13 @@ final class SweptCause implements Hypothesis {
   }
 
   /** Whether sizes that weaken no fall count. */
-  enum Unnoticed {
+  public enum Unnoticed {
     COUNTS,
     LEFT_OUT
   }
 
   /** Sweeps a cause. */
-  static SweptCause of(Cause cause, Effect effect, Scope scope, Unnoticed unnoticed) {
+  public static SweptCause of(Cause cause, Effect effect, Scope scope, Unnoticed unnoticed) {
     List<Point> points =
         cause.sizes().map(sizes -> along(sizes, effect, scope)).orElseGet(() -> at(effect, scope));
     cause
@@ -164,12 +164,12 @@ final class SweptCause implements Hypothesis {
   }
 
   /** The share of the range of a point, or which of several it is; all sizes count. */
-  double share(int point) {
+  public double share(int point) {
     return all.get(point).share();
   }
 
   /** What everything would read there. */
-  double[] values(int point) {
+  public double[] values(int point) {
     return all.get(point).values();
   }
 
@@ -178,7 +178,7 @@ final class SweptCause implements Hypothesis {
    *
    * @param count how many at most
    */
-  int[] samples(int count) {
+  public int[] samples(int count) {
     int sizes = all.size();
     int taken = Math.min(count, sizes);
     return IntStream.range(0, taken)

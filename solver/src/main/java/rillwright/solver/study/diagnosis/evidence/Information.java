@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +13,7 @@ import rillwright.solver.study.diagnosis.reading.Span;
  * Journal 27; Lindley, D. V. (1956), "On a measure of the information provided by an experiment",
  * Annals of Mathematical Statistics 27(4) (both from memory).
  */
-final class Information {
+public final class Information {
   private static final int FEWEST_CELLS = 60;
   private static final int MOST_CELLS = 800;
   private static final double CELLS_A_DEVIATION = 3;
@@ -24,7 +24,7 @@ final class Information {
 
   private final Scope scope;
 
-  Information(Scope scope) {
+  public Information(Scope scope) {
     this.scope = scope;
   }
 
@@ -34,7 +34,7 @@ final class Information {
    * @param beliefs of the causes
    * @param probability of each; their sum is not 0
    */
-  double bits(int readable, List<Belief> beliefs, double[] probability) {
+  public double bits(int readable, List<Belief> beliefs, double[] probability) {
     List<Belief> likely = new ArrayList<>();
     List<Double> shares = new ArrayList<>();
     for (int c = 0; c < probability.length; c++) {

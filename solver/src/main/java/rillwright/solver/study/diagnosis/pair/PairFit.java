@@ -1,9 +1,12 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.pair;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import rillwright.solver.study.diagnosis.cause.Cause;
+import rillwright.solver.study.diagnosis.evidence.Likelihood;
+import rillwright.solver.study.diagnosis.evidence.Scope;
+import rillwright.solver.study.diagnosis.evidence.StudentT;
 import rillwright.solver.study.diagnosis.reading.When;
 
 /**
@@ -11,7 +14,7 @@ import rillwright.solver.study.diagnosis.reading.When;
  * method on the squares of what the readings are off, with bounds (Gauss and Newton, damped as by
  * Levenberg and Marquardt; textbook methods). Sizes are shares of their ranges.
  */
-final class PairFit {
+public final class PairFit {
   private static final int MOST_STEPS = 7;
   private static final double DIFFERENCE = 0.01;
   private static final double LITTLE = 0.02;
@@ -55,28 +58,28 @@ final class PairFit {
   }
 
   /** Fits a pair from where it was screened. */
-  static PairFit of(Scope scope, Likelihood likelihood, PairScreen.Candidate start) {
+  public static PairFit of(Scope scope, Likelihood likelihood, PairScreen.Candidate start) {
     PairFit fit = new PairFit(scope, likelihood, start);
     fit.improve();
     return fit;
   }
 
-  double[] at() {
+  public double[] at() {
     return at.clone();
   }
 
   /** Which of the two sizes can change. */
-  int[] free() {
+  public int[] free() {
     return free.clone();
   }
 
   /** Logarithm of the likelihood there. */
-  double log() {
+  public double log() {
     return log;
   }
 
   /** The readings everywhere and in all states with both at sizes. */
-  double[] everything(double[] sizes) {
+  public double[] everything(double[] sizes) {
     return scope.predict(effects(sizes));
   }
 
@@ -196,7 +199,7 @@ final class PairFit {
    * The directions in which the sizes are known best and worst, each as long as its standard
    * deviation.
    */
-  double[][] axes() {
+  public double[][] axes() {
     double[][] a = squares(1 / (PRIOR_DEVIATION * PRIOR_DEVIATION));
     if (free.length == 0) {
       return new double[0][];
@@ -218,7 +221,7 @@ final class PairFit {
   }
 
   /** Logarithm of the likelihood at other sizes, the misfits taken as straight. */
-  double logAlong(double[] by) {
+  public double logAlong(double[] by) {
     double sum = log;
     for (int r = 0; r < off.length; r++) {
       double there = off[r];

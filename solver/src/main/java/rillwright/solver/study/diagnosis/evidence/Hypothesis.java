@@ -1,10 +1,10 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.evidence;
 
 import java.util.Optional;
 import rillwright.solver.study.diagnosis.cause.Cause;
 
 /** A cause that may be at work, with what it predicts. */
-interface Hypothesis {
+public interface Hypothesis {
 
   /** The cause. */
   Cause cause();

@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.pair;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,9 +6,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.Effect;
+import rillwright.solver.study.diagnosis.evidence.Belief;
+import rillwright.solver.study.diagnosis.evidence.Likelihood;
+import rillwright.solver.study.diagnosis.evidence.Points;
+import rillwright.solver.study.diagnosis.evidence.Scope;
+import rillwright.solver.study.diagnosis.evidence.Sweep;
 
 /** Two faults at work at once, at the sizes about those that explain some readings best. */
-final class SweptPair {
+public final class SweptPair {
   private static final double REACH = 3.5;
   private static final int NODES = 7;
   private static final int POINTS_A_STEP = 5;
@@ -34,7 +39,7 @@ final class SweptPair {
   }
 
   /** Prior times evidence of a fitted pair, the readings taken as straight about it. */
-  static double roughLogWeight(PairScreen.Candidate pair, PairFit fit) {
+  public static double roughLogWeight(PairScreen.Candidate pair, PairFit fit) {
     double[][] axes = fit.axes();
     double sum = 0;
     double peak = fit.log();
@@ -89,7 +94,7 @@ final class SweptPair {
   }
 
   /** The pair swept about its fit, everything computed through at nodes; empty if nobody calls. */
-  static Optional<SweptPair> of(
+  public static Optional<SweptPair> of(
       Scope scope, Likelihood likelihood, PairScreen.Candidate pair, PairFit fit, boolean slight) {
     double[][] axes = fit.axes();
     int rows = axes.length > 0 ? NODES : 1;
@@ -158,21 +163,21 @@ final class SweptPair {
   }
 
   /** Logarithm of prior times signs times evidence. */
-  double logWeight() {
+  public double logWeight() {
     return logWeight;
   }
 
   /** What is believed of it. */
-  Belief belief() {
+  public Belief belief() {
     return weighed;
   }
 
-  double[] best() {
+  public double[] best() {
     return points.values(weighed.best());
   }
 
   /** The pair with how likely it is. */
-  PairExplanation explanation(double probability, List<OptionalDouble> predicted) {
+  public PairExplanation explanation(double probability, List<OptionalDouble> predicted) {
     return new PairExplanation(
         member(pair.one().cause(), 0), member(pair.other().cause(), 1), probability, predicted);
   }

@@ -1,4 +1,4 @@
-package rillwright.solver.study.diagnosis.inference;
+package rillwright.solver.study.diagnosis.pair;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,13 +6,17 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.CauseId;
+import rillwright.solver.study.diagnosis.evidence.Likelihood;
+import rillwright.solver.study.diagnosis.evidence.Scope;
+import rillwright.solver.study.diagnosis.evidence.StudentT;
+import rillwright.solver.study.diagnosis.evidence.SweptCause;
 
 /**
  * The pairs of faults that are worth computing through. Each fault's changes of the readings are
  * added up, at sizes that lie close where much changes; how far one fault alters what the other
  * does is let pass as an error, a share of the lesser change.
  */
-final class PairScreen {
+public final class PairScreen {
   private static final int MANY_PAIRS = 3000;
   private static final int SAMPLES = 18;
   private static final int SAMPLES_OF_MANY = 8;
@@ -24,7 +28,7 @@ final class PairScreen {
   private final Likelihood likelihood;
   private final ToDoubleFunction<Cause> logPrior;
 
-  PairScreen(Scope scope, Likelihood likelihood, ToDoubleFunction<Cause> logPrior) {
+  public PairScreen(Scope scope, Likelihood likelihood, ToDoubleFunction<Cause> logPrior) {
     this.scope = scope;
     this.likelihood = likelihood;
     this.logPrior = logPrior;
@@ -38,7 +42,7 @@ final class PairScreen {
    * @param logPrior of both
    * @param logScore upper estimate of prior times likelihood
    */
-  record Candidate(
+  public record Candidate(
       SweptCause one,
       double atOne,
       SweptCause other,
@@ -47,7 +51,7 @@ final class PairScreen {
       double logScore) {}
 
   /** The best pairs, best first. */
-  List<Candidate> best(List<SweptCause> swept, int count) {
+  public List<Candidate> best(List<SweptCause> swept, int count) {
     int samples = swept.size() * (swept.size() - 1) / 2 > MANY_PAIRS ? SAMPLES_OF_MANY : SAMPLES;
     List<int[]> points = swept.stream().map(cause -> cause.samples(samples)).toList();
     List<double[][]> changes = new ArrayList<>();
