@@ -22,7 +22,6 @@ import rillwright.cli.page.web.Reply;
 /** What the page of a job answers: to look changes nothing, to change something is posted. */
 final class PageAnswers implements Function<Asked, Reply> {
   private static final int USUAL_WIDTH = 360;
-  private static final int GREATEST_WIDTH = 4000;
 
   private final Desk desk;
   private final FieldBook book = new FieldBook();
@@ -112,8 +111,6 @@ final class PageAnswers implements Function<Asked, Reply> {
   }
 
   private static int width(String text) {
-    return text.matches("\\d{1,4}")
-        ? Math.min(GREATEST_WIDTH, Integer.parseInt(text))
-        : USUAL_WIDTH;
+    return text.matches("\\d{1,4}") ? Integer.parseInt(text) : USUAL_WIDTH;
   }
 }

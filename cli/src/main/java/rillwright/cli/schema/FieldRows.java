@@ -42,6 +42,16 @@ public final class FieldRows {
     this.definitions = definitions;
   }
 
+  /** All kinds of parts. */
+  public static List<String> kindsOfParts() {
+    return schema()
+        .findMap("$defs")
+        .flatMap(definitions -> definitions.findMap("part"))
+        .flatMap(part -> part.findMap("properties"))
+        .map(MapNode::keys)
+        .orElseThrow();
+  }
+
   /**
    * The fields of a definition, those below them with the names that lead there.
    *

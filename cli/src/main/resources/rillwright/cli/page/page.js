@@ -93,8 +93,11 @@ function show(html) {
     piece.querySelectorAll('details').forEach(d => {
       if (open.has(d.id)) d.open = true;
     });
-    keep(piece);
-    byId(piece.id)?.replaceWith(piece);
+    const same = !piece.querySelector('input') && byId(piece.id)?.isEqualNode(piece);
+    if (!same) {
+      keep(piece);
+      byId(piece.id)?.replaceWith(piece);
+    }
   }
   back();
 }
@@ -274,7 +277,7 @@ document.addEventListener('click', event => {
 
 document.addEventListener('keydown', event => {
   if (!(event.ctrlKey || event.metaKey)) return;
-  const typing = event.target.matches('input:not([type=range]), textarea');
+  const typing = event.target.matches('input:not([type=range])');
   const key = event.key.toLowerCase();
   if (key === 's') {
     event.preventDefault();

@@ -174,6 +174,12 @@ final class Browser implements AutoCloseable {
     return (List<String>) driver.executeScript(script);
   }
 
+  /** What a script hands over later, to the last of its arguments: a list of texts. */
+  @SuppressWarnings("unchecked")
+  List<String> later(String script, Object... arguments) {
+    return (List<String>) driver.executeAsyncScript(script, arguments);
+  }
+
   /** What the browser complains about since it was last asked. */
   List<String> complaints() {
     return entries(LogType.BROWSER);

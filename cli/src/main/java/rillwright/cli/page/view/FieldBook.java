@@ -9,35 +9,27 @@ import rillwright.cli.schema.FieldRows;
 
 /** The fields of each kind of thing by the published schema, looked up once. */
 public final class FieldBook {
-  private static final List<String> PARTS =
-      List.of(
-          "run",
-          "fitting",
-          "valve",
-          "check valve",
-          "pump",
-          "gauge",
-          "high point",
-          "filter",
-          "skimmer",
-          "loss");
+  private final List<String> parts = FieldRows.kindsOfParts();
 
-  private static final List<String> POINTS = List.of("fall", "tee", "chamber", "basin", "outlet");
+  private final List<String> points =
+      FieldRows.of("point").stream()
+          .filter(row -> row.name().equals("kind"))
+          .flatMap(row -> row.words().stream())
+          .toList();
 
   private final Map<String, List<FieldRow>> byDefinition = new ConcurrentHashMap<>();
 
   /** The fields of a definition; none if there is no such definition. */
   List<FieldRow> of(String definition) {
-    return byDefinition.computeIfAbsent(definition, FieldBook::read);
+    return byDefinition.computeIfAbsent(definition, this::read);
   }
 
-  private static List<FieldRow> read(String definition) {
+  private List<FieldRow> read(String definition) {
     boolean known =
-        POINTS.contains(definition)
+        definition.isEmpty()
             || definition.equals("line")
-            || definition.isEmpty()
-            || (definition.startsWith("part/")
-                && PARTS.contains(definition.substring("part/".length())));
+            || points.contains(definition)
+            || parts.stream().map("part/"::concat).anyMatch(definition::equals);
     return known ? FieldRows.of(definition) : List.of();
   }
 
@@ -48,12 +40,12 @@ public final class FieldBook {
   }
 
   /** All kinds of parts. */
-  static List<String> parts() {
-    return PARTS;
+  List<String> parts() {
+    return parts;
   }
 
   /** All kinds of points. */
-  static List<String> points() {
-    return POINTS;
+  List<String> points() {
+    return points;
   }
 }

@@ -187,7 +187,7 @@ final class FieldsView {
     html.open("form", "class", "row", "data-do", "add-part", "data-at", line.address());
     html.open("label", "for", id).text("one more part").close();
     html.open("select", "id", id, "name", "kind");
-    FieldBook.parts().forEach(kind -> html.leaf("option", kind));
+    book.parts().forEach(kind -> html.leaf("option", kind));
     html.close();
     html.leaf("button", "Add part").close();
   }
@@ -198,7 +198,7 @@ final class FieldsView {
     text("new-point-name", "name", "its name");
     html.open("label", "for", "new-point-kind").text("its kind").close();
     html.open("select", "id", "new-point-kind", "name", "kind");
-    FieldBook.points().forEach(kind -> html.leaf("option", kind));
+    book.points().forEach(kind -> html.leaf("option", kind));
     html.close();
     html.leaf("button", "Add point").close().close();
   }

@@ -61,6 +61,7 @@ public final class WebServer implements AutoCloseable {
   public static WebServer open(Function<Asked, Reply> answers, Consumer<RuntimeException> defects)
       throws IOException {
     System.setProperty("sun.net.httpserver.maxReqTime", MOST_SECONDS);
+    System.setProperty("sun.net.httpserver.nodelay", "true");
     InetSocketAddress here = new InetSocketAddress(InetAddress.getByAddress(LOOPBACK_BYTES), 0);
     WebServer web = new WebServer(HttpServer.create(here, BACKLOG), answers, defects);
     web.server.setExecutor(web.threads);

@@ -32,21 +32,21 @@ public final class GardenPicture {
    */
   public static SectionChart of(Section section, String from) {
     GardenPicture picture = new GardenPicture(section);
+    List<Way> ways = picture.ways();
     return new SectionChart(
         section.title(),
-        from + "Heights to scale, lengths not.",
+        from + "Heights to scale, lengths not." + SectionPicture.leftOut(ways.size()),
         picture.units.headUnit(),
-        picture.ways());
+        ways.stream()
+            .limit(SectionPicture.MOST_WAYS)
+            .map(way -> new SectionChart.Way(way.to().value(), picture.pieces(way)))
+            .toList());
   }
 
   /** Those that come out into the open; all where none does. */
-  private List<SectionChart.Way> ways() {
+  private List<Way> ways() {
     boolean any = section.ways().stream().anyMatch(way -> way.home().isPresent());
-    return section.ways().stream()
-        .filter(way -> way.home().isPresent() || !any)
-        .limit(SectionPicture.MOST_WAYS)
-        .map(way -> new SectionChart.Way(way.to().value(), pieces(way)))
-        .toList();
+    return section.ways().stream().filter(way -> way.home().isPresent() || !any).toList();
   }
 
   private List<Piece> pieces(Way way) {

@@ -74,9 +74,12 @@ public final class SectionPicture {
             + units.headUnit().symbol()
             + "; distances not to scale. Pipe is drawn straight between elevations that the file"
             + " gives."
-            + (section.ways().size() > MOST_WAYS
-                ? " The first " + MOST_WAYS + " of " + section.ways().size() + " ways are drawn."
-                : ""));
+            + leftOut(section.ways().size()));
+  }
+
+  /** That some of the ways are not drawn, where it is so. */
+  static String leftOut(int ways) {
+    return ways > MOST_WAYS ? " The first " + MOST_WAYS + " of " + ways + " ways are drawn." : "";
   }
 
   private SectionChart.Way way(Way way) {
