@@ -89,6 +89,7 @@ class LiveStartTest extends LivePage {
       browser.await("document.body.dataset.fitted !== undefined");
       browser.find("#new-point summary").click();
       browser.find("#new-point-name").sendKeys("second fall");
+      browser.find("#new-point-kind").sendKeys("fall");
       browser.find("#new-point button").click();
       isDone("add point second fall");
       browser.find("#new-line summary").click();
