@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -54,16 +55,24 @@ class SurroundedJarIT {
   void layTheJarInAFolder() throws IOException {
     Files.writeString(folder.resolve("pond.yaml"), PROJECT);
     String name = "rillwright-" + System.getProperty("java.vm.version") + ".jsa";
-    for (String file : List.of("rillwright.jar", name, name + ".seal")) {
-      Files.copy(PackedJar.FILE.resolveSibling(file), folder.resolve(file));
+    for (String file : List.of("rillwright", "rillwright.jar", name, name + ".seal")) {
+      Files.copy(
+          PackedJar.FILE.resolveSibling(file),
+          folder.resolve(file),
+          StandardCopyOption.COPY_ATTRIBUTES);
     }
     archive = folder.resolve(name);
+    assertTrue(archive.toFile().setWritable(true));
   }
 
   private Process start(String options, String words) throws IOException {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    return startShell(java + options + " -jar rillwright.jar " + words);
+  }
+
+  private Process startShell(String command) throws IOException {
     ProcessBuilder shell =
-        new ProcessBuilder("sh", "-c", "exec " + java + options + " -jar rillwright.jar " + words)
+        new ProcessBuilder("sh", "-c", "exec " + command)
             .directory(folder.toFile())
             .redirectOutput(folder.resolve("out").toFile())
             .redirectError(folder.resolve("err").toFile());
@@ -106,8 +115,13 @@ class SurroundedJarIT {
       case "empty" -> Files.write(archive, new byte[0]);
       default -> Files.delete(folder.resolve(archive.getFileName() + ".seal"));
     }
-    assertEquals(0, end(start("", "solve pond.yaml")), said("err"));
-    assertEquals(whole, said("out"));
+    assertAnswers(start("", "solve pond.yaml"), whole);
+    assertAnswers(startShell("./rillwright solve pond.yaml"), whole);
+  }
+
+  private void assertAnswers(Process process, String answer) throws Exception {
+    assertEquals(0, end(process), said("err"));
+    assertEquals(answer, said("out"));
     assertEquals("", said("err"));
     assertNoInsides();
   }

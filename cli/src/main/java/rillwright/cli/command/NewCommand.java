@@ -31,7 +31,7 @@ import rillwright.cli.interview.Interview;
 import rillwright.cli.interview.NextStep;
 import rillwright.cli.interview.Questions;
 import rillwright.cli.output.NewFile;
-import rillwright.cli.report.page.terminal.Ink;
+import rillwright.cli.report.page.terminal.Screen;
 import rillwright.curves.wording.PlainText;
 
 /** Asks the questions of a job and writes a first project. */
@@ -100,7 +100,7 @@ public final class NewCommand implements Callable<Integer> {
 
   /** What was answered; empty if the one who was asked has left. */
   private Optional<Answers> held(NewFile file, Interview interview, Answers given) {
-    if (Ink.isLiveTerminal()) {
+    if (Screen.isLive()) {
       Optional<LineEditor> editor = LineEditor.ofTerminal();
       if (editor.isPresent()) {
         try (LineEditor terminal = editor.get()) {

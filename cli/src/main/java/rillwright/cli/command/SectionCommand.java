@@ -12,7 +12,6 @@ import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.command.output.PictureFile;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.json.SectionJson;
-import rillwright.cli.report.page.terminal.Ink;
 import rillwright.cli.report.page.terminal.TerminalPage;
 import rillwright.cli.report.picture.section.SectionPicture;
 import rillwright.cli.report.picture.section.SectionPicture.ShutOff;
@@ -64,9 +63,7 @@ public final class SectionCommand implements Callable<Integer> {
 
   @Mixin private PictureArguments picture;
 
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private StandardOptions standard;
 
   @Override
   public Integer call() {
@@ -77,7 +74,7 @@ public final class SectionCommand implements Callable<Integer> {
         file,
         () -> chart(section),
         () -> SectionJson.of(section),
-        () -> TerminalPage.of(SectionText.of(section), Ink.ofTerminal()));
+        () -> TerminalPage.of(SectionText.of(section), standard.screen()));
     return section.noBalance().isPresent() ? ExitStatus.NO_BALANCE : ExitStatus.DONE;
   }
 

@@ -2,11 +2,16 @@ package rillwright.cli.command;
 
 import picocli.CommandLine.IVersionProvider;
 
-/** The version that the jar was built as. */
+/** The version and commit that the jar was built as, and the Java machine that runs it. */
 final class Version implements IVersionProvider {
   @Override
   public String[] getVersion() {
     String version = Rillwright.class.getPackage().getImplementationVersion();
-    return new String[] {"rillwright " + (version == null ? "(not packaged)" : version)};
+    return new String[] {
+      "rillwright "
+          + (version == null ? "(not packaged)" : version)
+          + ", Java "
+          + System.getProperty("java.version")
+    };
   }
 }

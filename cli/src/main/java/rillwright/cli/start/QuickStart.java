@@ -14,10 +14,10 @@ import rillwright.cli.wording.FileNames;
  * Starts the program a second time, in a Java machine that reads its classes from an archive.
  *
  * <p>Three quarters of a short command are the loading and checking of classes. A Java machine can
- * take them ready-made from an archive (class data sharing, JEP 310 and JEP 350), but it has to be
- * named before it starts, which {@code java -jar} cannot. The build lays such an archive beside the
- * jar, named after the machine that made it and that alone can read it; without it, where it is not
- * whole, or where the user has set options of his own, the program simply runs as it is.
+ * take them ready-made from an archive (class data sharing, JEP 310), but it has to be named before
+ * it starts, which {@code java -jar} cannot. The build lays such an archive beside the jar, named
+ * after the machine that made it and that alone can read it; without it, where it is not whole, or
+ * where the user has set options of his own, the program simply runs as it is.
  */
 public final class QuickStart {
   /** Commands that compute for seconds: the optimising compiler earns its keep there. */
@@ -29,6 +29,17 @@ public final class QuickStart {
   /** What a run of half a second does without: the second compiler, a concurrent collector. */
   private static final List<String> SHORT_RUN =
       List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData");
+
+  /**
+   * The archive is verified and mapped where it was made for: laid elsewhere, each of its addresses
+   * would have to be changed first.
+   */
+  private static final List<String> WHOLE_AND_IN_PLACE =
+      List.of(
+          "-XX:+VerifySharedSpaces",
+          "-XX:+IgnoreUnrecognizedVMOptions",
+          "-XX:+UnlockDiagnosticVMOptions",
+          "-XX:ArchiveRelocationMode=0");
 
   /** Property of the second machine: the process that waits for it. */
   private static final String PARENT = "rillwright.parent";
@@ -135,6 +146,7 @@ public final class QuickStart {
     List<String> command = new ArrayList<>();
     command.add(javaHome.resolve("bin").resolve("java").toString());
     command.add(ARCHIVE_OPTION + archive);
+    command.addAll(WHOLE_AND_IN_PLACE);
     command.add("-Xshare:auto");
     command.add("-Xlog:disable");
     command.add("-XX:+DisplayVMOutputToStderr");

@@ -11,7 +11,7 @@ import rillwright.cli.output.InputFiles;
 import rillwright.cli.output.OutputFile;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.html.HtmlPage;
-import rillwright.cli.report.page.terminal.Ink;
+import rillwright.cli.report.page.terminal.Screen;
 import rillwright.cli.report.page.terminal.TerminalPage;
 import rillwright.curves.wording.PlainText;
 
@@ -20,9 +20,7 @@ abstract class Output {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
-  @Mixin
-  @SuppressWarnings("UnusedVariable") // read by picocli
-  private StandardOptions standard;
+  @Mixin private StandardOptions standard;
 
   /** The file to which the answer goes, if it is not standard output. */
   abstract Optional<Path> answerTo();
@@ -42,8 +40,9 @@ abstract class Output {
 
   /** Hands over a page, as HTML or as text. */
   public final void print(Page page, Format format) {
-    Ink ink = answerTo().isPresent() ? Ink.PLAIN : Ink.ofTerminal();
-    print(format == Format.HTML ? HtmlPage.of(page, command.name()) : TerminalPage.of(page, ink));
+    Screen screen = answerTo().isPresent() ? Screen.PAPER : standard.screen();
+    print(
+        format == Format.HTML ? HtmlPage.of(page, command.name()) : TerminalPage.of(page, screen));
   }
 
   /** Hands over an answer. */

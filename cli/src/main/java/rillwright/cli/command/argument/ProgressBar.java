@@ -3,7 +3,7 @@ package rillwright.cli.command.argument;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.function.Function;
-import rillwright.cli.report.page.terminal.Ink;
+import rillwright.cli.report.page.terminal.Screen;
 import rillwright.solver.progress.Progress;
 
 /**
@@ -42,7 +42,7 @@ public final class ProgressBar implements Progress, AutoCloseable {
 
   /** What work gives, watched if a person looks at a terminal. */
   public static <T> T watched(PrintWriter terminal, Function<Progress, T> work) {
-    if (!Ink.isLiveTerminal()) {
+    if (!Screen.isLive()) {
       return work.apply(Progress.UNSEEN);
     }
     try (ProgressBar bar = new ProgressBar(terminal, SILENCE)) {

@@ -8,26 +8,23 @@ import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.Table;
 import rillwright.cli.report.page.Tone;
 
-/** A page as text, at most 100 columns wide; pictures are left out. */
+/** A page as text, as wide as what it is printed on; pictures are left out. */
 public final class TerminalPage {
-  /** Columns of a page. */
-  static final int WIDTH = 100;
-
   static final String INDENT = "  ";
 
   /** To write in. */
   static final String BLANK = "________";
 
   private final StringBuilder text = new StringBuilder();
-  private final Ink ink;
+  private final Screen screen;
 
-  private TerminalPage(Ink ink) {
-    this.ink = ink;
+  private TerminalPage(Screen screen) {
+    this.screen = screen;
   }
 
   /** The text of a page. */
-  public static String of(Page page, Ink ink) {
-    TerminalPage printed = new TerminalPage(ink);
+  public static String of(Page page, Screen screen) {
+    TerminalPage printed = new TerminalPage(screen);
     page.blocks().forEach(printed::block);
     return printed.text.toString();
   }
@@ -49,7 +46,7 @@ public final class TerminalPage {
       line(new Line("", "Photograph: " + photograph.shows()));
     } else if (block.head() instanceof Table table) {
       text.append('\n');
-      new TerminalTable(table, ink).print(text);
+      new TerminalTable(table, screen).print(text);
     } else if (block.head() instanceof Head.Sample sample) {
       text.append('\n');
       sample.lines().forEach(line -> add((INDENT + INDENT + line).stripTrailing(), Tone.PLAIN));
@@ -65,7 +62,7 @@ public final class TerminalPage {
   }
 
   private void title(String title) {
-    List<String> lines = Wrapping.lines(title, WIDTH);
+    List<String> lines = Wrapping.lines(title, screen.columnsOfProse());
     lines.forEach(line -> add(line, Tone.HEADING));
     int longest = lines.stream().mapToInt(Wrapping::width).max().orElse(0);
     add("=".repeat(Math.max(1, longest)), Tone.HEADING);
@@ -73,8 +70,8 @@ public final class TerminalPage {
 
   private void line(Line line) {
     int before = Wrapping.width(INDENT + line.mark());
-    String start = INDENT + ink.paint(line.mark(), Tone.WARNING);
-    for (String piece : Wrapping.lines(line.text(), WIDTH - before)) {
+    String start = INDENT + screen.ink().paint(line.mark(), Tone.WARNING);
+    for (String piece : Wrapping.lines(line.text(), screen.columnsOfProse() - before)) {
       text.append(start);
       add(piece, Tone.PLAIN);
       start = " ".repeat(before);
@@ -82,6 +79,6 @@ public final class TerminalPage {
   }
 
   private void add(String line, Tone tone) {
-    text.append(ink.paint(line, tone)).append('\n');
+    text.append(screen.ink().paint(line, tone)).append('\n');
   }
 }

@@ -1,5 +1,6 @@
 package rillwright.cli.report.page.terminal;
 
+import java.util.Arrays;
 import java.util.List;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Table;
@@ -21,15 +22,15 @@ final class TerminalTable {
   private static final int LONGEST_HEADING = 40;
 
   private final Table table;
-  private final Ink ink;
+  private final Screen screen;
   private final boolean headed;
   private final int nameWidth;
   private final int[] widths;
   private final boolean below;
 
-  TerminalTable(Table table, Ink ink) {
+  TerminalTable(Table table, Screen screen) {
     this.table = table;
-    this.ink = ink;
+    this.screen = screen;
     this.headed = Wrapping.width(table.heading()) > LONGEST_HEADING;
     this.nameWidth =
         table.rows().stream()
@@ -52,19 +53,22 @@ final class TerminalTable {
   }
 
   void print(StringBuilder page) {
+    if (screen.isNarrow() && columnsTaken() > screen.columns()) {
+      printBelow(page);
+      return;
+    }
     String start = headed ? "" : table.heading();
     if (headed) {
-      page.append(ink.paint(table.heading(), Tone.HEADING)).append('\n');
+      page.append(screen.ink().paint(table.heading(), Tone.HEADING)).append('\n');
     }
     String heading = Wrapping.padded(start, nameWidth + TerminalPage.INDENT.length());
-    page.append(ink.paint(heading, Tone.HEADING));
+    page.append(screen.ink().paint(heading, Tone.HEADING));
     cells(page, table.columns().stream().map(Table.Column::heading).toList());
     for (Row row : table.rows()) {
       page.append(TerminalPage.INDENT);
       String name = row.name();
       if (Wrapping.width(name) > nameWidth) {
-        List<String> lines =
-            Wrapping.lines(name, TerminalPage.WIDTH - TerminalPage.INDENT.length());
+        List<String> lines = Wrapping.lines(name, screen.columns() - TerminalPage.INDENT.length());
         page.append(String.join("\n" + TerminalPage.INDENT, lines))
             .append('\n')
             .append(TerminalPage.INDENT);
@@ -73,22 +77,44 @@ final class TerminalTable {
       page.append(Wrapping.padded(name, nameWidth));
       cells(page, row.cells());
       if (below) {
-        below(page, row.cells().get(widths.length - 1));
+        below(page, widths.length - 1, row.cells().get(widths.length - 1));
       }
     }
   }
 
-  private void below(StringBuilder page, Cell cell) {
-    String heading = table.columns().get(widths.length - 1).heading().text();
+  private int columnsTaken() {
+    return TerminalPage.INDENT.length()
+        + nameWidth
+        + Arrays.stream(widths).map(width -> width + GAP.length()).sum();
+  }
+
+  /** On a screen too narrow for its columns: the cells of a row one below the other. */
+  private void printBelow(StringBuilder page) {
+    page.append(screen.ink().paint(table.heading(), Tone.HEADING)).append('\n');
+    for (Row row : table.rows()) {
+      int room = screen.columns() - TerminalPage.INDENT.length();
+      for (String line : Wrapping.lines(row.name(), room)) {
+        page.append(TerminalPage.INDENT).append(line).append('\n');
+      }
+      for (int i = 0; i < widths.length; i++) {
+        if (!row.cells().get(i).text().isEmpty()) {
+          below(page, i, row.cells().get(i));
+        }
+      }
+    }
+  }
+
+  private void below(StringBuilder page, int column, Cell cell) {
+    String heading = table.columns().get(column).heading().text();
     String text = heading.isEmpty() ? cell.text() : heading + ": " + cell.text();
-    for (String line : Wrapping.lines(text, TerminalPage.WIDTH - BELOW.length())) {
-      page.append(BELOW).append(ink.paint(line, cell.tone())).append('\n');
+    for (String line : Wrapping.lines(text, screen.columns() - BELOW.length())) {
+      page.append(BELOW).append(screen.ink().paint(line, cell.tone())).append('\n');
     }
   }
 
   private int[] widths() {
     int[] all = new int[table.columns().size()];
-    int left = TerminalPage.WIDTH - TerminalPage.INDENT.length() - nameWidth;
+    int left = screen.columns() - TerminalPage.INDENT.length() - nameWidth;
     for (int i = 0; i < all.length; i++) {
       all[i] = Wrapping.width(table.columns().get(i).heading().text());
       for (Row row : table.rows()) {
@@ -128,7 +154,7 @@ final class TerminalTable {
   private String painted(Cell cell, int width, Side side) {
     String text = cell.tone() == Tone.AGAIN ? "" : cell.text();
     String spaces = " ".repeat(Math.max(0, width - Wrapping.width(text)));
-    String painted = text.isEmpty() ? "" : ink.paint(text, cell.tone());
+    String painted = text.isEmpty() ? "" : screen.ink().paint(text, cell.tone());
     return side == Side.RIGHT ? spaces + painted : painted + spaces;
   }
 }

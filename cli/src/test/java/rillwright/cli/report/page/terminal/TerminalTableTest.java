@@ -14,6 +14,10 @@ class TerminalTableTest {
       "it cannot deliver that flow at any head: take a larger one, or two";
 
   private static String printed(String figure) {
+    return printed(figure, Screen.PAPER);
+  }
+
+  private static String printed(String figure, Screen screen) {
     TableBuilder table =
         new TableBuilder("FALL SHORT")
             .column("flow", Side.RIGHT)
@@ -22,7 +26,7 @@ class TerminalTableTest {
     table.row("P-2", "2 gph", "none");
     PageBuilder page = new PageBuilder("Title");
     page.table(table);
-    return TerminalPage.of(page.build(), Ink.PLAIN);
+    return TerminalPage.of(page.build(), screen);
   }
 
   @Test
@@ -37,6 +41,25 @@ class TerminalTableTest {
           P-2       2 gph  none
         """,
         printed("1 gph"));
+  }
+
+  @Test
+  void oneBelowTheOtherOnAScreenTooNarrowForTheColumns() {
+    assertEquals(
+        """
+        Title
+        =====
+
+        FALL SHORT
+          P-1
+              flow: 1111111111111111111111111111111111111111
+              change needed: it cannot deliver that flow at any
+              head: take a larger one, or two
+          P-2
+              flow: 2 gph
+              change needed: none
+        """,
+        printed("1".repeat(40), new Screen(Ink.PLAIN, 60)));
   }
 
   @Test
