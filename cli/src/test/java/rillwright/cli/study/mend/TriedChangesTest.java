@@ -133,9 +133,9 @@ class TriedChangesTest {
         asked.answer(example("small-pond/pond.yaml")).needs().stream().allMatch(Need::isOfTarget));
   }
 
-  /** What keeps a change from being enough is told with it. */
+  /** What keeps a change from being enough is named with it. */
   @Test
-  void whatAChangeLeavesIsTold() {
+  void whatAChangeLeavesIsNamed() {
     Remedy larger =
         USUAL.answer(example("twin-falls/ball-valves.yaml")).remedies().stream()
             .filter(it -> it.candidate().set().equals(List.of("lines.supply.pump.model=P-600")))

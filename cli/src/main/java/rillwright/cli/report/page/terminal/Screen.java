@@ -48,7 +48,7 @@ public record Screen(Ink ink, int columns) {
     return columns < PAPER.columns;
   }
 
-  /** The wish of a user who sets NO_COLOR to anything. */
+  /** Whether the user has set NO_COLOR to anything. */
   private static boolean isRefused() {
     String refused = System.getenv("NO_COLOR");
     return refused != null && !refused.isEmpty();
