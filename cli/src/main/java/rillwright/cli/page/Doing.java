@@ -10,6 +10,7 @@ import rillwright.cli.page.desk.Desk;
 import rillwright.cli.page.desk.NewPieces;
 import rillwright.cli.page.desk.Places;
 import rillwright.cli.page.web.Asked;
+import rillwright.curves.wording.PlainText;
 
 /** What a page can have done to the job. */
 final class Doing {
@@ -80,7 +81,20 @@ final class Doing {
         NewPieces.point(asked.text("kind"), units(desk))
             .orElseThrow(() -> wrong("there is no such kind of point"));
     String address = Places.text(List.of("points", name));
+    requireNew(desk, "points", name);
     desk.edit(text -> text.add(address, written), "add point " + name);
+  }
+
+  private static void requireNew(Desk desk, String section, String name) {
+    boolean isThere =
+        desk.now()
+            .tree()
+            .flatMap(tree -> tree.findMap(section))
+            .flatMap(it -> it.find(name))
+            .isPresent();
+    if (isThere) {
+      throw wrong(PlainText.quoted(name) + " is there already; choose another name");
+    }
   }
 
   private static void addLine(Desk desk, Asked asked) {
@@ -96,7 +110,8 @@ final class Doing {
                     ? "flexible PVC, size: 2 in"
                     : "PE pressure hose, size: 63 mm",
                 run);
-    desk.edit(text -> text.add(address, written), "add line " + name);
+    requireNew(desk, "lines", name);
+    desk.editSoundly(text -> text.add(address, written), "add line " + name);
   }
 
   /** At the end of its line, from where it can be moved. */

@@ -29,7 +29,7 @@ final class Visiting {
   }
 
   private static void add(Desk desk, String section, String item, String done) {
-    desk.edit(
+    desk.editSoundly(
         text ->
             count(text, section) < 0
                 ? text.add(section, "[" + item + "]")

@@ -15,6 +15,7 @@ let latest = 0;
 const byId = id => document.getElementById(id);
 const width = () => Math.round(byId('drawing')?.clientWidth || 360);
 const bar = () => byId('bar');
+const wrong = () => document.querySelector('#notices li')?.textContent || '';
 const items = () => [...document.querySelectorAll('#fields details[id^="at-"]')];
 
 function fields(more) {
@@ -102,18 +103,22 @@ function show(html) {
   back();
 }
 
-function act(more) {
+function act(more, form) {
   latest++;
   trial = null;
   queue = queue.then(async () => {
     said.replaceChildren();
     const before = bar().dataset.state;
+    const wrongBefore = wrong();
     const known = new Set(items().map(it => it.id));
-    show(await ask('do', {...more, seen: bar().dataset.number}, true));
+    const html = await ask('do', {...more, seen: bar().dataset.number}, true);
+    if (html && !html.includes('<div id="said"')) form?.reset();
+    show(html);
     const effect = document.querySelector('#changed .effect');
     if (!said.textContent && effect && bar().dataset.state !== before) {
       say(effect.textContent, true);
     }
+    if (!said.textContent && wrong() !== wrongBefore) say(wrong());
     const made = more.do.startsWith('add-') && items().find(it => !known.has(it.id));
     if (made) reveal(made.id);
   });
@@ -240,8 +245,7 @@ document.addEventListener('submit', event => {
   if (!form.dataset.do) return;
   event.preventDefault();
   const filled = Object.fromEntries(new FormData(form));
-  form.reset();
-  act({do: form.dataset.do, at: form.dataset.at || '', ...filled});
+  act({do: form.dataset.do, at: form.dataset.at || '', ...filled}, form);
 });
 
 document.addEventListener('click', event => {

@@ -96,6 +96,24 @@ class EditedByPageTest {
   }
 
   @Test
+  void whatIsWrongIsNeitherSavedNorEnteredAsAReading() throws IOException {
+    try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
+      String before = Files.readString(page.file());
+      String reading = post(page, "do=add-reading&what=gauge%3A+G1%2C+pressure&value=abc").body();
+      assertTrue(reading.contains("&quot;abc&quot; is not a quantity"), reading);
+      assertFalse(Files.exists(folder.resolve("falls.yaml.draft")), "nothing was changed");
+      String twice = post(page, "do=add-point&kind=fall&name=high+fall").body();
+      assertTrue(twice.contains("is there already; choose another name"), twice);
+      post(page, "do=set&at=points.high+fall.crest&value=60");
+      assertTrue(post(page, "do=save").body().contains("not saved: put right first"));
+      assertEquals(before, Files.readString(page.file()));
+      post(page, "do=undo");
+      post(page, "do=save");
+      assertEquals(before, Files.readString(page.file()));
+    }
+  }
+
+  @Test
   void whatIsNotSavedIsOfferedAgain() throws IOException {
     Path draft = folder.resolve("falls.yaml.draft");
     try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {

@@ -112,6 +112,20 @@ public final class Desk {
     look();
   }
 
+  /**
+   * Edits the text, unless that would make it wrong.
+   *
+   * @throws rillwright.cli.file.fault.InvalidInput if it cannot be done or something is wrong then;
+   *     nothing is changed
+   */
+  public synchronized void editSoundly(UnaryOperator<EditedText> edit, String done) {
+    if (faults().isEmpty()) {
+      EditedText text = EditedText.of(new SourceText(path().toString(), now.text()));
+      Sight.of(edit.apply(text).text(), path()).require();
+    }
+    edit(edit, done);
+  }
+
   /** Takes back what was done last. */
   public synchronized void undo() {
     history.undo();
@@ -131,11 +145,17 @@ public final class Desk {
   }
 
   /**
-   * Saves the text.
+   * Saves the text, unless something is wrong with it: the page could not be opened again.
    *
-   * @throws rillwright.cli.file.fault.InvalidInput if it cannot be written
+   * @throws rillwright.cli.file.fault.InvalidInput if something is wrong or it cannot be written
    */
   public synchronized void save() {
+    if (!faults().isEmpty()) {
+      throw new InvalidInput(
+          Place.whole(path().toString()),
+          "not saved: put right first what is marked; until then the draft beside the file keeps"
+              + " all changes");
+    }
     file.write(now.text());
     saved = now;
     draftTrouble = file.forgetDraft();

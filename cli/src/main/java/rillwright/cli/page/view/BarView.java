@@ -45,7 +45,7 @@ final class BarView {
     button("redo", "Redo", desk.redoable());
     html.leaf(
         "button",
-        desk.faults().isEmpty() ? "Save" : "Save with faults",
+        "Save",
         "type",
         "button",
         "class",
