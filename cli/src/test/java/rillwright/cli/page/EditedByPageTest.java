@@ -15,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import rillwright.cli.examples.ExampleFolders;
 
@@ -65,6 +66,25 @@ class EditedByPageTest {
         assertTrue(isTitle ? now.get(i).contains("Another: title") : now.get(i).equals(line), line);
       }
       assertEquals(before, Files.readString(folder.resolve(example.getFileName() + ".previous")));
+    }
+  }
+
+  @Test
+  void aProjectInJsonStaysJsonAndDiffersInThatValueAlone() throws IOException {
+    String before =
+        """
+        {"rillwright": 1, "title": "In JSON",
+         "points": {"pond": {"kind": "basin", "level": "0 ft"},
+                    "end": {"kind": "outlet", "elevation": "-3 ft"}},
+         "lines": {"drain": {"from": "pond", "to": "end",
+           "pipe": {"material": "PVC schedule 40", "size": "2 in"}, "parts": [{"run": "20 ft"}]}}}
+        """;
+    Path file = Files.writeString(folder.resolve("pond.json"), before);
+    try (OpenPage page = OpenPage.of(file)) {
+      post(page, "do=set&at=lines.drain.run.length&value=25+ft");
+      post(page, "do=save");
+      assertEquals(before.replace("20 ft", "25 ft"), Files.readString(file));
+      assertEquals(List.of(), page.defects());
     }
   }
 
@@ -199,16 +219,24 @@ class EditedByPageTest {
     }
   }
 
-  @Test
-  void longWorkShowsHowFarItHasComeAndCanBeStopped() throws IOException {
-    try (OpenPage page = OpenPage.ofExample("old-falls/falls.yaml", folder)) {
+  /** Samples, and every pump of a folder with every size of pipe. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "old-falls/falls.yaml, odds, samples=1000000",
+    "long-stream/stream.yaml, pipes, from=supplier&line=supply&conditions=yes"
+        + "&sizes=50 mm%2C63 mm%2C75 mm%2C90 mm%2C110 mm%2C125 mm"
+  })
+  void longWorkShowsHowFarItHasComeAndCanBeStopped(String example, String panel, String fields)
+      throws IOException {
+    try (OpenPage page = OpenPage.ofExample(example, folder)) {
       URI at = page.address();
-      String answer = Knock.post(at, "ask", "panel=odds&samples=100000").send(at.getPort()).body();
-      assertTrue(answer.contains("data-working=\"odds\""), answer);
+      String form = "panel=" + panel + "&" + fields.replace(' ', '+');
+      String answer = Knock.post(at, "ask", form).send(at.getPort()).body();
+      assertTrue(answer.contains("data-working=\"" + panel + "\""), answer);
       assertTrue(answer.contains("<progress"), answer);
-      Knock.post(at, "stop", "panel=odds").send(at.getPort());
+      Knock.post(at, "stop", "panel=" + panel).send(at.getPort());
       for (int i = 0; i < 100 && answer.contains("data-working"); i++) {
-        answer = Knock.look(at, "work?panel=odds").send(at.getPort()).body();
+        answer = Knock.look(at, "work?panel=" + panel).send(at.getPort()).body();
       }
       assertTrue(answer.contains("Stopped at"), answer);
     }

@@ -12,14 +12,17 @@ import java.net.Socket;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rillwright.cli.page.web.Asked;
 
 /** Who is let in to the page, and what somebody who is not cannot do. */
 class PageSecurityTest {
@@ -141,7 +144,15 @@ class PageSecurityTest {
   void viewingWritesNothing() throws IOException {
     Map<Path, String> before = files();
     for (String piece :
-        List.of("", "page.css", "page.js", "pieces?width=500&units=metric", "state?seen=0")) {
+        List.of(
+            "",
+            "page.css",
+            "page.js",
+            "pieces?width=500&units=metric",
+            "state?seen=0",
+            "sheet?for=crew",
+            "materials.csv",
+            "readings.yaml")) {
       assertEquals(200, send(Knock.look(address, piece)).status(), piece);
     }
     String trial = "at=lines.supply.pipe.size&value=3+in";
@@ -170,6 +181,37 @@ class PageSecurityTest {
       assertTrue(answer.body().contains("class=\"fault\""), answer.body());
     } finally {
       Files.delete(outside);
+    }
+  }
+
+  @Test
+  void nothingIsWrittenOutsideTheProjectsFolder() throws IOException {
+    Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
+    Path job = Files.createDirectory(folder.resolve("job"));
+    Files.createSymbolicLink(job.resolve("pumps"), elsewhere);
+    Files.copy(Path.of("../examples/header-pond/troughs.yaml"), job.resolve("a.yaml"));
+    String sheet = "&sheet%3AD-1=flow+%5Bgph%5D%2Chead+%5Bft%5D";
+    try (OpenPage linked = OpenPage.of(job.resolve("a.yaml"))) {
+      for (String name : List.of("D-1", "..%2FD-1", "%2Ftmp%2FD-1")) {
+        String take = "do=take-sheet&at=title%3Dx&value=" + name + sheet.replace("D-1", name);
+        Knock.Answer answer =
+            Knock.post(linked.address(), "do", take + "&seen=0").send(linked.address().getPort());
+        assertTrue(answer.body().contains("class=\"fault\""), answer.body());
+      }
+      assertEquals(List.of(), linked.defects());
+    }
+    List<RuntimeException> defects = new ArrayList<>();
+    Pages answers = Pages.of(Optional.empty(), job, defects::add);
+    for (String name : List.of("../b.yaml", "/tmp/b.yaml", "b.txt", ".b.yaml")) {
+      Asked begin = new Asked(Asked.Method.POST, "begin", Map.of("file name", name));
+      assertTrue(answers.apply(begin).text().contains("class=\"fault\""), name);
+    }
+    assertEquals(List.of(), defects);
+    try (Stream<Path> all = Files.walk(elsewhere)) {
+      assertEquals(List.of(elsewhere), all.toList());
+    }
+    try (Stream<Path> all = Files.list(job)) {
+      assertEquals(2, all.count());
     }
   }
 
