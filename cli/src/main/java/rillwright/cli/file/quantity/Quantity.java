@@ -3,9 +3,9 @@ package rillwright.cli.file.quantity;
 import java.util.List;
 import java.util.Optional;
 import rillwright.solver.study.uncertainty.CutNormal;
+import rillwright.solver.study.uncertainty.DiscreteUniform;
 import rillwright.solver.study.uncertainty.Distribution;
 import rillwright.solver.study.uncertainty.EvenDistribution;
-import rillwright.solver.study.uncertainty.OneOf;
 
 /**
  * A quantity as it is known.
@@ -81,7 +81,7 @@ public record Quantity(double middle, Spread spread) {
 
     @Override
     public Optional<Distribution> about(double middle, Range valid) {
-      return Optional.of(new OneOf(values));
+      return Optional.of(new DiscreteUniform(values));
     }
   }
 

@@ -28,7 +28,7 @@ record LeastMisfit(
     for (Sample sample : samples) {
       best = squares(sample) < squares(best) ? sample : best;
     }
-    Stand stand = Stand.of(marginals, evidence, samples);
+    ResponseSurface stand = ResponseSurface.of(marginals, evidence, samples);
     for (int step = 0; step < NEWTON_STEPS; step++) {
       Optional<Sample> next = model.apply(newton(best, stand));
       if (next.isEmpty() || !(squares(next.get()) < squares(best))) {
@@ -43,7 +43,7 @@ record LeastMisfit(
     return sample.misfit(evidence) + sample.farness();
   }
 
-  private double[] newton(Sample from, Stand stand) {
+  private double[] newton(Sample from, ResponseSurface stand) {
     int size = marginals.size();
     double[][] slopes = new double[size][];
     for (int j = 0; j < size; j++) {

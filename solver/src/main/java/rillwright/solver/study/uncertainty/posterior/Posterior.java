@@ -100,7 +100,8 @@ public record Posterior(List<Draw> draws, double chiSquare) {
 
   /** How many unweighted draws these are as good as. */
   public double effectiveDraws() {
-    return draws.size() * Annealing.keptOf(draws.stream().mapToDouble(Draw::weight).toArray());
+    return draws.size()
+        * TemperedSampling.keptOf(draws.stream().mapToDouble(Draw::weight).toArray());
   }
 
   /** Some draws alike, chosen by weight at even steps. */

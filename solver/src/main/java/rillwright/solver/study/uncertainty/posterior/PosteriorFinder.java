@@ -9,9 +9,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.progress.Steps;
+import rillwright.solver.study.uncertainty.DiscreteUniform;
 import rillwright.solver.study.uncertainty.Distribution;
 import rillwright.solver.study.uncertainty.LatinHypercube;
-import rillwright.solver.study.uncertainty.OneOf;
 
 /**
  * Finds what is known of unknowns once something was read.
@@ -113,8 +113,8 @@ public final class PosteriorFinder {
     List<int[]> choices = new ArrayList<>();
     choices.add(new int[0]);
     for (Distribution unknown : unknowns) {
-      int first = unknown instanceof OneOf ? 0 : -1;
-      int end = unknown instanceof OneOf one ? one.values().size() : 0;
+      int first = unknown instanceof DiscreteUniform ? 0 : -1;
+      int end = unknown instanceof DiscreteUniform one ? one.values().size() : 0;
       List<int[]> longer = new ArrayList<>();
       for (int[] choice : choices) {
         for (int i = first; i < end; i++) {
@@ -134,7 +134,7 @@ public final class PosteriorFinder {
   private Search inChoice(int[] choice) {
     List<Marginal> marginals = new ArrayList<>();
     for (int i = 0; i < choice.length; i++) {
-      double all = unknowns.get(i) instanceof OneOf one ? one.values().size() : 1;
+      double all = unknowns.get(i) instanceof DiscreteUniform one ? one.values().size() : 1;
       double from = Math.max(0, choice[i]) / all;
       double middle = from + 0.5 / all;
       marginals.add(
@@ -171,28 +171,28 @@ public final class PosteriorFinder {
       if (evidence.isEmpty()) {
         return Optional.of(found(samples, it -> 0, 0));
       }
-      Stand stand = Stand.of(marginals, evidence, samples);
+      ResponseSurface stand = ResponseSurface.of(marginals, evidence, samples);
       for (int round = 1; round <= MOST_ROUNDS; round++) {
-        Annealing annealing = anneal(stand, 2 * IN_A_ROUND, round);
+        TemperedSampling annealing = anneal(stand, 2 * IN_A_ROUND, round);
         double[][] drawn = Arrays.stream(annealing.draws(), 0, IN_A_ROUND).toArray(double[][]::new);
         List<Sample> more = workOut(drawn);
         samples.addAll(more);
-        double held = more.isEmpty() ? 0 : Annealing.keptOf(weights(more, stand));
-        stand = Stand.of(marginals, evidence, samples);
+        double held = more.isEmpty() ? 0 : TemperedSampling.keptOf(weights(more, stand));
+        stand = ResponseSurface.of(marginals, evidence, samples);
         if (held > HOLDS) {
           break;
         }
       }
-      Annealing annealing = anneal(stand, last, 0);
+      TemperedSampling annealing = anneal(stand, last, 0);
       List<Sample> end = workOut(annealing.draws());
       samples.addAll(end);
-      Stand standing = stand;
+      ResponseSurface standing = stand;
       Found found = found(end, it -> logWeight(it, standing), annealing.logEvidence());
       return Optional.of(found).filter(it -> !it.draws().isEmpty());
     }
 
-    private Annealing anneal(Stand stand, int count, int round) {
-      return Annealing.run(marginals.size(), count, stand::logLikelihood, seed + round);
+    private TemperedSampling anneal(ResponseSurface stand, int count, int round) {
+      return TemperedSampling.run(marginals.size(), count, stand::logLikelihood, seed + round);
     }
 
     private double[][] hypercube(int count) {
@@ -222,11 +222,11 @@ public final class PosteriorFinder {
       return model.with(values).map(outcome -> new Sample(deviates, values, outcome));
     }
 
-    private double logWeight(Sample sample, Stand stand) {
+    private double logWeight(Sample sample, ResponseSurface stand) {
       return sample.logLikelihood(evidence) - stand.logLikelihood(sample.deviates());
     }
 
-    private double[] weights(List<Sample> drawn, Stand stand) {
+    private double[] weights(List<Sample> drawn, ResponseSurface stand) {
       double[] logs = drawn.stream().mapToDouble(it -> logWeight(it, stand)).toArray();
       double highest = Arrays.stream(logs).max().orElse(0);
       return Arrays.stream(logs)

@@ -8,9 +8,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.study.uncertainty.CutNormal;
+import rillwright.solver.study.uncertainty.DiscreteUniform;
 import rillwright.solver.study.uncertainty.Distribution;
 import rillwright.solver.study.uncertainty.EvenDistribution;
-import rillwright.solver.study.uncertainty.OneOf;
 import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
 
 /** What is known after a reading, where it can be worked out otherwise. */
@@ -86,7 +86,7 @@ class PosteriorFinderTest {
   void ofSomeValuesEachIsAsLikelyAsTheReadingMakesIt() {
     Posterior posterior =
         find(
-            List.of(new OneOf(List.of(1.0, 2.0, 3.0)), normal(0, 1)),
+            List.of(new DiscreteUniform(List.of(1.0, 2.0, 3.0)), normal(0, 1)),
             values -> Optional.of(new double[] {values[0] + values[1]}),
             List.of(new Evidence(2.5, predicted -> 1)));
     // The reading is N(value, 2): exp(−(2.5 − value)²/4) of 1, 2 and 3.

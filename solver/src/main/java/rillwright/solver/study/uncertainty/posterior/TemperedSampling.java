@@ -13,7 +13,7 @@ import java.util.function.ToDoubleFunction;
  * Royal Statistical Society B 68(3), 411–436 (from memory); the steps' scale of 2.38/√n after
  * Gelman, Roberts and Gilks (1996) (from memory).
  */
-final class Annealing {
+final class TemperedSampling {
   private static final double KEEPS = 0.5;
   private static final int MOVES = 6;
   private static final int LAST_MOVES = 20;
@@ -28,7 +28,8 @@ final class Annealing {
   private double logEvidence;
   private double step;
 
-  private Annealing(int unknowns, int count, ToDoubleFunction<double[]> logLikelihood, long seed) {
+  private TemperedSampling(
+      int unknowns, int count, ToDoubleFunction<double[]> logLikelihood, long seed) {
     this.logLikelihood = logLikelihood;
     this.random = new Random(seed);
     this.draws = new double[count][unknowns];
@@ -42,9 +43,9 @@ final class Annealing {
    * @param count how many
    * @param logLikelihood logarithm of the likelihood, which is finite
    */
-  static Annealing run(
+  static TemperedSampling run(
       int unknowns, int count, ToDoubleFunction<double[]> logLikelihood, long seed) {
-    Annealing annealing = new Annealing(unknowns, count, logLikelihood, seed);
+    TemperedSampling annealing = new TemperedSampling(unknowns, count, logLikelihood, seed);
     annealing.start();
     while (annealing.power < 1) {
       annealing.raise();

@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param values rising, two or more; copied
  */
-public record OneOf(List<Double> values) implements Distribution {
-  public OneOf {
+public record DiscreteUniform(List<Double> values) implements Distribution {
+  public DiscreteUniform {
     values = List.copyOf(values);
     if (values.size() < 2) {
       throw new IllegalArgumentException("one of " + values.size() + " values is no choice");

@@ -7,7 +7,7 @@ import java.util.List;
  * samples by least squares, those that are near what was read counting most. What it misses by is
  * added to the reading's variance.
  */
-final class Stand {
+final class ResponseSurface {
   /** So many samples, by weight, for each coefficient. */
   private static final double SAMPLES_A_TERM = 3;
 
@@ -19,7 +19,7 @@ final class Stand {
   private final double[][] terms;
   private final double[] variance;
 
-  private Stand(List<Marginal> marginals, List<Evidence> evidence, boolean crossed) {
+  private ResponseSurface(List<Marginal> marginals, List<Evidence> evidence, boolean crossed) {
     this.marginals = marginals;
     this.evidence = evidence;
     this.crossed = crossed;
@@ -28,13 +28,14 @@ final class Stand {
   }
 
   /** One fitted to samples. */
-  static Stand of(List<Marginal> marginals, List<Evidence> evidence, List<Sample> samples) {
+  static ResponseSurface of(
+      List<Marginal> marginals, List<Evidence> evidence, List<Sample> samples) {
     int unknowns = marginals.size();
     List<Sample> readable =
         samples.stream().filter(it -> !Double.isInfinite(it.misfit(evidence))).toList();
     int whole = 1 + 2 * unknowns + unknowns * (unknowns - 1) / 2;
     boolean crossed = readable.size() > SAMPLES_A_TERM * whole;
-    Stand stand = new Stand(marginals, evidence, crossed);
+    ResponseSurface stand = new ResponseSurface(marginals, evidence, crossed);
     int count = crossed ? whole : 1 + 2 * unknowns;
     double[] weights = weights(readable, evidence, SAMPLES_A_TERM * count);
     stand.fit(readable, weights, count);
