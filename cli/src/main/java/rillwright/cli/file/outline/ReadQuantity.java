@@ -19,7 +19,16 @@ public enum ReadQuantity {
   /** By how much a level drops in a time of its own field. */
   DROPS("drops"),
   /** How far a level is below the pond's. */
-  BELOW_POND("below pond");
+  BELOW_POND("below pond"),
+  /** Voltage at a running pump. */
+  VOLTS("volts"),
+  /** By how much a pond falls in a time. */
+  FALLS("falls"),
+  /** What was seen by a look: a word, an angle or a length. */
+  SEEN("seen");
+
+  private static final Range QUARTER_TURN =
+      Range.between(0, 90, "must be 0 to 90 degrees from open");
 
   private final String field;
 
@@ -34,7 +43,11 @@ public enum ReadQuantity {
 
   /** The value of a reading, SI; empty if it has none or, with the fault noted, a wrong one. */
   public OptionalDouble find(Fields reading) {
-    return reading.find(field, measure(), range());
+    if (this == SEEN && ReadingForm.lookOf(reading).isPresent()) {
+      return OptionalDouble.empty();
+    }
+    boolean handle = this == SEEN && ReadingForm.isHandle(reading);
+    return reading.find(field, measureIn(reading), handle ? QUARTER_TURN : range());
   }
 
   /**
@@ -55,6 +68,13 @@ public enum ReadQuantity {
     };
   }
 
+  private Measure measureIn(Fields reading) {
+    if (this != SEEN) {
+      return measure();
+    }
+    return ReadingForm.isHandle(reading) ? Measure.ANGLE : Measure.SMALL_LENGTH;
+  }
+
   private Measure measure() {
     return switch (this) {
       case FLOW -> Measure.FLOW;
@@ -62,13 +82,16 @@ public enum ReadQuantity {
       case CREST_HEAD, BRINK, LEVEL, DROPS, BELOW_POND -> Measure.SMALL_LENGTH;
       case PRESSURE -> Measure.PRESSURE;
       case POWER -> Measure.POWER;
+      case VOLTS -> Measure.VOLTAGE;
+      case FALLS -> Measure.FALL_OF_LEVEL;
+      case SEEN -> Measure.either(Measure.ANGLE, Measure.SMALL_LENGTH);
     };
   }
 
   private Range range() {
     return switch (this) {
-      case BUCKET, DROPS -> Range.POSITIVE;
-      case FLOW, CREST_HEAD, BRINK, POWER, BELOW_POND -> Range.NOT_NEGATIVE;
+      case BUCKET, DROPS, VOLTS -> Range.POSITIVE;
+      case FLOW, CREST_HEAD, BRINK, POWER, BELOW_POND, FALLS, SEEN -> Range.NOT_NEGATIVE;
       case PRESSURE, LEVEL -> Range.ANY;
     };
   }

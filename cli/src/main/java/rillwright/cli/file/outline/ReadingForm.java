@@ -1,11 +1,13 @@
 package rillwright.cli.file.outline;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.SetElsewhere;
 import rillwright.cli.wording.Choices;
+import rillwright.solver.study.diagnosis.job.Look;
 
 /** The fields that a reading may have, and which of them it must. */
 public final class ReadingForm {
@@ -27,6 +29,11 @@ public final class ReadingForm {
           "drops",
           "in",
           "power",
+          "volts",
+          "falls",
+          "look",
+          "seen",
+          "where",
           "within",
           "when",
           "valve",
@@ -58,6 +65,30 @@ public final class ReadingForm {
       Stream.of(ReadQuantity.values()).map(ReadQuantity::field).toList();
 
   private ReadingForm() {}
+
+  /** The look at the handle of a valve: an angle is seen. */
+  public static final String HANDLE = "handle";
+
+  /** The look at the water between a skimmer's mouth and its net: a length is seen. */
+  public static final String MOUTH = "mouth";
+
+  /** All words for looks. */
+  public static final List<String> LOOKS =
+      Stream.concat(Arrays.stream(Look.values()).map(Look::word), Stream.of(HANDLE, MOUTH))
+          .toList();
+
+  /** Where a flow is read: at the box of a fall or where it comes to. */
+  public static final List<String> WHERE = List.of("below", "box");
+
+  /** The look of a reading by which a word is seen; empty if it is another. */
+  public static Optional<Look> lookOf(Fields reading) {
+    return reading.findText("look").flatMap(Look::find);
+  }
+
+  /** Whether a reading is a look at a handle. */
+  public static boolean isHandle(Fields reading) {
+    return reading.findText("look").filter(HANDLE::equals).isPresent();
+  }
 
   /** Whether a reading says where it was read; a fault if it does not, or more than once. */
   public static boolean sayWhere(Fields reading) {

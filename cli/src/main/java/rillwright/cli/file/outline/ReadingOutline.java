@@ -1,5 +1,6 @@
 package rillwright.cli.file.outline;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.field.Fields;
@@ -33,7 +34,9 @@ public final class ReadingOutline {
 
   private void reading(Fields reading) {
     ReadingForm.sayWhere(reading);
-    if (reading.has("at")) {
+    if (reading.has("look")) {
+      look(reading);
+    } else if (reading.has("at")) {
       PointNames.require(reading, "at", points);
     }
     known(reading, "gauge", gauges);
@@ -49,6 +52,7 @@ public final class ReadingOutline {
     } else {
       reading.find("open", Measure.SHARE, Range.SHARE);
     }
+    reading.findWord("where", ReadingForm.WHERE);
     Optional<ReadQuantity> read = ReadingForm.whatWasRead(reading);
     for (ReadQuantity quantity : ReadQuantity.values()) {
       quantity.find(reading);
@@ -56,6 +60,14 @@ public final class ReadingOutline {
     read.flatMap(ReadQuantity::timeField)
         .ifPresent(time -> reading.require(time, Measure.TIME, Range.POSITIVE, "6 s"));
     read.ifPresent(what -> reading.find("within", what.withinMeasure(), Range.POSITIVE));
+  }
+
+  private void look(Fields reading) {
+    reading.findWord("look", ReadingForm.LOOKS);
+    List<String> places = new ArrayList<>(lines);
+    places.addAll(points.names());
+    known(reading, "at", places);
+    ReadingForm.lookOf(reading).ifPresent(look -> reading.findWord("seen", look.seen()));
   }
 
   private static void known(Fields reading, String field, List<String> names) {

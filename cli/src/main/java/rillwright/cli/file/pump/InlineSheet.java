@@ -3,6 +3,7 @@ package rillwright.cli.file.pump;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
@@ -33,9 +34,15 @@ final class InlineSheet {
           "self priming",
           "variable speed",
           "solids",
+          "voltage",
+          "rated",
+          "phases",
           "note");
 
   private static final Range SPEED = new Range(0, false, 2, "must be above 0 % and up to 200 %");
+
+  private static final Range VOLTS =
+      new Range(0, false, Nameplate.GREATEST_VOLTAGE_V, "must be above 0 V and up to 1000 V");
 
   private final Measure head;
 
@@ -128,8 +135,15 @@ final class InlineSheet {
             fields.find("self priming", Measure.LENGTH, Range.NOT_NEGATIVE)),
         speeds(fields),
         fields.find("solids", Measure.SMALL_LENGTH, Range.NOT_NEGATIVE),
-        Nameplate.NONE,
+        plate(fields),
         fields.findText("note").stream().toList());
+  }
+
+  private static Nameplate plate(Fields fields) {
+    OptionalDouble volts =
+        fields.find(fields.has("voltage") ? "voltage" : "rated", Measure.VOLTAGE, VOLTS);
+    boolean three = fields.findWord("phases", List.of("1", "3")).filter("3"::equals).isPresent();
+    return new Nameplate(OptionalDouble.empty(), volts, OptionalDouble.empty(), three ? 3 : 1);
   }
 
   /** {@code 40..100 %} or {@code 40 % .. 100 %}. */

@@ -101,6 +101,20 @@ public final class Measure {
           List.of("90"),
           "");
 
+  /** Electrical voltage. */
+  public static final Measure VOLTAGE = new Measure("a voltage", List.of(new Scale("V", 1)), 1);
+
+  /** By how much a level falls in a time, m/s. */
+  public static final Measure FALL_OF_LEVEL =
+      new Measure(
+          "a fall of the level",
+          List.of(
+              new Scale("mm/h", 1e-3 / 3600),
+              new Scale("in/h", 0.0254 / 3600),
+              new Scale("mm/day", 1e-3 / 86400),
+              new Scale("in/day", 0.0254 / 86400)),
+          2);
+
   private static final Set<String> METRIC =
       Set.of(
           "m", "cm", "mm", "m3/h", "L/h", "L/min", "L/s", "m3/s", "m3/h/m", "kPa", "bar", "m2",

@@ -12,6 +12,7 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
+import rillwright.solver.study.diagnosis.job.Look;
 import rillwright.solver.study.diagnosis.reading.Drawdown;
 import rillwright.solver.study.diagnosis.reading.LevelBelow;
 import rillwright.solver.study.diagnosis.reading.Measurand;
@@ -67,9 +68,15 @@ final class ReadingReader {
   }
 
   private Optional<Reading> reading(Fields fields, ReadQuantity read, When when) {
+    if (fields.has("where") && read != ReadQuantity.FLOW && read != ReadQuantity.BUCKET) {
+      fields.fault("where", "only a flow or a bucket is read at a box or below; take this out");
+    }
     return switch (read) {
       case FLOW -> reading(fields, places.flow(fields, when), read);
       case BUCKET -> places.flow(fields, when).map(flow -> bucket(fields, flow));
+      case VOLTS -> reading(fields, places.volts(fields, when), read);
+      case FALLS -> reading(fields, places.falls(fields, when), read);
+      case SEEN -> seen(fields, when);
       case CREST_HEAD -> reading(fields, places.crestHead(fields, when), read);
       case BRINK -> reading(fields, places.brink(fields, when), read);
       case PRESSURE -> reading(fields, places.pressure(fields, when), read);
@@ -88,6 +95,26 @@ final class ReadingReader {
                 readable,
                 read.find(fields).orElse(0),
                 within(fields, read).orElse(readable.usualTolerance())));
+  }
+
+  /** What was seen by a look. */
+  private Optional<Reading> seen(Fields fields, When when) {
+    fields.requireText("look", "net");
+    Optional<Measurand> what = places.look(fields, when);
+    Optional<Look> look = ReadingForm.lookOf(fields);
+    if (look.isEmpty()) {
+      return reading(fields, what, ReadQuantity.SEEN);
+    }
+    if (fields.has("within")) {
+      fields.fault("within", "a look has no error of its own; take it out");
+    }
+    Optional<String> word = fields.findWord("seen", look.get().seen());
+    return what.flatMap(
+        sight ->
+            word.map(
+                seen ->
+                    new Reading(
+                        sight, seen.equals(look.get().amiss()) ? 1 : 0, sight.usualTolerance())));
   }
 
   /** A bucket and the time that it took to fill. */

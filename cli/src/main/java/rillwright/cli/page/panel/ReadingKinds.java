@@ -11,12 +11,15 @@ import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.Look;
 import rillwright.solver.study.diagnosis.reading.Drawdown;
 import rillwright.solver.study.diagnosis.reading.LevelBelow;
 import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.MeasurandList;
 import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Meter;
+import rillwright.solver.study.diagnosis.reading.Sight;
 
 /** What can be read at a job, each as the file writes it. */
 final class ReadingKinds implements Measurand.Teller<List<ReadingKinds.Kind>> {
@@ -155,6 +158,31 @@ final class ReadingKinds implements Measurand.Teller<List<ReadingKinds.Kind>> {
             ": fall of the level in 5 s",
             at(drawdown.chamber(), "in: 5 s, drops"),
             units.equals(ShownUnits.METRIC) ? "40 mm" : "1.6 in"));
+  }
+
+  @Override
+  public List<Kind> sight(Sight sight) {
+    Look look = sight.look();
+    String written = "look: " + look.word() + ", at: " + json(sight.at()) + ", seen";
+    return List.of(kind(sight, ": " + String.join(" or ", look.seen()), written, look.amiss()));
+  }
+
+  @Override
+  public List<Kind> meter(Meter meter) {
+    String at = json(meter.at());
+    return List.of(
+        switch (meter.kind()) {
+          case HANDLE -> kind(meter, ", from open", "look: handle, at: " + at + ", seen", "40 deg");
+          case MOUTH -> kind(meter, "", "look: mouth, at: " + at + ", seen", depth());
+          case VOLTS -> kind(meter, "", "pump: " + at + ", volts", "108 V");
+          case BOX -> kind(meter, "", "at: " + at + ", where: box, flow", flow());
+          case FALLS ->
+              kind(
+                  meter,
+                  "",
+                  "at: " + at + ", falls",
+                  units.equals(ShownUnits.METRIC) ? "3 mm/h" : "1/8 in/h");
+        });
   }
 
   @Override

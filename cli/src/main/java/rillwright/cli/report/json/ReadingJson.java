@@ -5,6 +5,7 @@ import static rillwright.cli.json.Quantity.METRES;
 import static rillwright.cli.json.Quantity.POWER;
 import static rillwright.cli.json.Quantity.PRESSURE;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,13 +20,16 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.solver.network.LineName;
 import rillwright.solver.study.diagnosis.evidence.Scope;
+import rillwright.solver.study.diagnosis.job.Look;
 import rillwright.solver.study.diagnosis.reading.Drawdown;
 import rillwright.solver.study.diagnosis.reading.LevelBelow;
 import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.When;
 
 /**
@@ -40,7 +44,14 @@ record ReadingJson(
   private static final ReadingWords WORDS = new ReadingWords(ShownUnits.METRIC);
 
   /** What is read where: two members. */
-  private record Kind(String where, String read, Quantity quantity) {}
+  private record Kind(String where, String read, Quantity quantity, boolean look) {
+    Kind(String where, String read, Quantity quantity) {
+      this(where, read, quantity, false);
+    }
+  }
+
+  private static final Value<String> LOOK =
+      Value.oneOf(Arrays.stream(Look.values()).map(Look::word).toList());
 
   private record Place(Kind kind, String name) {}
 
@@ -54,8 +65,22 @@ record ReadingJson(
   private static final Kind FLOW_IN_LINE = new Kind("line", "flowM3PerS", FLOW);
   private static final Kind DRAWDOWN_AT = new Kind("at", "drawdownM3PerS", FLOW);
   private static final Kind BELOW_AT = new Kind("at", "belowPondM", METRES);
+  private static final Kind SIGHT_AT =
+      new Kind("at", "amiss", Quantity.SHARE.from(0).upTo(1), true);
+  private static final Kind HANDLE_OF_LINE =
+      new Kind("line", "handleFromOpenDegrees", Quantity.of("\u00b0"));
+  private static final Kind MOUTH_OF_LINE = new Kind("line", "mouthBelowPondM", METRES);
+  private static final Kind VOLTS_OF_PUMP = new Kind("pump", "voltageV", Quantity.of("V"));
+  private static final Kind BOX_AT = new Kind("at", "boxFlowM3PerS", FLOW);
+  private static final Kind FALLS_AT = new Kind("at", "fallsMPerS", Quantity.SPEED);
   private static final List<Kind> KINDS =
       List.of(
+          SIGHT_AT,
+          HANDLE_OF_LINE,
+          MOUTH_OF_LINE,
+          VOLTS_OF_PUMP,
+          BOX_AT,
+          FALLS_AT,
           FLOW_AT,
           CREST_HEAD_AT,
           BRINK_AT,
@@ -131,7 +156,15 @@ record ReadingJson(
   }
 
   private static Shape<ReadingJson> at(Kind kind) {
-    return Shape.<ReadingJson>of().words(kind.where, "Where it is read.", it -> it.place().name);
+    Shape<ReadingJson> shape =
+        Shape.<ReadingJson>of().words(kind.where, "Where it is read.", it -> it.place().name);
+    return kind.look
+        ? shape.member(
+            "look",
+            LOOK,
+            "At what one looks; 1 is amiss, 0 is not, between them how likely it is to be seen.",
+            it -> it.what instanceof Sight sight ? sight.look().word() : "")
+        : shape;
   }
 
   private static Shape<ReadingJson> state(Shape<ReadingJson> shape) {
@@ -208,6 +241,24 @@ record ReadingJson(
     @Override
     public Place drawdown(Drawdown drawdown) {
       return new Place(DRAWDOWN_AT, drawdown.chamber().value());
+    }
+
+    @Override
+    public Place sight(Sight sight) {
+      return new Place(SIGHT_AT, sight.at());
+    }
+
+    @Override
+    public Place meter(Meter meter) {
+      Kind kind =
+          switch (meter.kind()) {
+            case HANDLE -> HANDLE_OF_LINE;
+            case MOUTH -> MOUTH_OF_LINE;
+            case VOLTS -> VOLTS_OF_PUMP;
+            case BOX -> BOX_AT;
+            case FALLS -> FALLS_AT;
+          };
+      return new Place(kind, meter.at());
     }
 
     @Override

@@ -92,6 +92,12 @@ public final class WeakJson {
       Shape.<NextReading>of()
           .member("reading", ReadingJson.UNTAKEN, "Which.", next -> new ReadingJson(next.what()))
           .number("bits", NUMBER.from(0), "Expected information.", NextReading::bits)
+          .number("minutes", NUMBER.above(0), "Work.", next -> next.what().effort().minutes())
+          .number(
+              "bitsPerMinute",
+              NUMBER.from(0),
+              "Expected information for each minute of work, by which they stand in order.",
+              NextReading::bitsPerMinute)
           .list("predicted", EXPECTED, "What it would be by each cause.", NextReading::predicted)
           .list(
               "predictedByPairs",
@@ -145,7 +151,7 @@ public final class WeakJson {
           .list(
               "next",
               NEXT,
-              "Readings still to be taken, the one that tells most first.",
+              "Readings and looks still to be taken, the one that tells most for its time first.",
               answer -> answer.diagnosis().next());
 
   private WeakJson() {}

@@ -5,6 +5,8 @@ import rillwright.solver.study.diagnosis.reading.LevelBelow;
 import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Meter;
+import rillwright.solver.study.diagnosis.reading.Sight;
 
 /** With what something is read. */
 public final class Instrument implements Teller<String> {
@@ -51,6 +53,16 @@ public final class Instrument implements Teller<String> {
   @Override
   public String drawdown(Drawdown drawdown) {
     return "the ruler";
+  }
+
+  @Override
+  public String sight(Sight sight) {
+    return "the eye";
+  }
+
+  @Override
+  public String meter(Meter meter) {
+    return "the meter";
   }
 
   @Override

@@ -9,6 +9,8 @@ import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Meter;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.diagnosis.reading.When;
 
@@ -57,6 +59,9 @@ public final class ReadingWords {
 
   /** How closely it is read: "7 %", "2 mm". */
   public String within(Measurand readable, Tolerance tolerance) {
+    if (readable instanceof Sight) {
+      return "-";
+    }
     return tolerance.absolute() == 0
         ? units.share(tolerance.share())
         : readable.tell(new Fine(tolerance.absolute()));
@@ -106,6 +111,33 @@ public final class ReadingWords {
     @Override
     public String drawdown(Drawdown drawdown) {
       return "flow drawn from " + quoted(drawdown.chamber().value());
+    }
+
+    @Override
+    public String sight(Sight sight) {
+      return "look: "
+          + switch (sight.look()) {
+            case NET -> "net in ";
+            case FILTER -> "filter in ";
+            case MATS -> "mats at the end of ";
+            case GROUND -> "ground at ";
+            case CREST -> "crest of ";
+            case ROCKS -> "rocks behind ";
+            case CHAMBER -> "bubbles in ";
+          }
+          + quoted(sight.at());
+    }
+
+    @Override
+    public String meter(Meter meter) {
+      String at = quoted(meter.at());
+      return switch (meter.kind()) {
+        case HANDLE -> "handle of the valve in " + at;
+        case MOUTH -> "water behind the mouth in " + at + ", below the pond";
+        case VOLTS -> "volts at the pump in " + at;
+        case BOX -> "flow at the box of " + at;
+        case FALLS -> "fall of " + at + " in an hour";
+      };
     }
 
     @Override
@@ -202,6 +234,22 @@ public final class ReadingWords {
     @Override
     public String levelBelow(LevelBelow level) {
       return units.depth(value);
+    }
+
+    @Override
+    public String sight(Sight sight) {
+      return value > 0.5 ? sight.look().amiss() : sight.look().inOrder();
+    }
+
+    @Override
+    public String meter(Meter meter) {
+      return switch (meter.kind()) {
+        case HANDLE -> Math.round(value) + "\u00b0";
+        case MOUTH -> units.fineDepth(value);
+        case VOLTS -> Math.round(value) + " V";
+        case BOX -> units.flow(value);
+        case FALLS -> units.fineDepth(3600 * value);
+      };
     }
   }
 }

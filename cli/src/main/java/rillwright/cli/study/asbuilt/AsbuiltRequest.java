@@ -61,7 +61,10 @@ public record AsbuiltRequest(Optional<Visit> visit) implements Request<AsbuiltAn
   public AsbuiltAnswer answer(Project project, Progress progress) {
     PumpsChosen.require(project.network());
     AsBuilt middle = AsBuilt.of(project.network());
-    List<Reading> all = visit.orElseGet(() -> VisitReader.inProject(project)).readings();
+    List<Reading> all =
+        visit.orElseGet(() -> VisitReader.inProject(project)).readings().stream()
+            .filter(reading -> NextToRead.isMeasured(reading.what()))
+            .toList();
     Scope scope = Scope.of(middle, all.stream().map(Reading::what).toList());
     List<Reading> telling =
         all.stream().filter(reading -> scope.asBuilt(reading.what()).isPresent()).toList();

@@ -11,7 +11,9 @@ import rillwright.cli.study.asbuilt.AsbuiltAnswer.Narrowing;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.uncertainty.posterior.Posterior;
 
 /**
@@ -34,7 +36,9 @@ record NextToRead(Scope scope, DrawnJob model, List<PointName> ways, Posterior a
   List<Narrowing> afterThose(List<Reading> taken) {
     List<Measurand> known = taken.stream().map(Reading::what).toList();
     List<Measurand> open =
-        scope.readables().stream().filter(what -> !known.contains(what)).toList();
+        scope.readables().stream()
+            .filter(what -> !known.contains(what) && isMeasured(what))
+            .toList();
     DrawnJob watched = model.reading(open);
     List<double[]> outcomes =
         after.evenly(DRAWS).parallelStream()
@@ -93,5 +97,10 @@ record NextToRead(Scope scope, DrawnJob model, List<PointName> ways, Posterior a
         .mapToDouble(i -> (one[i] - first) * (other[i] - second))
         .average()
         .orElse(0);
+  }
+
+  /** A look finds a fault, and here none is supposed. */
+  static boolean isMeasured(Measurand what) {
+    return !(what instanceof Sight || what instanceof Meter);
   }
 }

@@ -21,7 +21,7 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
  * cause named would show otherwise is left out.
  */
 public final class NextTable {
-  private static final int MOST_READINGS = 6;
+  private static final int MOST_READINGS = 8;
   private static final double WORTH_READING_BITS = 0.05;
 
   private final WeakAnswer answer;
@@ -68,8 +68,8 @@ public final class NextTable {
     }
     page.table(table());
     page.paragraph(
-        "Information in bits: 1 bit settles an even yes-or-no question; near 0 bit a reading"
-            + " changes nothing.");
+        "In order of information for a minute of work. Information in bits: 1 bit settles an even"
+            + " yes-or-no question; near 0 bit a reading changes nothing.");
     Set<Risk> risks = EnumSet.noneOf(Risk.class);
     rows.forEach(row -> risks.add(row.what().effort().risk()));
     for (Risk risk : risks) {

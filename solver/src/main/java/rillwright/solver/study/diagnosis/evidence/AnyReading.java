@@ -4,10 +4,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.Span;
 
 /** What no cause in the list describes: every reading may be anything within reason. */
 public record AnyReading(Cause cause, Scope scope) implements Hypothesis {
+
+  private static final double SEEN_OR_NOT = 0.5;
 
   @Override
   public Belief given(Likelihood likelihood) {
@@ -20,6 +23,9 @@ public record AnyReading(Cause cause, Scope scope) implements Hypothesis {
 
   /** Even over the span, blurred by the error of reading. */
   private double density(Reading reading) {
+    if (reading.what() instanceof Sight) {
+      return SEEN_OR_NOT;
+    }
     int index = scope.indexOf(reading.what());
     double deviation = scope.deviation(index, reading.value(), reading.tolerance());
     Span span = widened(span(scope, index), deviation);

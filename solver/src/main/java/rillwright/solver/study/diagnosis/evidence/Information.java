@@ -3,6 +3,7 @@ package rillwright.solver.study.diagnosis.evidence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.Span;
 
 /**
@@ -21,6 +22,8 @@ public final class Information {
 
   /** Causes less likely than this tell nothing. */
   private static final double UNLIKELY = 1e-4;
+
+  private static final double UNKNOWN = 0.5;
 
   private final Scope scope;
 
@@ -43,8 +46,31 @@ public final class Information {
         shares.add(probability[c]);
       }
     }
+    if (scope.readables().get(readable) instanceof Sight) {
+      return seenOrNot(readable, likely, shares);
+    }
     Optional<Span> span = span(readable, likely);
     return span.map(s -> bits(readable, likely, shares, s)).orElse(0.0);
+  }
+
+  /** What is seen or not: the entropy of the one answer less what is left with the cause known. */
+  private static double seenOrNot(int readable, List<Belief> beliefs, List<Double> shares) {
+    double sum = shares.stream().mapToDouble(share -> share).sum();
+    double amiss = 0;
+    double left = 0;
+    for (int c = 0; c < beliefs.size(); c++) {
+      double share = shares.get(c) / sum;
+      double seen = beliefs.get(c).mean(readable).orElse(UNKNOWN);
+      amiss += share * seen;
+      left += share * entropyBits(seen);
+    }
+    return Math.max(0, entropyBits(amiss) - left);
+  }
+
+  private static double entropyBits(double chance) {
+    return chance <= 0 || chance >= 1
+        ? 0
+        : -(chance * Math.log(chance) + (1 - chance) * Math.log(1 - chance)) / Math.log(2);
   }
 
   private Optional<Span> span(int readable, List<Belief> beliefs) {

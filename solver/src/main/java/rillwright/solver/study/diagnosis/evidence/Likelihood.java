@@ -3,11 +3,15 @@ package rillwright.solver.study.diagnosis.evidence;
 import java.util.Arrays;
 import java.util.List;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Sight;
 
 /** How likely readings are where everything is predicted. */
 public final class Likelihood {
   /** How likely a reading is, as a share of what is likely, where there is nothing to read. */
   private static final double LOG_DENSITY_OF_NOTHING_TO_READ = StudentT.logDensity(8);
+
+  /** Of what nothing predicts: seen or not, both alike. */
+  private static final double UNKNOWN = 0.5;
 
   private final Scope scope;
   private final List<Reading> readings;
@@ -28,6 +32,10 @@ public final class Likelihood {
 
   /** The same of one reading. */
   public double log(int reading, double value) {
+    if (readings.get(reading).what() instanceof Sight) {
+      double amiss = Double.isNaN(value) ? UNKNOWN : value;
+      return Math.log(readings.get(reading).value() > UNKNOWN ? amiss : 1 - amiss);
+    }
     double deviation = deviation(reading, value);
     return (Double.isNaN(value)
             ? LOG_DENSITY_OF_NOTHING_TO_READ

@@ -21,6 +21,7 @@ import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.MeasurandList;
 import rillwright.solver.study.diagnosis.reading.Observed;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.diagnosis.reading.When;
 
@@ -35,6 +36,9 @@ public final class Scope {
   private static final double WEAK_SHARE = 0.9;
 
   private static final double FITS_DEVIATIONS = 3;
+
+  /** Of something that is seen or not. */
+  private static final double LEAST_VARIANCE = 0.01;
 
   private final AsBuilt job;
   private final List<Measurand> readables;
@@ -57,7 +61,7 @@ public final class Scope {
       byState.computeIfAbsent(this.readables.get(i).when(), state -> new ArrayList<>()).add(i);
     }
     for (When state : states()) {
-      Observed.of(new Alteration(job.network()), state)
+      Observed.of(new Alteration(job.network(), job.facts()), state)
           .ifPresent(observed -> builtStates.put(state, observed));
     }
     this.returns =
@@ -124,6 +128,9 @@ public final class Scope {
 
   /** Standard deviation of a reading of a readable, about what is predicted. */
   public double deviation(int index, double predicted, Tolerance tolerance) {
+    if (readables.get(index) instanceof Sight) {
+      return Math.sqrt(Math.max(LEAST_VARIANCE, predicted * (1 - predicted)));
+    }
     double scale = Double.isNaN(fromZero[index]) ? 0 : fromZero[index];
     return tolerance.deviationAt(predicted, scale);
   }
@@ -191,7 +198,7 @@ public final class Scope {
   }
 
   private void predict(List<Sized> effects, When state, double[] values) {
-    Alteration altered = new Alteration(job.network());
+    Alteration altered = new Alteration(job.network(), job.facts());
     effects.forEach(sized -> sized.effect().apply(sized.size(), altered));
     Optional<Observed> observed =
         builtStates.containsKey(state)

@@ -5,6 +5,8 @@ import rillwright.solver.study.diagnosis.reading.LevelBelow;
 import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand.Teller;
 import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Meter;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.When;
 
 /**
@@ -59,6 +61,16 @@ public record ShowsWeakness() implements Teller<Boolean> {
 
   @Override
   public Boolean drawdown(Drawdown drawdown) {
+    return false;
+  }
+
+  @Override
+  public Boolean sight(Sight sight) {
+    return false;
+  }
+
+  @Override
+  public Boolean meter(Meter meter) {
     return false;
   }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import rillwright.solver.study.diagnosis.cause.Effect;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.When;
 
 /**
@@ -114,6 +115,9 @@ public final class Sweep {
   public double apart(Node one, Node other) {
     double most = 0;
     for (int i = 0; i < scope.size(); i++) {
+      if (scope.readables().get(i) instanceof Sight) {
+        continue;
+      }
       double a = one.values()[i];
       double b = other.values()[i];
       if (Double.isNaN(a) != Double.isNaN(b)) {

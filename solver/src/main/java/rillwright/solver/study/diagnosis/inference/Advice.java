@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rillwright.solver.network.PointName;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.evidence.Belief;
 import rillwright.solver.study.diagnosis.evidence.Information;
@@ -14,6 +15,8 @@ import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.inference.NextReading.Expected;
 import rillwright.solver.study.diagnosis.pair.ListedPairs;
 import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** What to read next, by what it is expected to tell about single causes and pairs. */
@@ -49,7 +52,7 @@ final class Advice {
     this.information = new Information(scope);
   }
 
-  /** The readings still to be taken, the one that tells most first. */
+  /** The readings still to be taken, the one that tells most for its time first. */
   List<NextReading> next(List<Reading> readings) {
     Set<Measurand> taken = new HashSet<>();
     readings.forEach(reading -> taken.add(reading.what()));
@@ -63,10 +66,20 @@ final class Advice {
       shares[probability.length + p] = pairs.explanations().get(p).probability();
     }
     return scope.readables().stream()
-        .filter(readable -> !taken.contains(readable))
+        .filter(readable -> !taken.contains(readable) && isOfUse(readable, taken))
         .map(readable -> next(readable, information.bits(scope.indexOf(readable), all, shares)))
-        .sorted(Comparator.comparingDouble((NextReading reading) -> -reading.bits()))
+        .sorted(Comparator.comparingDouble((NextReading reading) -> -reading.bitsPerMinute()))
         .toList();
+  }
+
+  /** The flow at a fall's box is worth its time where less has been read below. */
+  private static boolean isOfUse(Measurand readable, Set<Measurand> taken) {
+    if (readable instanceof Meter meter && meter.kind() == Meter.Kind.BOX) {
+      PointName fall = new PointName(meter.at());
+      return taken.contains(new Measurands.Flow(fall, meter.when()))
+          || taken.contains(new Measurands.CrestHead(fall, meter.when()));
+    }
+    return true;
   }
 
   private NextReading next(Measurand readable, double bits) {

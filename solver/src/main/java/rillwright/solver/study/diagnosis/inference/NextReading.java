@@ -20,6 +20,11 @@ public record NextReading(
     byPairs = List.copyOf(byPairs);
   }
 
+  /** What it tells for each minute of work. */
+  public double bitsPerMinute() {
+    return bits / what.effort().minutes();
+  }
+
   /** What a reading would be by a cause; empty where it tells nothing. */
   public record Expected(Cause cause, OptionalDouble value) {}
 }

@@ -19,6 +19,8 @@ import rillwright.solver.network.PointName;
  */
 public final class Alteration {
   private final Network asBuilt;
+  private final JobFacts facts;
+  private final Map<Shown, Double> shown = new LinkedHashMap<>();
   private final Map<LineName, LineEdits> lines = new LinkedHashMap<>();
   private final Map<PointName, Point> points = new LinkedHashMap<>();
   private final Map<PointName, List<Hole>> holesAtTees = new LinkedHashMap<>();
@@ -28,7 +30,43 @@ public final class Alteration {
 
   /** No changes yet. */
   public Alteration(Network asBuilt) {
+    this(asBuilt, JobFacts.NONE);
+  }
+
+  /** No changes yet to a job of which more is known. */
+  public Alteration(Network asBuilt, JobFacts facts) {
     this.asBuilt = asBuilt;
+    this.facts = facts;
+  }
+
+  /** What is known of the job besides its network. */
+  public JobFacts facts() {
+    return facts;
+  }
+
+  /**
+   * Something that can be seen.
+   *
+   * @param at name of the line or point
+   * @param share how much is lost there: from some 15 % on nobody overlooks it
+   */
+  public void show(Look look, String at, double share) {
+    shown.merge(new Shown(look, at), share, Math::max);
+  }
+
+  /** How much there is to be seen, as a share; 0 if nothing. */
+  public double shown(Look look, String at) {
+    return shown.getOrDefault(new Shown(look, at), 0.0);
+  }
+
+  private record Shown(Look look, String at) {}
+
+  /** A part as changed so far. */
+  public Part part(PartPlace place) {
+    LineEdits edits = lines.get(place.line());
+    return edits == null
+        ? asBuilt.line(place.line()).parts().get(place.index())
+        : edits.part(place.index());
   }
 
   /** The network as built. */

@@ -56,5 +56,9 @@ public interface Measurand {
     T drawdown(Drawdown drawdown);
 
     T levelBelow(LevelBelow level);
+
+    T sight(Sight sight);
+
+    T meter(Meter meter);
   }
 }

@@ -45,6 +45,7 @@ public final class MeasurandList {
     all.points();
     all.gauges();
     all.levelsAndPower();
+    all.list.addAll(Looks.in(job.network()));
     all.largeFlows(new LargeFlows(job.state()));
     Map<When, Optional<Observed>> asBuilt = new HashMap<>();
     all.list.removeIf(readable -> !isThere(readable, job, asBuilt));
@@ -54,7 +55,8 @@ public final class MeasurandList {
   private static boolean isThere(
       Measurand readable, AsBuilt job, Map<When, Optional<Observed>> asBuilt) {
     return asBuilt
-        .computeIfAbsent(readable.when(), when -> Observed.of(new Alteration(job.network()), when))
+        .computeIfAbsent(
+            readable.when(), when -> Observed.of(new Alteration(job.network(), job.facts()), when))
         .map(readable::valueIn)
         .orElse(OptionalDouble.empty())
         .isPresent();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import rillwright.solver.balance.SearchFailed;
+import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -14,12 +15,17 @@ import rillwright.solver.network.Network;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
+import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Tee;
+import rillwright.solver.network.Valve;
 import rillwright.solver.reading.GaugeReading;
+import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.diagnosis.job.Alteration;
+import rillwright.solver.study.diagnosis.job.Look;
+import rillwright.solver.study.diagnosis.job.PartPlace;
 
 /** A job with changes made, in one state, as it is seen by who reads it. */
 public final class Observed {
@@ -124,23 +130,81 @@ public final class Observed {
     return state.point(point).headM();
   }
 
-  /** What the supply of a line's pumps has left of its voltage, 1 as it should be. */
-  public double voltageShare(LineName line) {
-    return job.voltageShare(line);
+  /** How much there is to be seen, as a share of what is lost there; 0 if nothing. */
+  double shown(Look look, String at) {
+    return job.shown(look, at);
+  }
+
+  /** How far the handle of a line's last valve stands from open, degrees; empty if none turns. */
+  OptionalDouble handleDegrees(String line) {
+    LineName name = new LineName(line);
+    int valve = When.ValveShut.lastValve(job.asBuilt().line(name));
+    return valve >= 0 && job.part(new PartPlace(name, valve)) instanceof Valve last
+        ? last.loss().degreesFromOpen()
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * How far the water behind a line's skimmer is below the pond, m; empty where it is not known.
+   */
+  OptionalDouble behindMouthM(String line) {
+    LineState intake = state.line(new LineName(line));
+    OptionalDouble chamber = state.point(intake.line().to()).headM();
+    OptionalDouble pond = state.point(intake.line().from()).headM();
+    if (chamber.isEmpty() || pond.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double behind = chamber.getAsDouble() + intake.exitLossM();
+    for (int i = intake.parts().size() - 1; i >= 0; i--) {
+      if (intake.parts().get(i).part() instanceof Skimmer) {
+        return OptionalDouble.of(Math.max(0, pond.getAsDouble() - behind));
+      }
+      behind += intake.parts().get(i).headLossM().orElse(0);
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** Voltage at a line's pump, V; empty where no sheet says what it is rated for. */
+  OptionalDouble volts(String line) {
+    LineName name = new LineName(line);
+    for (Placed<Pump> pump : job.asBuilt().line(name).placed(Pump.class)) {
+      OptionalDouble rated = job.facts().ratedV(pump.part());
+      if (rated.isPresent()) {
+        return OptionalDouble.of(rated.getAsDouble() * job.voltageShare(name));
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** What flows over a fall's crest, m³/s, lost on the way or not. */
+  OptionalDouble boxM3PerS(String fall) {
+    return OptionalDouble.of(state.point(new PointName(fall)).outflowM3PerS());
+  }
+
+  /**
+   * By how much a pond falls, m/s; empty unless it is the only one, its area and what evaporates
+   * known.
+   */
+  OptionalDouble fallsMPerS(String pond) {
+    List<Basin> basins = job.asBuilt().points(Basin.class);
+    Basin basin = basins.isEmpty() ? null : basins.get(0);
+    if (basins.size() != 1 || basin.shape().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double area = basin.shape().get().areaM2(basin.levelM());
+    OptionalDouble evaporates = job.facts().evaporationMPerS();
+    return evaporates.isPresent() && area > 0 && basin.name().value().equals(pond)
+        ? OptionalDouble.of(evaporates.getAsDouble() + lostM3PerS() / area)
+        : OptionalDouble.empty();
   }
 
   /** What is lost to the ponds, m³/s: through holes, and on the way down from falls. */
-  public double lostM3PerS() {
+  private double lostM3PerS() {
     double lost = job.lossWays().stream().mapToDouble(way -> state.line(way).flowM3PerS()).sum();
     for (Fall fall : state.network().points(Fall.class)) {
       lost += state.point(fall.name()).outflowM3PerS() * job.shareLost(fall.name());
     }
     return lost;
-  }
-
-  /** What flows over a fall's crest, m³/s, lost on the way or not. */
-  public double flowOverCrestM3PerS(PointName fall) {
-    return state.point(fall).outflowM3PerS();
   }
 
   /** Power that the pumps of a line draw, W; empty if no sheet tells it. */

@@ -175,6 +175,16 @@ public final class Possible implements Teller<Span> {
   }
 
   @Override
+  public Span sight(Sight sight) {
+    return new Span(0, 1);
+  }
+
+  @Override
+  public Span meter(Meter meter) {
+    return new Span(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
+
+  @Override
   public Span levelBelow(LevelBelow level) {
     Chamber chamber = (Chamber) network.point(level.chamber());
     return new Span(Double.NEGATIVE_INFINITY, Math.max(0, highestWaterM() - chamber.floorM()));

@@ -10,6 +10,7 @@ import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.Span;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 
@@ -112,6 +113,9 @@ public final class CallMaker {
   }
 
   private Reading read(Measurand readable, double value) {
+    if (readable instanceof Sight) {
+      return new Reading(readable, dice.nextDouble() < value ? 1 : 0, readable.usualTolerance());
+    }
     Tolerance tolerance = readable.usualTolerance();
     double error = dice.nextGaussian();
     while (Math.abs(error) > CUT_OFF_DEVIATIONS) {

@@ -3,7 +3,6 @@ package rillwright.solver.study.diagnosis.cause.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import rillwright.solver.law.filter.CloggedLaw;
 import rillwright.solver.network.Filter;
 import rillwright.solver.network.Line;
@@ -17,6 +16,7 @@ import rillwright.solver.study.diagnosis.cause.Quantity;
 import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.Look;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 
 /** A net or filter of which a share is clogged. */
@@ -79,11 +79,16 @@ record CloggedShare(String name, SizeRange range, double weight, Where where) im
   }
 
   private static Effect effect(Network network, PartPlace place) {
-    Predicate<Part> isFilter = Filter.class::isInstance;
-    return isFilter.test(Places.part(network, place))
-        ? (share, job) -> job.changePart(place, Filter.class, filter -> filter.withClogged(share))
-        : (share, job) ->
-            job.changePart(
-                place, Loss.class, loss -> loss.withLaw(new CloggedLaw(loss.law(), 1 - share)));
+    Look look = isNet(network, place) ? Look.NET : Look.FILTER;
+    String line = place.line().value();
+    return (share, job) -> {
+      job.show(look, line, share);
+      if (Places.part(network, place) instanceof Filter) {
+        job.changePart(place, Filter.class, filter -> filter.withClogged(share));
+      } else {
+        job.changePart(
+            place, Loss.class, loss -> loss.withLaw(new CloggedLaw(loss.law(), 1 - share)));
+      }
+    };
   }
 }

@@ -12,11 +12,14 @@ import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.Look;
 
 /** A cause at a fall. */
 record FallFault(
     String name, Quantity quantity, SizeRange range, double weight, boolean needsCrest, At effect)
     implements CauseKind {
+  /** Twelve millimetres are as plain to see as 15 % of anything; common practice, no source. */
+  private static final double SEEN_PER_M_LOW = 0.15 / 0.012;
 
   /** What it makes of a fall. */
   interface At {
@@ -42,7 +45,10 @@ record FallFault(
         SizeRange.even(0.05, 0.7),
         0.04,
         false,
-        (fall, size, job) -> job.loseAfter(fall.name(), size, true));
+        (fall, size, job) -> {
+          job.show(Look.GROUND, fall.name().value(), size);
+          job.loseAfter(fall.name(), size, true);
+        });
   }
 
   /** It runs down behind the stones and comes back to the pond unseen. */
@@ -53,7 +59,10 @@ record FallFault(
         SizeRange.even(0.05, 0.7),
         0.03,
         false,
-        (fall, size, job) -> job.loseAfter(fall.name(), size, false));
+        (fall, size, job) -> {
+          job.show(Look.ROCKS, fall.name().value(), size);
+          job.loseAfter(fall.name(), size, false);
+        });
   }
 
   static FallFault crestWider() {
@@ -77,11 +86,13 @@ record FallFault(
         SizeRange.even(0.003, 0.03),
         0.02,
         true,
-        (fall, size, job) ->
-            job.changePoint(
-                Fall.class,
-                fall.name(),
-                f -> f.withCrest(f.crestM() - size, new TiltedCrest(f.weir(), size))));
+        (fall, size, job) -> {
+          job.show(Look.CREST, fall.name().value(), SEEN_PER_M_LOW * size);
+          job.changePoint(
+              Fall.class,
+              fall.name(),
+              f -> f.withCrest(f.crestM() - size, new TiltedCrest(f.weir(), size)));
+        });
   }
 
   @Override

@@ -18,6 +18,7 @@ import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.job.Hole;
+import rillwright.solver.study.diagnosis.job.Look;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 
 /**
@@ -37,6 +38,7 @@ final class Leak {
       OptionalDouble ownElevationM,
       double pumpFlowM3PerS,
       boolean lost,
+      String at,
       BiConsumer<Alteration, Hole> made) {
     if (headM.isEmpty()) {
       return Optional.empty();
@@ -46,8 +48,12 @@ final class Leak {
     double above = head - elevationM;
     return above > 0 && pumpFlowM3PerS > 0
         ? Optional.of(
-            (size, altered) ->
-                made.accept(altered, new Hole(elevationM, above, size * pumpFlowM3PerS, lost)))
+            (size, altered) -> {
+              if (lost) {
+                altered.show(Look.GROUND, at, size);
+              }
+              made.accept(altered, new Hole(elevationM, above, size * pumpFlowM3PerS, lost));
+            })
         : Optional.empty();
   }
 
@@ -83,6 +89,7 @@ final class Leak {
                 tee.elevationM(),
                 job.pumpFlowM3PerS(tee.name()),
                 true,
+                tee.name().value(),
                 (altered, hole) -> altered.holeAt(tee.name(), hole))
             .ifPresent(
                 effect -> sites.add(new Site(CauseId.at(name(), tee.name().value()), effect)));
@@ -95,6 +102,7 @@ final class Leak {
                 OptionalDouble.empty(),
                 job.pumpFlowM3PerS(line.name()),
                 true,
+                line.name().value(),
                 (altered, hole) -> altered.holeInTheMiddleOf(run, hole))
             .ifPresent(
                 effect -> sites.add(new Site(CauseId.at(name(), line.name().value()), effect)));
@@ -162,6 +170,7 @@ final class Leak {
               OptionalDouble.empty(),
               job.pumpFlowM3PerS(pump.line()),
               false,
+              pump.line().value(),
               (altered, hole) -> altered.holeAfter(pump, hole))
           .map(effect -> new Site(CauseId.at(name(), pump.line().value()), effect));
     }

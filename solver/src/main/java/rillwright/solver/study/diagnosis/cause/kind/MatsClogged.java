@@ -13,6 +13,7 @@ import rillwright.solver.study.diagnosis.cause.Quantity;
 import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.Look;
 import rillwright.solver.study.diagnosis.job.PartPlace;
 
 /** Mats in a fall's box that are full: the water stands higher upstream of them. */
@@ -47,8 +48,10 @@ record MatsClogged() implements CauseKind {
         sites.add(
             new Site(
                 CauseId.at(name(), line.name().value()),
-                (head, altered) ->
-                    altered.addAfter(last, new Loss(new BackwaterLoss(head), Optional.empty()))));
+                (head, altered) -> {
+                  altered.show(Look.MATS, line.name().value(), head);
+                  altered.addAfter(last, new Loss(new BackwaterLoss(head), Optional.empty()));
+                }));
       }
     }
     return sites;

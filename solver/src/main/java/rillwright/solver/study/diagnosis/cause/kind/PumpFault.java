@@ -14,6 +14,7 @@ import rillwright.solver.study.diagnosis.cause.Quantity;
 import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.Look;
 
 /** A cause that changes what a running pump gives. */
 record PumpFault(
@@ -28,6 +29,7 @@ record PumpFault(
   private static final double LEAST = 0.12;
 
   private static final double GREATEST = 1.5;
+  private static final String AIR = "air in the pump";
 
   static PumpFault worn() {
     return new PumpFault(
@@ -66,7 +68,7 @@ record PumpFault(
 
   static PumpFault air() {
     return new PumpFault(
-        "air in the pump",
+        AIR,
         "share of its head left; its power falls 0.6 times as far",
         SizeRange.even(0.5, 0.97),
         0.05,
@@ -107,8 +109,13 @@ record PumpFault(
             place ->
                 new Site(
                     CauseId.at(name, place),
-                    (size, altered) ->
-                        altered.changePart(place, Pump.class, pump -> change.apply(pump, size))))
+                    (size, altered) -> {
+                      if (name.equals(AIR)) {
+                        String water = job.network().line(place.line()).from().value();
+                        altered.show(Look.CHAMBER, water, 1 - size);
+                      }
+                      altered.changePart(place, Pump.class, pump -> change.apply(pump, size));
+                    }))
         .toList();
   }
 }

@@ -1,0 +1,97 @@
+package rillwright.solver.study.diagnosis.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Fall;
+import rillwright.solver.network.Filter;
+import rillwright.solver.network.Line;
+import rillwright.solver.network.Loss;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Pump;
+import rillwright.solver.network.Run;
+import rillwright.solver.network.Skimmer;
+import rillwright.solver.network.Tee;
+import rillwright.solver.study.diagnosis.job.Look;
+
+/** What can be looked at in a job, and read by other means than gauge, bucket and ruler. */
+public final class Looks {
+  private static final When RUNNING = new When.Running();
+
+  private final Network network;
+  private final List<Measurand> list = new ArrayList<>();
+
+  private Looks(Network network) {
+    this.network = network;
+  }
+
+  /** All in a network; what is not known there is among them. */
+  public static List<Measurand> in(Network network) {
+    Looks looks = new Looks(network);
+    network.lines().forEach(looks::line);
+    for (Fall fall : network.points(Fall.class)) {
+      String name = fall.name().value();
+      looks.see(Look.GROUND, name);
+      looks.see(Look.ROCKS, name);
+      if (fall.widthM().isPresent()) {
+        looks.see(Look.CREST, name);
+      }
+      looks.read(Meter.Kind.BOX, name);
+    }
+    network.points(Tee.class).forEach(tee -> looks.see(Look.GROUND, tee.name().value()));
+    network.points(Basin.class).forEach(pond -> looks.read(Meter.Kind.FALLS, pond.name().value()));
+    return looks.list;
+  }
+
+  private void line(Line line) {
+    String name = line.name().value();
+    boolean mouth = line.has(Skimmer.class) && network.point(line.to()) instanceof Chamber;
+    if (mouth && line.parts().stream().anyMatch(Looks::isNet)) {
+      see(Look.NET, name);
+      read(Meter.Kind.MOUTH, name);
+    }
+    if (!mouth && line.has(Filter.class)) {
+      see(Look.FILTER, name);
+    }
+    if (network.point(line.to()) instanceof Fall && !line.parts().isEmpty()) {
+      see(Look.MATS, name);
+    }
+    if (line.has(Run.class)) {
+      see(Look.GROUND, name);
+    }
+    if (turns(line)) {
+      read(Meter.Kind.HANDLE, name);
+    }
+    if (line.has(Pump.class)) {
+      see(Look.CHAMBER, line.from().value());
+      read(Meter.Kind.VOLTS, name);
+    }
+  }
+
+  private static boolean isNet(Part part) {
+    return part instanceof Filter || part instanceof Loss;
+  }
+
+  private static boolean turns(Line line) {
+    int last = When.ValveShut.lastValve(line);
+    OptionalDouble degrees =
+        last < 0
+            ? OptionalDouble.empty()
+            : ((rillwright.solver.network.Valve) line.parts().get(last)).loss().degreesFromOpen();
+    return degrees.isPresent();
+  }
+
+  private void see(Look look, String at) {
+    Measurand sight = new Sight(look, at, RUNNING);
+    if (!list.contains(sight)) {
+      list.add(sight);
+    }
+  }
+
+  private void read(Meter.Kind kind, String at) {
+    list.add(new Meter(kind, at, RUNNING));
+  }
+}
