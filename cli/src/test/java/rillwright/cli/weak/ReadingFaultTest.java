@@ -100,14 +100,6 @@ class ReadingFaultTest {
             + " reading, crest head and brink; make two readings of it",
         "{at: fall} | :2:5: readings 1: the quantity that was read is missing: one of flow, bucket,"
             + " crest head, brink, pressure, level, power, drops, below pond, volts, falls, seen",
-        "{look: net, at: supply, seen: dirty} | there is no net at \"supply\"; choose intake",
-        "{look: net, at: intake, seen: wet} | seen: \"wet\" is not known; choose clean, dirty",
-        "{look: net, at: intake, seen: dirty, within: 3 %} | a look has no error of its own",
-        "{look: nets, at: intake, seen: dirty} | did you mean \"net\"",
-        "{at: intake, seen: dirty} | \"look\" is missing",
-        "{pump: supply, volts: 3 A} | \"A\" is not a unit that is known; choose V",
-        "{at: pond, falls: 3 mm} | expected a fall of the level (mm/h, in/h)",
-        "{at: fall, crest head: 1 in, where: box} | only a flow or a bucket is read at a box",
         "{at: chamber, level: 5 in} | :2:26: readings 1: level: \"5 in\" is above all water of this"
             + " job; levels are counted upward from the file's datum; is it \"-5 in\"? Below the"
             + " pond's level it can be written \"below pond: 5 in\"",
@@ -131,6 +123,28 @@ class ReadingFaultTest {
     WeakCall call = weak("readings:\n  - " + reading + "\n");
     assertEquals(2, call.status());
     assertTrue(call.err().strip().endsWith("visit.yaml" + message), call.err());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "{look: net, at: supply, seen: dirty} | there is no net at \"supply\"; choose intake",
+        "{look: net, at: intake, seen: wet} | seen: \"wet\" is not known; choose clean, dirty",
+        "{look: net, at: intake, seen: dirty, within: 3 %} | a look has no error of its own",
+        "{look: nets, at: intake, seen: dirty} | did you mean \"net\"",
+        "{at: intake, seen: dirty} | \"look\" is missing",
+        "{pump: supply, volts: 3 A} | \"A\" is not a unit that is known; choose V",
+        "{at: pond, falls: 3 mm} | expected a fall of the level (mm/h, in/h)",
+        "{at: fall, crest head: 1 in, where: box} | only a flow or a bucket is read at a box"
+      })
+  void looksThatMakeNoSenseAreReported(String reading, String message) throws IOException {
+    Path visit = folder.resolve("visit.yaml");
+    Files.writeString(visit, "readings:\n  - " + reading + "\n");
+    WeakCall call = WeakCall.about(WeakCall.JOB, "--readings", visit.toString());
+    assertEquals(2, call.status());
+    assertTrue(call.err().contains("visit.yaml:2:") && call.err().contains(message), call.err());
   }
 
   @Test
