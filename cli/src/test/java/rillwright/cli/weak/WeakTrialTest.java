@@ -56,6 +56,7 @@ class WeakTrialTest {
     assertTrue(figures.groupSize() <= 4.4, shown);
     assertTrue(figures.gainNats() >= 1.35, shown);
     assertTrue(figures.truthAfterAdvice() - figures.truthAfterRandom() >= 0.06, shown);
+    assertTrue(figures.truthAfterTwoAdvised() - figures.truthAfterTwoRandom() >= 0.15, shown);
     assertTrue(Math.abs(figures.surplusBits()) <= 0.15 + 0.1, shown);
     for (TrialFigures.Bin bin : figures.calibration()) {
       assertTrue(bin.entries() < 15 || bin.deviations() <= 3, shown);
@@ -101,6 +102,8 @@ class WeakTrialTest {
         Math.pow(score.truth(), power) / sum,
         score.afterAdvice(),
         score.afterRandom(),
+        score.afterTwoAdvised(),
+        score.afterTwoRandom(),
         score.promisedBits(),
         score.realisedBits(),
         entries);

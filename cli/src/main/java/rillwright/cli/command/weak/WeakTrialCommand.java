@@ -2,6 +2,7 @@ package rillwright.cli.command.weak;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,6 +27,7 @@ import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Diagnostician;
 import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.trial.PairFigures;
 import rillwright.solver.study.diagnosis.trial.Trial;
 import rillwright.solver.study.diagnosis.trial.TrialFigures;
 import rillwright.solver.study.diagnosis.trial.TrialJob;
@@ -54,6 +56,12 @@ public final class WeakTrialCommand implements Callable<Integer> {
       paramLabel = "N",
       description = "Simulates this many calls; default 600.")
   private int calls = 600;
+
+  @Option(
+      names = "--pairs",
+      paramLabel = "N",
+      description = "Simulates this many calls with two faults at once, too; default 0.")
+  private int pairs = 0;
 
   @Option(
       names = "--seed",
@@ -96,7 +104,9 @@ public final class WeakTrialCommand implements Callable<Integer> {
     TrialFigures figures =
         ProgressBar.watched(
             spec.commandLine().getErr(), unseen -> TrialFigures.of(Trial.run(jobs, calls, seed)));
-    destination.print(TrialText.of(figures, seed), format);
+    Optional<PairFigures> two =
+        pairs > 0 ? Optional.of(Trial.runPairs(jobs, pairs, seed)) : Optional.empty();
+    destination.print(TrialText.of(figures, two, seed), format);
     return ExitStatus.DONE;
   }
 

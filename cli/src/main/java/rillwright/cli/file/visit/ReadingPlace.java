@@ -1,8 +1,6 @@
 package rillwright.cli.file.visit;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -25,11 +23,9 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Tee;
 import rillwright.solver.study.diagnosis.reading.LineFlow;
-import rillwright.solver.study.diagnosis.reading.Looks;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.Meter;
-import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.Span;
 import rillwright.solver.study.diagnosis.reading.When;
 
@@ -73,38 +69,6 @@ final class ReadingPlace {
   Optional<Measurand> falls(Fields fields, When when) {
     return point(fields, "a fall of the level", "a basin", Basin.class::isInstance)
         .map(point -> new Meter(Meter.Kind.FALLS, point.name().value(), when));
-  }
-
-  /** At what somebody looked. */
-  Optional<Measurand> look(Fields fields, When when) {
-    Optional<String> word = fields.findWord("look", ReadingForm.LOOKS);
-    if (word.isEmpty()) {
-      return Optional.empty();
-    }
-    if (!when.equals(new When.Running())) {
-      fields.fault("when", "a look is taken while it runs; take this out");
-      return Optional.empty();
-    }
-    Map<String, Measurand> places = new LinkedHashMap<>();
-    for (Measurand what : Looks.in(network)) {
-      if (what instanceof Sight sight && sight.look().word().equals(word.get())) {
-        places.put(sight.at(), what);
-      }
-      if (what instanceof Meter meter && isLook(meter, word.get())) {
-        places.put(meter.at(), what);
-      }
-    }
-    if (places.isEmpty()) {
-      fields.fault("look", "this job has nothing to look at by \"look: " + word.get() + "\"");
-      return Optional.empty();
-    }
-    List<String> names = List.copyOf(places.keySet());
-    return named(fields, "at", word.get() + " at", names, names.stream().findFirst(), places::get);
-  }
-
-  private static boolean isLook(Meter meter, String word) {
-    return (meter.kind() == Meter.Kind.HANDLE && word.equals(ReadingForm.HANDLE))
-        || (meter.kind() == Meter.Kind.MOUTH && word.equals(ReadingForm.MOUTH));
   }
 
   /** Head over a crest. */
@@ -276,7 +240,7 @@ final class ReadingPlace {
     return name;
   }
 
-  private static <T> Optional<T> named(
+  static <T> Optional<T> named(
       Fields fields,
       String field,
       String what,

@@ -24,9 +24,11 @@ import rillwright.solver.study.diagnosis.reading.When;
 
 /** Reads one reading. */
 final class ReadingReader {
+  private final Network network;
   private final ReadingPlace places;
 
   ReadingReader(Network network) {
+    this.network = network;
     this.places = new ReadingPlace(network);
   }
 
@@ -100,7 +102,7 @@ final class ReadingReader {
   /** What was seen by a look. */
   private Optional<Reading> seen(Fields fields, When when) {
     fields.requireText("look", "net");
-    Optional<Measurand> what = places.look(fields, when);
+    Optional<Measurand> what = LookPlace.find(fields, when, network);
     Optional<Look> look = ReadingForm.lookOf(fields);
     if (look.isEmpty()) {
       return reading(fields, what, ReadQuantity.SEEN);

@@ -1,10 +1,12 @@
 package rillwright.cli.report.text.weak;
 
 import java.util.Locale;
+import java.util.Optional;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.solver.study.diagnosis.trial.PairFigures;
 import rillwright.solver.study.diagnosis.trial.TrialFigures;
 
 /** The figures of a trial for people. */
@@ -12,7 +14,7 @@ public final class TrialText {
   private TrialText() {}
 
   /** The page. */
-  public static Page of(TrialFigures figures, long seed) {
+  public static Page of(TrialFigures figures, Optional<PairFigures> pairs, long seed) {
     PageBuilder page = new PageBuilder(figures.calls() + " simulated calls, seed " + seed);
     TableBuilder table =
         new TableBuilder("FIGURE").column("here", Side.RIGHT).column("at least", Side.LEFT);
@@ -28,6 +30,17 @@ public final class TrialText {
         figures.truthAfterAdvice() - figures.truthAfterRandom(),
         "0.06");
     row(table, "realised less promised bits", figures.surplusBits(), "within 0.15");
+    row(
+        table,
+        "advised twice above two random",
+        figures.truthAfterTwoAdvised() - figures.truthAfterTwoRandom(),
+        "0.15");
+    pairs.ifPresent(
+        two -> {
+          row(table, "two faults: pair or a member found", two.found(), "0.75");
+          row(table, "two faults: pair listed", two.listed(), "");
+          row(table, "one fault: pairs lead wrongly", two.wronglyLead(), "");
+        });
     page.table(table);
     TableBuilder bins =
         new TableBuilder("STATED PROBABILITY")

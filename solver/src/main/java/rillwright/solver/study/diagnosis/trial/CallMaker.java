@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.Span;
@@ -56,6 +57,40 @@ public final class CallMaker {
     }
   }
 
+  /** A call with two faults at once in places apart; the truth is that of the first of them. */
+  PairCall makePair(int readings) {
+    while (true) {
+      Cause one = drawnCause();
+      Cause other = drawnCause();
+      if (!isFault(one) || !isFault(other) || isOneThing(one, other)) {
+        continue;
+      }
+      for (int i = 0; i < MOST_SIZES; i++) {
+        double sizeOfOne = drawnSize(one);
+        double sizeOfOther = drawnSize(other);
+        double[] values = scope.predict(List.of(sized(one, sizeOfOne), sized(other, sizeOfOther)));
+        if (scope.isCalledFor(values) && canBeRead(values, readings)) {
+          return new PairCall(one, other, read(one, sizeOfOne, values, readings).readings());
+        }
+      }
+    }
+  }
+
+  /** Two faults and what was read. */
+  record PairCall(Cause one, Cause other, List<Reading> readings) {}
+
+  private static boolean isFault(Cause cause) {
+    return cause.effect().isPresent() && !cause.mayGoUnnoticed();
+  }
+
+  private static boolean isOneThing(Cause one, Cause other) {
+    return one.id().at().equals(other.id().at()) && one.id().part().equals(other.id().part());
+  }
+
+  private static Scope.Sized sized(Cause cause, double size) {
+    return new Scope.Sized(cause.effect().orElseThrow(), size);
+  }
+
   private double drawnSize(Cause truth) {
     if (truth.sizes().isPresent()) {
       return truth.sizes().get().at(dice.nextDouble());
@@ -67,7 +102,9 @@ public final class CallMaker {
   /** Enough for the readings and one more, and that the fall is weak. */
   private boolean canBeRead(double[] values, int readings) {
     int[] read =
-        IntStream.range(0, values.length).filter(i -> Double.isFinite(values[i])).toArray();
+        IntStream.range(0, scope.readables().size())
+            .filter(i -> Double.isFinite(values[i]) && !isLook(i))
+            .toArray();
     return read.length > readings && Arrays.stream(read).anyMatch(scope::showsWeakness);
   }
 
@@ -97,7 +134,7 @@ public final class CallMaker {
 
   private SimulatedCall read(Cause truth, double size, double[] values, int count) {
     List<Integer> all = new ArrayList<>();
-    for (int i = 0; i < values.length; i++) {
+    for (int i = 0; i < scope.readables().size(); i++) {
       if (!Double.isNaN(values[i])) {
         all.add(i);
       }
@@ -106,10 +143,18 @@ public final class CallMaker {
     int ofFall = all.stream().filter(i -> scope.showsWeakness(i)).findFirst().orElseThrow();
     all.remove(Integer.valueOf(ofFall));
     all.add(0, ofFall);
-    List<Reading> everything =
-        all.stream().map(i -> read(scope.readables().get(i), values[i])).toList();
-    return new SimulatedCall(
-        truth, size, everything.subList(0, count), everything.subList(count, everything.size()));
+    List<Integer> taken = all.stream().filter(i -> !isLook(i)).limit(count).toList();
+    List<Integer> rest = all.stream().filter(i -> !taken.contains(i)).toList();
+    return new SimulatedCall(truth, size, readings(taken, values), readings(rest, values));
+  }
+
+  private boolean isLook(int readable) {
+    Measurand what = scope.readables().get(readable);
+    return what instanceof Sight || what instanceof Meter;
+  }
+
+  private List<Reading> readings(List<Integer> readables, double[] values) {
+    return readables.stream().map(i -> read(scope.readables().get(i), values[i])).toList();
   }
 
   private Reading read(Measurand readable, double value) {

@@ -12,6 +12,8 @@ import java.util.List;
  * @param truth how likely it was by the readings
  * @param afterAdvice how likely it was after the reading that was advised
  * @param afterRandom how likely it was after a random reading
+ * @param afterTwoAdvised the same after following the advice twice
+ * @param afterTwoRandom the same after two random readings or looks
  * @param promisedBits what the advised reading was to tell
  * @param realisedBits what it gave
  * @param entries the probability of every cause and whether it was the one
@@ -24,6 +26,8 @@ public record CallScore(
     double truth,
     double afterAdvice,
     double afterRandom,
+    double afterTwoAdvised,
+    double afterTwoRandom,
     double promisedBits,
     double realisedBits,
     List<Entry> entries) {

@@ -3,7 +3,9 @@ package rillwright.solver.study.diagnosis.trial;
 import java.util.List;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Sight;
 
 /**
  * A call to a weak fall, with what is really wrong.
@@ -22,6 +24,13 @@ public record SimulatedCall(Cause truth, double size, List<Reading> readings, Li
   /** What would be read of a readable that was not read yet; throws if it cannot be read. */
   Reading readingOf(Measurand readable) {
     return other.stream().filter(r -> r.what().equals(readable)).findFirst().orElseThrow();
+  }
+
+  /** What could still be measured, looks left out. */
+  List<Reading> measured() {
+    return other.stream()
+        .filter(it -> !(it.what() instanceof Sight || it.what() instanceof Meter))
+        .toList();
   }
 
   boolean canRead(Measurand readable) {

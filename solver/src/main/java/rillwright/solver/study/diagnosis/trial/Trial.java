@@ -3,6 +3,7 @@ package rillwright.solver.study.diagnosis.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import rillwright.solver.study.diagnosis.cause.CauseId;
@@ -37,6 +38,39 @@ public final class Trial {
         .toList();
   }
 
+  /**
+   * How well two faults at once are found, on calls taken from the jobs in turn.
+   *
+   * @param calls how many
+   */
+  public static PairFigures runPairs(List<TrialJob> jobs, int calls, long seed) {
+    List<boolean[]> found =
+        IntStream.range(0, calls)
+            .parallel()
+            .mapToObj(number -> pairScore(jobs.get(number % jobs.size()), dice(seed, number)))
+            .toList();
+    return new PairFigures(calls, share(found, 0), share(found, 1), share(found, 2));
+  }
+
+  private static double share(List<boolean[]> found, int what) {
+    return found.stream().mapToDouble(call -> call[what] ? 1 : 0).average().orElse(0);
+  }
+
+  private static boolean[] pairScore(TrialJob job, Random dice) {
+    CallMaker maker = new CallMaker(job, dice);
+    CallMaker.PairCall call = maker.makePair(READINGS);
+    Set<CauseId> truth = Set.of(call.one().id(), call.other().id());
+    Diagnosis diagnosis = job.diagnostician().explain(call.readings(), cause -> 1);
+    boolean listed =
+        diagnosis.pairs().stream()
+            .anyMatch(
+                pair -> truth.equals(Set.of(pair.one().cause().id(), pair.other().cause().id())));
+    boolean member =
+        diagnosis.firstGroup().stream().anyMatch(one -> truth.contains(one.cause().id()));
+    Diagnosis single = job.diagnostician().explain(maker.make(READINGS).readings(), cause -> 1);
+    return new boolean[] {listed || member, listed, single.pairsLead()};
+  }
+
   /** Dice of a call: seeds that lie near each other must not give calls that are alike. */
   private static Random dice(long seed, int number) {
     SplittableRandom seeds = new SplittableRandom(seed);
@@ -57,7 +91,9 @@ public final class Trial {
             .findFirst()
             .orElseThrow();
     double advised = after(job, call, call.readingOf(advice.what()));
-    double random = after(job, call, call.other().get(0));
+    double random = after(job, call, call.measured().get(0));
+    double twoAdvised = afterAnother(job, call, call.readingOf(advice.what()));
+    double twoRandom = after(job, call, call.other().get(0), call.other().get(1));
     return new CallScore(
         truth.cause(),
         diagnosis.firstGroup().stream().anyMatch(member -> member.cause().id().equals(truth)),
@@ -66,6 +102,8 @@ public final class Trial {
         before,
         advised,
         random,
+        twoAdvised,
+        twoRandom,
         advice.bits(),
         Math.log(Math.max(advised, LEAST_RATIO) / Math.max(before, LEAST_RATIO)) / Math.log(2),
         diagnosis.causes().stream()
@@ -78,9 +116,20 @@ public final class Trial {
     return job.diagnostician().explainSingly(readings, cause -> 1);
   }
 
-  private static double after(TrialJob job, SimulatedCall call, Reading reading) {
+  /** How likely the truth is after an advised reading and the one that is advised then. */
+  private static double afterAnother(TrialJob job, SimulatedCall call, Reading advised) {
     List<Reading> readings = new ArrayList<>(call.readings());
-    readings.add(reading);
+    readings.add(advised);
+    return explain(job, readings).next().stream()
+        .filter(next -> call.canRead(next.what()))
+        .findFirst()
+        .map(next -> after(job, call, advised, call.readingOf(next.what())))
+        .orElseGet(() -> after(job, call, advised));
+  }
+
+  private static double after(TrialJob job, SimulatedCall call, Reading... more) {
+    List<Reading> readings = new ArrayList<>(call.readings());
+    readings.addAll(List.of(more));
     return probability(job.diagnostician().explainBriefly(readings, cause -> 1), call.truth().id());
   }
 

@@ -14,6 +14,8 @@ import java.util.function.ToDoubleFunction;
  * @param truthBefore mean probability of the truth by the readings
  * @param truthAfterAdvice the same after the reading that was advised
  * @param truthAfterRandom the same after a random reading
+ * @param truthAfterTwoAdvised the same after following the advice twice, looks among it
+ * @param truthAfterTwoRandom the same after two random readings or looks
  * @param surplusBits mean of realised less promised bits of the advised reading
  * @param calibration stated against come true, by bins
  */
@@ -25,6 +27,8 @@ public record TrialFigures(
     double truthBefore,
     double truthAfterAdvice,
     double truthAfterRandom,
+    double truthAfterTwoAdvised,
+    double truthAfterTwoRandom,
     double surplusBits,
     List<Bin> calibration) {
   private static final double LEAST_PROBABILITY = 0.005;
@@ -61,6 +65,8 @@ public record TrialFigures(
         mean(scores, CallScore::truth),
         mean(scores, CallScore::afterAdvice),
         mean(scores, CallScore::afterRandom),
+        mean(scores, CallScore::afterTwoAdvised),
+        mean(scores, CallScore::afterTwoRandom),
         mean(scores, score -> score.realisedBits() - score.promisedBits()),
         bins);
   }
