@@ -142,6 +142,11 @@ public final class MendJson {
               SEARCH,
               "For the least set of changes together; null where one change meets every need.",
               MendAnswer::searched)
+          .number(
+              "untried",
+              NUMBER.from(0),
+              "Changes that were left out because the job is large; 0 if all were tried.",
+              MendAnswer::untried)
           .list("bounds", BOUND, "What classes of change cannot exceed.", MendAnswer::bounds)
           .list(
               "withoutBounds",

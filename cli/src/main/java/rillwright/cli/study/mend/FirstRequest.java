@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.mend.bound.Bound;
@@ -40,7 +39,6 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
 
   @Override
   public MendAnswer answer(Project project, Progress progress) {
-    long start = System.nanoTime();
     Site site = Site.of(project, solved.state(), solved.findings());
     Trials trials = new Trials(site);
     boolean isSoonTried = work(site) <= MOST_WORK;
@@ -76,7 +74,8 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
             : Optional.empty(),
         MendRequest.USUAL_YEARS,
         Bought.currency(project),
-        Effort.since(start, trials.count()));
+        trials.count(),
+        site.work().untried());
   }
 
   private static boolean buysAPump(Remedy remedy) {

@@ -3,7 +3,6 @@ package rillwright.cli.study.mend;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.study.Answer;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.condition.JudgingConditions;
@@ -30,7 +29,8 @@ import rillwright.solver.steady.SteadyState;
  * @param duty of a pump that would do, where a fall lacks water and a pump drives it
  * @param years over which cost counts
  * @param currency of all prices, where one is known
- * @param effort of trying them
+ * @param tried changes that were
+ * @param untried changes that were left out because the job is large
  */
 public record MendAnswer(
     Job job,
@@ -44,7 +44,8 @@ public record MendAnswer(
     Optional<DutyAnswer> duty,
     double years,
     Optional<String> currency,
-    Effort effort)
+    int tried,
+    int untried)
     implements Answer {
   public MendAnswer {
     needs = List.copyOf(needs);

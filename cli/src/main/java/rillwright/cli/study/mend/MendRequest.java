@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.cli.file.Project;
-import rillwright.cli.study.Effort;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
@@ -84,7 +83,6 @@ public record MendRequest(
   @Override
   public MendAnswer answer(Project project, Progress progress) {
     PumpsChosen.require(project.network());
-    long start = System.nanoTime();
     PondNeeds ponds = new PondNeeds(days);
     Site asked = Site.of(project, Optional.of(ponds), judging(project));
     Site site = efficiency ? asked.withPumps() : asked;
@@ -128,7 +126,8 @@ public record MendRequest(
         duty(site),
         years,
         Bought.currency(project),
-        Effort.since(start, trials.count()));
+        trials.count(),
+        site.work().untried());
   }
 
   private Optional<SiteConditions> judging(Project project) {

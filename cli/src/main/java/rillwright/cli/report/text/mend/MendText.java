@@ -101,6 +101,12 @@ public final class MendText {
       page.paragraph(tables.legend());
     }
     SearchWords.of(answer).ifPresent(this::together);
+    if (answer.untried() > 0) {
+      page.paragraph(
+          "Not tried, because the job is large: "
+              + units.number(answer.untried())
+              + " more changes; so a better one may exist.");
+    }
     cannot();
     answer.conditions().ifPresent(this::conditions);
     page.heading("WARNINGS AND NOTES");

@@ -193,7 +193,7 @@ public record Pumps(Offered offered) implements Source {
           .ifPresent(slower -> all.add(List.of(new Candidate(List.of(other, slower)))));
     }
     if (with.isEnough(with.state()) || site.targets().falls().size() > 1) {
-      Valves.all(with.network(), List.of(other)).ifPresent(all::add);
+      Valves.all(site, with.network(), List.of(other)).ifPresent(all::add);
     }
   }
 

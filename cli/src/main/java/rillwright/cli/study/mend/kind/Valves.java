@@ -46,6 +46,9 @@ public final class Valves implements Source {
 
   private static final double QUARTER_TURN = 90;
 
+  /** States that a search for settings asks for, about. */
+  private static final int STATES = 30;
+
   /** Of one that is bought. */
   private static final String NEW_TYPE = "ball";
 
@@ -67,6 +70,9 @@ public final class Valves implements Source {
   public List<List<Candidate>> candidates(Site site) {
     List<List<Candidate>> all = new ArrayList<>();
     for (List<ValvePlace> places : sets(site.network())) {
+      if (!site.work().take(STATES)) {
+        continue;
+      }
       List<Candidate> alternatives =
           new ArrayList<>(set(site.network(), places, List.of()).orElse(List.of()));
       if (places.size() == 1) {
@@ -79,9 +85,11 @@ public final class Valves implements Source {
     List<Line> without =
         site.network().lines().stream().filter(line -> couldHaveOne(line, site)).toList();
     for (Line line : without) {
-      added(site, List.of(line)).ifPresent(all::add);
+      if (site.work().take(STATES)) {
+        added(site, List.of(line)).ifPresent(all::add);
+      }
     }
-    if (without.size() > 1) {
+    if (without.size() > 1 && site.work().take(STATES)) {
       added(site, without).ifPresent(all::add);
     }
     return all;
@@ -159,9 +167,9 @@ public final class Valves implements Source {
         Bought.fittings(NEW_TYPE + " valve", 1, line, project));
   }
 
-  /** All valves of a project set, after some steps that made it what it is. */
-  public static Optional<List<Candidate>> all(Network network, List<Step> before) {
-    return set(network, places(network), before);
+  /** All valves of a site's changed network set, after some steps that made it what it is. */
+  public static Optional<List<Candidate>> all(Site site, Network changed, List<Step> before) {
+    return site.work().take(STATES) ? set(changed, places(changed), before) : Optional.empty();
   }
 
   private static Optional<List<Candidate>> set(

@@ -120,7 +120,9 @@ public final class CheapestSet {
       if (next.whole().isPresent()) {
         return new Searched(next.whole(), cost.byCost(), sets, tried, unpriced, true);
       }
-      if (looked == MOST || tried * site.network().lines().size() > MOST_LINES) {
+      if (looked == MOST
+          || tried * site.network().lines().size() > MOST_LINES
+          || site.work().isSpent()) {
         return new Searched(
             best.flatMap(Begun::whole), cost.byCost(), sets, tried, unpriced, false);
       }
@@ -152,6 +154,7 @@ public final class CheapestSet {
     if (!hasAllPumps || (isOneMoreSize && !bound.goesBySizes())) {
       return Optional.of(begun.costing(begun.electricity(), cost));
     }
+    site.work().spend(1);
     Optional<Project> with = site.changed(begun.candidate().set());
     List<LineName> lines = open.stream().map(Choice::line).toList();
     return with.filter(project -> bound.meets(project, lines))
@@ -218,7 +221,7 @@ public final class CheapestSet {
     }
     List<Step> steps = candidate.steps();
     return networks.stream()
-        .flatMap(network -> Valves.all(network, steps).stream())
+        .flatMap(network -> Valves.all(site, network, steps).stream())
         .flatMap(List::stream)
         .toList();
   }

@@ -34,6 +34,7 @@ import rillwright.solver.trial.Verdict;
  * @param ponds what is asked of ponds; empty where nobody asks
  * @param conditions in which falls must get their targets too; empty where nobody asks
  * @param worst what they get in these
+ * @param work that may still be done to try changes
  */
 public record Site(
     Project project,
@@ -42,7 +43,8 @@ public record Site(
     List<Need> needs,
     Optional<PondNeeds> ponds,
     Optional<SiteConditions> conditions,
-    WorstShares worst) {
+    WorstShares worst,
+    WorkLeft work) {
 
   public static Site of(Project project) {
     SteadyState state = SteadyStateFinder.find(project.network());
@@ -52,6 +54,14 @@ public record Site(
   /** The same with what its ponds need, and its falls in conditions. */
   public static Site of(
       Project project, Optional<PondNeeds> ponds, Optional<SiteConditions> conditions) {
+    return of(project, ponds, conditions, new WorkLeft(project.network()));
+  }
+
+  private static Site of(
+      Project project,
+      Optional<PondNeeds> ponds,
+      Optional<SiteConditions> conditions,
+      WorkLeft work) {
     Site site = of(project);
     WorstShares worst = WorstShares.of(project, conditions);
     List<Need> needs = new ArrayList<>(site.needs);
@@ -66,19 +76,19 @@ public record Site(
                 needs.add(Need.inCondition(project.network().point(fall), least));
               }
             });
-    return new Site(project, site.state, site.targets, needs, ponds, conditions, worst);
+    return new Site(project, site.state, site.targets, needs, ponds, conditions, worst, work);
   }
 
   /** The same with the pumps that run far from their best efficiency, where all else is met. */
   public Site withPumps() {
     return needs.isEmpty()
-        ? new Site(project, state, targets, Need.farFromBest(state), ponds, conditions, worst)
+        ? new Site(project, state, targets, Need.farFromBest(state), ponds, conditions, worst, work)
         : this;
   }
 
   /** A changed project of which the same is asked. */
   public Site changedTo(Project changed) {
-    return of(changed, ponds, conditions);
+    return of(changed, ponds, conditions, work);
   }
 
   /** A project whose state and findings are known; neither ponds nor conditions are looked at. */
@@ -90,7 +100,8 @@ public record Site(
         Need.in(state, findings),
         Optional.empty(),
         Optional.empty(),
-        WorstShares.NONE);
+        WorstShares.NONE,
+        new WorkLeft(project.network()));
   }
 
   public Network network() {
@@ -122,6 +133,7 @@ public record Site(
 
   /** The same of a network that is like the site's, in fewer steps. */
   public Optional<SteadyState> balancedNear(Network network) {
+    work.spend(1);
     try {
       return Optional.of(SteadyStateFinder.find(network, state));
     } catch (NoBalance | SearchFailed unbalanced) {
@@ -132,7 +144,7 @@ public record Site(
   /** A changed project of which what its ponds need is not asked; empty without a balance. */
   public Optional<Site> withoutPonds(Project changed) {
     try {
-      return Optional.of(of(changed, Optional.empty(), conditions));
+      return Optional.of(of(changed, Optional.empty(), conditions, work));
     } catch (NoBalance | SearchFailed unbalanced) {
       return Optional.empty();
     }

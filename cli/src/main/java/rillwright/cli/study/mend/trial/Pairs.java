@@ -51,7 +51,7 @@ public final class Pairs {
     }
     return site.changed(pair.set())
         .filter(changed -> site.balancedNear(changed.network()).filter(site::isEnough).isPresent())
-        .flatMap(changed -> Valves.all(changed.network(), pair.steps()))
+        .flatMap(changed -> Valves.all(site, changed.network(), pair.steps()))
         .orElse(List.of());
   }
 

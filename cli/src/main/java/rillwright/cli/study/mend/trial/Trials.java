@@ -16,6 +16,9 @@ import rillwright.solver.steady.SteadyState;
 
 /** Candidates put into a project and judged. */
 public final class Trials {
+  /** States that a trial asks for: its own, and what its findings and ponds need. */
+  private static final int STATES = 2;
+
   private final Site site;
   private int count;
 
@@ -76,6 +79,9 @@ public final class Trials {
   }
 
   private Optional<Remedy> of(Candidate candidate, Predicate<SteadyState> isWorthJudging) {
+    if (!site.work().take(STATES)) {
+      return Optional.empty();
+    }
     count++;
     return site.changed(candidate.set()).flatMap(changed -> of(candidate, changed, isWorthJudging));
   }
