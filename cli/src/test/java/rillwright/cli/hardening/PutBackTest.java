@@ -17,9 +17,9 @@ import tools.jackson.databind.JsonNode;
  * {@code balance} has set the valves; on drawn projects with one pump, a valve before each target.
  * {@code -Drillwright.projects=1000} tries that many.
  *
- * <p>Left out is what {@code balance} does not promise, since it takes the ways of the water from
- * the state with its valves wide open: where a target then gets nothing or runs backwards, or lines
- * climb over high points and may start or not.
+ * <p>Left out is what {@code balance} does not promise: a line that leads on from a fall takes its
+ * water elsewhere; and where several lines climb over high points, or a draw waits for one, it
+ * depends on the valves which of them start.
  */
 class PutBackTest {
   private static final int PROJECTS = Integer.getInteger("rillwright.projects", 60);
@@ -38,7 +38,7 @@ class PutBackTest {
     for (long seed = 0; seed < PROJECTS; seed++) {
       Map<String, Object> tree = RandomProject.of(seed);
       List<String> pumped = ProjectTree.linesWith("pump", tree);
-      if (pumped.size() != 1 || !ProjectTree.linesWith("high point", tree).isEmpty()) {
+      if (pumped.size() != 1 || leadsOnFromAFall(tree) || startsEitherWay(tree)) {
         continue;
       }
       addValves(tree);
@@ -50,9 +50,6 @@ class PutBackTest {
       }
       makePump(tree, throttled.get("flowM3PerS").asDouble(), throttled.get("headM").asDouble());
       String made = Scratch.file(folder, ProjectTree.yaml(tree));
-      if (!reachesAllTargets(made)) {
-        continue;
-      }
       asked++;
       MeasuredRun balance = MeasuredRun.of("balance", made, "--target", "--format", "json");
       if (balance.status() != 0) {
@@ -78,15 +75,14 @@ class PutBackTest {
     return duty.get("flowM3PerS").asDouble() > 1e-6 && headM > 1e-3 && headM < MOST_HEAD_M;
   }
 
-  private static boolean reachesAllTargets(String file) {
-    JsonNode points = MeasuredRun.of("solve", file, "--format", "json").json().get("points");
-    for (JsonNode point : points.values()) {
-      JsonNode target = point.get("targetM3PerS");
-      if (target != null && !target.isNull() && point.get("flowM3PerS").asDouble() <= 0) {
-        return false;
-      }
-    }
-    return true;
+  private static boolean leadsOnFromAFall(Map<String, Object> tree) {
+    return tree.get("lines").toString().contains("from=end");
+  }
+
+  private static boolean startsEitherWay(Map<String, Object> tree) {
+    int climbing = ProjectTree.linesWith("high point", tree).size();
+    boolean isDrawn = tree.get("points").toString().contains("draw=");
+    return climbing > (isDrawn ? 0 : 1);
   }
 
   /** An adjustable valve in every line to a way out. */

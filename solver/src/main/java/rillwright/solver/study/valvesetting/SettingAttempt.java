@@ -53,7 +53,7 @@ final class SettingAttempt {
     this.targets = targets;
     this.coarse = List.copyOf(coarse);
     this.throttling = new Throttling(wideOpen, targets);
-    this.ways = new WaterWays(throttling.wideOpen());
+    this.ways = ValveSettingFinder.ways(wideOpen, targets);
     this.throttles = Throttle.assign(ways, useful, targets.falls());
     ShareSearch search = new ShareSearch(throttling, targets, throttles);
     this.largest = search.find();
@@ -93,14 +93,16 @@ final class SettingAttempt {
     return closed;
   }
 
-  /** The least head that a valve of a throttle takes more than wide open, m. */
+  /** The least head that a valve of a throttle takes more than wide open where water runs, m. */
   private double headTaken(Throttled throttled, Throttle throttle) {
     double least = Double.POSITIVE_INFINITY;
     for (ValvePlace place : throttle.valves()) {
       Valve valve = place.in(open);
-      double more = throttling.lossCoefficient(throttled, place) - valve.loss().lossCoefficient();
       double flow = throttled.state().line(place.line()).flowM3PerS();
-      least = Math.min(least, more * valve.inside().velocityHeadAt(flow));
+      if (flow != 0) {
+        double more = throttling.lossCoefficient(throttled, place) - valve.loss().lossCoefficient();
+        least = Math.min(least, more * valve.inside().velocityHeadAt(flow));
+      }
     }
     return least;
   }

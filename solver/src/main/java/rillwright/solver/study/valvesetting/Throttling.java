@@ -18,6 +18,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.LineState;
+import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -30,6 +31,9 @@ final class Throttling {
 
   /** Rounds in which a limit is corrected as if falls shared as they do; it mostly is enough. */
   private static final int QUICK_ROUNDS = 4;
+
+  /** So often a correction after which a draw goes short is halved. */
+  private static final int MOST_HALVES = 5;
 
   private static final double GREATEST_STEP = 4;
   private static final double SHARE_TOLERANCE = 1e-12;
@@ -88,13 +92,15 @@ final class Throttling {
    */
   Throttled at(double share, Collection<Throttle> throttles) {
     Map<ValvePlace, Double> limits = new LinkedHashMap<>();
+    Map<ValvePlace, Double> wide = new LinkedHashMap<>();
     for (Throttle throttle : throttles) {
       for (ValvePlace valve : throttle.valves()) {
         double flow = flow(wideOpen, valve);
+        wide.put(valve, flow);
         limits.put(valve, Math.max(0, flow + correction(wideOpen, throttle, share)));
       }
     }
-    SteadyState state = solve(limits);
+    SteadyState state = solve(limits, wide);
     boolean settled = false;
     for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
       settled = true;
@@ -116,7 +122,7 @@ final class Throttling {
         }
       }
       settled |= limits.equals(before); // a valve that is shut can do no more
-      state = settled ? state : solve(limits);
+      state = settled ? state : solve(limits, before);
     }
     return new Throttled(state, limits);
   }
@@ -126,11 +132,20 @@ final class Throttling {
       Map<ValvePlace, Double> limits, Throttle throttle, double share) {
     double factor =
         FallingRoot.find(
-            scale -> share - poorestShare(solve(scaled(limits, throttle, scale)), throttle),
+            scale -> lacking(scaled(limits, throttle, scale), throttle, share),
             0,
             GREATEST_STEP,
             SHARE_TOLERANCE * share / 4);
     return scaled(limits, throttle, factor);
+  }
+
+  /** What the poorest fall lacks of a share; all of it where a draw goes short. */
+  private double lacking(Map<ValvePlace, Double> limits, Throttle throttle, double share) {
+    try {
+      return share - poorestShare(solve(limits), throttle);
+    } catch (NoBalance drawsGoShort) {
+      return share;
+    }
   }
 
   private static Map<ValvePlace, Double> scaled(
@@ -157,6 +172,21 @@ final class Throttling {
     double all = throttle.falls().stream().mapToDouble(f -> state.point(f).outflowM3PerS()).sum();
     double partOfAll = gets > 0 ? gets / all : 1;
     return lacks / partOfAll / throttle.valves().size();
+  }
+
+  /**
+   * The state with limits; where a draw goes short with them, they are taken back half way to those
+   * with which it did not.
+   */
+  private SteadyState solve(Map<ValvePlace, Double> limits, Map<ValvePlace, Double> before) {
+    for (int halves = 0; halves < MOST_HALVES; halves++) {
+      try {
+        return solve(limits);
+      } catch (NoBalance drawsGoShort) {
+        limits.replaceAll((valve, limit) -> (limit + before.get(valve)) / 2);
+      }
+    }
+    return solve(limits);
   }
 
   private SteadyState solve(Map<ValvePlace, Double> limits) {

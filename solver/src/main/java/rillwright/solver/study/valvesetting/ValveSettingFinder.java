@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Valve;
+import rillwright.solver.pumping.HeldToTarget;
 import rillwright.solver.pumping.Targets;
 import rillwright.solver.pumping.WaterWays;
+import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -75,7 +77,7 @@ public final class ValveSettingFinder {
     places.forEach(place -> opened.put(place, place.in(network).loss().wideOpen()));
     Network open = ValvePlace.withLosses(network, opened);
     SteadyState wideState = SteadyStateFinder.find(open);
-    WaterWays ways = new WaterWays(wideState);
+    WaterWays ways = ways(wideState, targets);
     List<ValvePlace> useful = new ArrayList<>();
     for (ValvePlace place : places) {
       if (ways.reached(place.line(), targets.falls()).isEmpty()) {
@@ -97,5 +99,27 @@ public final class ValveSettingFinder {
       attempt = new SettingAttempt(SteadyStateFinder.find(open), targets, aim, useful, coarse);
     }
     return attempt;
+  }
+
+  /**
+   * The ways of the water with valves wide open; but where some fall gets nothing then, or runs
+   * backwards, and more of them get water if none gets more than its target, the ways of that.
+   */
+  static WaterWays ways(SteadyState wide, Targets targets) {
+    SteadyState state = wide;
+    if (running(wide, targets) < targets.falls().size()) {
+      try {
+        Network held = HeldToTarget.of(wide.network(), targets, targets.falls());
+        SteadyState shared = SteadyStateFinder.find(held, wide);
+        state = running(shared, targets) > running(wide, targets) ? shared : wide;
+      } catch (NoBalance drawsGoShort) {
+        state = wide;
+      }
+    }
+    return new WaterWays(state);
+  }
+
+  private static long running(SteadyState state, Targets targets) {
+    return targets.falls().stream().filter(fall -> state.point(fall).outflowM3PerS() > 0).count();
   }
 }
