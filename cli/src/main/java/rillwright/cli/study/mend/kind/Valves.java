@@ -1,8 +1,10 @@
 package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -75,9 +77,9 @@ public final class Valves implements Source {
       }
       List<Candidate> alternatives =
           new ArrayList<>(set(site.network(), places, List.of()).orElse(List.of()));
-      if (places.size() == 1) {
-        swept(site, places.get(0)).ifPresent(alternatives::add);
-      }
+      List<Candidate> swept = places.size() == 1 ? swept(site, places.get(0)) : List.of();
+      swept.stream().limit(1).forEach(alternatives::add);
+      swept.stream().skip(1).forEach(other -> all.add(List.of(other)));
       if (!alternatives.isEmpty()) {
         all.add(alternatives);
       }
@@ -97,26 +99,31 @@ public final class Valves implements Source {
 
   /**
    * The widest opening of one valve, by whole degrees, at which no target is missed or exceeded;
-   * without one, the widest at which a need is met and nothing lost.
+   * without one, for each need the widest at which it is met and nothing lost.
    */
-  private static Optional<Candidate> swept(Site site, ValvePlace place) {
+  private static List<Candidate> swept(Site site, ValvePlace place) {
     Valve now = place.in(site.network());
     if (!(now.loss() instanceof Valve.Opening opening)) {
-      return Optional.empty();
+      return List.of();
     }
-    Optional<Valve> mending = Optional.empty();
+    Map<Need, Candidate> mending = new LinkedHashMap<>();
     for (int degrees = 0; degrees < QUARTER_TURN; degrees++) {
       Valve turned = now.withSetpoint(opening.at(1 - degrees / QUARTER_TURN));
       Optional<SteadyState> state =
           site.balancedNear(site.network().withPart(place.line(), place.partIndex(), turned));
       if (state.filter(site::isWithin).isPresent()) {
-        return Optional.of(turnedTo(turned, place, site));
+        return List.of(turnedTo(turned, place, site));
       }
-      if (mending.isEmpty() && state.filter(it -> Judgement.of(site, it).mends()).isPresent()) {
-        mending = Optional.of(turned);
+      if (state.isPresent() && mending.size() < site.needs().size()) {
+        Judgement judgement = Judgement.of(site, state.get());
+        if (judgement.mends()) {
+          judgement
+              .metNeeds()
+              .forEach(need -> mending.computeIfAbsent(need, it -> turnedTo(turned, place, site)));
+        }
       }
     }
-    return mending.map(turned -> turnedTo(turned, place, site));
+    return mending.values().stream().distinct().toList();
   }
 
   private static Candidate turnedTo(Valve turned, ValvePlace place, Site site) {
