@@ -162,6 +162,32 @@ class SurroundedJarIT {
     }
   }
 
+  /** Whether or not it has begun to work. */
+  @ParameterizedTest
+  @ValueSource(ints = {60, 200, 500})
+  void aTerminationInMidStartPrintsNoTrace(int afterMs) throws Exception {
+    Process process = start("", "solve pond.yaml");
+    Thread.sleep(afterMs);
+    process.destroy();
+    assertTrue(List.of(0, 143).contains(end(process)), said("err"));
+    assertNoInsides();
+  }
+
+  /** Where the locale has not the letters of a file's name, it is the locale that is wrong. */
+  @ParameterizedTest
+  @CsvSource({"C, 2", "C.UTF-8, 0"})
+  void aNameBeyondTheLocaleIsSaidToBeSo(String locale, int status) throws Exception {
+    String copy = "cp pond.yaml \"$(printf 'sp\\303\\244te.yaml')\"";
+    Process copied = new ProcessBuilder("sh", "-c", copy).directory(folder.toFile()).start();
+    assertEquals(0, copied.waitFor());
+    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    String inLocale = "env LC_ALL=" + locale + " " + java + " -jar rillwright.jar check sp*.yaml";
+    int ended = end(startShell(inLocale));
+    assertEquals(status, ended, said("err"));
+    assertEquals(status == 2, said("err").contains("the locale of this shell"), said("err"));
+    assertNoInsides();
+  }
+
   @Test
   void whenTheFirstMachineIsKilledTheSecondEnds() throws Exception {
     Process process = start("", LONG);

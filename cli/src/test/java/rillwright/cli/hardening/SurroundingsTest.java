@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -142,6 +143,26 @@ class SurroundingsTest {
     assertTrue(run.err().length() < 1000, run.err());
   }
 
+  /** What was meant by one of several names of 49 kB is not searched letter by letter. */
+  @Test
+  void longNamesAreComparedSoon() throws IOException {
+    List<String> points = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
+    for (String letter : List.of("a", "b", "c", "d")) {
+      String name = letter.repeat(49_000);
+      points.add("\"%s\": {\"kind\": \"basin\", \"level\": \"0 m\"}".formatted(name));
+      lines.add("\"%s\": {\"from\": \"%sx\", \"to\": \"y%s\"}".formatted(letter, name, name));
+    }
+    String text =
+        "{\"points\": {%s}, \"lines\": {%s}}"
+            .formatted(String.join(", ", points), String.join(", ", lines));
+    Path file = Files.writeString(folder.resolve("long.json"), text);
+    MeasuredRun run = MeasuredRun.of("check", file.toString());
+    assertEquals(2, run.status());
+    assertTrue(run.err().contains("there is no point"), run.err());
+    assertTrue(run.allocatedBytes() < 500_000_000, run.allocatedBytes() + " bytes");
+  }
+
   @Test
   void anEmptyNameIsNotOffered() throws IOException {
     Path file =
@@ -162,6 +183,18 @@ class SurroundingsTest {
     refused(Run.of("chart", file), "this file exists already; name the picture with --to");
     assertArrayEquals(mine, Files.readAllBytes(picture));
     assertEquals(0, Run.of("chart", file, "--to", picture.toString()).status());
+  }
+
+  /** The project itself may have a picture's name: the picture is then to be named. */
+  @Test
+  void aProjectWithTheNameOfItsPictureIsKept() throws IOException {
+    for (String name : List.of("fall.png", "fall.PNG")) {
+      Path file = folder.resolve(name);
+      Files.copy(Path.of(project("mine.csv")), file);
+      byte[] written = Files.readAllBytes(file);
+      refused(Run.of("chart", file.toString()), "this file exists already; name the picture");
+      assertArrayEquals(written, Files.readAllBytes(file));
+    }
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.solver.law.minor.ValveTravel;
 import tools.jackson.databind.JsonNode;
 
 /** One definition of a missed target: more than a thousandth below it, at any fall or outlet. */
@@ -117,5 +118,18 @@ class TargetsTest {
     assertEquals("", text.err());
     assertTrue(text.out().contains("is to be shut"), text.out());
     assertFalse(Scratch.read(picture).contains("NaN"));
+  }
+
+  /** An opening as small as is ever computed, as JSON writes it, may be put back. */
+  @Test
+  void theLeastOpeningThatIsComputedIsRead() {
+    for (ValveTravel travel : ValveTravel.values()) {
+      double opening = travel.published().openingAt(1e300);
+      String valve = "{type: " + travel.word() + ", open: " + 100 * opening + " %}";
+      String wide = Scratch.read(project("", "2 m", "", "2 m"));
+      String pond = Scratch.file(folder, wide.replace("{k: 0.1, adjustable: yes}", valve));
+      MeasuredRun run = MeasuredRun.of("solve", pond);
+      assertEquals(0, run.status(), valve + run.err());
+    }
   }
 }
