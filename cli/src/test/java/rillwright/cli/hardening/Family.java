@@ -51,6 +51,18 @@ enum Family {
     return drawn;
   }
 
+  /** So many small projects of the first seeds, and so many of each family. */
+  static List<Map<String, Object>> drawn(int small, int ofEach) {
+    List<Map<String, Object>> drawn = new ArrayList<>();
+    for (long seed = 0; seed < small; seed++) {
+      drawn.add(RandomProject.of(seed));
+    }
+    for (Family family : values()) {
+      drawn.addAll(family.draw(ofEach, 1));
+    }
+    return drawn;
+  }
+
   private static int has(Map<String, Object> tree, String part) {
     return ProjectTree.linesWith(part, tree).size();
   }

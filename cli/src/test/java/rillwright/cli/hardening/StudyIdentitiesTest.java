@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,10 +17,14 @@ import tools.jackson.databind.JsonNode;
 /**
  * What studies of drawn projects must say in one way, whoever is asked: that of {@code solve} where
  * they balance what {@code solve} does, and the same whatever the file's notation and order. {@code
- * -Drillwright.projects=1000} tries that many.
+ * -Drillwright.projects=1000} tries that many small ones and fifty of each family of large ones.
  */
 class StudyIdentitiesTest {
   private static final int PROJECTS = Integer.getInteger("rillwright.projects", 4);
+
+  /** Of each family of large projects, for what takes long and what does not. */
+  private static final int MANY = PROJECTS / 20;
+  private static final int AT_LEAST_ONE = Math.max(1, MANY);
 
   /** What balances of one network by two ways agree to, a share of the largest flow. */
   private static final double CLOSE = 1e-6;
@@ -45,17 +48,19 @@ class StudyIdentitiesTest {
     return MeasuredRun.of(command.toArray(String[]::new));
   }
 
-  /** Asks of each project; gives how many could answer, which must not be none. */
-  private static void eachProject(Asked asked) throws IOException {
+  /** Asks of small projects and some of each family; some must be able to answer. */
+  private static void each(int ofEachFamily, Asked asked) throws IOException {
+    List<Map<String, Object>> drawn = Family.drawn(PROJECTS, ofEachFamily);
     int answers = 0;
-    for (long seed = 0; seed < PROJECTS; seed++) {
-      answers += asked.of(seed, RandomProject.of(seed)) ? 1 : 0;
+    for (Map<String, Object> tree : drawn) {
+      int lines = map(tree.get("lines")).size();
+      answers += asked.of(tree.get("title") + ", " + lines + " lines", tree) ? 1 : 0;
     }
-    assertTrue(answers > 0, "none of " + PROJECTS + " projects could answer");
+    assertTrue(answers > 0, "none of " + drawn.size() + " projects could answer");
   }
 
   private interface Asked {
-    boolean of(long seed, Map<String, Object> tree) throws IOException;
+    boolean of(String seed, Map<String, Object> tree) throws IOException;
   }
 
   @Test
@@ -64,7 +69,8 @@ class StudyIdentitiesTest {
         sheets(
             List.of(
                 Map.of("flow", "0 m3/h", "head", "6 m"), Map.of("flow", "9 m3/h", "head", "1 m")));
-    eachProject(
+    each(
+        MANY,
         (seed, tree) -> {
           boolean answered = false;
           String json = Scratch.file(folder, "pond.json", ProjectTree.json(tree));
@@ -82,7 +88,8 @@ class StudyIdentitiesTest {
   @Test
   void aConditionIsASettingIsAnEdit() throws IOException {
     for (String study : List.of("solve", "stream", "odds --samples 100")) {
-      eachProject(
+      each(
+          AT_LEAST_ONE,
           (seed, tree) -> {
             tree.put("conditions", Map.of("low", level("-8 cm")));
             String[] words = study.split(" ", -1);
@@ -119,7 +126,8 @@ class StudyIdentitiesTest {
 
   @Test
   void thePumpsOwnSheetAndThePipesOwnSizeGiveWhatSolveGives() throws IOException {
-    eachProject(
+    each(
+        AT_LEAST_ONE,
         (seed, tree) -> {
           List<String> pumped = ProjectTree.linesWith("pump", tree);
           MeasuredRun solve = run(tree, "solve");
@@ -157,7 +165,8 @@ class StudyIdentitiesTest {
 
   @Test
   void openingsAndLossesOfABalancePutBackGiveItsFlows() throws IOException {
-    eachProject(
+    each(
+        AT_LEAST_ONE,
         (seed, tree) -> {
           MeasuredRun balance = run(tree, "balance");
           if (balance.status() != 0) {
@@ -170,14 +179,8 @@ class StudyIdentitiesTest {
                 String field = set.equals("opening") ? ".open=" : ".k=";
                 String value =
                     set.equals("opening") ? asPercent(valve.get(set)) : valve.get(set).asString();
-                words.add("--set");
-                words.add(
-                    "lines."
-                        + valve.get("line").asString()
-                        + "."
-                        + valve.get("part").asString()
-                        + field
-                        + value);
+                String at = valve.get("line").asString() + "." + valve.get("part").asString();
+                words.addAll(List.of("--set", "lines." + at + field + value));
                 break;
               }
             }
@@ -199,7 +202,8 @@ class StudyIdentitiesTest {
 
   @Test
   void rangesWithoutWidthGiveOddsOfWhatSolveGives() throws IOException {
-    eachProject(
+    each(
+        AT_LEAST_ONE,
         (seed, tree) -> {
           String json = ProjectTree.json(tree).replace(" ± 40 cm", "");
           String exact = json.replaceAll("\"(\\d+) % \\.\\. 40 %\"", "\"$1 %\"");
@@ -225,7 +229,8 @@ class StudyIdentitiesTest {
 
   @Test
   void probabilitiesOfCausesAddUpToOne() throws IOException {
-    eachProject(
+    each(
+        MANY,
         (seed, tree) -> {
           MeasuredRun weak = run(tree, "weak");
           if (weak.status() != 0) {
@@ -242,7 +247,8 @@ class StudyIdentitiesTest {
 
   @Test
   void volumesAddUp() throws IOException {
-    eachProject(
+    each(
+        AT_LEAST_ONE,
         (seed, tree) -> {
           MeasuredRun stream = run(tree, "stream");
           if (stream.status() != 0) {
@@ -263,13 +269,9 @@ class StudyIdentitiesTest {
   private String sheets(List<Map<String, Object>> points) throws IOException {
     StringBuilder sheet = new StringBuilder("flow [m3/h],head [m],power [W]\n");
     for (Map<String, Object> point : points) {
-      sheet.append(
-          String.format(
-              Locale.ROOT,
-              "%s,%s,%s%n",
-              number(point.get("flow")),
-              number(point.get("head")),
-              number(point.getOrDefault("power", "100 W"))));
+      Object power = point.getOrDefault("power", "100 W");
+      sheet.append(number(point.get("flow")) + "," + number(point.get("head")));
+      sheet.append("," + number(power) + "\n");
     }
     Path sheets = Files.createDirectories(folder.resolve("sheets"));
     Files.writeString(sheets.resolve("own.csv"), sheet);
