@@ -24,6 +24,7 @@ class StudyIdentitiesTest {
 
   /** Of each family of large projects, for what takes long and what does not. */
   private static final int MANY = PROJECTS / 20;
+
   private static final int AT_LEAST_ONE = Math.max(1, MANY);
 
   /** What balances of one network by two ways agree to, a share of the largest flow. */
