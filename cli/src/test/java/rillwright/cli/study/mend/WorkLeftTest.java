@@ -27,9 +27,9 @@ class WorkLeftTest {
     while (work.take(100)) {
       taken++;
     }
-    // 300,000 lines for any job, 3,000 for each of its own; each state is all lines once.
+    // 150,000 lines for any job, 3,000 for each of its own; each state is all lines once.
     double lines = project.network().lines().size();
-    assertEquals(Math.ceil((300_000 + 3_000 * lines) / (100 * lines)), taken);
+    assertEquals(Math.ceil((150_000 + 3_000 * lines) / (100 * lines)), taken);
     assertTrue(work.isSpent());
     assertFalse(work.take(1));
     assertEquals(2, work.untried());

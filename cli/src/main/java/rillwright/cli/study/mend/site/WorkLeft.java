@@ -9,7 +9,7 @@ import rillwright.solver.network.Network;
  */
 public final class WorkLeft {
   /** Lines balanced for any job: it is some seconds' work. */
-  private static final double ANYWAY = 300_000;
+  private static final double ANYWAY = 150_000;
 
   /** Lines balanced for each line of it. */
   private static final double A_LINE = 3_000;
