@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -54,8 +55,8 @@ class StudyIdentitiesTest {
     List<Map<String, Object>> drawn = Family.drawn(PROJECTS, ofEachFamily);
     int answers = 0;
     for (Map<String, Object> tree : drawn) {
-      int lines = map(tree.get("lines")).size();
-      answers += asked.of(tree.get("title") + ", " + lines + " lines", tree) ? 1 : 0;
+      String lines = ", " + map(tree.get("lines")).size() + " lines";
+      answers += asked.of(tree.get("title") + lines, tree) ? 1 : 0;
     }
     assertTrue(answers > 0, "none of " + drawn.size() + " projects could answer");
   }
@@ -115,11 +116,11 @@ class StudyIdentitiesTest {
     return Map.of("points", Map.of("pond", Map.of("level", level)));
   }
 
-  /** But for what each tells of itself, and what conditions tell once for all. */
+  /** But for what each tells of itself. */
   private static void assertSame(JsonNode expected, JsonNode found, String what) {
     for (String member : found.propertyNames()) {
-      boolean isReported = !found.get(member).isNull();
-      if (isReported && !List.of("changed", "findings", "kind", "title").contains(member)) {
+      boolean isOwn = List.of("changed", "findings", "kind", "title").contains(member);
+      if (!found.get(member).isNull() && !isOwn) {
         assertEquals(expected.get(member), found.get(member), what + ": " + member);
       }
     }
@@ -270,9 +271,9 @@ class StudyIdentitiesTest {
   private String sheets(List<Map<String, Object>> points) throws IOException {
     StringBuilder sheet = new StringBuilder("flow [m3/h],head [m],power [W]\n");
     for (Map<String, Object> point : points) {
-      Object power = point.getOrDefault("power", "100 W");
-      sheet.append(number(point.get("flow")) + "," + number(point.get("head")));
-      sheet.append("," + number(power) + "\n");
+      String power = number(point.getOrDefault("power", "100 W"));
+      String row = number(point.get("flow")) + "," + number(point.get("head")) + "," + power;
+      sheet.append(row + "\n");
     }
     Path sheets = Files.createDirectories(folder.resolve("sheets"));
     Files.writeString(sheets.resolve("own.csv"), sheet);
@@ -284,9 +285,7 @@ class StudyIdentitiesTest {
   }
 
   private static String[] with(String[] words, String... more) {
-    List<String> all = new ArrayList<>(Arrays.asList(words));
-    all.addAll(Arrays.asList(more));
-    return all.toArray(String[]::new);
+    return Stream.of(words, more).flatMap(Arrays::stream).toArray(String[]::new);
   }
 
   @SuppressWarnings("unchecked")
