@@ -42,9 +42,11 @@ record DrawnCell(DrawnPiece piece, double left, double right) {
   private void water(Html svg, DrawnLevels levels, OpenWater water) {
     double bottom = levels.y(water.bottomM());
     double inset = drawn().symbol() == Symbol.BASIN ? Math.min(8, (right - left) / 5) : 1;
+    boolean slopes = drawn().symbol() == Symbol.REACH || drawn().symbol() == Symbol.STEP;
     if (water.startM().isPresent() && water.endM().isPresent()) {
       double from = levels.y(water.startM().getAsDouble());
       double to = levels.y(water.endM().getAsDouble());
+      double end = levels.y(drawn().end().levelM());
       String body =
           "M%s %sL%s %sL%s %sL%s %sZ"
               .formatted(
@@ -53,16 +55,16 @@ record DrawnCell(DrawnPiece piece, double left, double right) {
                   px(right),
                   px(to),
                   px(right - inset),
-                  px(Math.max(bottom, levels.y(drawn().end().levelM()))),
+                  px(slopes ? end : Math.max(bottom, end)),
                   px(left + inset),
-                  px(bottom));
+                  px(slopes ? levels.y(drawn().start().levelM()) : bottom));
       shape(svg, "path", "water", "d", body);
     }
     double edge =
         levels.y(Math.max(water.edgeM().orElse(drawn().start().levelM()), water.bottomM()));
     double last = drawn().symbol() == Symbol.REACH ? levels.y(drawn().end().levelM()) : bottom;
     String wall =
-        drawn().symbol() == Symbol.REACH || drawn().symbol() == Symbol.STEP
+        slopes
             ? "M%s %sL%s %s"
                 .formatted(px(left), px(levels.y(drawn().start().levelM())), px(right), px(last))
             : "M%s %sL%s %sL%s %sL%s %s"
