@@ -27,6 +27,7 @@ record Bars(
     List<Bar> bars, double tallestRow, double thickness, double belowName, double numberWidth) {
   private static final double SHORTEST = 2;
   private static final double BEFORE_NAME = 12;
+  private static final double A_LETTER = 14;
   private static final double BEFORE_LETTERED_NAME = 52;
   private static final double BEFORE_NUMBER = 10;
 
@@ -81,7 +82,8 @@ record Bars(
     if (lettered) {
       LetterMark.draw(g, bar.letter(), new Point2D.Double(left + 28, top + 15));
     }
-    double nameLeft = left + (lettered ? BEFORE_LETTERED_NAME : BEFORE_NAME);
+    double wider = Math.max(0, bar.letter().length() - 1) * A_LETTER;
+    double nameLeft = left + (lettered ? BEFORE_LETTERED_NAME + wider : BEFORE_NAME);
     TextBlock name = TextBlock.ofLines(List.of(bar.name()), Ink.NOTE, area.getMaxX() - nameLeft);
     Words.write(g, name, nameLeft, top, Anchor.START, Ink.TEXT);
     double barTop = top + name.lineHeight() + belowName;

@@ -69,7 +69,7 @@ public final class CausesPicture {
       bars.add(
           new CauseBar(
               Letters.ofPair(bars.size()),
-              "  " + pair.one().cause().id().cause() + " and " + pair.other().cause().id().cause(),
+              pair.one().cause().id().cause() + " and " + pair.other().cause().id().cause(),
               pair.probability(),
               Chance.words(pair.probability())));
       left -= pair.probability();

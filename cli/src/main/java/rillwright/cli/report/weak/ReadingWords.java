@@ -133,7 +133,7 @@ public final class ReadingWords {
       String at = quoted(meter.at());
       return switch (meter.kind()) {
         case HANDLE -> "handle of the valve in " + at;
-        case MOUTH -> "water behind the mouth in " + at + ", below the pond";
+        case MOUTH -> "drop at the mouth of " + at;
         case VOLTS -> "volts at the pump in " + at;
         case BOX -> "flow at the box of " + at;
         case FALLS -> "fall of " + at + " in an hour";
