@@ -231,6 +231,7 @@ document.addEventListener('submit', event => {
       const html = await ask('begin', {...answers(), ...chosen}, true);
       if (html.includes('id="begun"')) location.reload();
       else show(html);
+      document.querySelector('[aria-invalid]')?.focus();
     });
     return;
   }

@@ -89,6 +89,20 @@ class EditedByPageTest {
   }
 
   @Test
+  void anAnswerOfANewJobIsNotBlamedForAnother() throws IOException {
+    try (OpenPage page = OpenPage.of(folder.resolve("new.yaml"))) {
+      URI at = page.address();
+      String answers = "pond+length=10&pond+width=8+ft&lip=slate&lift=4+ft";
+      String body = Knock.post(at, "begin", answers).send(at.getPort()).body();
+      assertTrue(body.contains("not made yet: look at what is marked"), body);
+      assertEquals(3, body.split("class=\"fault\"", -1).length - 1, body);
+      assertTrue(body.contains("&quot;10&quot; has no unit"), body);
+      assertTrue(body.contains("&quot;slate&quot;"), body);
+      assertFalse(Files.exists(page.file()));
+    }
+  }
+
+  @Test
   void piecesAreAddedMovedRenamedAndTakenAwayAndAllIsUndone() throws IOException {
     try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
       String before = Files.readString(page.file());

@@ -59,7 +59,7 @@ public final class StartAnswers implements Function<Asked, Reply> {
       boolean copied =
           asked.find("example").isPresent() && Examples.copy(asked.text("example"), target);
       if (!copied) {
-        if (!view.isSound()) {
+        if (!view.faults().isEmpty()) {
           throw wrong("not made yet: look at what is marked");
         }
         new NewFile(target).write(Draft.of(view.answers(), target));

@@ -1,6 +1,8 @@
 package rillwright.cli.page.start;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
@@ -25,16 +27,22 @@ import rillwright.cli.study.section.SectionRequest;
  */
 record StartView(Interview interview, Answers answers, String name, boolean isNamed, int widthPx) {
 
-  /** What is wrong with the answers, by their questions; nothing if all will do. */
-  Optional<String> faultOf(Question question) {
-    return answers.has(question.key())
-        ? interview.faultOf(question, answers.to(question.key()), answers.without(question.key()))
-        : Optional.empty();
-  }
-
-  /** Whether every answer will do. */
-  boolean isSound() {
-    return Questions.askedAfter(answers).stream().allMatch(it -> faultOf(it).isEmpty());
+  /**
+   * What is wrong with the answers, by the keys of their questions; each is looked at together with
+   * those before it that will do, so that it is not blamed for another.
+   */
+  Map<String, String> faults() {
+    Map<String, String> faults = new LinkedHashMap<>();
+    Answers sound = Answers.NONE;
+    for (Question question : Questions.askedAfter(answers)) {
+      if (answers.has(question.key())) {
+        String answer = answers.to(question.key());
+        Optional<String> fault = interview.faultOf(question, answer, sound);
+        fault.ifPresent(words -> faults.put(question.key(), words));
+        sound = fault.isPresent() ? sound : sound.with(question.key(), answer);
+      }
+    }
+    return faults;
   }
 
   /** The page's pieces. */
@@ -58,7 +66,9 @@ record StartView(Interview interview, Answers answers, String name, boolean isNa
     if (!isNamed) {
       fileName(html);
     }
-    Questions.askedAfter(answers).forEach(question -> question(question, html));
+    Map<String, String> faults = faults();
+    Questions.askedAfter(answers)
+        .forEach(it -> question(it, Optional.ofNullable(faults.get(it.key())), html));
     html.open("p", "class", "row");
     html.leaf("button", "Make the job", "class", "main", "id", "do-begin").close();
     html.close().close();
@@ -111,9 +121,8 @@ record StartView(Interview interview, Answers answers, String name, boolean isNa
     }
   }
 
-  private void question(Question question, Html html) {
+  private void question(Question question, Optional<String> fault, Html html) {
     String id = "q-" + question.key().replace(' ', '-');
-    Optional<String> fault = faultOf(question);
     html.open("div", "class", "field");
     html.open("label", "for", id).text(question.words().apply(answers)).close();
     if (question.choices().isEmpty()) {
