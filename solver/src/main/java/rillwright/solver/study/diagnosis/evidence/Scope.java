@@ -202,7 +202,7 @@ public final class Scope {
     effects.forEach(sized -> sized.effect().apply(sized.size(), altered));
     Optional<Observed> observed =
         builtStates.containsKey(state)
-            ? Observed.of(altered, state, builtStates.get(state))
+            ? observed(altered, state, builtStates.get(state))
             : Observed.of(altered, state);
     for (int i : byState.getOrDefault(state, List.of())) {
       observed.ifPresent(o -> values[i] = readables.get(i).valueIn(o).orElse(Double.NaN));
@@ -214,6 +214,12 @@ public final class Scope {
         observed.ifPresent(o -> values[index] = o.lineEndFlowM3PerS(line));
       }
     }
+  }
+
+  private static Optional<Observed> observed(Alteration altered, When state, Observed asBuilt) {
+    return altered.leavesNetwork()
+        ? Optional.of(asBuilt.with(altered, state))
+        : Observed.of(altered, state, asBuilt);
   }
 
   /** Whether somebody sees by the readable of a number that a fall is weak. */

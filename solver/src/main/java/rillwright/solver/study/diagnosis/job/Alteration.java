@@ -156,6 +156,11 @@ public final class Alteration {
     return shareSeen.getOrDefault(fall, 1.0);
   }
 
+  /** Whether nothing of this changes what flows: water is lost on its way down, or only seen. */
+  public boolean leavesNetwork() {
+    return lines.isEmpty() && points.isEmpty() && holesAtTees.isEmpty();
+  }
+
   /** Multiplies the voltage at a line's pumps. */
   public void supply(LineName line, double share) {
     voltage.merge(line, share, (one, other) -> one * other);

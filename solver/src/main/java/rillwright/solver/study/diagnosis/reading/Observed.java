@@ -57,6 +57,11 @@ public final class Observed {
     return of(job, when, network -> SteadyStateFinder.find(network, like.state));
   }
 
+  /** This job, as built here, with an alteration that leaves its network as it is. */
+  public Observed with(Alteration job, When when) {
+    return new Observed(job, state, when.gauges(state));
+  }
+
   private static Optional<Observed> of(
       Alteration job, When when, Function<Network, SteadyState> finder) {
     when.apply(job);
