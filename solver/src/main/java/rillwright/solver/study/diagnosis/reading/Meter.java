@@ -15,22 +15,26 @@ public record Meter(Kind kind, String at, When when) implements Measurand {
   /** What is read; usual errors are common practice, no source. */
   public enum Kind {
     /** How far the handle of a line's last valve stands from open, degrees. */
-    HANDLE(Tolerance.of(5), new Effort(1, Risk.NONE)),
+    HANDLE(5, 0, 1, Risk.NONE),
     /** How far the water between a skimmer's mouth and its net is below the pond, m. */
-    MOUTH(Tolerance.of(0.013), new Effort(2, Risk.OPEN_WATER)),
+    MOUTH(0.013, 0, 2, Risk.OPEN_WATER),
     /** Voltage at a running pump, V. */
-    VOLTS(Tolerance.ofShare(0.02), new Effort(5, Risk.ELECTRICITY)),
+    VOLTS(0, 0.02, 5, Risk.ELECTRICITY),
     /** Flow at the box of a fall, before anything is lost on its way, m³/s. */
-    BOX(Tolerance.ofShare(0.07), new Effort(15, Risk.NONE)),
+    BOX(0, 0.07, 15, Risk.NONE),
     /** By how much a pond falls in a time, m/s. */
-    FALLS(Tolerance.of(0.001 / 3600), new Effort(60, Risk.NONE));
+    FALLS(0.001 / 3600, 0, 60, Risk.NONE);
 
-    private final Tolerance tolerance;
-    private final Effort effort;
+    private final double absolute;
+    private final double share;
+    private final int minutes;
+    private final Risk risk;
 
-    Kind(Tolerance tolerance, Effort effort) {
-      this.tolerance = tolerance;
-      this.effort = effort;
+    Kind(double absolute, double share, int minutes, Risk risk) {
+      this.absolute = absolute;
+      this.share = share;
+      this.minutes = minutes;
+      this.risk = risk;
     }
   }
 
@@ -47,12 +51,12 @@ public record Meter(Kind kind, String at, When when) implements Measurand {
 
   @Override
   public Tolerance usualTolerance() {
-    return kind.tolerance;
+    return new Tolerance(kind.absolute, kind.share);
   }
 
   @Override
   public Effort effort() {
-    return kind.effort;
+    return new Effort(kind.minutes, kind.risk);
   }
 
   @Override
