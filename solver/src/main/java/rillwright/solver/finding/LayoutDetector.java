@@ -45,6 +45,10 @@ final class LayoutDetector implements NetworkDetector {
       if (depth > CONFINED_M) {
         findings.add(confinedSpace(chamber.name().value(), depth));
       }
+      double above = chamber.intakeM() - highestWater(network);
+      if (above > 0 && isFedByBasins(network, chamber)) {
+        findings.add(intakeAboveWater(chamber.name().value(), above));
+      }
     }
     for (Line line : network.lines()) {
       for (Placed<HighPoint> high : line.placed(HighPoint.class)) {
@@ -115,6 +119,29 @@ final class LayoutDetector implements NetworkDetector {
         .then(
             " that it should fall into: check the sign, and that all levels are measured from one"
                 + " mark.");
+  }
+
+  /** Whether nothing but the level of basins brings water into a chamber. */
+  private static boolean isFedByBasins(Network network, Chamber chamber) {
+    List<Line> in =
+        network.lines().stream().filter(line -> line.to().equals(chamber.name())).toList();
+    return !in.isEmpty()
+        && in.stream()
+            .allMatch(
+                line ->
+                    network.point(line.from()) instanceof Basin
+                        && !line.has(Pump.class)
+                        && !line.has(PlannedPump.class));
+  }
+
+  /** A pump's intake above all the water that could run to it. */
+  private static Finding intakeAboveWater(String at, double aboveM) {
+    return Finding.of(
+            Severity.PROBLEM, "intake-above-water", at, "The pump's intake in \"" + at + "\" lies ")
+        .depth("aboveWater", aboveM)
+        .then(
+            " above the water that feeds it, so nothing comes to the pump: check the sign (a level"
+                + " below the water has a minus), and that all levels are measured from one mark.");
   }
 
   /** A chamber so deep that bad air may gather in it. */

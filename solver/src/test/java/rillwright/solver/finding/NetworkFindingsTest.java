@@ -133,6 +133,14 @@ class NetworkFindingsTest {
     assertEquals(0.1, figure(the("dry-skimmer", QUIET.level(-0.25).network()), "belowSill"), 1e-12);
   }
 
+  /** The pump's intake lies at -0.9 m; a pond at that level just reaches it. */
+  @Test
+  void intakeAboveAllWaterThatCouldRunToIt() {
+    assertEquals(
+        0.2, figure(the("intake-above-water", QUIET.level(-1.1).network()), "aboveWater"), 1e-12);
+    assertFalse(codes(QUIET.level(-0.9).network()).contains("intake-above-water chamber"));
+  }
+
   /**
    * Q = 1.6 b h^1.5: 20 mm over 0.75 m are 3.394 L/s. Read in another unit it is 60 or 1,000 times
    * as much or as little; a few times as much is somebody's matter.

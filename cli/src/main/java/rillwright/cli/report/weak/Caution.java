@@ -3,10 +3,12 @@ package rillwright.cli.report.weak;
 /** A short caution that stands beside a remedy or a reading. */
 public enum Caution {
   NONE(""),
-  HANDS("Isolate the supply before anyone reaches in.", "Shut the line before anyone reaches in."),
+  HANDS(
+      "Switch the pump off and unplug or isolate it before anyone reaches in.",
+      "Shut the line before anyone reaches in."),
   ELECTRICIAN(
-      "Isolate the supply; wiring and controllers are for a qualified electrician, licensed where"
-          + " the law requires it. Never defeat a GFCI or RCD that trips."),
+      "Switch the circuit off; wiring and controllers are for a qualified electrician, licensed"
+          + " where the law requires it. Never defeat a GFCI or RCD that trips."),
   DIGGING(
       "Have buried services located before you dig. Any trench can collapse; follow local rules"
           + " before entering it."),
@@ -18,8 +20,8 @@ public enum Caution {
       "Stop the pump and let the pressure off before you open a union; hose under pressure kicks.",
       "Shut the line and let the pressure off before you open a union; hose under pressure kicks."),
   SUCTION(
-      "Isolate the supply before anyone reaches in, and never leave an open suction where a person"
-          + " can reach it.");
+      "Switch the pump off and unplug or isolate it before anyone reaches in, and never leave an"
+          + " open suction where a person can reach it.");
 
   private final String pumped;
   private final String byLevel;
@@ -36,7 +38,7 @@ public enum Caution {
   /**
    * The caution; empty for none.
    *
-   * @param isPumped whether there is a pump in the job, and so a supply to be isolated
+   * @param isPumped whether there is a pump in the job, and so something to switch off
    */
   public String sentence(boolean isPumped) {
     return isPumped ? pumped : byLevel;

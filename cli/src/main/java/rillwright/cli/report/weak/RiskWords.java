@@ -33,7 +33,7 @@ public record RiskWords(String mark, String sentence) {
           new RiskWords(
               "~",
               "Read with a ruler or staff from the edge"
-                  + (isPumped ? ", the pump's supply isolated before anyone reaches in" : "")
+                  + (isPumped ? ", hands out of the water while the pump runs" : "")
                   + "; open water drowns small children.");
       case PUMP_OFF ->
           new RiskWords(

@@ -94,8 +94,7 @@ public final class MendText {
     }
     page.tableOfAny(tables.leaving("MEET SOME NEEDS", shown(some, MOST_OTHERS)));
     more(some, MOST_OTHERS);
-    page.tableOfAny(
-        tables.leaving("MEET NONE OR LOSE ANOTHER, NEAREST FIRST", shown(others, MOST_OTHERS)));
+    page.tableOfAny(tables.leaving("LEAVE A NEED, NEAREST FIRST", shown(others, MOST_OTHERS)));
     more(others, MOST_OTHERS);
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
       page.paragraph(tables.legend());

@@ -106,7 +106,7 @@ final class RemedyTable {
     for (Point fall : falls) {
       double flow = state.point(fall.name()).outflowM3PerS();
       double target = state.network().point(fall.name()).targetM3PerS().orElse(Double.NaN);
-      String share = units.share(flow / target);
+      String share = share(flow / target);
       String shown = falls.size() > FEW_FALLS ? share : units.flow(flow) + " " + share;
       cells.add(new Cell(shown, isMet(flow / target) ? Tone.GOOD : Tone.WARNING));
     }
@@ -115,6 +115,13 @@ final class RemedyTable {
             ? List.of(Cell.of(power), Cell.of(price), Cell.of(year))
             : List.of(Cell.of(price)));
     return cells;
+  }
+
+  /** What is a little too much is not shown as what is still enough. */
+  private String share(double share) {
+    String most = units.share(Verdict.TOO_MUCH_SHARE);
+    boolean seemsEnough = share > Verdict.TOO_MUCH_SHARE && units.share(share).equals(most);
+    return seemsEnough ? ">" + most : units.share(share);
   }
 
   private static List<Cell> with(List<Cell> cells, String last) {

@@ -31,6 +31,9 @@ final class WeakAdvice {
   /** A cause less likely than this is no answer yet. */
   private static final double STANDS_OUT = 0.3;
 
+  /** A cause so likely is looked at before any further reading. */
+  private static final double SETTLED = 0.8;
+
   private final WeakAnswer answer;
   private final ShownUnits units;
   private final ReadingWords words;
@@ -88,8 +91,14 @@ final class WeakAdvice {
     SizePhrase.of(first, answer).ifPresent(phrase -> clauses.add("it " + phrase));
     starved(id).ifPresent(clauses::add);
     String because = clauses.isEmpty() ? "" : ": " + String.join(" and ", clauses);
+    boolean isSettled =
+        first.probability() >= SETTLED || answer.diagnosis().separatedBy().isEmpty();
     String then =
-        standsOut ? " Look there first." : " Take more readings before anything is taken apart.";
+        !standsOut
+            ? " Take more readings before anything is taken apart."
+            : isSettled
+                ? " Look there first."
+                : " Take the next reading before anything is opened.";
     return sentence + because + "." + (id.at().isPresent() ? then : "");
   }
 
