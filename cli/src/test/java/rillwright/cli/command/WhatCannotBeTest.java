@@ -18,7 +18,7 @@ class WhatCannotBeTest {
   private static final String SHEET = "pumps/P-400.csv";
 
   /** Goes where the pump goes. */
-  private static final String PUMP_READING = "  - {pump: supply, power: 360 W, within: 5 %}\n";
+  private static final String PUMP_READING = "  - {pump: supply, power: 365 W, within: 5 %}\n";
 
   @TempDir private Path folder;
 

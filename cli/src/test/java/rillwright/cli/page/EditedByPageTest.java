@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -233,7 +234,7 @@ class EditedByPageTest {
     }
   }
 
-  /** Samples, and every pump of a folder with every size of pipe. */
+  /** Samples, and every pump of a large folder with every size of pipe. */
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "old-falls/falls.yaml, odds, samples=1000000",
@@ -243,6 +244,9 @@ class EditedByPageTest {
   void longWorkShowsHowFarItHasComeAndCanBeStopped(String example, String panel, String fields)
       throws IOException {
     try (OpenPage page = OpenPage.ofExample(example, folder)) {
+      if (fields.contains("from=supplier")) {
+        copyEachSheet(folder.resolve("supplier"), 60);
+      }
       URI at = page.address();
       String form = "panel=" + panel + "&" + fields.replace(' ', '+');
       String answer = Knock.post(at, "ask", form).send(at.getPort()).body();
@@ -253,6 +257,18 @@ class EditedByPageTest {
         answer = Knock.look(at, "work?panel=" + panel).send(at.getPort()).body();
       }
       assertTrue(answer.contains("Stopped at"), answer);
+    }
+  }
+
+  private static void copyEachSheet(Path supplier, int times) throws IOException {
+    List<Path> sheets;
+    try (Stream<Path> files = Files.list(supplier)) {
+      sheets = files.filter(file -> file.toString().endsWith(".csv")).toList();
+    }
+    for (Path sheet : sheets) {
+      for (int i = 0; i < times; i++) {
+        Files.copy(sheet, supplier.resolve(i + "-" + sheet.getFileName()));
+      }
     }
   }
 }

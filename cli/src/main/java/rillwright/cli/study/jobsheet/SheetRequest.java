@@ -2,6 +2,7 @@ package rillwright.cli.study.jobsheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.balance.BalanceAnswer;
@@ -68,7 +69,14 @@ public record SheetRequest(double years) implements Request<SheetAnswer> {
             new AsSet(
                 settings,
                 solved,
-                new MendRequest(Offered.NOTHING, List.of(), years).answer(set, progress),
+                new MendRequest(
+                        Offered.NOTHING,
+                        List.of(),
+                        years,
+                        OptionalDouble.empty(),
+                        true,
+                        Optional.empty())
+                    .answer(set, progress),
                 stream(set),
                 Card.of(solved))));
   }

@@ -3,6 +3,7 @@ package rillwright.cli.study.mend;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.Request;
@@ -17,6 +18,7 @@ import rillwright.cli.study.mend.kind.Cleaning;
 import rillwright.cli.study.mend.kind.LargerPipes;
 import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.cli.study.mend.kind.Valves;
+import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.cli.study.mend.trial.Trials;
@@ -60,6 +62,7 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
                 .min(MendRequest.bestFirst(site, MendRequest.USUAL_YEARS));
       }
     }
+    first = first.filter(remedy -> keepsItsPonds(project.with(remedy.candidate().set())));
     return new MendAnswer(
         Job.of(project),
         site.state(),
@@ -76,6 +79,11 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
         Bought.currency(project),
         trials.count(),
         site.work().untried());
+  }
+
+  /** Whether the ponds of a project feed its streams; what comes first is to be the whole of it. */
+  private static boolean keepsItsPonds(Project project) {
+    return new PondNeeds(OptionalDouble.empty()).in(project).filter(List::isEmpty).isPresent();
   }
 
   private static boolean buysAPump(Remedy remedy) {

@@ -25,6 +25,8 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.jobsheet.SheetAnswer;
 import rillwright.cli.study.jobsheet.SheetAnswer.AsSet;
+import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.mend.site.Need;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
@@ -66,7 +68,7 @@ public final class SheetText {
   }
 
   private Page whole() {
-    answer.asSet().flatMap(set -> FirstWords.of(set.mend())).ifPresent(this::first);
+    inNeed().flatMap(FirstWords::of).ifPresent(this::first);
     falls();
     pumps();
     section();
@@ -74,7 +76,7 @@ public final class SheetText {
     answer.asSet().flatMap(AsSet::stream).ifPresent(stream -> StreamText.water(stream, page));
     remarks.at(List.of(Basin.class, Chamber.class));
     answer.asSet().ifPresent(set -> FindingsList.print(set, page));
-    answer.asSet().ifPresent(set -> MendText.best(set.mend(), MOST_REMEDIES, page));
+    inNeed().ifPresent(mend -> MendText.best(mend, MOST_REMEDIES, page));
     pipe();
     MaterialsTable.print(answer.materials(), units, page);
     answer.asSet().ifPresent(set -> RunningCost.print(set.solved().takes(), units, page));
@@ -82,6 +84,14 @@ public final class SheetText {
     cautions();
     answer.asSet().ifPresent(set -> CardTable.print(set, page));
     return page.build().as(Paper.SHEET, "Job sheet");
+  }
+
+  /** Remedies, where more is in need than a pump far from its best efficiency. */
+  private Optional<MendAnswer> inNeed() {
+    return answer
+        .asSet()
+        .map(AsSet::mend)
+        .filter(mend -> !mend.needs().stream().allMatch(Need::isOfEfficiency));
   }
 
   private Page crew() {

@@ -34,6 +34,7 @@ public record Need(
   public static final String UNDER_IN_CONDITION = "under-target-in-condition";
   public static final String OVER_TARGET = "over-target";
   public static final String STARVED = "starved-chamber";
+  private static final String FAR_FROM_BEST = "far-from-best-efficiency";
 
   /** Of a fall that a little less water in the pond halves. */
   static final String TOUCHY = "touchy";
@@ -137,6 +138,11 @@ public record Need(
   /** Whether it is about a target. */
   public boolean isOfTarget() {
     return code.equals(UNDER_TARGET) || code.equals(OVER_TARGET);
+  }
+
+  /** Whether a pump runs far from its best efficiency. */
+  public boolean isOfEfficiency() {
+    return code.equals(FAR_FROM_BEST);
   }
 
   /** Whether a fall gets too little. */

@@ -149,7 +149,11 @@ public final class CallMaker {
   }
 
   private boolean isLook(int readable) {
-    Measurand what = scope.readables().get(readable);
+    return isLook(scope.readables().get(readable));
+  }
+
+  /** Whether it is taken without gauge, bucket or ruler: no call comes with it. */
+  static boolean isLook(Measurand what) {
     return what instanceof Sight || what instanceof Meter;
   }
 

@@ -13,7 +13,8 @@ import rillwright.solver.study.diagnosis.inference.Diagnostician;
 public record TrialJob(String name, CauseTable causes, Diagnostician diagnostician) {
   /** Whether enough can be read for a simulated call. */
   public boolean isReadable() {
-    return diagnostician.scope().readables().size() > Trial.READINGS
+    return diagnostician.scope().readables().stream().filter(it -> !CallMaker.isLook(it)).count()
+            > Trial.READINGS
         && diagnostician.scope().canBeWeak();
   }
 }
