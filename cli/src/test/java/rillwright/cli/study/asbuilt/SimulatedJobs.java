@@ -153,6 +153,7 @@ final class SimulatedJobs {
    */
   private static Visit visit(Project project, Network truth, Random dice) {
     List<Measurand> all = new ArrayList<>(MeasurandList.of(AsBuilt.of(project.network())));
+    all.removeIf(what -> !NextToRead.isMeasured(what));
     List<PointName> falls = truth.waysOut().stream().map(Point::name).toList();
     Collections.shuffle(all, dice);
     List<Measurand> chosen =
