@@ -46,7 +46,7 @@ class ShownAtATerminalIT {
   }
 
   @ParameterizedTest
-  @CsvSource({"20, 60", "60, 60", "80, 80", "160, 100", "300, 100"})
+  @CsvSource({"20, 60", "80, 80", "300, 100"})
   void followsTheWidthOfTheTerminal(int columns, int prose) throws Exception {
     String all = shown(true, "stty cols " + columns + "; " + SOLVE + " --color never");
     int longest = all.lines().mapToInt(String::length).max().orElse(0);
