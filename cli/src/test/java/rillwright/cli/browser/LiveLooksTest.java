@@ -38,7 +38,8 @@ class LiveLooksTest extends LivePage {
       for (boolean dark : List.of(false, true)) {
         browser.show(width, dark, false);
         browser.await(SIDEWAYS);
-        if (width != 390) {
+        // names and roles are the same in light and dark, colours at every width
+        if (width == (dark ? 1280 : 320)) {
           assertEquals(List.of(), browser.inaccessible(), width + " px, dark " + dark);
         }
       }

@@ -65,7 +65,8 @@ class EveryCommandIT {
   @ParameterizedTest(name = "{0}")
   @MethodSource("answers")
   void answersAsTheExamplesSay(ExamplesTest.Run run) throws Exception {
-    Ended ended = run(CommandWords.of(run.command(), run.folder().toRealPath()));
+    Ended ended =
+        PackedJar.runWithin(CommandWords.of(run.command(), run.folder().toRealPath()));
     assertEquals(0, ended.status(), ended.err());
     String expected = Files.readString(run.folder().resolve(run.outputFile()));
     if (run.outputFile().endsWith(".json")) {
@@ -95,7 +96,7 @@ class EveryCommandIT {
     for (String ending : endings) {
       Path picture = folder.resolve("picture." + ending);
       Ended ended =
-          run(
+          PackedJar.runWithin(
               CommandWords.of(
                   sides[1].replace("PICTURE", '"' + picture.toString() + '"'), Path.of(sides[0])));
       assertEquals(0, ended.status(), ended.err());
@@ -122,9 +123,5 @@ class EveryCommandIT {
     firsts().keySet().forEach(key -> tried.add(key.substring(0, key.lastIndexOf('.'))));
     OTHERS.forEach(command -> tried.add(command.split(" ", 2)[0]));
     assertEquals(new TreeSet<>(Main.commandLine().getSubcommands().keySet()), tried);
-  }
-
-  private Ended run(List<String> words) throws Exception {
-    return PackedJar.run(folder, List.of("-jar"), words);
   }
 }
