@@ -52,8 +52,7 @@ public final class PackedJar {
    * Runs it within this Java machine, with its own classes and those of Java alone: a second in
    * place of two, and what was left out of the jar is missed all the same.
    */
-  public static Ended runWithin(List<String> arguments)
-      throws ReflectiveOperationException {
+  public static Ended runWithin(List<String> arguments) throws ReflectiveOperationException {
     Thread thread = Thread.currentThread();
     ClassLoader usual = thread.getContextClassLoader();
     thread.setContextClassLoader(OnlyTheJar.LOADER);

@@ -65,8 +65,7 @@ class EveryCommandIT {
   @ParameterizedTest(name = "{0}")
   @MethodSource("answers")
   void answersAsTheExamplesSay(ExamplesTest.Run run) throws Exception {
-    Ended ended =
-        PackedJar.runWithin(CommandWords.of(run.command(), run.folder().toRealPath()));
+    Ended ended = PackedJar.runWithin(CommandWords.of(run.command(), run.folder().toRealPath()));
     assertEquals(0, ended.status(), ended.err());
     String expected = Files.readString(run.folder().resolve(run.outputFile()));
     if (run.outputFile().endsWith(".json")) {
