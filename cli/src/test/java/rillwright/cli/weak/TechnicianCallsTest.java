@@ -1,6 +1,7 @@
 package rillwright.cli.weak;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -17,7 +18,7 @@ import tools.jackson.databind.JsonNode;
  * written into its file.
  */
 class TechnicianCallsTest {
-  private static final String JOB =
+  static final String JOB =
       """
       rillwright: 1
       points:
@@ -164,6 +165,89 @@ class TechnicianCallsTest {
             .reading("at: pond, falls: %.3f mm/h", 5 / 24.0 + flow / 3 / 20 * 3600 * 1000)
             .json();
     assertFirst("stream leak at fall", 0.8, answer);
+  }
+
+  /**
+   * A pond that is low and goes on falling with the pump off leaks itself; one that stays does not.
+   */
+  @Test
+  void aPondThatLeaksItself() throws IOException {
+    InventedCall call =
+        InventedCall.to(job, folder, "points.pond.level=-65 mm")
+            .flow("fall")
+            .level("chamber")
+            .reading("at: pond, falls: 9 mm/h")
+            .reading("at: pond, falls: 9 mm/h, when: pump off");
+    JsonNode answer = call.json();
+    assertFirst("pond leak at pond", 0.7, answer);
+    // (9 mm/h less 5 mm in a day) over 20 m2
+    double own = (9 - 5 / 24.0) / 1000 / 3600 * 20;
+    JsonNode loss = answer.get("pondLoss");
+    assertEquals(own, loss.get("ofThePondM3PerS").asDouble(), 1e-9);
+    assertEquals(0, loss.get("onTheWayM3PerS").asDouble(), 1e-12);
+    String text = call.ask().flat();
+    assertTrue(text.contains("With the pump off the pond itself loses 0.35 in per hour"), text);
+    assertTrue(text.contains("the leak is not downstream of the pump"), text);
+    JsonNode holds =
+        InventedCall.to(job, folder, "points.pond.level=-65 mm")
+            .flow("fall")
+            .level("chamber")
+            .reading("at: pond, falls: 0.2 mm/h, when: pump off")
+            .json();
+    double leaks = InventedCall.probability(holds, "pond leak", "pond");
+    double low = InventedCall.probability(holds, "pond low", "pond");
+    assertTrue(leaks < 0.05 && low > 5 * leaks, leaks + " " + low);
+  }
+
+  /** What it falls faster while it runs is lost downstream of the pump. */
+  @Test
+  void theSideOfThePumpIsSaid() throws IOException {
+    InventedCall healthy = InventedCall.to(job, folder);
+    double flow = healthy.found().get("points").get("fall").get("flowM3PerS").asDouble();
+    InventedCall call =
+        healthy
+            .reading("at: fall, flow: %.9f m3/s, within: 7 %%", flow * 2 / 3)
+            .reading("at: pond, falls: %.3f mm/h", 5 / 24.0 + flow / 3 / 20 * 3600 * 1000)
+            .reading("at: pond, falls: 0.2 mm/h, when: pump off");
+    String text = call.ask().flat();
+    assertTrue(text.contains("the pond holds. While it runs"), text);
+    assertTrue(text.contains("more is lost downstream of the pump"), text);
+    double way = call.json().get("pondLoss").get("onTheWayM3PerS").asDouble();
+    assertEquals(flow / 3, way, 0.01 * flow);
+  }
+
+  /** A single-phase pump turns one way; only where its sheet says three phases may it turn back. */
+  @Test
+  void onlyAPumpOfThreePhasesTurnsBackwards() throws IOException {
+    String three = JOB.replaceFirst("voltage: 115 V", "voltage: 400 V\n    phases: 3");
+    // 0.55 of the head, 0.45 of the flow, 0.8 of the power
+    String back =
+        three.replaceFirst(
+            "(?s)flow: 0 L/s, head: 7.2 m, power: 250 W.*?410 W",
+            """
+            flow: 0 L/s, head: 3.96 m, power: 200 W}
+                  - {flow: 0.9 L/s, head: 3.41 m, power: 278.4 W}
+                  - {flow: 1.8 L/s, head: 1.8425 m, power: 324 W}
+                  - {flow: 2.34 L/s, head: 0 m, power: 328 W\
+            """);
+    Path found = Files.writeString(folder.resolve("found.yaml"), back);
+    String built = Files.writeString(folder.resolve("three.yaml"), three).toString();
+    JsonNode answer = backwards(built, found);
+    assertFirst("pump turning backwards at supply", 0.5, answer);
+    JsonNode single = backwards(job, found);
+    assertEquals(0, InventedCall.probability(single, "pump turning backwards", "supply"));
+    assertFalse(single.toString().contains("pump turning backwards"), single.toString());
+  }
+
+  /** 3.96 m at no flow: 38.8 kPa. */
+  private JsonNode backwards(String built, Path found) throws IOException {
+    return InventedCall.found(built, folder, found.toString())
+        .flow("fall")
+        .gauge("supply", "G1")
+        .power("supply")
+        .reading("gauge: G1, pressure: 38.8 kPa, when: valve shut, valve: supply")
+        .sign("after electrical work")
+        .json();
   }
 
   /** A net that was lifted and is clean is not the cause; a dirty one is nearly proved. */

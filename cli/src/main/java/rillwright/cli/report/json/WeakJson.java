@@ -4,10 +4,14 @@ import static rillwright.cli.json.Quantity.NUMBER;
 import static rillwright.cli.json.Quantity.SHARE;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import rillwright.cli.json.Json;
+import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
 import rillwright.cli.report.Estimate;
+import rillwright.cli.study.weak.PondLoss;
 import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
@@ -105,6 +109,30 @@ public final class WeakJson {
               "What it would be by each pair, in their order.",
               NextReading::byPairs);
 
+  private static final Shape<PondLoss> POND_LOSS =
+      Shape.<PondLoss>of()
+          .words("pond", "Which.", loss -> loss.pond().value())
+          .number(
+              "evaporationMPerS",
+              Quantity.SPEED,
+              "How fast it falls by what evaporates, by the file.",
+              PondLoss::evaporationMPerS)
+          .numberOrNull(
+              "ofThePondM3PerS",
+              Quantity.FLOW.from(0),
+              "What it loses itself, by its fall with the pump off; null without that reading.",
+              loss -> flow(loss.ofThePond()))
+          .numberOrNull(
+              "onTheWayM3PerS",
+              Quantity.FLOW.from(0),
+              "What is lost besides while it runs: in the line, at a fall, in the stream; null"
+                  + " unless its fall was read both ways.",
+              loss -> flow(loss.onTheWay()));
+
+  private static OptionalDouble flow(Optional<PondLoss.Fall> fall) {
+    return fall.map(it -> OptionalDouble.of(it.m3PerS())).orElse(OptionalDouble.empty());
+  }
+
   static final Shape<WeakAnswer> SHAPE =
       Estimate.<WeakAnswer>answer("weak", "Which causes explain the readings, most likely first.")
           .words("title", Meaning.TITLE, WeakAnswer::title)
@@ -132,6 +160,11 @@ public final class WeakJson {
               "pairsLead",
               "Whether the pairs are far likelier than any single cause.",
               answer -> answer.diagnosis().pairsLead())
+          .ifAny(
+              "pondLoss",
+              POND_LOSS,
+              "Where a pond's water is lost, where its fall was read.",
+              WeakAnswer::pondLoss)
           .truth(
               "slightIncluded",
               "Whether faults count that take less than a tenth off everything, because no other"

@@ -173,6 +173,14 @@ public enum CauseWords {
       "Top it up through an air gap, never with a hose under water; then find the loss.",
       Caution.OPEN_WATER,
       CauseSizeWords.DEPTH_GONE),
+  POND_LEAK(
+      "pond leak",
+      "the pond itself leaks",
+      "a leaking pond",
+      "Top it up to its mark, then let it fall with the pump off: where it stops the liner is open,"
+          + " or a fitting through it leaks. Keep enough water for the fish.",
+      Caution.OPEN_WATER,
+      CauseSizeWords.DEPTH_GONE),
   STREAM_LEAK(
       "stream leak",
       "the stream loses water",

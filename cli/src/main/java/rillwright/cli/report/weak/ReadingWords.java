@@ -119,6 +119,7 @@ public final class ReadingWords {
           + switch (sight.look()) {
             case NET -> "net in ";
             case FILTER -> "filter in ";
+            case PART -> "opened part in ";
             case MATS -> "mats at the end of ";
             case GROUND -> "ground at ";
             case CREST -> "crest of ";

@@ -46,6 +46,13 @@ public record RiskWords(String mark, String sentence) {
               "Drawdown: with the mouth shut by a valve or a board, never a hand, time how fast the"
                   + " level drops; a few seconds, open again well above the intake. Hands, hair and"
                   + " clothes stay clear of mouth and suction; open water drowns small children.");
+      case OPENED ->
+          new RiskWords(
+              "x",
+              "Opened part: "
+                  + (isPumped ? "pump and lamp off and unplugged" : "line shut and lamp unplugged")
+                  + ", pressure let off before a lid or union is opened; a lamp's light harms the"
+                  + " eyes.");
       case METER_PLACE ->
           new RiskWords(
               "#",

@@ -1,5 +1,6 @@
 package rillwright.cli.study.weak;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.study.Answer;
@@ -27,6 +28,11 @@ public record WeakAnswer(Job job, Scope scope, Visit visit, Diagnosis diagnosis,
   /** Whether there is a pump in the job. */
   public boolean isPumped() {
     return scope.job().network().isPumped();
+  }
+
+  /** Where a pond's water is lost, where its fall was read. */
+  public Optional<PondLoss> pondLoss() {
+    return PondLoss.of(scope, diagnosis.readings());
   }
 
   /** What a readable would be by a cause; empty where it tells nothing. */

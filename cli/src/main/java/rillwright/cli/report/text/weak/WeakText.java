@@ -14,6 +14,7 @@ public final class WeakText {
     PageBuilder page = ChangedWords.page(answer.title(), answer.changes());
     new WeakAdvice(answer).print(page);
     ReadTable.print(answer, page);
+    PondText.print(answer, page);
     NextTable next = NextTable.of(answer);
     int letters = Math.max(ReadTable.lettersUsed(answer), next.lettersUsed());
     PairsText.print(answer, page);

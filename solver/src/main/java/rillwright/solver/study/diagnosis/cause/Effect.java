@@ -18,6 +18,19 @@ public interface Effect {
     return true;
   }
 
+  /** Rates at which its pond may fall besides, one of them; usually none. */
+  default java.util.List<Besides> pondFalls() {
+    return java.util.List.of();
+  }
+
+  /**
+   * A rate at which a pond falls besides.
+   *
+   * @param mPerS how fast, m/s
+   * @param weight beside the others
+   */
+  record Besides(double mPerS, double weight) {}
+
   /** What it may be where it has no size but is one of several, each as likely; usually nothing. */
   default java.util.List<String> choices() {
     return java.util.List.of();

@@ -100,7 +100,7 @@ public record SignTable(Map<Sign, Map<String, Double>> factors) {
     table.put(
         Sign.POND_DROPPING,
         row()
-            .with(4, "leak", "stream leak")
+            .with(4, "leak", "stream leak", "pond leak")
             .with(3, "pond low")
             .with(0.2, "water behind the rocks")
             .with(0.6, "bypass open", "nothing wrong")
@@ -110,7 +110,7 @@ public record SignTable(Map<Sign, Map<String, Double>> factors) {
         row()
             .with(3, "water behind the rocks")
             .with(0.5, "pond low")
-            .with(0.2, "leak", "stream leak")
+            .with(0.2, "leak", "stream leak", "pond leak")
             .factors());
     table.put(
         Sign.WEAK_AT_THE_TOP, row().with(0.2, "stream leak", "water behind the rocks").factors());

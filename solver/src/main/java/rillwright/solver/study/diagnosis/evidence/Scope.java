@@ -19,6 +19,7 @@ import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.MeasurandList;
+import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Observed;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Sight;
@@ -214,6 +215,17 @@ public final class Scope {
         observed.ifPresent(o -> values[index] = o.lineEndFlowM3PerS(line));
       }
     }
+  }
+
+  /** What everything would read if the pond fell faster by that, running or not. */
+  public double[] withPondFalling(double mPerS, double[] values) {
+    double[] more = values.clone();
+    for (int i = 0; i < size(); i++) {
+      if (readables.get(i) instanceof Meter meter && meter.kind() == Meter.Kind.FALLS) {
+        more[i] += mPerS;
+      }
+    }
+    return more;
   }
 
   private static Optional<Observed> observed(Alteration altered, When state, Observed asBuilt) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.Effect;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
@@ -38,13 +39,30 @@ public final class SweptCause implements Hypothesis {
     this.all = all;
     boolean every = unnoticed == Unnoticed.COUNTS || cause.mayGoUnnoticed();
     List<Point> counting =
-        all.stream().filter(point -> every || scope.isCalledFor(point.values())).toList();
+        all.stream()
+            .filter(point -> every || scope.isCalledFor(point.values()))
+            .flatMap(this::withPondFalls)
+            .toList();
     share = counting.stream().mapToDouble(Point::share).toArray();
     points =
         new Points(
             scope,
             counting.stream().mapToDouble(Point::weight).toArray(),
             counting.stream().map(Point::values).toArray(double[][]::new));
+  }
+
+  /** A point for each rate at which the pond may fall besides. */
+  private Stream<Point> withPondFalls(Point point) {
+    List<Effect.Besides> rates = cause.effect().map(Effect::pondFalls).orElse(List.of());
+    return rates.isEmpty()
+        ? Stream.of(point)
+        : rates.stream()
+            .map(
+                rate ->
+                    new Point(
+                        point.weight() * rate.weight(),
+                        point.share(),
+                        scope.withPondFalling(rate.mPerS(), point.values())));
   }
 
   /** A size, how much it weighs, and what everything would read at it. */

@@ -12,6 +12,8 @@ public enum Look {
   NET("net", "clean", "dirty", 2),
   /** A filter, its lid off; in a line. */
   FILTER("filter", "clean", "dirty", 5),
+  /** Any other part that takes head, opened: a lamp's quartz, a heater, a strainer; in a line. */
+  PART("part", "clean", "dirty", 10),
   /** The mats in the spill box at the end of a line. */
   MATS("mats", "clean", "dirty", 2),
   /** The ground over a line or at a tee. */

@@ -21,6 +21,8 @@ public record Effort(int minutes, Risk risk) {
     PUMP_OFF,
     /** Somebody holds a chamber's mouth shut while its pump draws. */
     HELD_SHUT,
+    /** A part of the line is opened. */
+    OPENED,
     /** A meter shows another flow than there is where its pipe is bent, soft or not full. */
     METER_PLACE
   }

@@ -11,10 +11,12 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Run;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.network.Tee;
+import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.Look;
 
 /** What can be looked at in a job, and read by other means than gauge, bucket and ruler. */
@@ -42,19 +44,40 @@ public final class Looks {
       looks.read(Meter.Kind.BOX, name);
     }
     network.points(Tee.class).forEach(tee -> looks.see(Look.GROUND, tee.name().value()));
-    network.points(Basin.class).forEach(pond -> looks.read(Meter.Kind.FALLS, pond.name().value()));
+    for (Basin pond : network.points(Basin.class)) {
+      looks.read(Meter.Kind.FALLS, pond.name().value());
+      if (network.isPumped()) {
+        looks.list.add(new Meter(Meter.Kind.FALLS, pond.name().value(), new When.PumpOff()));
+      }
+    }
     return looks.list;
+  }
+
+  /** Makes seen what a job has clogged as it is. */
+  public static void showClogged(Alteration job) {
+    for (Placed<Filter> filter : job.asBuilt().placed(Filter.class)) {
+      Line line = filter.line();
+      Look look = endsBehindAMouth(job.asBuilt(), line) ? Look.NET : Look.FILTER;
+      job.show(look, line.name().value(), filter.part().clogged());
+    }
+  }
+
+  private static boolean endsBehindAMouth(Network network, Line line) {
+    return line.has(Skimmer.class) && network.point(line.to()) instanceof Chamber;
   }
 
   private void line(Line line) {
     String name = line.name().value();
-    boolean mouth = line.has(Skimmer.class) && network.point(line.to()) instanceof Chamber;
+    boolean mouth = endsBehindAMouth(network, line);
     if (mouth && line.parts().stream().anyMatch(Looks::isNet)) {
       see(Look.NET, name);
       read(Meter.Kind.MOUTH, name);
     }
     if (!mouth && line.has(Filter.class)) {
       see(Look.FILTER, name);
+    }
+    if (!mouth && line.has(Loss.class)) {
+      see(Look.PART, name);
     }
     if (network.point(line.to()) instanceof Fall && !line.parts().isEmpty()) {
       see(Look.MATS, name);

@@ -35,8 +35,13 @@ public record Sight(Look look, String at, When when) implements Measurand {
 
   @Override
   public Effort effort() {
-    boolean water = look == Look.NET || look == Look.CHAMBER || look == Look.FILTER;
-    return new Effort(look.minutes(), water ? Risk.OPEN_WATER : Risk.NONE);
+    return new Effort(
+        look.minutes(),
+        switch (look) {
+          case NET, CHAMBER, FILTER -> Risk.OPEN_WATER;
+          case PART -> Risk.OPENED;
+          default -> Risk.NONE;
+        });
   }
 
   @Override

@@ -65,6 +65,7 @@ public record CauseTable(List<Cause> causes) {
         new Leak.Bypass(),
         new IdlePump(),
         new PondLow(),
+        new PondLeak(),
         FallFault.streamLeak(),
         FallFault.behindTheRocks(),
         FallFault.crestWider(),

@@ -10,6 +10,7 @@ import rillwright.solver.study.diagnosis.cause.Quantity;
 import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.job.Look;
 
 /** Dirt or scale in any other part that takes head: a UV lamp's quartz, a heater, a strainer. */
 record LossClogged() implements CauseKind {
@@ -42,8 +43,10 @@ record LossClogged() implements CauseKind {
             place ->
                 new Site(
                     CauseId.at(name(), place),
-                    (times, altered) ->
-                        altered.changePart(place, Loss.class, loss -> dirty(loss, times))))
+                    (times, altered) -> {
+                      altered.show(Look.PART, place.line().value(), 1 - 1 / Math.sqrt(times));
+                      altered.changePart(place, Loss.class, loss -> dirty(loss, times));
+                    }))
         .toList();
   }
 
