@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
+import rillwright.curves.chart.content.BandChart;
 import rillwright.curves.chart.content.CausesChart;
 import rillwright.curves.chart.content.Chart;
 import rillwright.curves.chart.content.OddsChart;
@@ -56,6 +57,8 @@ public final class ChartWriter {
   private static Painting painting(Chart chart) {
     if (chart instanceof OperatingChart operating) {
       return new ChartPainter(operating);
+    } else if (chart instanceof BandChart bands) {
+      return new BandPainter(bands);
     } else if (chart instanceof OddsChart odds) {
       return new OddsPainter(odds);
     } else if (chart instanceof PanelChart panels) {

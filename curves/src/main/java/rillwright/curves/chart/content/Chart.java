@@ -2,7 +2,13 @@ package rillwright.curves.chart.content;
 
 /** What a picture shows. */
 public sealed interface Chart
-    permits OperatingChart, OddsChart, PanelChart, CausesChart, SectionChart, SketchChart {
+    permits OperatingChart,
+        BandChart,
+        OddsChart,
+        PanelChart,
+        CausesChart,
+        SectionChart,
+        SketchChart {
   /** One line, shown as plain text. */
   String title();
 
