@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import rillwright.cli.command.argument.NewProjectArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.output.ExitStatus;
+import rillwright.cli.command.output.PictureFile;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.Show;
 import rillwright.cli.file.edit.EditedText;
@@ -25,12 +26,14 @@ import rillwright.cli.need.Unknowns;
 import rillwright.cli.output.InputFiles;
 import rillwright.cli.output.OutputFile;
 import rillwright.cli.report.json.AsbuiltJson;
+import rillwright.cli.report.picture.LearntPumpPicture;
 import rillwright.cli.report.text.asbuilt.AsbuiltText;
 import rillwright.cli.report.text.asbuilt.LearntChanges;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer;
 import rillwright.cli.study.asbuilt.AsbuiltRequest;
 import rillwright.cli.study.asbuilt.LearntPump;
 import rillwright.cli.study.asbuilt.NothingFits;
+import rillwright.curves.chart.content.BandChart;
 import rillwright.curves.sheet.SheetWriter;
 import rillwright.curves.unit.Unit;
 
@@ -51,12 +54,16 @@ import rillwright.curves.unit.Unit;
     footer = {
       "  rillwright asbuilt pond.yaml",
       "  rillwright asbuilt pond.yaml --readings on-the-day.yaml --to pond-as-built.yaml",
-      "  rillwright asbuilt pond.yaml --pump-sheet old-pump.csv       a pump that was unknown",
+      "  rillwright asbuilt pond.yaml --pump-sheet old-pump.csv --chart old-pump.png",
+      "                                                               a pump that was unknown",
       "  rillwright asbuilt pond.yaml --format html > as-built.html",
       "",
       "Readings are written as for \"weak\"; \"sheet --readings\" writes the list to fill in."
     })
 public final class AsbuiltCommand implements Callable<Integer> {
+  private static final String UNKNOWN =
+      "{unknown: {shut-off: 4 m .. 12 m, runs out: 5 m3/h .. 25 m3/h}}";
+
   @Mixin private ProjectArguments project;
 
   @Option(
@@ -71,6 +78,12 @@ public final class AsbuiltCommand implements Callable<Integer> {
       description = "Writes the curve of the unknown pump as a data sheet, .csv.")
   private Optional<Path> pumpSheet = Optional.empty();
 
+  @Option(
+      names = "--chart",
+      paramLabel = "PICTURE",
+      description = "Draws the curve of an unknown pump over what was read, .png or .svg.")
+  private Optional<Path> chart = Optional.empty();
+
   @Mixin private NewProjectArguments report;
 
   @Override
@@ -79,6 +92,7 @@ public final class AsbuiltCommand implements Callable<Integer> {
     InputFiles inputs = project.inputs(read).and(readings, "the file of readings");
     report.check(inputs);
     sheetFile().ifPresent(file -> file.check(inputs.and(report.project(), "the new project file")));
+    picture().ifPresent(file -> file.check(inputs.and(report.project(), "the new project file")));
     ChosenPumps.require(read, "; an existing job has a pump, so name it here");
     Unknowns.requireForReadings(read);
     Visit visit =
@@ -87,10 +101,31 @@ public final class AsbuiltCommand implements Callable<Integer> {
             .orElseGet(() -> VisitReader.inProject(read));
     requireReadings(read, visit);
     AsbuiltAnswer answer = answer(read, visit);
-    sheetFile().ifPresent(file -> file.write(sheet(answer, read).getBytes(StandardCharsets.UTF_8)));
+    Optional<String> sheet = sheetFile().map(file -> sheet(answer, read));
+    Optional<BandChart> drawn = picture().map(file -> requirePicture(answer));
+    sheetFile().ifPresent(it -> it.write(sheet.orElseThrow().getBytes(StandardCharsets.UTF_8)));
+    picture().ifPresent(file -> file.write(drawn.orElseThrow()));
     report.write(() -> learnt(answer));
-    report.print(() -> AsbuiltJson.of(answer), () -> AsbuiltText.of(answer), Optional::empty);
+    report.print(
+        () -> AsbuiltJson.of(answer),
+        () -> AsbuiltText.of(answer),
+        () -> LearntPumpPicture.of(answer));
     return ExitStatus.DONE;
+  }
+
+  private Optional<PictureFile> picture() {
+    return chart.map(PictureFile::new);
+  }
+
+  private static BandChart requirePicture(AsbuiltAnswer answer) {
+    return LearntPumpPicture.of(answer)
+        .orElseThrow(
+            () ->
+                new InvalidInput(
+                    Place.whole("--chart"),
+                    "this draws the curve of an unknown pump, and every pump of the file has its"
+                        + " data sheet; remove --chart, or write the pump as "
+                        + UNKNOWN));
   }
 
   private AsbuiltAnswer answer(Project read, Visit visit) {
@@ -111,7 +146,8 @@ public final class AsbuiltCommand implements Callable<Integer> {
           Place.whole("--pump-sheet"),
           "this writes the curve of the one unknown pump, and the file has "
               + answer.pumps().size()
-              + "; write it as {unknown: {shut-off: 4 m .. 12 m, runs out: 5 m3/h .. 25 m3/h}}");
+              + "; write it as "
+              + UNKNOWN);
     }
     LearntPump pump = answer.pumps().get(0);
     return writer(read.show()).write(pump.sheet(read.sheets().get(pump.name())));

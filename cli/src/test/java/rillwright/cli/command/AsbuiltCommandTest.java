@@ -124,6 +124,33 @@ class AsbuiltCommandTest {
     assertTrue(sizes.get(1).path("after").doubleValue() > 0.9, sizes.toString());
   }
 
+  /** 4.6 m3/h with the valve at 30 %: as its bucket read it; no flow with it shut. */
+  @Test
+  void thePumpsCurveIsDrawnOverWhatWasRead() throws IOException {
+    Path picture = folder.resolve("curve.png");
+    String file = "../examples/old-pump/fall.yaml";
+    Run run = Run.of("asbuilt", file, "--chart", picture.toString());
+    assertEquals(0, run.status(), run.err());
+    assertTrue(Files.size(picture) > 10_000);
+    JsonNode read = Run.json("asbuilt", file).path("pumps").path("old pump").path("read");
+    assertEquals(4, read.size(), "one for each reading of its gauge");
+    assertEquals(0, read.get(0).path("flowM3PerS").doubleValue(), 1e-9);
+    assertEquals(4.6 / 3600, read.get(1).path("flowM3PerS").doubleValue(), 0.02 * 4.6 / 3600);
+    for (JsonNode spot : read) {
+      // 7.6 m (1 - (Q / 12.5 m3/h)^1.8) is what the readings were made of
+      double share = spot.path("flowM3PerS").doubleValue() / (12.5 / 3600);
+      double truth = 7.6 * (1 - Math.pow(share, 1.8));
+      assertEquals(truth, spot.path("headM").doubleValue(), 0.35, spot.toString());
+      assertTrue(spot.path("flowRead").booleanValue(), spot.toString());
+    }
+    String html = Run.of("asbuilt", file, "--format", "html").out();
+    assertTrue(html.contains("<svg") && html.contains("valve at 45 %"), "drawn in the page");
+    Run.of("asbuilt", FALLS, "--readings", ON_THE_DAY, "--chart", picture.toString())
+        .assertRefused("every pump of the file has its data sheet");
+    Run.of("asbuilt", file, "--chart", folder.resolve("curve.txt").toString())
+        .assertRefused("a picture's name ends in .png or .svg");
+  }
+
   private static JsonNode size(JsonNode answer) {
     for (JsonNode quantity : answer.path("quantities")) {
       if (quantity.path("quantity").stringValue().equals("lines.supply.pipe.size")) {

@@ -12,7 +12,9 @@ import rillwright.cli.page.html.Html;
 import rillwright.cli.page.panel.form.Filled;
 import rillwright.cli.page.panel.form.Form;
 import rillwright.cli.page.panel.form.Panel;
+import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.html.HtmlPage;
+import rillwright.cli.report.picture.LearntPumpPicture;
 import rillwright.cli.report.text.asbuilt.AsbuiltText;
 import rillwright.cli.report.text.asbuilt.LearntChanges;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer;
@@ -45,7 +47,8 @@ final class AsbuiltPanel implements Panel {
     try {
       AsbuiltAnswer answer = new AsbuiltRequest(Optional.of(visit)).answer(project, progress);
       Html html = new Html();
-      html.made(HtmlPage.below(AsbuiltText.of(answer), name()));
+      Page page = AsbuiltText.of(answer);
+      html.made(HtmlPage.below(LearntPumpPicture.of(answer).map(page::with).orElse(page), name()));
       List<String> learnt = LearntChanges.of(answer);
       if (!learnt.isEmpty()) {
         html.open("p", "class", "row");

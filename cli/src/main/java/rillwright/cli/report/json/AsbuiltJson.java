@@ -12,6 +12,7 @@ import rillwright.cli.json.Shape;
 import rillwright.cli.json.Value;
 import rillwright.cli.report.Estimate;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.LeftOutWords;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Compared;
@@ -20,6 +21,7 @@ import rillwright.cli.study.asbuilt.AsbuiltAnswer.Narrowing;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.SizeChance;
 import rillwright.cli.study.asbuilt.LearntPump;
 import rillwright.solver.network.PointName;
+import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
 
 /** What readings say of what was not known, for programs. */
@@ -74,18 +76,27 @@ public final class AsbuiltJson {
   private static final Shape<Compared> READING =
       Shape.<Compared>of()
           .words("reading", "What was read where.", it -> WORDS.name(it.reading().what()))
-          .number("read", Quantity.of("SI"), "What it showed.", it -> it.reading().value())
+          .number(
+              "read",
+              Quantity.of("SI"),
+              "What it showed; of a look 1 if something was amiss, else 0; of a handle degrees.",
+              it -> it.reading().value())
           .numberOrNull(
               "expected",
               Quantity.of("SI"),
-              "What it is expected to show by all readings together; null where nothing tells, and"
-                  + " the reading does not count.",
+              "What it is expected to show by all readings together, of a look how likely 1 is;"
+                  + " null where nothing tells, and the reading does not count.",
               Compared::expected)
           .numberOrNull(
               "deviations",
               NUMBER,
               "By how many standard deviations of its error it is above that.",
               Compared::deviations);
+
+  private static final Shape<Reading> LEFT_OUT =
+      Shape.<Reading>of()
+          .words("reading", "What was read where.", it -> WORDS.name(it.what()))
+          .words("reason", "Why it does not count here.", it -> LeftOutWords.why(it.what()));
 
   private static final Shape<Narrowing> NEXT =
       Shape.<Narrowing>of()
@@ -102,9 +113,35 @@ public final class AsbuiltJson {
           .number("flowM3PerS", FLOW.from(0), "Flow.", LearntPump.Point::flowM3PerS)
           .member("head", band(METRES), "Head at that flow.", LearntPump.Point::headM);
 
+  private static final Shape<LearntPump.Spot> SPOT =
+      Shape.<LearntPump.Spot>of()
+          .words("when", "The state of the job.", spot -> spot.when().name())
+          .number(
+              "flowM3PerS",
+              FLOW.from(0),
+              "Flow of one pump at full speed, as read or, where it was not, as expected.",
+              LearntPump.Spot::flowM3PerS)
+          .truth("flowRead", "Whether it was read.", LearntPump.Spot::isFlowRead)
+          .number(
+              "flowWithinM3PerS",
+              FLOW.from(0),
+              "Half the width of its 95 % interval; 0 where it was not read.",
+              LearntPump.Spot::flowWithinM3PerS)
+          .number(
+              "headM",
+              METRES,
+              "Head of one pump at full speed, by the gauge and what is lost on the way to it.",
+              LearntPump.Spot::headM)
+          .number(
+              "headWithinM",
+              METRES.from(0),
+              "Half the width of its 95 % interval.",
+              LearntPump.Spot::headWithinM);
+
   private static final Shape<LearntPump> PUMP =
       Shape.<LearntPump>of()
-          .list("points", POINT, "Its curve, from no flow on.", LearntPump::points);
+          .list("points", POINT, "Its curve, from no flow on.", LearntPump::points)
+          .list("read", SPOT, "What was read of it, in the order of the file.", LearntPump::spots);
 
   static final Shape<AsbuiltAnswer> SHAPE =
       Estimate.<AsbuiltAnswer>answer(
@@ -142,6 +179,11 @@ public final class AsbuiltJson {
               NUMBER.from(0),
               "The least sum of squared deviations of readings and quantities together.",
               AsbuiltAnswer::chiSquare)
+          .list(
+              "leftOut",
+              LEFT_OUT,
+              "What was read or seen that only tells of faults, in the order of the file.",
+              AsbuiltAnswer::leftOut)
           .list(
               "next",
               NEXT,

@@ -22,6 +22,7 @@ import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
  * @param readings what was read, in the order of the file
  * @param chiSquare how far the readings are from all that is possible
  * @param chance that readings of a job that is possible are as far from it, 0 to 1
+ * @param leftOut what was read or seen that only tells of faults, in the order of the file
  * @param next what would narrow the flows most, the best first
  * @param pumps that have no data sheet
  */
@@ -33,6 +34,7 @@ public record AsbuiltAnswer(
     List<Compared> readings,
     double chiSquare,
     double chance,
+    List<Reading> leftOut,
     List<Narrowing> next,
     List<LearntPump> pumps)
     implements Answer {
@@ -43,6 +45,7 @@ public record AsbuiltAnswer(
     quantities = List.copyOf(quantities);
     falls = List.copyOf(falls);
     readings = List.copyOf(readings);
+    leftOut = List.copyOf(leftOut);
     next = List.copyOf(next);
     pumps = List.copyOf(pumps);
   }

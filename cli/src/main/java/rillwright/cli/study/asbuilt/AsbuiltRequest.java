@@ -26,25 +26,29 @@ import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.uncertainty.Distribution;
 import rillwright.solver.study.uncertainty.posterior.ChiSquare;
 import rillwright.solver.study.uncertainty.posterior.Evidence;
+import rillwright.solver.study.uncertainty.posterior.Measured;
 import rillwright.solver.study.uncertainty.posterior.Posterior;
 import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
 import rillwright.solver.study.uncertainty.posterior.PosteriorFinder;
 import rillwright.solver.study.uncertainty.posterior.PosteriorFinder.Learnt;
+import rillwright.solver.study.uncertainty.posterior.Seen;
 
 /**
  * What do readings say of what is not known exactly, assuming that nothing is wrong? A reading has
  * a normal error of half its tolerance at what is predicted, and one per cent of the value as
  * written for the model, as in {@code weak}; that readings are wrong altogether is not supposed,
- * but shown.
+ * but shown. Looks count where they say something of what is not known.
  *
  * @param visit what was read; empty for what the project says of it
  */
 public record AsbuiltRequest(Optional<Visit> visit) implements Request<AsbuiltAnswer> {
   private static final long SEED = 1;
+  private static final double SEEN_OR_NOT = 0.5;
   private static final double[] BAND = {0.05, 0.5, 0.95};
 
   /** By the readings of the project. */
@@ -61,10 +65,9 @@ public record AsbuiltRequest(Optional<Visit> visit) implements Request<AsbuiltAn
   public AsbuiltAnswer answer(Project project, Progress progress) {
     PumpsChosen.require(project.network());
     AsBuilt middle = AsBuilt.of(project.network());
+    List<Reading> shown = visit.orElseGet(() -> VisitReader.inProject(project)).readings();
     List<Reading> all =
-        visit.orElseGet(() -> VisitReader.inProject(project)).readings().stream()
-            .filter(reading -> NextToRead.isMeasured(reading.what()))
-            .toList();
+        shown.stream().filter(it -> Telling.isOf(it.what(), project.network())).toList();
     Scope scope = Scope.of(middle, all.stream().map(Reading::what).toList());
     List<Reading> telling =
         all.stream().filter(reading -> scope.asBuilt(reading.what()).isPresent()).toList();
@@ -105,8 +108,13 @@ public record AsbuiltRequest(Optional<Visit> visit) implements Request<AsbuiltAn
         all.stream().map(reading -> compared(reading, telling, after, scope)).toList(),
         after.chiSquare(),
         ChiSquare.exceeds(after.chiSquare(), telling.size()),
+        shown.stream().filter(it -> !all.contains(it)).toList(),
         new NextToRead(scope, model, ways, after).afterThose(all),
-        LearntPump.listIn(project, named.stream().map(Named::address).toList(), after));
+        LearntPump.listIn(
+            project,
+            named.stream().map(Named::address).toList(),
+            after,
+            new PumpReadings(scope, model, after, telling)));
   }
 
   private static List<SizeChance> chances(List<Named> named, int number, Posterior after) {
@@ -127,7 +135,10 @@ public record AsbuiltRequest(Optional<Visit> visit) implements Request<AsbuiltAn
   }
 
   static Evidence evidence(Reading reading, Scope scope) {
-    return new Evidence(
+    if (reading.what() instanceof Sight) {
+      return new Seen(reading.value() > SEEN_OR_NOT);
+    }
+    return new Measured(
         reading.value(), deviationOf(reading.what(), reading.tolerance(), scope)::applyAsDouble);
   }
 

@@ -12,6 +12,7 @@ import rillwright.cli.file.fault.InvalidInput;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.diagnosis.job.Alteration;
+import rillwright.solver.study.diagnosis.reading.Looks;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Observed;
 import rillwright.solver.study.diagnosis.reading.When;
@@ -89,7 +90,13 @@ final class DrawnJob implements Model {
   private Optional<Observed> observed(Network network, When when) {
     return inTheMiddle
         .computeIfAbsent(when, state -> Observed.of(new Alteration(middle), state))
-        .map(like -> Observed.of(new Alteration(network), when, like))
-        .orElseGet(() -> Observed.of(new Alteration(network), when));
+        .map(like -> Observed.of(seen(network), when, like))
+        .orElseGet(() -> Observed.of(seen(network), when));
+  }
+
+  private static Alteration seen(Network network) {
+    Alteration job = new Alteration(network);
+    Looks.showClogged(job);
+    return job;
   }
 }

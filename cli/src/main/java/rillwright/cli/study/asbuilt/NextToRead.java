@@ -1,6 +1,7 @@
 package rillwright.cli.study.asbuilt;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,7 +38,8 @@ record NextToRead(Scope scope, DrawnJob model, List<PointName> ways, Posterior a
     List<Measurand> known = taken.stream().map(Reading::what).toList();
     List<Measurand> open =
         scope.readables().stream()
-            .filter(what -> !known.contains(what) && isMeasured(what))
+            .filter(what -> !known.contains(what) && Telling.isOf(what, scope.job().network()))
+            .filter(what -> !isFlowOnceMore(what))
             .toList();
     DrawnJob watched = model.reading(open);
     List<double[]> outcomes =
@@ -75,11 +77,16 @@ record NextToRead(Scope scope, DrawnJob model, List<PointName> ways, Posterior a
     if (!tells) {
       return 1;
     }
-    double error =
-        AsbuiltRequest.deviationOf(what, what.usualTolerance(), scope).applyAsDouble(mean);
+    double error = error(what, would, mean);
     double together = covariance(would, flows);
     double explained = together * together / ((covariance(would, would) + error * error) * spread);
     return Math.sqrt(Math.max(0, 1 - explained));
+  }
+
+  private double error(Measurand what, double[] would, double mean) {
+    return what instanceof Sight
+        ? Math.sqrt(mean(Arrays.stream(would).map(chance -> chance * (1 - chance)).toArray()))
+        : AsbuiltRequest.deviationOf(what, what.usualTolerance(), scope).applyAsDouble(mean);
   }
 
   private static double[] column(List<double[]> rows, int column) {
@@ -99,8 +106,8 @@ record NextToRead(Scope scope, DrawnJob model, List<PointName> ways, Posterior a
         .orElse(0);
   }
 
-  /** A look finds a fault, and here none is supposed. */
-  static boolean isMeasured(Measurand what) {
-    return !(what instanceof Sight || what instanceof Meter);
+  /** With nothing lost on the way a fall's box gets what the fall gives. */
+  private static boolean isFlowOnceMore(Measurand what) {
+    return what instanceof Meter meter && meter.kind() == Meter.Kind.BOX;
   }
 }

@@ -1,6 +1,5 @@
 package rillwright.cli.study.asbuilt;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -29,6 +28,7 @@ import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
 class AsbuiltTrialTest {
   private static final int JOBS = Integer.getInteger("rillwright.jobs", 10);
   private static final int SAMPLES = Integer.getInteger("rillwright.samples", 20_000);
+  private static final int COMPARED = Integer.getInteger("rillwright.compared", 1);
   private static final long SEED = 20;
 
   /** How often the truth is where it is said to be, and what is left of flows' bands. */
@@ -110,35 +110,48 @@ class AsbuiltTrialTest {
   /** Samples of what was known before, each weighted by how likely it makes the readings. */
   @Test
   void ofThreeUnknownsItIsWhatPlainImportanceSamplingSays() {
-    Job job = SimulatedJobs.of(SEED + 1, 3);
+    double worst = 0;
+    for (int i = 1; i <= COMPARED; i++) {
+      worst = Math.max(worst, offOfSampling(SimulatedJobs.of(SEED + i, 3)));
+    }
+    System.out.printf(
+        Locale.ROOT,
+        "%d jobs beside sampling: at worst %.3f of what is allowed%n",
+        COMPARED,
+        worst);
+    assertTrue(worst <= 1, worst + " of what is allowed");
+  }
+
+  /** How far the worst percentile is off, as a share of what is allowed. */
+  private static double offOfSampling(Job job) {
     AsbuiltAnswer answer =
         new AsbuiltRequest(Optional.of(job.visit())).answer(job.project(), Progress.UNSEEN);
     Posterior sampled = sampled(job);
     double allowed = SAMPLES >= 1_000_000 ? 0.1 : 0.1 + 3 / Math.sqrt(sampled.effectiveDraws());
     System.out.println("effective samples " + sampled.effectiveDraws() + ", allowed " + allowed);
+    double worst = 0;
     for (int i = 0; i < answer.quantities().size(); i++) {
       Band band = answer.quantities().get(i).posterior();
-      assertNear(sampled.ofValue(i), band, allowed, answer.quantities().get(i).named().address());
+      String address = answer.quantities().get(i).named().address();
+      worst = Math.max(worst, off(sampled.ofValue(i), band, address));
     }
     for (int i = 0; i < answer.falls().size(); i++) {
       Band band = answer.falls().get(i).after();
-      String name = answer.falls().get(i).name().value();
-      assertNear(sampled.ofOutcome(job.visit().readings().size() + i), band, allowed, name);
+      Band expected = sampled.ofOutcome(job.visit().readings().size() + i);
+      worst = Math.max(worst, off(expected, band, answer.falls().get(i).name().value()));
     }
+    return worst / allowed;
   }
 
-  private static void assertNear(Band expected, Band found, double allowed, String what) {
+  /** By how many standard deviations the worst of three percentiles is off. */
+  private static double off(Band expected, Band found, String what) {
     double deviation = expected.width() / 3.29;
+    double low = (found.p5() - expected.p5()) / deviation;
+    double middle = (found.p50() - expected.p50()) / deviation;
+    double high = (found.p95() - expected.p95()) / deviation;
     System.out.printf(
-        Locale.ROOT,
-        "%s: off by %.3f, %.3f, %.3f deviations%n",
-        what,
-        (found.p5() - expected.p5()) / deviation,
-        (found.p50() - expected.p50()) / deviation,
-        (found.p95() - expected.p95()) / deviation);
-    assertEquals(expected.p5(), found.p5(), allowed * deviation, what);
-    assertEquals(expected.p50(), found.p50(), allowed * deviation, what);
-    assertEquals(expected.p95(), found.p95(), allowed * deviation, what);
+        Locale.ROOT, "%s: off by %.3f, %.3f, %.3f deviations%n", what, low, middle, high);
+    return Math.max(Math.abs(low), Math.max(Math.abs(middle), Math.abs(high)));
   }
 
   private static Posterior sampled(Job job) {

@@ -24,8 +24,10 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.MeasurandList;
 import rillwright.solver.study.diagnosis.reading.Measurands;
+import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Observed;
 import rillwright.solver.study.diagnosis.reading.Reading;
+import rillwright.solver.study.diagnosis.reading.Sight;
 import rillwright.solver.study.diagnosis.reading.Tolerance;
 import rillwright.solver.study.diagnosis.reading.When;
 
@@ -153,7 +155,7 @@ final class SimulatedJobs {
    */
   private static Visit visit(Project project, Network truth, Random dice) {
     List<Measurand> all = new ArrayList<>(MeasurandList.of(AsBuilt.of(project.network())));
-    all.removeIf(what -> !NextToRead.isMeasured(what));
+    all.removeIf(what -> what instanceof Sight || what instanceof Meter);
     List<PointName> falls = truth.waysOut().stream().map(Point::name).toList();
     Collections.shuffle(all, dice);
     List<Measurand> chosen =

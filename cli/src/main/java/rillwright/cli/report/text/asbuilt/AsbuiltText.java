@@ -14,6 +14,7 @@ import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.LeftOutWords;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.RiskWords;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer;
@@ -23,6 +24,7 @@ import rillwright.cli.study.asbuilt.AsbuiltAnswer.Narrowing;
 import rillwright.cli.study.asbuilt.AsbuiltAnswer.Quantity;
 import rillwright.cli.study.asbuilt.LearntPump;
 import rillwright.solver.study.diagnosis.reading.Effort.Risk;
+import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
 
 /** What readings say of what was not known exactly, on one page. */
@@ -230,6 +232,13 @@ public final class AsbuiltText {
           "! ",
           "\"No reading\": the place is cut off on both sides, nothing holds the water there, or"
               + " the pump's data sheet has no power. Such readings do not count.");
+    }
+    if (!answer.leftOut().isEmpty()) {
+      for (Reading one : answer.leftOut()) {
+        page.marked(
+            "", "Left out: " + words.name(one.what()) + ": " + LeftOutWords.why(one.what()) + ".");
+      }
+      page.marked("", "\"rillwright weak\" weighs what is left out here.");
     }
     page.marked(
         "",

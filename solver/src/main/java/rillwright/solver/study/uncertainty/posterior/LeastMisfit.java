@@ -55,7 +55,7 @@ record LeastMisfit(
       double[] low = stand.predict(down);
       slopes[j] = new double[high.length];
       for (int r = 0; r < high.length; r++) {
-        double deviation = evidence.get(r).deviationAt().applyAsDouble(from.outcome()[r]);
+        double deviation = evidence.get(r).deviationAt(from.outcome()[r]);
         slopes[j][r] = (high[r] - low[r]) / (2 * NUDGE * deviation);
       }
     }

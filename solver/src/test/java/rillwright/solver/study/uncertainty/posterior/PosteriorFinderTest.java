@@ -34,7 +34,7 @@ class PosteriorFinderTest {
         find(
             List.of(normal(1, 2), normal(3, 1)),
             values -> Optional.of(new double[] {values[0] + values[1], values[0] - values[1]}),
-            List.of(new Evidence(8, predicted -> 0.5)));
+            List.of(new Measured(8, predicted -> 0.5)));
     // Sum ~ N(4, 5), read 8 with variance 0.25: first = 1 + 4/5.25 · 4, variance 4 − 16/5.25.
     double mean = 1 + 4 / 5.25 * 4;
     double deviation = Math.sqrt(4 - 16 / 5.25);
@@ -51,7 +51,7 @@ class PosteriorFinderTest {
   /** Two even unknowns, of whose product one reading is taken: a curved ridge, by a fine grid. */
   @Test
   void ofACurvedRidgeItIsWhatAFineGridSays() {
-    Evidence product = new Evidence(0.3, predicted -> 0.01);
+    Measured product = new Measured(0.3, predicted -> 0.01);
     Posterior posterior =
         find(
             List.of(new EvenDistribution(0, 1), new EvenDistribution(0, 1)),
@@ -88,7 +88,7 @@ class PosteriorFinderTest {
         find(
             List.of(new DiscreteUniform(List.of(1.0, 2.0, 3.0)), normal(0, 1)),
             values -> Optional.of(new double[] {values[0] + values[1]}),
-            List.of(new Evidence(2.5, predicted -> 1)));
+            List.of(new Measured(2.5, predicted -> 1)));
     // The reading is N(value, 2): exp(−(2.5 − value)²/4) of 1, 2 and 3.
     double[] likely = {Math.exp(-2.25 / 4), Math.exp(-0.25 / 4), Math.exp(-0.25 / 4)};
     double share = posterior.mean(draw -> draw.values().get(0) == 1 ? 1 : 0);
@@ -101,7 +101,7 @@ class PosteriorFinderTest {
         find(
             List.of(new EvenDistribution(0, 1)),
             values -> Optional.of(new double[] {values[0], values[0]}),
-            List.of(new Evidence(0.5, p -> 0.01), new Evidence(0.6, p -> 0.01)));
+            List.of(new Measured(0.5, p -> 0.01), new Measured(0.6, p -> 0.01)));
     assertTrue(ChiSquare.exceeds(posterior.chiSquare(), 2) < 1e-6);
     assertEquals(0.05, ChiSquare.exceeds(3.841, 1), 1e-4, "printed tables of chi-square");
     assertEquals(0.001, ChiSquare.exceeds(13.816, 2), 1e-5, "printed tables of chi-square");
