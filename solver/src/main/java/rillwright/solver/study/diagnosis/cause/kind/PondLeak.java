@@ -46,11 +46,11 @@ record PondLeak() implements CauseKind {
   @Override
   public List<Site> sitesIn(AsBuilt job) {
     List<Basin> basins = job.network().points(Basin.class);
-    boolean canBeTold =
+    boolean canBeSeen =
         basins.size() == 1
             && basins.get(0).shape().isPresent()
             && job.facts().evaporationMPerS().isPresent();
-    return canBeTold
+    return canBeSeen
         ? LOW.sitesIn(job).stream()
             .map(
                 site ->
