@@ -89,7 +89,6 @@ public final class MendCommand implements Callable<Integer> {
             sizes.stream().map(String::strip).toList(),
             cost.years(),
             days(),
-            true,
             conditions.asked());
     MendAnswer answer = project.ask(request, read);
     report.print(() -> MendJson.of(answer), () -> MendText.of(answer));

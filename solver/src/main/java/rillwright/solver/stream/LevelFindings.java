@@ -13,14 +13,6 @@ import rillwright.solver.network.TerracedPond;
 
 /** What there is to know about a basin's levels. */
 final class LevelFindings {
-  private static final double INCH = 0.0254;
-
-  /** Room between the water at rest and the ground; common practice, no source. */
-  private static final double BELOW_GRADE_M = 3 * INCH;
-
-  /** Room between the water at rest and the top of the skimmer's mouth; common practice. */
-  private static final double BELOW_MOUTH_TOP_M = INCH;
-
   private static final double NOTICEABLE_M = 0.003;
 
   private final LevelBudget budget;
@@ -164,10 +156,7 @@ final class LevelFindings {
   /** An overflow over which nothing can run, because the water would leave elsewhere first. */
   private void overflow() {
     Basin basin = budget.basin();
-    double edge =
-        Math.min(
-            basin.linerEdgeM().orElse(Double.POSITIVE_INFINITY),
-            basin.gradeM().orElse(Double.POSITIVE_INFINITY));
+    double edge = Freeboard.edgeM(basin);
     double above = basin.overflowM().orElse(Double.NEGATIVE_INFINITY) - edge;
     if (above > 0) {
       findings.add(
@@ -202,14 +191,14 @@ final class LevelFindings {
     double rest = budget.restLevelM();
     double overflow = budget.overflowM().orElse(topM);
     double stopped = budget.stoppedLevelM().orElse(rest);
-    if (rest > topM - BELOW_MOUTH_TOP_M + NOTICEABLE_M) {
+    if (rest > topM - Freeboard.BELOW_MOUTH_TOP_M + NOTICEABLE_M) {
       findings.add(
           besides(
                   at(Severity.ADVICE, "near-mouth-top", "At rest \"" + name + "\" stands "),
                   "belowMouthTop",
                   topM - rest)
               .then(" the top of the skimmer's mouth; ")
-              .depth("usualLeast", BELOW_MOUTH_TOP_M)
+              .depth("usualLeast", Freeboard.BELOW_MOUTH_TOP_M)
               .then(" or more below is common practice, so that the mouth skims."));
     } else if (Math.min(stopped, overflow) > topM + NOTICEABLE_M) {
       findings.add(
@@ -233,14 +222,14 @@ final class LevelFindings {
   private void grade() {
     double grade = budget.basin().gradeM().orElse(Double.POSITIVE_INFINITY);
     double room = grade - budget.restLevelM();
-    if (room < BELOW_GRADE_M - NOTICEABLE_M) {
+    if (room < Freeboard.BELOW_GRADE_M - NOTICEABLE_M) {
       findings.add(
           besides(
                   at(Severity.ADVICE, "near-grade", "At rest \"" + name + "\" stands "),
                   "belowGrade",
                   room)
               .then(" the ground; ")
-              .depth("usualLeast", BELOW_GRADE_M)
+              .depth("usualLeast", Freeboard.BELOW_GRADE_M)
               .then(" or more below is common practice."));
     }
   }

@@ -22,7 +22,14 @@ public final class FarFromBest {
   /** As shares are reported, so that what is reported to be in the band is. */
   private static final double PERCENT = 100;
 
+  private static final String CODE = "far-from-best-efficiency";
+
   private FarFromBest() {}
+
+  /** Whether a finding is one of these. */
+  public static boolean isIt(Finding finding) {
+    return finding.code().equals(CODE);
+  }
 
   /** The findings for all pumps as they run in a state. */
   public static List<Finding> in(SteadyState state) {
@@ -50,15 +57,12 @@ public final class FarFromBest {
   }
 
   private static Finding at(String line, double share) {
-    return Finding.of(Severity.ADVICE, "far-from-best-efficiency", line, "It would run at ")
+    return Finding.of(Severity.ADVICE, CODE, line, "It would run at ")
         .share("shareOfBestEfficiencyFlow", share)
         .then(" of the flow of its best efficiency; ")
         .share("usualLeastShare", LEAST_SHARE)
         .then(" to ")
         .share("usualGreatestShare", GREATEST_SHARE)
-        .then(" is recommended (common practice). A ")
-        .then(
-            share > 1 ? "larger pump, or one made for less" : "smaller pump, or one made for more")
-        .then(" head, may draw less for the same water.");
+        .then(" is recommended (common practice).");
   }
 }

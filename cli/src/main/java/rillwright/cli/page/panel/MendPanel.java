@@ -64,7 +64,6 @@ record MendPanel(SheetChoice sheets) implements Panel {
                 List.of(),
                 PumpsRequest.USUAL_YEARS,
                 OptionalDouble.empty(),
-                true,
                 filled.inConditions(project, ChosenPumps::require))
             .answer(project, progress);
     Html html = new Html();

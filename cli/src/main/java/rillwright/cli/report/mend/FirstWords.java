@@ -41,7 +41,7 @@ public final class FirstWords {
     OptionalDouble price = remedy.candidate().price();
     String falls = falls(remedy, units);
     return RemedyWords.of(remedy.candidate(), answer.state().network(), units)
-        + (falls.isEmpty() ? ". " : ": " + falls + " of target. ")
+        + (falls.isEmpty() ? ". " : ". Computed: " + falls + " of target. ")
         + (price.isEmpty()
             ? unpriced(remedy.candidate(), answer, units)
             : price.getAsDouble() == 0
@@ -82,10 +82,10 @@ public final class FirstWords {
             .filter(point -> point.targetM3PerS().orElse(0) > 0)
             .toList();
     return falls.size() > FEW_FALLS
-        ? "every fall gets at least "
+        ? "every fall at least "
             + units.share(falls.stream().mapToDouble(it -> share(it, remedy)).min().orElse(0))
         : falls.stream()
-            .map(it -> "\"" + it.name().value() + "\" gets " + units.share(share(it, remedy)))
+            .map(it -> "\"" + it.name().value() + "\" " + units.share(share(it, remedy)))
             .collect(Collectors.joining(", "));
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import rillwright.cli.report.HandleWords;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.change.Action;
 import rillwright.cli.study.mend.change.Candidate;
@@ -18,6 +19,7 @@ import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
+import rillwright.solver.stream.Freeboard;
 
 /** What is to be done, in a sentence. */
 public final class RemedyWords {
@@ -110,8 +112,27 @@ public final class RemedyWords {
     double more = step.figure() - before.getAsDouble();
     boolean isWidth = step.action() == Action.WIDER_MOUTH || step.action() == Action.OTHER_WIDTH;
     String word = isWidth ? (more > 0 ? " wider" : " narrower") : (more > 0 ? " higher" : " lower");
-    String target = step.action() == Action.OTHER_WIDTH ? ", and its target with it" : "";
-    return " (" + units.width(Math.abs(more)) + word + target + ")";
+    return " (" + units.width(Math.abs(more)) + word + along(step, network, units) + ")";
+  }
+
+  /** What goes with it, or must be there for it. */
+  private static String along(Step step, Network network, ShownUnits units) {
+    boolean isMore = step.set().size() > 1;
+    return switch (step.action()) {
+      case OTHER_WIDTH -> ", and its target with it";
+      case LOWER_SILL -> isMore ? ", the top of its mouth as it is" : "";
+      case HIGHER_OVERFLOW ->
+          (isMore ? ", the top of the skimmer's mouth with it" : "") + bank(step, network, units);
+      default -> "";
+    };
+  }
+
+  /** How high the bank must stand where the file does not say how high it is. */
+  private static String bank(Step step, Network network, ShownUnits units) {
+    Basin basin = (Basin) network.point(new PointName(step.at()));
+    return Double.isInfinite(Freeboard.highestOverflowM(basin))
+        ? "; the bank must stand " + units.width(Freeboard.OVERFLOW_BELOW_EDGE_M) + " above it"
+        : "";
   }
 
   private static OptionalDouble before(Step step, Network network) {
@@ -152,7 +173,8 @@ public final class RemedyWords {
     return switch (step.action()) {
       case TURN_VALVE -> step.figure() == 0 ? "wide open" : units.number(step.figure()) + "°";
       case OPEN_VALVE -> units.share(step.figure()) + " open";
-      default -> "K " + units.number(step.figure());
+      default ->
+          "K " + units.number(step.figure()) + " (" + HandleWords.ofBallValve(step.figure()) + ")";
     };
   }
 }

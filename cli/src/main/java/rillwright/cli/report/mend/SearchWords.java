@@ -5,8 +5,6 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.search.Searched;
-import rillwright.cli.study.mend.trial.Remedy;
-import rillwright.solver.network.Network;
 
 /** What came of the search over sets of sizes, pumps and valves. */
 public final class SearchWords {
@@ -18,47 +16,41 @@ public final class SearchWords {
   }
 
   private static String of(Searched searched, MendAnswer answer, ShownUnits units) {
-    String all =
-        units.number(searched.sets())
-            + " sets of pipe sizes and pumps, valves set for each, "
-            + units.number(searched.tried())
-            + " of them balanced";
-    String rest =
-        searched.proven()
-            ? searched.least().isPresent()
-                ? "; each of the others "
-                    + (searched.byCost()
-                        ? "costs as much or more"
-                        : "takes as much new pipe or more")
-                    + " or falls short even where pipe still to be chosen takes nothing."
-                : "; the others fall short even where pipe still to be chosen takes nothing."
-            : "; the search was stopped there, so a better set may exist.";
+    String sets =
+        units.number(searched.sets()) + " sets of pipe sizes and pumps, each with its valves set";
+    String computed = units.number(searched.tried()) + " were computed in full";
+    String beyond = "would not do even with pipe that takes no head at all";
     String left =
         searched.unpriced() == 0
             ? ""
-            : " Left out for want of a price: "
+            : " Left out because the file has no price for them: "
                 + units.number(searched.unpriced())
                 + " sizes or pumps.";
-    return searched
+    String found =
+        searched
             .least()
             .map(
                 remedy ->
                     begin(searched, answer)
-                        + found(remedy, answer.state().network(), units)
-                        + " Looked at: ")
-            .orElse("No set that was looked at meets every target: ")
-        + all
-        + rest
-        + left;
+                        + RemedyWords.of(remedy.candidate(), answer.state().network(), units)
+                        + ". It is the least of ")
+            .orElse("No set that was looked at meets every target, of ");
+    String rest =
+        !searched.proven()
+            ? " before the search was stopped, so a better one may exist."
+            : searched.least().isEmpty()
+                ? "; the others " + beyond + "."
+                : "; the others "
+                    + (searched.byCost() ? "cost as much or more" : "take as much new pipe or more")
+                    + ", or "
+                    + beyond
+                    + ".";
+    return found + sets + ": " + computed + rest + left;
   }
 
   private static String begin(Searched searched, MendAnswer answer) {
     return searched.byCost()
-        ? "Cheapest over " + Math.round(answer.years()) + " years of what was looked at together: "
-        : "Least new pipe of what was looked at together: ";
-  }
-
-  private static String found(Remedy remedy, Network network, ShownUnits units) {
-    return RemedyWords.of(remedy.candidate(), network, units) + ".";
+        ? "Cheapest over " + Math.round(answer.years()) + " years: "
+        : "With the least new pipe: ";
   }
 }

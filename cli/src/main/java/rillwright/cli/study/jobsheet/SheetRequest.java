@@ -70,12 +70,7 @@ public record SheetRequest(double years) implements Request<SheetAnswer> {
                 settings,
                 solved,
                 new MendRequest(
-                        Offered.NOTHING,
-                        List.of(),
-                        years,
-                        OptionalDouble.empty(),
-                        true,
-                        Optional.empty())
+                        Offered.NOTHING, List.of(), years, OptionalDouble.empty(), Optional.empty())
                     .answer(set, progress),
                 stream(set),
                 Card.of(solved))));

@@ -3,7 +3,6 @@ package rillwright.cli.study.mend;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.Request;
@@ -18,7 +17,6 @@ import rillwright.cli.study.mend.kind.Cleaning;
 import rillwright.cli.study.mend.kind.LargerPipes;
 import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.cli.study.mend.kind.Valves;
-import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.cli.study.mend.trial.Trials;
@@ -41,7 +39,8 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
 
   @Override
   public MendAnswer answer(Project project, Progress progress) {
-    Site site = Site.of(project, solved.state(), solved.findings());
+    Site asked = Site.of(project, solved.state(), solved.findings());
+    Site site = asked.needs().isEmpty() ? asked : asked.keepingPonds();
     Trials trials = new Trials(site);
     boolean isSoonTried = work(site) <= MOST_WORK;
     List<Bound> bounds =
@@ -62,7 +61,6 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
                 .min(MendRequest.bestFirst(site, MendRequest.USUAL_YEARS));
       }
     }
-    first = first.filter(remedy -> keepsItsPonds(project.with(remedy.candidate().set())));
     return new MendAnswer(
         Job.of(project),
         site.state(),
@@ -79,11 +77,6 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
         Bought.currency(project),
         trials.count(),
         site.work().untried());
-  }
-
-  /** Whether the ponds of a project feed its streams; what comes first is to be the whole of it. */
-  private static boolean keepsItsPonds(Project project) {
-    return new PondNeeds(OptionalDouble.empty()).in(project).filter(List::isEmpty).isPresent();
   }
 
   private static boolean buysAPump(Remedy remedy) {

@@ -52,8 +52,6 @@ import rillwright.solver.pumping.PumpPlace;
  * @param sizes of pipe that may be laid; none for the next ones up
  * @param years over which cost counts, above 0
  * @param days that the water of ponds must last without topping up; empty to ask for none
- * @param efficiency whether, where all else is met, pumps far from their best efficiency are in
- *     need
  * @param conditions names of those in which falls must get their targets too, none for all; empty
  *     to judge by the project as it stands
  */
@@ -62,7 +60,6 @@ public record MendRequest(
     List<String> sizes,
     double years,
     OptionalDouble days,
-    boolean efficiency,
     Optional<List<String>> conditions)
     implements Request<MendAnswer> {
   /** Costs that differ by less than this share of today's are alike. */
@@ -75,17 +72,16 @@ public record MendRequest(
     sizes = List.copyOf(sizes);
   }
 
-  /** The same without asking for days, efficiency or conditions. */
+  /** The same without asking for days or conditions. */
   public MendRequest(Offered offered, List<String> sizes, double years) {
-    this(offered, sizes, years, OptionalDouble.empty(), false, Optional.empty());
+    this(offered, sizes, years, OptionalDouble.empty(), Optional.empty());
   }
 
   @Override
   public MendAnswer answer(Project project, Progress progress) {
     PumpsChosen.require(project.network());
     PondNeeds ponds = new PondNeeds(days);
-    Site asked = Site.of(project, Optional.of(ponds), judging(project));
-    Site site = efficiency ? asked.withPumps() : asked;
+    Site site = Site.of(project, Optional.of(ponds), judging(project)).withPumps();
     Trials trials = new Trials(site);
     Map<Set<String>, Remedy> remedies = new LinkedHashMap<>();
     if (!site.needs().isEmpty()) {
@@ -149,6 +145,7 @@ public record MendRequest(
 
   private List<Remedy> sorted(Collection<Remedy> remedies, Site site) {
     List<Remedy> sorted = new ArrayList<>(remedies);
+    sorted.removeIf(it -> remedies.stream().anyMatch(less -> less.isEnoughFor(it, site.needs())));
     sorted.sort(bestFirst(site, years));
     return sorted;
   }

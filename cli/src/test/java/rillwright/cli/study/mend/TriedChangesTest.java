@@ -119,8 +119,7 @@ class TriedChangesTest {
   @Test
   void aPumpFarFromItsBestIsInNeedWhereAllElseIsMet() {
     MendRequest asked =
-        new MendRequest(
-            Offered.NOTHING, List.of(), 10, OptionalDouble.empty(), true, Optional.empty());
+        new MendRequest(Offered.NOTHING, List.of(), 10, OptionalDouble.empty(), Optional.empty());
     MendAnswer answer =
         asked.answer(example("small-pond/pond.yaml", "points.fall.target=1400 gph"));
     assertEquals(

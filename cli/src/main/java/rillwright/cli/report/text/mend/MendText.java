@@ -24,6 +24,7 @@ import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.solver.stream.Freeboard;
 
 /** What would mend a job, on one page. */
 public final class MendText {
@@ -133,14 +134,20 @@ public final class MendText {
             .column("target", Side.RIGHT)
             .column("of target", Side.RIGHT)
             .column("", Side.LEFT);
+    boolean differ = answer.needs().stream().anyMatch(Need::isOfCondition);
+    if (differ) {
+      table.column("when", Side.LEFT);
+    }
     for (Need need : answer.needs()) {
       OptionalDouble target = need.targetM3PerS();
-      table.row(
-          need.at(),
-          need.isOfTarget() || need.hasM3PerS() > 0 ? units.flow(need.hasM3PerS()) : UNKNOWN,
-          shown(target, units::writtenFlow),
-          shown(target, it -> units.share(need.hasM3PerS() / it)),
-          NeedWords.of(need));
+      List<String> cells =
+          List.of(
+              need.isOfTarget() || need.hasM3PerS() > 0 ? units.flow(need.hasM3PerS()) : UNKNOWN,
+              shown(target, units::writtenFlow),
+              shown(target, it -> units.share(need.hasM3PerS() / it)),
+              NeedWords.what(need),
+              NeedWords.when(need));
+      table.row(need.at(), cells.subList(0, differ ? 5 : 4).toArray(String[]::new));
     }
     return table;
   }
@@ -237,12 +244,27 @@ public final class MendText {
           "An automatic fill through an air gap keeps a pond at its level; a file does not hold"
               + " one.");
     }
+    if (answer.needs().stream().anyMatch(Need::isOfPond)) {
+      page.paragraph(ponds());
+    }
     caution(Caution.SUCTION, works, Work.PUMP, Work.SKIMMER);
     caution(Caution.OPEN_WATER, works, Work.LEVEL, Work.SKIMMER, Work.OVERFLOW, Work.POND);
     caution(Caution.UPHILL, works, Work.LEVEL, Work.OVERFLOW, Work.POND);
     if (works.stream().anyMatch(Work::digs)) {
       page.marked("- ", SiteCautions.DIGGING);
     }
+  }
+
+  /** How far ponds are changed. */
+  private String ponds() {
+    return "A pond is made twice as large at most. Its water is kept "
+        + units.width(Freeboard.BELOW_GRADE_M)
+        + " below the ground and "
+        + units.width(Freeboard.BELOW_MOUTH_TOP_M)
+        + " below the top of a skimmer's mouth, its overflow "
+        + units.width(Freeboard.OVERFLOW_BELOW_EDGE_M)
+        + " below the ground or the liner's edge (common practice, no source). A change counts only"
+        + " if falls get their targets at the levels that run, too.";
   }
 
   private void caution(Caution caution, Set<Work> works, Work... where) {

@@ -13,11 +13,18 @@ import rillwright.solver.trial.Verdict;
 final class NeedWords {
   private NeedWords() {}
 
-  /** Without the place. */
-  static String of(Need need) {
+  /** Without place and condition. */
+  static String what(Need need) {
+    return need.isOfCondition()
+        ? "under target"
+        : need.code().replace('-', ' ').replace("npsh", "NPSH");
+  }
+
+  /** In which state it is so. */
+  static String when(Need need) {
     return need.condition()
-        .map(condition -> "under target in \"" + condition + "\"")
-        .orElse(need.code().replace('-', ' ').replace("npsh", "NPSH"));
+        .map(condition -> "in \"" + condition + "\"")
+        .orElse(need.isOfCondition() ? "once the stream has filled" : "as written");
   }
 
   /** All of some, with their places, each place once, and what falls get of their targets. */
@@ -26,7 +33,7 @@ final class NeedWords {
     for (Need need : needs) {
       byPlace
           .computeIfAbsent("\"" + need.at() + "\" ", none -> new ArrayList<>())
-          .add(need.isOfTarget() || need.isOfCondition() ? gets(need, units) : of(need));
+          .add(need.isOfTarget() || need.isOfCondition() ? gets(need, units) : what(need));
     }
     return byPlace.entrySet().stream()
         .map(place -> place.getKey() + String.join(" and ", place.getValue()))
@@ -38,6 +45,6 @@ final class NeedWords {
     return (share > Verdict.TOO_MUCH_SHARE
             ? "over " + units.share(Verdict.TOO_MUCH_SHARE)
             : "at " + units.share(share))
-        + need.condition().map(it -> " in \"" + it + "\"").orElse("");
+        + (need.isOfCondition() ? " " + when(need) : "");
   }
 }

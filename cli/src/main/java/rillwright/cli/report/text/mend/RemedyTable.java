@@ -13,6 +13,7 @@ import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.MendAnswer;
+import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.SteadyState;
@@ -21,10 +22,12 @@ import rillwright.solver.trial.Verdict;
 /** Remedies, one a row: what every fall gets then, watts and money. */
 final class RemedyTable {
   private static final String COSTS =
-      "Costs: what is bought once, and the trench where one is dug; a dash where the file has no"
-          + " price for it. ";
+      "Costs: what is bought once, and the trench where one is dug; \"?\" stands for what has no"
+          + " price in the file. ";
 
-  private static final String MET = "A fall counts as met from 100 to 125 % of its target.";
+  private static final String MET =
+      "A change counts as enough from 100 to 125 % of a target; a fall up to 5 % short today is"
+          + " accepted as it is, here as by \"pumps\" and \"pipes\" (common practice).";
 
   /** More falls than this have their shares only. */
   private static final int FEW_FALLS = 2;
@@ -33,6 +36,7 @@ final class RemedyTable {
   private static final int LONGEST_NAME = 36;
 
   private static final String UNKNOWN = "-";
+  private static final String NOT_PRICED = "?";
 
   private final MendAnswer answer;
   private final ShownUnits units;
@@ -83,16 +87,15 @@ final class RemedyTable {
             shown(answer.takes().powerW(), units::power),
             "nothing",
             money(answer.takes().costPerYear()));
-    table.row("as it stands", leaving ? with(today, NeedWords.of(answer.needs(), units)) : today);
+    table.row("as written", leaving ? with(today, NeedWords.of(answer.needs(), units)) : today);
     int number = 0;
     for (Remedy remedy : rows) {
       number++;
-      OptionalDouble price = remedy.candidate().price();
       List<Cell> then =
           row(
               remedy.state(),
               shown(remedy.powerW(), units::power),
-              price.orElse(1) == 0 ? "nothing" : money(price),
+              price(remedy.candidate()),
               money(remedy.costPerYear()));
       table.row(
           number + "  " + RemedyWords.of(remedy.candidate(), answer.state().network(), units),
@@ -134,6 +137,15 @@ final class RemedyTable {
 
   private static String shown(OptionalDouble number, DoubleFunction<String> words) {
     return number.isPresent() ? words.apply(number.getAsDouble()) : UNKNOWN;
+  }
+
+  /** "529 EUR + ?" where a part of it is known. */
+  private String price(Candidate candidate) {
+    double known = candidate.knownPrice();
+    if (candidate.price().isPresent()) {
+      return known == 0 ? "nothing" : money(candidate.price());
+    }
+    return known == 0 ? NOT_PRICED : money(OptionalDouble.of(known)) + " + " + NOT_PRICED;
   }
 
   private String money(OptionalDouble amount) {

@@ -46,8 +46,14 @@ public final class Card {
     this.tools = CrewTools.of(solved.job().show());
   }
 
-  /** The readings, in the order in which they are shown. */
+  /**
+   * The readings, in the order in which they are shown; none where a chamber is drawn down to its
+   * pump's intake, since nothing is steady then.
+   */
   public static List<CardReading> of(Solved solved) {
+    if (solved.state().starves()) {
+      return List.of();
+    }
     Card card = new Card(solved);
     solved.state().points().forEach(card::wayOut);
     card.readings.addAll(GaugeRounds.of(solved.state()));
@@ -88,7 +94,8 @@ public final class Card {
   private void pumps(LineState line) {
     for (PartState part : line.parts()) {
       if (part.part() instanceof Pump pump) {
-        double watts = pump.set().powerAt(part.flowM3PerS()).orElse(0);
+        double flow = part.flowM3PerS();
+        double watts = flow > 0 ? pump.set().powerAt(flow).orElse(0) : 0;
         if (watts > 0) {
           add(line.line().name().value(), new Power(pump.label()), watts, METER_SHARE * watts);
         }

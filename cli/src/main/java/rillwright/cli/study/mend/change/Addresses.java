@@ -1,9 +1,12 @@
 package rillwright.cli.study.mend.change;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.cli.file.change.Change;
 import rillwright.cli.file.part.PartStep;
+import rillwright.curves.unit.Unit;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Placed;
@@ -45,6 +48,13 @@ public final class Addresses {
   /** A data sheet under a name. */
   public static String ofSheet(String name, String path) {
     return written(List.of("pumps", name), path);
+  }
+
+  /** A length as a file writes it, to a hundredth of a unit. */
+  public static String size(double value, Unit unit) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_EVEN);
+    BigDecimal shown = rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+    return shown.toPlainString() + " " + unit.symbol();
   }
 
   private static String written(List<String> steps, String value) {

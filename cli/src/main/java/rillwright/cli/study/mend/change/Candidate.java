@@ -24,6 +24,12 @@ public record Candidate(List<Step> steps) {
     return new Candidate(Stream.concat(steps.stream(), other.steps.stream()).toList());
   }
 
+  /** Whether others do the same to the same things, and more. */
+  public boolean isPartOf(Candidate other) {
+    return steps.size() < other.steps.size()
+        && steps.stream().allMatch(step -> other.steps.stream().anyMatch(step::isLike));
+  }
+
   /** As any command takes them. */
   public List<String> set() {
     return steps.stream().flatMap(step -> step.set().stream()).toList();

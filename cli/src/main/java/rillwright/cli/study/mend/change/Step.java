@@ -25,6 +25,14 @@ public record Step(
   /** The price of what is only turned or cleaned. */
   public static final OptionalDouble NOTHING = OptionalDouble.of(0);
 
+  /** Whether another does the same to the same thing, if by another figure. */
+  boolean isLike(Step other) {
+    return action == other.action
+        && at.equals(other.at)
+        && part.equals(other.part)
+        && (action == Action.LARGER_POND || name.equals(other.name));
+  }
+
   public Step {
     set = List.copyOf(set);
   }

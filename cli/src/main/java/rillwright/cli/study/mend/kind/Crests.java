@@ -2,7 +2,6 @@ package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -22,6 +21,7 @@ import rillwright.cli.study.mend.site.Site;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
+import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
 
 /**
@@ -61,13 +61,17 @@ public final class Crests implements Source {
     return unit == Unit.INCH ? 0.5 : 10;
   }
 
-  private static boolean gets(Fall fall, Optional<SteadyState> state) {
+  /** Whether it gets its target in a state, and at the levels that run then. */
+  private static boolean gets(Site site, Fall fall, Optional<SteadyState> state) {
     return state
-        .filter(it -> !it.starves())
-        .map(it -> it.point(fall.name()))
-        .filter(
-            it -> it.outflowM3PerS() >= it.point().targetM3PerS().orElse(Double.POSITIVE_INFINITY))
+        .filter(it -> !it.starves() && gets(fall, it))
+        .filter(it -> site.running(it.network()).stream().allMatch(runs -> gets(fall, runs)))
         .isPresent();
+  }
+
+  private static boolean gets(Fall fall, SteadyState state) {
+    PointState now = state.point(fall.name());
+    return now.outflowM3PerS() >= now.point().targetM3PerS().orElse(Double.POSITIVE_INFINITY);
   }
 
   private static Optional<Step> lower(Site site, Fall fall) {
@@ -82,7 +86,7 @@ public final class Crests implements Source {
         LeastSteps.find(
             1,
             (int) Math.min(MOST_LOWER, drop),
-            steps -> gets(fall, moved(site, fall, -steps, unit)));
+            steps -> gets(site, fall, moved(site, fall, -steps, unit)));
     return crest(fall, least, -1, unit);
   }
 
@@ -90,7 +94,7 @@ public final class Crests implements Source {
   private static Optional<Step> raise(Site site, Fall fall) {
     Unit unit = unit(site);
     OptionalInt last =
-        LeastSteps.last(1, MOST_HIGHER, steps -> gets(fall, moved(site, fall, steps, unit)));
+        LeastSteps.last(1, MOST_HIGHER, steps -> gets(site, fall, moved(site, fall, steps, unit)));
     return crest(fall, last, 1, unit);
   }
 
@@ -123,11 +127,13 @@ public final class Crests implements Source {
     OptionalInt least =
         narrower
             ? LeastSteps.find(
-                1, most, steps -> gets(fall, sized(site, fall, now - steps * step(unit), unit)))
+                1,
+                most,
+                steps -> gets(site, fall, sized(site, fall, now - steps * step(unit), unit)))
             : LeastSteps.last(
                 1,
                 2 * MOST_NARROWER,
-                steps -> gets(fall, sized(site, fall, now + steps * step(unit), unit)));
+                steps -> gets(site, fall, sized(site, fall, now + steps * step(unit), unit)));
     return least.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -144,14 +150,13 @@ public final class Crests implements Source {
   }
 
   private static Step changed(Action action, String field, Fall fall, double size, Unit unit) {
-    String written = String.format(Locale.ROOT, "%.2f %s", size, unit.symbol());
     return new Step(
         action,
         fall.name().value(),
         "",
         unit.toSi(size),
         "",
-        List.of(Addresses.ofPoint(fall.name(), field, written)),
+        List.of(Addresses.ofPoint(fall.name(), field, Addresses.size(size, unit))),
         OptionalDouble.empty());
   }
 

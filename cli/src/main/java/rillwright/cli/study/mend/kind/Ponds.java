@@ -2,8 +2,6 @@ package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
@@ -22,16 +20,22 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
+import rillwright.solver.stream.Freeboard;
 
 /**
  * Ponds that starve a pump or run over: more water at rest, a larger pond, a lower sill, a wider
- * mouth, a higher overflow, each by as little as helps.
+ * mouth, a higher overflow, each by as little as helps, and as far as {@link Freeboard} is kept.
  */
 public final class Ponds implements Source {
   private static final int MOST_STEPS = 30;
 
   /** A pond grows by this share of itself a step. */
   private static final double GROWTH = 0.1;
+
+  /** A pond is made twice as large at most: beyond, it is another pond. */
+  private static final int MOST_GROWN = 10;
+
+  private static final double LEVEL = 1e-6;
 
   @Override
   public List<List<Candidate>> candidates(Site site) {
@@ -48,16 +52,23 @@ public final class Ponds implements Source {
   }
 
   /** Changes against one kind of need, each by the least that meets it, and then all needs. */
-  private record Against(Predicate<String> code, List<IntFunction<Step>> changes) {}
+  private record Against(Predicate<String> code, List<Stepwise> changes) {}
+
+  /** A change by steps, and how many there may be. */
+  private record Stepwise(int most, IntFunction<Candidate> change) {
+    static Stepwise of(int most, IntFunction<Step> change) {
+      return new Stepwise(most, steps -> Candidate.of(change.apply(steps)));
+    }
+  }
 
   private static void add(List<List<Candidate>> all, Site site, List<Need> needs, Against against) {
     List<Need> own = needs.stream().filter(need -> against.code.test(need.code())).toList();
     if (own.isEmpty()) {
       return;
     }
-    for (IntFunction<Step> change : against.changes) {
-      LeastSteps.find(1, MOST_STEPS, steps -> meets(site, change.apply(steps), own))
-          .ifPresent(steps -> all.add(List.of(Candidate.of(change.apply(steps)))));
+    for (Stepwise by : against.changes) {
+      LeastSteps.find(1, by.most, steps -> meets(site, by.change.apply(steps), own))
+          .ifPresent(steps -> all.add(List.of(by.change.apply(steps))));
     }
   }
 
@@ -68,56 +79,91 @@ public final class Ponds implements Source {
             .anyMatch(line -> line.from().equals(basin.name()) && line.to().equals(point));
   }
 
-  private static boolean meets(Site site, Step step, List<Need> needs) {
-    Optional<List<Need>> after =
-        site.changed(step.set()).flatMap(changed -> site.ponds().orElseThrow().in(changed));
-    return after.isPresent()
-        && needs.stream()
-            .noneMatch(
-                need ->
-                    after.get().stream()
-                        .anyMatch(
-                            it -> it.at().equals(need.at()) && it.code().equals(need.code())));
+  private static boolean meets(Site site, Candidate change, List<Need> needs) {
+    return site.changed(change.set())
+        .flatMap(changed -> site.ponds().orElseThrow().in(changed))
+        .filter(water -> water.meets(needs))
+        .isPresent();
   }
 
   private static Against starving(Site site, Basin basin) {
     Unit unit = unit(site);
     double step = step(unit);
-    List<IntFunction<Step>> changes = new ArrayList<>();
-    changes.add(steps -> point(Action.FULLER, basin, "level", basin.levelM(), steps * step, unit));
+    List<Stepwise> changes = new ArrayList<>();
+    changes.add(
+        Stepwise.of(
+            steps(basin.levelM(), Freeboard.highestRestM(basin, site.network()), unit),
+            steps -> point(Action.FULLER, basin, "level", basin.levelM(), steps * step, unit)));
     for (Line line : site.network().lines()) {
       for (Placed<Skimmer> placed : line.placed(Skimmer.class)) {
         if (line.from().equals(basin.name())) {
-          double sill = placed.part().sillM();
-          double width = placed.part().widthM();
           changes.add(
-              steps -> skimmer(Action.LOWER_SILL, placed, "sill", sill, -steps * step, unit));
+              Stepwise.of(MOST_STEPS, steps -> Skimmers.lowerSill(placed, steps * step, unit)));
           changes.add(
-              steps -> skimmer(Action.WIDER_MOUTH, placed, "width", width, 2 * steps * step, unit));
-          changes.add(steps -> SecondLines.skimmer(line));
+              Stepwise.of(
+                  MOST_STEPS, steps -> Skimmers.widerMouth(placed, 2 * steps * step, unit)));
+          changes.add(Stepwise.of(1, steps -> SecondLines.skimmer(line)));
         }
       }
     }
-    basin
-        .shape()
-        .ifPresent(
-            shape -> changes.add(steps -> PondSize.larger(site, basin, shape, 1 + GROWTH * steps)));
+    changes.addAll(larger(site, basin));
     return new Against(PondNeeds::isOfStarving, changes);
   }
 
   private static Against overflowing(Site site, Basin basin) {
     Unit unit = unit(site);
-    List<IntFunction<Step>> changes = new ArrayList<>();
-    if (basin.overflowM().isPresent()) {
-      double now = basin.overflowM().getAsDouble();
-      changes.add(
-          steps -> point(Action.HIGHER_OVERFLOW, basin, "overflow", now, steps * step(unit), unit));
+    List<Stepwise> changes = new ArrayList<>();
+    int higher =
+        basin.overflowM().isPresent()
+            ? steps(basin.overflowM().getAsDouble(), Freeboard.highestOverflowM(basin), unit)
+            : 0;
+    changes.add(Stepwise.of(higher, steps -> overflow(site, basin, steps * step(unit), unit)));
+    if (higher > 0) {
+      Candidate highest = Candidate.of(overflow(site, basin, higher * step(unit), unit));
+      larger(site, basin)
+          .forEach(
+              larger ->
+                  changes.add(
+                      new Stepwise(larger.most, steps -> highest.and(larger.change.apply(steps)))));
     }
-    basin
-        .shape()
-        .ifPresent(
-            shape -> changes.add(steps -> PondSize.larger(site, basin, shape, 1 + GROWTH * steps)));
+    changes.addAll(larger(site, basin));
     return new Against(PondNeeds::isOfOverflow, changes);
+  }
+
+  private static List<Stepwise> larger(Site site, Basin basin) {
+    return basin.shape().stream()
+        .map(
+            shape ->
+                Stepwise.of(
+                    MOST_GROWN, steps -> PondSize.larger(site, basin, shape, 1 + GROWTH * steps)))
+        .toList();
+  }
+
+  /** How many steps there are from a level up to another. */
+  private static int steps(double fromM, double toM, Unit unit) {
+    double room = unit.fromSi(toM) - unit.fromSi(fromM);
+    return (int) Math.min(MOST_STEPS, Math.floor(room / step(unit) + LEVEL));
+  }
+
+  /** Higher, and with it the top of each skimmer's mouth that is as high now. */
+  private static Step overflow(Site site, Basin basin, double more, Unit unit) {
+    double now = basin.overflowM().orElseThrow();
+    Step higher = point(Action.HIGHER_OVERFLOW, basin, "overflow", now, more, unit);
+    List<String> set = new ArrayList<>(higher.set());
+    for (Line line : site.network().lines()) {
+      for (Placed<Skimmer> placed : line.placed(Skimmer.class)) {
+        double top = placed.part().mouthTopM().orElse(Double.NEGATIVE_INFINITY);
+        if (line.from().equals(basin.name()) && top > now - LEVEL && top < higher.figure()) {
+          set.add(
+              Addresses.ofPart(
+                  placed,
+                  "height",
+                  Addresses.size(unit.fromSi(higher.figure() - placed.part().sillM()), unit)));
+        }
+      }
+    }
+    return new Step(
+        higher.action(), higher.at(), "", higher.figure(), "", set, OptionalDouble.empty());
   }
 
   private static Unit unit(Site site) {
@@ -130,35 +176,14 @@ public final class Ponds implements Source {
 
   private static Step point(
       Action action, Basin basin, String field, double nowM, double more, Unit unit) {
-    double size = rounded(unit.fromSi(nowM) + more);
+    double size = unit.fromSi(nowM) + more;
     return new Step(
         action,
         basin.name().value(),
         "",
         unit.toSi(size),
         "",
-        List.of(Addresses.ofPoint(basin.name(), field, written(size, unit))),
+        List.of(Addresses.ofPoint(basin.name(), field, Addresses.size(size, unit))),
         action == Action.FULLER ? Step.NOTHING : OptionalDouble.empty());
-  }
-
-  private static Step skimmer(
-      Action action, Placed<Skimmer> placed, String field, double nowM, double more, Unit unit) {
-    double size = rounded(unit.fromSi(nowM) + more);
-    return new Step(
-        action,
-        placed.line().name().value(),
-        "",
-        unit.toSi(size),
-        "",
-        List.of(Addresses.ofPart(placed, field, written(size, unit))),
-        OptionalDouble.empty());
-  }
-
-  private static double rounded(double value) {
-    return Math.rint(2 * value) / 2;
-  }
-
-  private static String written(double value, Unit unit) {
-    return String.format(Locale.ROOT, "%.1f %s", value, unit.symbol());
   }
 }

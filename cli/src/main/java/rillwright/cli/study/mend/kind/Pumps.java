@@ -24,7 +24,6 @@ import rillwright.solver.network.Part;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpPlace;
-import rillwright.solver.steady.SteadyState;
 
 /**
  * The pumps on the way to what is in need: another speed, one more, another pump.
@@ -93,11 +92,9 @@ public record Pumps(Offered offered) implements Source {
     return (int) Math.rint(FULL_PERCENT * speed);
   }
 
-  /** The state at a speed; today's where there is no balance. */
-  private static SteadyState at(Site site, Placed<Pump> placed, double speed) {
-    Network slower =
-        site.network().withPart(placed.line().name(), placed.index(), placed.part().atSpeed(speed));
-    return site.balancedNear(slower).orElse(site.state());
+  private static Network at(Site site, Placed<Pump> placed, double speed) {
+    return site.network()
+        .withPart(placed.line().name(), placed.index(), placed.part().atSpeed(speed));
   }
 
   /** One more of a pump beside those that run. */
@@ -182,7 +179,7 @@ public record Pumps(Offered offered) implements Source {
 
   /** At its least sufficient speed, and with all valves set for it. */
   private static void set(Site site, Placed<Pump> placed, Step other, List<List<Candidate>> all) {
-    Optional<Site> changed = site.changed(other.set()).flatMap(site::withoutPonds);
+    Optional<Site> changed = site.changed(other.set()).flatMap(site::balancedWith);
     if (changed.isEmpty()) {
       return;
     }

@@ -2,9 +2,7 @@ package rillwright.cli.study.mend.kind;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import rillwright.cli.file.Show;
 import rillwright.cli.study.mend.change.Action;
@@ -15,7 +13,6 @@ import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.curves.unit.Unit;
-import rillwright.solver.network.Network;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Skimmer;
 
@@ -33,74 +30,54 @@ public final class Skimmers implements Source {
     double width = unit == Unit.INCH ? 1 : 20;
     double depth = unit == Unit.INCH ? 0.5 : 10;
     for (Placed<Skimmer> placed : site.network().placed(Skimmer.class)) {
-      Skimmer now = placed.part();
-      add(
-          all,
-          site,
-          placed,
-          Action.WIDER_MOUTH,
-          "width",
-          unit,
-          steps -> rounded(unit.fromSi(now.widthM()) + steps * width));
-      add(
-          all,
-          site,
-          placed,
-          Action.LOWER_SILL,
-          "sill",
-          unit,
-          steps -> rounded(unit.fromSi(now.sillM()) - steps * depth));
+      all.add(List.of(least(site, steps -> widerMouth(placed, steps * width, unit))));
+      all.add(List.of(least(site, steps -> lowerSill(placed, steps * depth, unit))));
     }
     return all;
   }
 
-  private static double rounded(double value) {
-    return Math.rint(10 * value) / 10;
-  }
-
-  private static void add(
-      List<List<Candidate>> all,
-      Site site,
-      Placed<Skimmer> placed,
-      Action action,
-      String field,
-      Unit unit,
-      IntFunction<Double> sizeAt) {
-    OptionalInt least =
+  /** The least at which no chamber starves; the most that is tried if there is none. */
+  private static Candidate least(Site site, IntFunction<Step> change) {
+    int least =
         LeastSteps.find(
-            1,
-            MOST_STEPS,
-            steps ->
-                Site.balanced(changed(site, placed, action, unit.toSi(sizeAt.apply(steps))))
-                    .filter(state -> !state.starves())
-                    .isPresent());
-    double size = sizeAt.apply(least.orElse(MOST_STEPS));
-    String written = String.format(Locale.ROOT, "%.1f %s", size, unit.symbol());
-    all.add(
-        List.of(
-            Candidate.of(
-                new Step(
-                    action,
-                    placed.line().name().value(),
-                    "",
-                    unit.toSi(size),
-                    "",
-                    List.of(Addresses.ofPart(placed, field, written)),
-                    OptionalDouble.empty()))));
+                1,
+                MOST_STEPS,
+                steps ->
+                    site.with(change.apply(steps).set())
+                        .filter(state -> !state.starves())
+                        .isPresent())
+            .orElse(MOST_STEPS);
+    return Candidate.of(change.apply(least));
   }
 
-  private static Network changed(Site site, Placed<Skimmer> placed, Action action, double sizeM) {
-    Skimmer now = placed.part();
-    boolean wider = action == Action.WIDER_MOUTH;
-    return site.network()
-        .withPart(
-            placed.line().name(),
-            placed.index(),
-            new Skimmer(
-                wider ? sizeM : now.widthM(),
-                now.heightM(),
-                wider ? now.sillM() : sizeM,
-                now.dischargeCoefficient(),
-                now.clogged()));
+  /** A mouth that is wider, in a unit. */
+  static Step widerMouth(Placed<Skimmer> placed, double more, Unit unit) {
+    double width = unit.fromSi(placed.part().widthM()) + more;
+    return step(
+        Action.WIDER_MOUTH,
+        placed,
+        unit.toSi(width),
+        List.of(Addresses.ofPart(placed, "width", Addresses.size(width, unit))));
+  }
+
+  /** A sill that is lower, in a unit; the top of the mouth, if it is known, stays. */
+  static Step lowerSill(Placed<Skimmer> placed, double less, Unit unit) {
+    double sill = unit.fromSi(placed.part().sillM()) - less;
+    List<String> set = new ArrayList<>();
+    set.add(Addresses.ofPart(placed, "sill", Addresses.size(sill, unit)));
+    placed
+        .part()
+        .heightM()
+        .ifPresent(
+            height ->
+                set.add(
+                    Addresses.ofPart(
+                        placed, "height", Addresses.size(unit.fromSi(height) + less, unit))));
+    return step(Action.LOWER_SILL, placed, unit.toSi(sill), set);
+  }
+
+  private static Step step(Action action, Placed<Skimmer> placed, double sizeM, List<String> set) {
+    return new Step(
+        action, placed.line().name().value(), "", sizeM, "", set, OptionalDouble.empty());
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.mend.change.Action;
 import rillwright.cli.study.mend.change.Addresses;
@@ -65,7 +66,7 @@ public final class Valves implements Source {
         places.stream().allMatch(it -> it.in(site.network()).loss().opening().orElse(1) == 1);
     return isOneFall && isOpen
         ? List.of()
-        : set(site.network(), places, List.of()).orElse(List.of());
+        : set(site, site.network(), places, List.of()).orElse(List.of());
   }
 
   @Override
@@ -76,7 +77,7 @@ public final class Valves implements Source {
         continue;
       }
       List<Candidate> alternatives =
-          new ArrayList<>(set(site.network(), places, List.of()).orElse(List.of()));
+          new ArrayList<>(set(site, site.network(), places, List.of()).orElse(List.of()));
       List<Candidate> swept = places.size() == 1 ? swept(site, places.get(0)) : List.of();
       swept.stream().limit(1).forEach(alternatives::add);
       swept.stream().skip(1).forEach(other -> all.add(List.of(other)));
@@ -158,7 +159,7 @@ public final class Valves implements Source {
   private static Optional<List<Candidate>> added(Site site, List<Line> lines) {
     List<Step> steps = lines.stream().map(line -> added(line, site.project())).toList();
     return site.changed(new Candidate(steps).set())
-        .flatMap(changed -> set(changed.network(), places(changed.network()), steps));
+        .flatMap(changed -> set(site, changed.network(), places(changed.network()), steps));
   }
 
   private static Step added(Line line, Project project) {
@@ -176,31 +177,58 @@ public final class Valves implements Source {
 
   /** All valves of a site's changed network set, after some steps that made it what it is. */
   public static Optional<List<Candidate>> all(Site site, Network changed, List<Step> before) {
-    return site.work().take(STATES) ? set(changed, places(changed), before) : Optional.empty();
+    return site.work().take(STATES)
+        ? set(site, changed, places(changed), before)
+        : Optional.empty();
   }
 
+  /** Set at the levels that run with what is set at rest; and as at rest. */
   private static Optional<List<Candidate>> set(
-      Network network, List<ValvePlace> places, List<Step> before) {
+      Site site, Network network, List<ValvePlace> places, List<Step> before) {
+    Optional<Network> rest = settings(network, places);
+    Optional<Network> running =
+        site.running(rest.map(set -> withValves(network, places, set)).orElse(network))
+            .map(runs -> withValves(runs.network(), places, network))
+            .flatMap(runs -> settings(runs, places));
+    List<Candidate> all = new ArrayList<>();
+    Stream.of(running, rest)
+        .flatMap(Optional::stream)
+        .forEach(set -> all.addAll(roundings(network, set, places, before)));
+    return all.isEmpty() ? Optional.empty() : Optional.of(all);
+  }
+
+  private static Network withValves(Network network, List<ValvePlace> places, Network set) {
+    Network with = network;
+    for (ValvePlace place : places) {
+      with = with.withPart(place.line(), place.partIndex(), place.in(set));
+    }
+    return with;
+  }
+
+  /** A network with its valves set; empty if they cannot be. */
+  private static Optional<Network> settings(Network network, List<ValvePlace> places) {
     if (Targets.of(network).isEmpty() || places.isEmpty()) {
       return Optional.empty();
     }
     try {
-      Network set = settings(network, places).state().network();
-      if (places.stream().anyMatch(place -> cannotBeWritten(place.in(set)))) {
-        return Optional.empty();
-      }
-      List<Candidate> roundings = new ArrayList<>();
-      for (Handle handle : Handle.values()) {
-        List<Step> steps = new ArrayList<>(before);
-        steps.addAll(steps(handle, network, set, places));
-        if (steps.size() > before.size()) {
-          roundings.add(new Candidate(steps));
-        }
-      }
-      return roundings.isEmpty() ? Optional.empty() : Optional.of(roundings);
+      return Optional.of(best(network, places).state().network())
+          .filter(set -> places.stream().noneMatch(place -> cannotBeWritten(place.in(set))));
     } catch (NoBalance | SearchFailed unbalanced) {
       return Optional.empty();
     }
+  }
+
+  private static List<Candidate> roundings(
+      Network network, Network set, List<ValvePlace> places, List<Step> before) {
+    List<Candidate> roundings = new ArrayList<>();
+    for (Handle handle : Handle.values()) {
+      List<Step> steps = new ArrayList<>(before);
+      steps.addAll(steps(handle, network, set, places));
+      if (steps.size() > before.size()) {
+        roundings.add(new Candidate(steps));
+      }
+    }
+    return roundings;
   }
 
   private static List<Step> steps(
@@ -235,7 +263,7 @@ public final class Valves implements Source {
     return valve.isShut() && valve.loss().opening().isEmpty();
   }
 
-  private static Brief settings(Network network, List<ValvePlace> places) {
+  private static Brief best(Network network, List<ValvePlace> places) {
     Brief largest = ValveSettingFinder.findBriefly(network, places, Aim.LARGEST_SHARE);
     boolean isTooMuch =
         Targets.of(network).greatestShareIn(largest.state()) > Verdict.TOO_MUCH_SHARE;

@@ -196,7 +196,7 @@ public final class CheapestSet {
   }
 
   private List<Candidate> slower(Candidate candidate, Project changed) {
-    Optional<Site> balanced = site.withoutPonds(changed);
+    Optional<Site> balanced = site.balancedWith(changed);
     if (balanced.isEmpty()) {
       return List.of();
     }

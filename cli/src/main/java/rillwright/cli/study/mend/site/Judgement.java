@@ -2,6 +2,7 @@ package rillwright.cli.study.mend.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rillwright.cli.file.Project;
@@ -22,7 +23,7 @@ import rillwright.solver.trial.Verdict;
  * @param worst what falls get in conditions then
  */
 public record Judgement(
-    Site site, SteadyState state, List<Need> after, Optional<List<Need>> ponds, WorstShares worst) {
+    Site site, SteadyState state, List<Need> after, Optional<PondWater> ponds, WorstShares worst) {
   /** Of a state alone: what ponds need then is not known. */
   public static Judgement of(Site site, SteadyState state) {
     return of(site, state, Optional.empty(), WorstShares.NONE);
@@ -32,15 +33,21 @@ public record Judgement(
   public static Judgement of(Site site, SteadyState state, Project changed) {
     Judgement falls = of(site, state, Optional.empty(), WorstShares.of(changed, site.conditions()));
     boolean isOfPonds = site.needs().stream().anyMatch(Need::isOfPond);
-    return isOfPonds || falls.mends() || !falls.helped().isEmpty()
-        ? new Judgement(
-            site, state, falls.after, site.ponds().flatMap(asked -> asked.in(changed)), falls.worst)
-        : falls;
+    if (!isOfPonds && !falls.mends() && falls.helped().isEmpty()) {
+      return falls;
+    }
+    Optional<PondWater> ponds = site.ponds().flatMap(asked -> asked.in(changed));
+    return new Judgement(
+        site,
+        state,
+        falls.after,
+        ponds,
+        falls.worst.and(ponds.map(PondWater::runningShares).orElse(Map.of())));
   }
 
   /** Targets need no findings; only what else is in need is looked for. */
   private static Judgement of(
-      Site site, SteadyState state, Optional<List<Need>> ponds, WorstShares worst) {
+      Site site, SteadyState state, Optional<PondWater> ponds, WorstShares worst) {
     boolean isPlain =
         site.needs().stream().allMatch(need -> need.isOfTarget() || need.isOfPond())
             && !state.starves();
@@ -113,7 +120,7 @@ public record Judgement(
       return worst.at(need.point()) >= 1;
     }
     return need.isOfPond()
-        ? ponds.isPresent() && ponds.get().stream().noneMatch(need::isLike)
+        ? ponds.filter(water -> water.meets(List.of(need))).isPresent()
         : after.stream().noneMatch(need::isLike);
   }
 
@@ -143,11 +150,8 @@ public record Judgement(
         after.stream()
             .filter(need -> need.code().equals(Need.STARVED))
             .filter(need -> site.needs().stream().noneMatch(had -> had.at().equals(need.at())));
-    Stream<Need> ofPonds =
-        ponds.stream()
-            .flatMap(List::stream)
-            .filter(need -> site.needs().stream().noneMatch(need::isLike));
-    return Stream.concat(starved, ofPonds);
+    return Stream.concat(
+        starved, ponds.stream().flatMap(water -> water.addedTo(site.water()).stream()));
   }
 
   private boolean isLost(PointName fall) {

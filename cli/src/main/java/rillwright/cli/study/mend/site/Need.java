@@ -32,6 +32,10 @@ public record Need(
     double hasM3PerS) {
   public static final String UNDER_TARGET = "under-target";
   public static final String UNDER_IN_CONDITION = "under-target-in-condition";
+
+  /** At the levels that run, nothing topped up. */
+  public static final String UNDER_RUNNING = "under-target-running";
+
   public static final String OVER_TARGET = "over-target";
   public static final String STARVED = "starved-chamber";
   private static final String FAR_FROM_BEST = "far-from-best-efficiency";
@@ -108,14 +112,14 @@ public record Need(
         hasM3PerS);
   }
 
-  /** A fall that lacks water in a condition. */
+  /** A fall that lacks water in a condition, or at the levels that run. */
   static Need inCondition(Point fall, WorstShares.InCondition worst) {
     double target = fall.targetM3PerS().orElse(0);
     return new Need(
         fall.name().value(),
         fall.name(),
-        UNDER_IN_CONDITION,
-        Optional.of(worst.condition()),
+        worst.condition().isPresent() ? UNDER_IN_CONDITION : UNDER_RUNNING,
+        worst.condition(),
         fall.targetM3PerS(),
         worst.share() * target);
   }
@@ -130,9 +134,9 @@ public record Need(
     return PondNeeds.has(code);
   }
 
-  /** Whether a fall lacks water in a condition of the site. */
+  /** Whether a fall lacks water in a condition of the site, or at the levels that run. */
   public boolean isOfCondition() {
-    return code.equals(UNDER_IN_CONDITION);
+    return code.equals(UNDER_IN_CONDITION) || code.equals(UNDER_RUNNING);
   }
 
   /** Whether it is about a target. */

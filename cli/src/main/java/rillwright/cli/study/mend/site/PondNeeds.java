@@ -1,7 +1,9 @@
 package rillwright.cli.study.mend.site;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -13,10 +15,13 @@ import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
 import rillwright.solver.stream.LevelBudget;
 import rillwright.solver.stream.StreamBudget;
 import rillwright.solver.stream.StreamBudgetFinder;
+import rillwright.solver.stream.StreamPlan;
 
 /**
  * What ponds need once their streams run: those that starve a pump, run over at a stop, or last
@@ -31,6 +36,15 @@ public record PondNeeds(OptionalDouble days) {
   private static final Set<String> RUNNING_OVER =
       Set.of(
           "runs-over-at-stop", "over-liner-edge", "rest-above-overflow", "rest-above-liner-edge");
+
+  private static final Set<String> MARKS =
+      Set.of(
+          "overflow-above-edge",
+          "near-grade",
+          "near-mouth-top",
+          "mouth-drowned-at-stop",
+          "below-sill",
+          "sill-below-floor");
 
   /** Whether a code is about the water of a pond. */
   static boolean has(String code) {
@@ -47,22 +61,42 @@ public record PondNeeds(OptionalDouble days) {
     return RUNNING_OVER.contains(code);
   }
 
-  /** What ponds of a project need; empty if their levels have no balance. */
-  public Optional<List<Need>> in(Project project) {
-    if (project.streams().streams().isEmpty() && days.isEmpty()) {
-      return Optional.of(List.of());
-    }
-    StreamBudget budget;
+  /** Whether anything is asked of a project's ponds. */
+  boolean asksOf(Project project) {
+    return !project.streams().streams().isEmpty() || days.isPresent();
+  }
+
+  /** A network of a project as it runs, nothing topped up; empty if its levels have no balance. */
+  static Optional<SteadyState> running(Project project, Network network) {
+    StreamPlan plan = project.streams();
+    return budget(new StreamPlan(network, plan.streams(), plan.boxes(), plan.loss()))
+        .map(budget -> budget.running().state());
+  }
+
+  private static Optional<StreamBudget> budget(StreamPlan plan) {
     try {
-      budget = StreamBudgetFinder.find(project.streams());
+      return Optional.of(StreamBudgetFinder.find(plan));
     } catch (NoBalance | SearchFailed none) {
       return Optional.empty();
     }
+  }
+
+  /** What ponds of a project are; empty if their levels have no balance. */
+  public Optional<PondWater> in(Project project) {
+    return asksOf(project)
+        ? budget(project.streams()).map(budget -> in(project.network(), budget))
+        : Optional.of(PondWater.NOT_ASKED);
+  }
+
+  private PondWater in(Network network, StreamBudget budget) {
     List<Need> needs = new ArrayList<>();
+    List<Need> marks = new ArrayList<>();
     for (Finding finding : budget.findings()) {
-      boolean counts = STARVING.contains(finding.code()) || isOfOverflow(finding.code());
-      if (counts && isBasinOrChamber(finding.at(), project.network())) {
+      boolean isOfPond = isBasinOrChamber(finding.at(), network);
+      if (isOfPond && (STARVING.contains(finding.code()) || isOfOverflow(finding.code()))) {
         needs.add(need(finding.at(), finding.code()));
+      } else if (isOfPond && MARKS.contains(finding.code())) {
+        marks.add(need(finding.at(), finding.code()));
       }
     }
     boolean starves = needs.stream().anyMatch(need -> isOfStarving(need.code()));
@@ -72,7 +106,11 @@ public record PondNeeds(OptionalDouble days) {
         needs.add(need(level.basin().name().value(), TOO_FEW_DAYS));
       }
     }
-    return Optional.of(needs);
+    SteadyState running = budget.running().state();
+    Targets targets = Targets.of(network);
+    Map<PointName, Double> shares = new LinkedHashMap<>();
+    targets.falls().forEach(fall -> shares.put(fall, targets.shareAt(fall, running)));
+    return new PondWater(needs, marks, shares);
   }
 
   private static Need need(String at, String code) {

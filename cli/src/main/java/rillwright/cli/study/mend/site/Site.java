@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
@@ -32,8 +33,9 @@ import rillwright.solver.trial.Verdict;
  * @param targets of its falls and outlets
  * @param needs what does not do what it should
  * @param ponds what is asked of ponds; empty where nobody asks
+ * @param water what these are as it stands
  * @param conditions in which falls must get their targets too; empty where nobody asks
- * @param worst what they get in these
+ * @param worst what they get in these, and at the levels that run
  * @param work that may still be done to try changes
  */
 public record Site(
@@ -42,9 +44,12 @@ public record Site(
     Targets targets,
     List<Need> needs,
     Optional<PondNeeds> ponds,
+    PondWater water,
     Optional<SiteConditions> conditions,
     WorstShares worst,
     WorkLeft work) {
+  /** States that the levels that run ask for, about. */
+  private static final int STATES = 30;
 
   public static Site of(Project project) {
     SteadyState state = SteadyStateFinder.find(project.network());
@@ -62,10 +67,15 @@ public record Site(
       Optional<PondNeeds> ponds,
       Optional<SiteConditions> conditions,
       WorkLeft work) {
-    Site site = of(project);
-    WorstShares worst = WorstShares.of(project, conditions);
-    List<Need> needs = new ArrayList<>(site.needs);
-    ponds.flatMap(asked -> asked.in(project)).ifPresent(needs::addAll);
+    return of(project).asking(ponds, conditions, work);
+  }
+
+  private Site asking(
+      Optional<PondNeeds> ponds, Optional<SiteConditions> conditions, WorkLeft work) {
+    PondWater water = ponds.flatMap(asked -> asked.in(project)).orElse(PondWater.NOT_ASKED);
+    WorstShares worst = WorstShares.of(project, conditions).and(water.runningShares());
+    List<Need> needs = new ArrayList<>(this.needs);
+    needs.addAll(water.needs());
     worst
         .byFall()
         .forEach(
@@ -73,16 +83,33 @@ public record Site(
               boolean isKnown =
                   needs.stream().anyMatch(it -> it.point().equals(fall) && it.isUnder());
               if (least.share() < Verdict.ENOUGH_SHARE && !isKnown) {
-                needs.add(Need.inCondition(project.network().point(fall), least));
+                needs.add(Need.inCondition(network().point(fall), least));
               }
             });
-    return new Site(project, site.state, site.targets, needs, ponds, conditions, worst, work);
+    return new Site(project, state, targets, needs, ponds, water, conditions, worst, work);
+  }
+
+  /** The same where changes must leave its ponds without needs; these are not its own. */
+  public Site keepingPonds() {
+    PondNeeds asked = new PondNeeds(OptionalDouble.empty());
+    PondWater now = asked.in(project).orElse(PondWater.NOT_ASKED);
+    return new Site(
+        project,
+        state,
+        targets,
+        needs,
+        Optional.of(asked),
+        new PondWater(List.of(), now.marks(), now.runningShares()),
+        conditions,
+        worst.and(now.runningShares()),
+        work);
   }
 
   /** The same with the pumps that run far from their best efficiency, where all else is met. */
   public Site withPumps() {
     return needs.isEmpty()
-        ? new Site(project, state, targets, Need.farFromBest(state), ponds, conditions, worst, work)
+        ? new Site(
+            project, state, targets, Need.farFromBest(state), ponds, water, conditions, worst, work)
         : this;
   }
 
@@ -99,6 +126,7 @@ public record Site(
         Targets.of(project.network()),
         Need.in(state, findings),
         Optional.empty(),
+        PondWater.NOT_ASKED,
         Optional.empty(),
         WorstShares.NONE,
         new WorkLeft(project.network()));
@@ -141,13 +169,36 @@ public record Site(
     }
   }
 
-  /** A changed project of which what its ponds need is not asked; empty without a balance. */
-  public Optional<Site> withoutPonds(Project changed) {
-    try {
-      return Optional.of(of(changed, Optional.empty(), conditions, work));
-    } catch (NoBalance | SearchFailed unbalanced) {
+  /** A changed project and its state; what it needs is not asked. Empty without a balance. */
+  public Optional<Site> balancedWith(Project changed) {
+    return balanced(changed.network())
+        .map(
+            now ->
+                new Site(
+                    changed,
+                    now,
+                    Targets.of(changed.network()),
+                    List.of(),
+                    ponds,
+                    PondWater.NOT_ASKED,
+                    conditions,
+                    WorstShares.NONE,
+                    work));
+  }
+
+  /** A changed network at the levels that it runs at; empty where nobody asks for them. */
+  public Optional<SteadyState> running(Network changed) {
+    if (ponds.filter(asked -> asked.asksOf(project)).isEmpty()) {
       return Optional.empty();
     }
+    work.spend(STATES);
+    return PondNeeds.running(project, changed);
+  }
+
+  /** Whether every fall gets its target with a network, at rest and at the levels that run. */
+  public boolean isEnough(Network changed) {
+    return balancedNear(changed).filter(this::isEnough).isPresent()
+        && running(changed).stream().allMatch(this::isEnough);
   }
 
   /** Whether every fall gets at least its target. */
@@ -165,14 +216,6 @@ public record Site(
   /** Whether every fall gets its target and not much more. */
   public boolean isWithin(SteadyState changed) {
     return isEnough(changed) && targets.greatestShareIn(changed) <= Verdict.TOO_MUCH_SHARE;
-  }
-
-  /** Whether every fall gets its target in the conditions that are asked for, with changes. */
-  public boolean isEnoughInConditions(List<String> changes) {
-    return conditions.isEmpty()
-        || changed(changes)
-            .filter(changed -> WorstShares.of(changed, conditions).areEnough())
-            .isPresent();
   }
 
   /** Whether some need is of a code. */

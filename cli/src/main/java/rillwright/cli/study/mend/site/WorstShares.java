@@ -12,7 +12,7 @@ import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.SiteState;
 
 /**
- * What falls get of their targets in conditions of the site.
+ * What falls get of their targets in conditions of the site, and at the levels that run.
  *
  * @param byFall for each fall with a target the condition in which it gets least; none where no
  *     condition is asked for
@@ -24,10 +24,10 @@ public record WorstShares(Map<PointName, InCondition> byFall) {
   /**
    * What a fall gets in a condition.
    *
-   * @param condition its name
+   * @param condition its name; empty for the levels that run, nothing topped up
    * @param share of its target; 0 where there is no balance
    */
-  public record InCondition(String condition, double share) {}
+  public record InCondition(Optional<String> condition, double share) {}
 
   /** Those of a project; where a condition cannot be so with it, nothing flows then. */
   static WorstShares of(Project project, Optional<SiteConditions> conditions) {
@@ -40,13 +40,11 @@ public record WorstShares(Map<PointName, InCondition> byFall) {
         for (PointName fall : targets.falls()) {
           double share = state.map(it -> targets.shareAt(fall, it)).orElse(0.0);
           worst.merge(
-              fall,
-              new InCondition(there.condition(), share),
-              (before, now) -> now.share() < before.share() ? now : before);
+              fall, new InCondition(Optional.of(there.condition()), share), WorstShares::lesser);
         }
       }
     } catch (InvalidInput cannotBeSo) {
-      targets.falls().forEach(fall -> worst.put(fall, new InCondition("", 0)));
+      targets.falls().forEach(fall -> worst.put(fall, new InCondition(Optional.empty(), 0)));
     }
     return new WorstShares(worst);
   }
@@ -57,8 +55,16 @@ public record WorstShares(Map<PointName, InCondition> byFall) {
     return worst == null ? 1 : worst.share();
   }
 
-  /** Whether every fall gets its target in all of them. */
-  public boolean areEnough() {
-    return byFall.values().stream().allMatch(worst -> worst.share() >= 1);
+  /** These and what falls get at the levels that run. */
+  WorstShares and(Map<PointName, Double> runningShares) {
+    Map<PointName, InCondition> worst = new LinkedHashMap<>(byFall);
+    runningShares.forEach(
+        (fall, share) ->
+            worst.merge(fall, new InCondition(Optional.empty(), share), WorstShares::lesser));
+    return new WorstShares(worst);
+  }
+
+  private static InCondition lesser(InCondition before, InCondition now) {
+    return now.share() < before.share() ? now : before;
   }
 }

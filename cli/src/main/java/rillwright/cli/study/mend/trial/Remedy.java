@@ -32,6 +32,9 @@ public record Remedy(
     OptionalDouble powerW,
     OptionalDouble costPerYear,
     double leastShare) {
+  /** Watts that differ by less than this share are the same. */
+  private static final double SAME_POWER = 0.01;
+
   public Remedy {
     serves = List.copyOf(serves);
     meets = List.copyOf(meets);
@@ -46,6 +49,14 @@ public record Remedy(
   /** How many of some needs it meets. */
   public int metOf(List<Need> needs) {
     return (int) needs.stream().filter(meets::contains).count();
+  }
+
+  /** Whether it does all that another does with some of its changes, so that the rest is idle. */
+  public boolean isEnoughFor(Remedy other, List<Need> needs) {
+    return candidate.isPartOf(other.candidate)
+        && mendsAllOf(needs)
+        && other.mendsAllOf(needs)
+        && powerW.orElse(0) <= other.powerW.orElse(0) * (1 + SAME_POWER);
   }
 
   /** Whether it takes neither money nor digging. */
