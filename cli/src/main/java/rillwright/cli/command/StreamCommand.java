@@ -74,7 +74,7 @@ public final class StreamCommand implements Callable<Integer> {
     if (times) {
       throw new InvalidInput(
           Place.whole("--times"),
-          "this follows the project as it stands; for a condition make its change with --set, or"
+          "this follows the file as written; for a condition make its change with --set, or"
               + " let --chart draw all of them");
     }
     conditions.requireFit(read, ChosenPumps::require);

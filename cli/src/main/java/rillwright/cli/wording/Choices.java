@@ -76,15 +76,17 @@ public final class Choices {
   }
 
   /**
-   * As {@link #hint(String, Collection)}, of names in a section of the catalogue: where the list is
-   * cut short, it is said which command lists all.
+   * As {@link #hint(String, Collection)}, of names in a section of the catalogue: where not all are
+   * listed, they follow or, if they are many, the command that lists them.
    *
    * @param section as the command {@code catalogue} calls it
    */
   public static String hint(String written, Collection<String> known, String section) {
     String hint = hint(written, known);
+    String all =
+        known.size() <= MOST ? listed(known) : "\"rillwright catalogue " + section + "\" lists all";
     return hint.endsWith(CUT)
-        ? hint + "; \"rillwright catalogue " + section + "\" lists all"
-        : hint;
+        ? hint + "; " + all
+        : hint.endsWith("?") ? hint + " (" + all + ")" : hint;
   }
 }

@@ -166,7 +166,7 @@ class CheckCommandTest {
           "reach 1: of the water in the gravel 50 % is taken to drain when the pump stops",
           "reach 4: the pool's crest is taken as stone;",
           "taken from the pond and the wet surface of the streams: 0.",
-          "in a day by the weather, with the water as warm as \"water\" says; nothing is taken for"
+          "in a day by the weather, with the water as warm as the file says; nothing is taken for"
               + " splash"
         }) {
       assertTrue(notes.contains(note), note + " in " + notes);

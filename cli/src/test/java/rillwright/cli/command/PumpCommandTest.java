@@ -85,7 +85,7 @@ class PumpCommandTest {
             sheet("B.csv", SHEET.replace("gph", "gpm").replace("00,", ",")),
             "--chart",
             picture.toString());
-    Run.assertReported(run.flat(), "A: AS PUBLISHED", "B: AS PUBLISHED");
+    Run.assertReported(run.flat(), "A: ON THE DATA SHEET", "B: ON THE DATA SHEET");
     assertTrue(Files.readString(picture).contains(">B<"));
   }
 

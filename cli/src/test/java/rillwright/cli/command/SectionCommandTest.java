@@ -85,7 +85,7 @@ class SectionCommandTest {
     assertEquals(3, run.status(), run.err());
     assertEquals("", run.err());
     Run.assertReported(
-        run.out(), "Drawn as built, without head lines: no balance: \"middle\" draws");
+        run.out(), "Drawn by the file, without head lines: no balance: \"middle\" draws");
     assertTrue(Files.readString(picture).contains("no balanced state exists"));
     JsonNode json = read(Run.of("section", file, "--format", "json"));
     assertFalse(json.get("converged").asBoolean());

@@ -42,7 +42,7 @@ class FaultMessageTest {
         "{kind: fall, crest: 4 ft} | 3:6: point \"p\": \"width\" is missing; write for example"
             + " \"width: 30 in\"",
         "{kind: fall, crest: 4 ft, width: 1 ft, lip: stoen} | 3:50: point \"p\": lip: \"stoen\" is"
-            + " not known; did you mean \"stone\"?",
+            + " not known; did you mean \"stone\"? (metal, plastic, stone, broad, boulders)",
         "{kind: fall, crest: 4 ft, width: 1 ft, returns to: lake} | 3:57: point \"p\": returns to:"
             + " there is no basin \"lake\"; choose pond",
         "{kind: fall, crest: 4 ft, width: 1 ft, target: -5 gph} | 3:53: point \"p\": target: \"-5"
@@ -96,9 +96,11 @@ class FaultMessageTest {
         "run: {length: 1 m, material: flexible PVC, size: 2 in, inside: 2 in} | run: inside: give"
             + " either a size or an inside diameter, not both",
         "run: {length: 1 m, material: flexible PCV, size: 2 in} | run: material: \"flexible PCV\""
-            + " is not in the catalogue; did you mean \"flexible PVC\"?",
+            + " is not in the catalogue; did you mean \"flexible PVC\"? (\"rillwright catalogue"
+            + " pipes\" lists all)",
         "run: {length: 1 m, material: flex PVC, size: 2 in} | run: material: \"flex PVC\" is not in"
-            + " the catalogue; did you mean \"flexible PVC\"?",
+            + " the catalogue; did you mean \"flexible PVC\"? (\"rillwright catalogue pipes\" lists"
+            + " all)",
         "run: {length: 1 m, material: flexible PVC} | run: material: give the size too, or the"
             + " inside diameter",
         "run: {length: 1 m, material: PVC schedule 80, size: 1/0 in} | run: size: \"1/0 in\" is not"
@@ -107,10 +109,12 @@ class FaultMessageTest {
         "run: {length: 1 m, inside: 0 mm} | run: inside: \"0 mm\" is not possible; it must be an"
             + " inside diameter of 0.1 mm to 100 m",
         "fitting: {type: elbow} | fitting: type: \"elbow\" is not in the catalogue, and its k is"
-            + " not given; did you mean \"elbow 90\" or \"elbow 45\" or \"elbow 90 threaded\"?",
+            + " not given; did you mean \"elbow 90\" or \"elbow 45\" or \"elbow 90 threaded\"?"
+            + " (\"rillwright catalogue fittings\" lists all)",
         "fitting: {type: 90 degree elbow} | fitting: type: \"90 degree elbow\" is not in the"
             + " catalogue, and its k is not given; did you mean \"elbow 90\" or \"elbow 90"
-            + " threaded\" or \"long elbow 90 threaded\"?",
+            + " threaded\" or \"long elbow 90 threaded\"? (\"rillwright catalogue fittings\" lists"
+            + " all)",
         "fitting: {type: gizmo} | fitting: type: \"gizmo\" is not in the catalogue, and its k is"
             + " not given; choose elbow 90, sweep 90, elbow 45, mitre 90, return 180, tee run, tee"
             + " branch, wye 45, union, coupling, barbed coupler, barbed adapter \u2026;"

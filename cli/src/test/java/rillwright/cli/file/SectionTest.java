@@ -126,7 +126,8 @@ class SectionTest {
             + " 12:9: pump \"to be chosen\": give the pump another name",
         "streams: {s: {from: fall, to: pond, reaches: [{step: {height: 1 ft, width: 2 ft}},"
             + " {length: 9 ft, drop: 1 ft, width: 2 ft, bed: coble}]}} | 12:129: stream \"s\":"
-            + " reach 2: bed: \"coble\" is not in the catalogue; did you mean \"cobble\"?",
+            + " reach 2: bed: \"coble\" is not in the catalogue; did you mean \"cobble\"?"
+            + " (\"rillwright catalogue beds\" lists all)",
         "streams: {s: {from: fall, to: pond, reaches: [{length: 9 ft, drop: 1 ft, width: 2 ft, bed:"
             + " sand}]}} | 12:92: stream \"s\": reach 1: bed: \"sand\" is not in the catalogue;"
             + " choose clean straight, stones and weeds, winding pools and shoals, winding stones"

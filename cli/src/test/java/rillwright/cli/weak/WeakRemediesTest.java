@@ -30,20 +30,21 @@ class WeakRemediesTest {
     return call.flat();
   }
 
-  /** As built: the fall 3,300 gph; the low fall 115 % and the high one 90 % of its target. */
+  /** By the file: the fall 3,300 gph; the low fall 115 % and the high one 90 % of its target. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "weak-fall/fall.yaml | points.fall.target=3000 gph | The job as built meets its targets:"
+        "weak-fall/fall.yaml | points.fall.target=3000 gph | By the file the job meets its targets:"
             + " \"fall\" gets its target.",
-        "weak-fall/fall.yaml | points.fall.target=4000 gph | As built, it is undersized: \"fall\""
+        "weak-fall/fall.yaml | points.fall.target=4000 gph | By the file it is undersized: \"fall\""
             + " falls short of the target. Look at larger pipe and at other pumps",
-        "twin-falls/falls.yaml | title=Twins | The flow is badly balanced: as built, \"low fall\""
-            + " gets more than its target and \"high fall\" less. Run \"rillwright balance\"",
-        "twin-falls/falls.yaml | points.low fall.target=4000 gph | As built, it is undersized:"
+        "twin-falls/falls.yaml | title=Twins | The flow is badly balanced: by the file, \"low"
+            + " fall\" gets more than its target and \"high fall\" less. Run \"rillwright"
+            + " balance\"",
+        "twin-falls/falls.yaml | points.low fall.target=4000 gph | By the file it is undersized:"
             + " \"low fall\" and \"high fall\" fall short of the target.",
-        "header-pond/troughs.yaml | title=Troughs | The job as built meets its targets: \"near"
+        "header-pond/troughs.yaml | title=Troughs | By the file the job meets its targets: \"near"
             + " trough\" and \"far trough\" get their targets.",
         "header-pond/troughs.yaml | points.far trough.target=9000 gph | The flow is badly balanced",
       })
@@ -59,8 +60,18 @@ class WeakRemediesTest {
     ExampleSheets.layInto(folder, Path.of("../examples/weak-fall"));
     Path file =
         Files.writeString(folder.resolve("job.yaml"), job.replaceAll("(?s)readings:.*", ""));
-    String shown = WeakCall.about(file.toString()).flat();
+    Path none = Files.writeString(folder.resolve("none.yaml"), "signs: [always]");
+    String shown = WeakCall.about(file.toString(), "--readings", none.toString()).flat();
     assertTrue(shown.contains("nothing wrong: The file has no \"target\""), shown);
+  }
+
+  @Test
+  void withoutReadingsAndSignsOnlyTheseAreAskedFor() throws IOException {
+    Path none = Files.writeString(folder.resolve("none.yaml"), "readings: []");
+    String shown = WeakCall.about(WeakCall.JOB, "--readings", none.toString()).flat();
+    assertTrue(shown.contains("READ NEXT"), shown);
+    assertTrue(shown.contains("REMEDIES None yet"), shown);
+    assertFalse(shown.contains("- A, "), shown);
   }
 
   /** Where the water is under suction a vent ends the siphon or the prime. */

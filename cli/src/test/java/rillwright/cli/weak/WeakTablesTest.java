@@ -29,7 +29,7 @@ class WeakTablesTest {
     return call.out()
         .lines()
         .dropWhile(line -> !line.startsWith("READ NEXT"))
-        .takeWhile(line -> !line.startsWith("  Information in bits"))
+        .takeWhile(line -> !line.startsWith("  In order of what a minute"))
         .toList();
   }
 
@@ -45,7 +45,7 @@ class WeakTablesTest {
         """;
     WeakCall call = read(WeakCall.JOB, visit);
     assertFalse(call.out().contains("  anything"), call.out());
-    assertTrue(call.flat().contains("as built by cause B"), call.flat());
+    assertTrue(call.flat().contains("by the file by cause B"), call.flat());
     assertTrue(call.out().contains("\n  B   "), "the letter is named: " + call.out());
     assertFalse(call.out().contains("look at the likeliest cause itself"), call.out());
     String again = "Read again what fits least, gauge G1 (43 psi read, by B ";
@@ -56,7 +56,7 @@ class WeakTablesTest {
     Path visitFile = folder.resolve("visit.yaml");
     WeakCall.about(WeakCall.JOB, "--readings", visitFile.toString(), "--chart", picture.toString());
     assertTrue(
-        Files.readString(picture).contains("as built 5.5 psi, by B "), "named in the picture");
+        Files.readString(picture).contains("by the file 5.5 psi, by B "), "named in the picture");
 
     WeakCall gravity = read("../examples/header-pond/troughs.yaml", "readings: []");
     assertTrue(next(gravity).get(0).matches(".*by A +by B +by C.*"), gravity.out());
@@ -120,9 +120,9 @@ class WeakTablesTest {
   }
 
   @Test
-  void aBitIsExplainedOnce() throws IOException {
+  void howMuchAReadingTellsIsExplainedOnce() throws IOException {
     String flat = read(WeakCall.JOB, "readings: []").flat();
-    assertEquals(2, flat.split("Information in bits: 1 bit settles", -1).length);
+    assertEquals(2, flat.split("\"Much\" is nearly what", -1).length);
   }
 
   /**
@@ -140,7 +140,8 @@ class WeakTablesTest {
         """;
     WeakCall call = read(WeakCall.JOB, visit);
     assertTrue(call.out().contains("no reading"), call.out());
-    assertTrue(call.flat().contains("\"No reading\" as built: the place is cut off"), call.out());
+    assertTrue(
+        call.flat().contains("\"No reading\" by the file: the place is cut off"), call.out());
     assertFalse(call.out().contains("nothing  "), call.out());
   }
 }

@@ -35,7 +35,7 @@ final class CausesPainter implements Painting {
   private static String sentence(CausesChart.Strip strip) {
     StringBuilder words = new StringBuilder(strip.name());
     strip.read().ifPresent(read -> words.append(", read ").append(read.label()));
-    strip.asBuilt().ifPresent(mark -> words.append(", as built ").append(mark.label()));
+    strip.asBuilt().ifPresent(mark -> words.append(", by the file ").append(mark.label()));
     strip
         .marks()
         .forEach(

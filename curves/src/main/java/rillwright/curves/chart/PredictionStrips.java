@@ -45,7 +45,7 @@ final class PredictionStrips {
     if (chart.strips().stream().anyMatch(strip -> strip.read().isPresent())) {
       legend.add("read, within its error", (g, place) -> band(g, place));
     }
-    legend.add("as built", (g, place) -> MarkGroup.diamond(g, Legend.middle(place)));
+    legend.add("by the file", (g, place) -> MarkGroup.diamond(g, Legend.middle(place)));
     legend.add("by a cause", (g, place) -> LetterMark.draw(g, "A", Legend.middle(place)));
   }
 

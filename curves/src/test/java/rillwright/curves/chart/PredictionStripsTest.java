@@ -68,7 +68,7 @@ class PredictionStripsTest {
                     new Mark("D", 1.701, "1,700 gph"))));
     find(all, "AB");
     for (String label :
-        List.of("A 1,520 gph", "B 1,530 gph", "CD 1,700 gph", "as built 2,040 gph")) {
+        List.of("A 1,520 gph", "B 1,530 gph", "CD 1,700 gph", "by the file 2,040 gph")) {
       find(all, label);
     }
   }
@@ -83,7 +83,7 @@ class PredictionStripsTest {
     Strip same = strip(Optional.empty(), new Mark("A", 2.04, "2,040 gph"), new Mark("B", 9, "9"));
     List<Written> all = written(List.of(same));
     Written ring = all.stream().filter(text -> text.words().equals("A")).toList().get(1);
-    Written label = find(all, "A, as built 2,040 gph");
+    Written label = find(all, "A, by the file 2,040 gph");
     assertTrue(ring.x() < label.x() - 5, "the ring moves aside for the diamond: " + all);
   }
 

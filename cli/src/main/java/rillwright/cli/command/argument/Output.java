@@ -35,7 +35,7 @@ abstract class Output {
   }
 
   private Optional<OutputFile> file() {
-    return answerTo().map(path -> new OutputFile(path, "report"));
+    return answerTo().map(path -> new OutputFile(path, "answer"));
   }
 
   /** Hands over a page, as HTML or as text. */

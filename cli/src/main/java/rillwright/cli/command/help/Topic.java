@@ -38,10 +38,11 @@ enum Topic {
     return Arrays.stream(values()).map(Topic::word).toList();
   }
 
-  /** The topic of a word. */
+  /** The topic of a word, or of one of its page's title. */
   static Optional<Topic> find(String word) {
+    String plain = word.toLowerCase(Locale.ROOT);
     return Arrays.stream(values())
-        .filter(it -> it.word().equals(word.toLowerCase(Locale.ROOT)))
+        .filter(it -> it.word().equals(plain) || (it == QUANTITIES && plain.matches("units?")))
         .findFirst();
   }
 

@@ -10,9 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.wording.Choices;
 import rillwright.curves.sheet.DataSheet;
 
 /**
@@ -63,12 +65,35 @@ public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
   public static Place requireFolder(Path folder) {
     Place place = Place.whole(folder.toString());
     if (!Files.exists(folder)) {
-      throw new InvalidInput(place, "there is no such folder");
+      throw new InvalidInput(
+          place,
+          "there is no such folder; name the one that holds the data sheets" + meant(folder));
     }
     if (!Files.isDirectory(folder)) {
       throw new InvalidInput(place, "this is a file; name the folder that holds the data sheets");
     }
     return place;
+  }
+
+  /** Folders that lie where it was looked for. */
+  private static String meant(Path folder) {
+    Path parent = folder.toAbsolutePath().normalize().getParent();
+    Path name = folder.getFileName();
+    if (parent == null || name == null || !Files.isDirectory(parent)) {
+      return "";
+    }
+    try (Stream<Path> entries = Files.list(parent)) {
+      List<String> folders =
+          entries
+              .filter(Files::isDirectory)
+              .map(entry -> entry.getFileName().toString())
+              .filter(entry -> !entry.startsWith("."))
+              .sorted()
+              .toList();
+      return Choices.hint(name.toString(), folders);
+    } catch (IOException unreadable) {
+      return "";
+    }
   }
 
   /**

@@ -2,6 +2,7 @@ package rillwright.cli.report.balance;
 
 import java.util.ArrayList;
 import java.util.List;
+import rillwright.cli.report.HandleWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.balance.BalanceAnswer;
@@ -208,10 +209,13 @@ public final class BalanceRemarks {
             line(set),
             "The file gives only a loss coefficient for the valve in \""
                 + line(set)
-                + "\", so its handle position is not known, only the K to reach (")
+                + "\", so its handle position is not known, only the K to reach: ")
         .figure(
             "lossCoefficient", lossCoefficient, Unit.ONE, wording -> units.number(lossCoefficient))
-        .then("). Write for example \"valve: {type: ball, open: 100 %, adjustable: yes}\".");
+        .then(
+            ", which is "
+                + HandleWords.ofBallValve(lossCoefficient)
+                + ". Write for example \"valve: {type: ball, open: 100 %, adjustable: yes}\".");
   }
 
   private static String line(SetValve set) {

@@ -15,8 +15,8 @@ public final class SharingWords {
     ValveSettings settings = answer.settings();
     String share = Shown.of(answer).share(settings.targetFraction()) + " of its target. ";
     return (settings.favoured().isEmpty()
-            ? "With these settings every fall gets " + share
-            : "With these settings no fall gets less than " + share)
+            ? "Computed for these settings: every fall at " + share
+            : "Computed for these settings: no fall below " + share)
         + (settings.heldToTargets() && !settings.listThrottled().isEmpty()
             ? heldToTargets(settings)
             : governed(answer));

@@ -51,8 +51,8 @@ final class SheetNotes {
       notes.add(
           "line \""
               + line.name().value()
-              + "\": its pump has no \"elevation\" (of its inlet), so neither NPSH nor submergence"
-              + " is checked");
+              + "\": the elevation of its pump's inlet is not given (\"elevation\"), so neither"
+              + " NPSH nor submergence is checked");
     }
   }
 

@@ -126,7 +126,7 @@ final class StreamNotes {
             + (byWeather
                 ? ": "
                     + units.fineDepth(loss.evaporationMPerDay())
-                    + " a day by the weather, with the water as warm as \"water\" says"
+                    + " a day by the weather, with the water as warm as the file says"
                 : "")
             + (splash ? "" : "; nothing is taken for splash, give \"splash\""));
   }

@@ -23,11 +23,11 @@ public final class SectionText {
     if (section.noBalance().isPresent()) {
       page.space();
       page.paragraph(
-          "Drawn as built, without head lines: "
+          "Drawn by the file, without head lines: "
               + NoBalanceWords.of(section.noBalance().orElseThrow(), Shown.of(section)));
     } else if (section.state().isEmpty()) {
       page.space();
-      page.paragraph("Drawn as built, without head lines: a pump is still to be chosen.");
+      page.paragraph("Drawn by the file, without head lines: a pump is still to be chosen.");
     }
     if (section.hasSuction()) {
       page.space();

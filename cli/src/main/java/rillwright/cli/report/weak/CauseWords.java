@@ -213,7 +213,7 @@ public enum CauseWords {
       CauseSizeWords.LOW_END),
   NOTHING_WRONG(
       "nothing wrong",
-      "nothing is wrong: all is as built",
+      "nothing is wrong: all is as the file says",
       "nothing wrong",
       "Compare what it gives with what was agreed.",
       Caution.NONE,

@@ -20,19 +20,19 @@ public final class TargetWords {
     List<PointState> over = targeted.stream().filter(TargetWords::isOverTarget).toList();
     String larger = job.network().isPumped() ? "larger pipe and at other pumps" : "larger pipe";
     if (targeted.isEmpty()) {
-      return "The file has no \"target\": if more was agreed than it gives as built, the job is"
+      return "The file has no \"target\": if more was agreed than it gives by the file, the job is"
           + " undersized; then look at "
           + larger
           + " before anyone digs or buys.";
     }
     if (under.isEmpty()) {
-      return "The job as built meets its targets: "
+      return "By the file the job meets its targets: "
           + names(targeted)
           + (targeted.size() == 1 ? " gets its target." : " get their targets.")
           + " Show it with bucket and watch; more than that is a new job, not a repair.";
     }
     if (!over.isEmpty()) {
-      return "The flow is badly balanced: as built, "
+      return "The flow is badly balanced: by the file, "
           + names(over)
           + (over.size() == 1
               ? " gets more than its target and "
@@ -40,7 +40,7 @@ public final class TargetWords {
           + names(under)
           + " less. Run \"rillwright balance\" for the valve openings.";
     }
-    return "As built, it is undersized: "
+    return "By the file it is undersized: "
         + names(under)
         + (under.size() == 1 ? " falls" : " fall")
         + " short of the target. Look at "

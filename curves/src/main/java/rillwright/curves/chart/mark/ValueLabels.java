@@ -47,7 +47,7 @@ public final class ValueLabels {
   private static Label label(String value, List<Mark> alike, DoubleUnaryOperator x) {
     String letters = alike.stream().map(Mark::letter).sorted().collect(Collectors.joining());
     boolean asBuilt = alike.stream().anyMatch(mark -> mark.letter().isEmpty());
-    String names = letters + (asBuilt ? (letters.isEmpty() ? "" : ", ") + "as built" : "");
+    String names = letters + (asBuilt ? (letters.isEmpty() ? "" : ", ") + "by the file" : "");
     double middle =
         alike.stream().mapToDouble(mark -> x.applyAsDouble(mark.value())).average().orElseThrow();
     return new Label(TextBlock.ofLine(names + " " + value, Ink.SMALL_LABEL), middle);

@@ -17,9 +17,9 @@ final class SectionCaption {
     List<String> sentences = new ArrayList<>(List.of(scale));
     section.condition().ifPresent(name -> sentences.add("In condition " + name + "."));
     if (section.noBalance().isPresent()) {
-      sentences.add("As built, without heads: no balanced state exists.");
+      sentences.add("By the file, without heads: no balanced state exists.");
     } else if (section.state().isEmpty()) {
-      sentences.add("As built, without heads: a pump is still to be chosen.");
+      sentences.add("By the file, without heads: a pump is still to be chosen.");
     }
     if (!section.changes().isEmpty()) {
       sentences.add("Changed: " + String.join("; ", section.changes()) + ".");

@@ -113,7 +113,7 @@ final class ConditionTables {
         "\"In conditions\" is the fraction of its target that the lowest fall gets with the valves"
             + " as they stand; \"!\" marks where that is too little, throttled or not. A candidate"
             + " meets the target only if it does in every condition; the lowest gives the verdict."
-            + " Flows, heads, watts, energy and cost elsewhere are of the project as it stands.");
+            + " Flows, heads, watts, energy and cost elsewhere are of the file as written.");
     if (!judging.inTheWay().isEmpty()) {
       page.marked(
           "! ",

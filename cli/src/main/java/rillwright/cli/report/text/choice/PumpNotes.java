@@ -1,6 +1,7 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
+import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.units.Shown;
@@ -26,6 +27,9 @@ final class PumpNotes {
       "Throttle the falls that get too much: run \"rillwright balance\" for the openings of their"
           + " valves.";
 
+  /** Less than this share of the watts is noticeably less. */
+  private static final double SAVING = 0.97;
+
   private PumpNotes() {}
 
   /** What belongs right below the table of those that do it. */
@@ -37,6 +41,21 @@ final class PumpNotes {
       boolean marked = does.stream().anyMatch(rated -> rated.unknownCost() == 0);
       new CostNotes(page, Shown.of(answer), answer.currency()).unpricedPumps(marked);
     }
+  }
+
+  /** Whether another that meets the targets draws less than one far from its best efficiency. */
+  static String drawingLess(RatedTrial best, List<RatedTrial> does, ShownUnits units) {
+    double watts = best.trial().inUse().powerW().orElse(0);
+    return does.stream()
+        .filter(rated -> rated.trial().inUse().powerW().orElse(watts) < SAVING * watts)
+        .findFirst()
+        .map(
+            rated ->
+                SetupWords.of(rated.trial().setup(), units)
+                    + " draws less: "
+                    + units.power(rated.trial().inUse().powerW().orElseThrow())
+                    + ".")
+        .orElse("None of these that meets the target draws noticeably less, so it may stay so.");
   }
 
   /** What to say where the targets cannot be drawn or carried. */

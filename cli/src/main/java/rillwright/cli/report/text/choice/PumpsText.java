@@ -19,6 +19,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.solver.study.duty.Duty;
+import rillwright.solver.trial.FarFromBest;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.RunningPoint;
@@ -103,7 +104,7 @@ public final class PumpsText {
           "! ",
           NotNeeded.sentence(answer.duty().network(), answer.duty().place())
               + (answer.conditions().isPresent()
-                  ? " This is the project as it stands; the conditions are below."
+                  ? " This is the file as written; the conditions are below."
                   : ""));
       stand.ifPresent(
           at ->
@@ -232,6 +233,9 @@ public final class PumpsText {
               + YearWords.of(answer.year(), best.trial(), units, answer.currency()));
       FindingCell.besideTheVerdict(best.trial().findings())
           .forEach(finding -> page.marked("! ", finding.message(units)));
+      if (best.trial().findings().stream().anyMatch(FarFromBest::isIt)) {
+        page.paragraph(PumpNotes.drawingLess(best, does, units));
+      }
     }
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
     PumpNotes.print(answer, does, page);

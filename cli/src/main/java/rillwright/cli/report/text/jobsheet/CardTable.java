@@ -40,7 +40,7 @@ final class CardTable {
             .column("what", Side.LEFT)
             .column("with", Side.LEFT)
             .column("expect", Side.RIGHT)
-            .column("accept between", Side.RIGHT)
+            .column("between", Side.RIGHT)
             .column("read", Side.LEFT);
     String before = "";
     for (CardReading reading : set.card()) {

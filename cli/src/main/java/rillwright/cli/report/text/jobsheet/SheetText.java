@@ -132,6 +132,7 @@ public final class SheetText {
   }
 
   private void pipe() {
+    LevelsToSet.print(answer, page);
     PipeTable.print(answer, page);
     remarks.atLines();
     remarks.at(List.of(Tee.class));
@@ -146,7 +147,15 @@ public final class SheetText {
     List<String> notes = CheckNotes.assumed(answer.checked());
     if (!notes.isEmpty()) {
       page.heading("ASSUMPTIONS");
-      notes.forEach(note -> page.marked("- ", SheetHead.sentence(note)));
+      notes.forEach(note -> page.marked("- ", SheetHead.sentence(without(note))));
     }
+  }
+
+  /** A note without what to write into the file, which a crew does not see. */
+  private static String without(String note) {
+    return note.replaceFirst("[;,] (give|say) \".*$", "")
+        .replaceFirst("; \"solve\" gives the depth$", "")
+        .replaceFirst("^where \"running\" does not say otherwise, ", "")
+        .replaceFirst(" \\(\"[a-z]+\"\\)", "");
   }
 }

@@ -43,7 +43,7 @@ public final class PumpText {
   }
 
   private void print(SheetFigures figures, String opening) {
-    page.table(published(figures, opening + "AS PUBLISHED"));
+    page.table(published(figures, opening + "ON THE DATA SHEET"));
     page.table(fitted(figures, opening + "CURVE THROUGH THE POINTS"));
     curve(figures);
     List<String> facts = new SheetFactWords(units).of(figures.sheet().facts());

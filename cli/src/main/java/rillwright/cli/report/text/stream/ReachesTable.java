@@ -55,9 +55,10 @@ final class ReachesTable {
             + state.stream().from().value()
             + "\" to \""
             + state.stream().to().value()
-            + "\", with open water at the levels that it runs at. A Froude number above 1 is a"
-            + " chute. Water held includes the gravel of a reach; a pool holds what stands above"
-            + " its crest, a step holds none.");
+            + "\", with open water at the levels that it runs at. Froude number: below 1 the water"
+            + " runs calmly, above 1 it shoots, thin and fast. Critical: the depth at which it is"
+            + " 1, as over a drop. Water held includes the gravel of a reach; a pool holds what"
+            + " stands above its crest, a step holds none.");
   }
 
   private String words(ItemState item) {

@@ -128,8 +128,8 @@ public final class StreamText {
     page.paragraph(
         (comeToRest() ? steady : moving)
             + units.duration(followed.last().timeS() - followed.stopsAtS())
-            + " after the stop (slower than 1 mm, 1/16 in, an hour). Volume check from the levels:"
-            + " the error is "
+            + " after the stop (slower than 1 mm, 1/16 in, an hour). All water is accounted for, to"
+            + " "
             + kept(followed)
             + "."
             + (followed.ranOverM3() > 0
@@ -155,7 +155,7 @@ public final class StreamText {
     double errorM3 = followed.volumeErrorM3();
     double volumeM3 = followed.volumeM3();
     if (errorM3 <= BILLIONTH * volumeM3) {
-      return "less than one part in a billion";
+      return "one part in a billion";
     }
     return volumeM3 > 0
         ? String.format(Locale.ROOT, "%.1e of it", errorM3 / volumeM3)

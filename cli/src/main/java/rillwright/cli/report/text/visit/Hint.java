@@ -9,9 +9,9 @@ enum Hint {
   OPEN_WATER(
       "Deep or open water drowns small children: keep watch while covers and grates are off."),
   BANDS(
-      "Accept between: within the error of the instrument (common practice). A reading outside"
-          + " means that the job differs from the file: check there first, before you change"
-          + " anything."),
+      "Between: what the error of the instrument alone can make of the expected figure (common"
+          + " practice). A reading outside means that the job differs from the file: check there"
+          + " first, before you change anything. One inside says no more than that the two agree."),
   TIMED(
       "Timed fill: lead all the water into the vessel (a wide fall by a piece of liner or a"
           + " gutter), time it three times or more; measure the vessel once, since many buckets"
@@ -21,8 +21,9 @@ enum Hint {
           + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8"
           + " %."),
   CREST(
-      "Depths with a ruler, averaged every 4 to 6 in (100 to 150 mm) along the crest; the bands"
-          + " include the ruler's 2 mm (1/16 in) and the error of the weir formula."),
+      "Depths with a ruler, averaged every 4 to 6 in (100 to 150 mm) along the crest. Of their"
+          + " bands 2 mm (1/16 in) are the ruler's; the rest is the error of the weir formula,"
+          + " which no careful reading makes smaller."),
   SHUT_OFF(
       "Valve shut: ten seconds at most, never with hose under the pressure (glued flexible PVC is"
           + " pipe), never with a positive-displacement pump; open it slowly."),

@@ -14,6 +14,10 @@ import rillwright.cli.study.solve.Solved;
 
 /** What the crew should read on the day it starts the water, and how. */
 public final class VisitSheet {
+  private static final String NONE =
+      "None: the pump draws a chamber down to its intake and takes in air, so nothing is steady"
+          + " while it runs. Do not leave it running so; mend that first.";
+
   private VisitSheet() {}
 
   /** Prints it. */
@@ -23,7 +27,7 @@ public final class VisitSheet {
         new TableBuilder("READINGS ON THE DAY")
             .column("what", Side.LEFT)
             .column("expect", Side.RIGHT)
-            .column("accept between", Side.RIGHT);
+            .column("between", Side.RIGHT);
     List<CardReading> card = Card.of(solved);
     String before = "";
     for (CardReading reading : card) {
@@ -36,6 +40,10 @@ public final class VisitSheet {
       before = reading.at();
     }
     if (table.isEmpty()) {
+      if (solved.state().starves()) {
+        page.heading("READINGS ON THE DAY");
+        page.paragraph(NONE);
+      }
       return;
     }
     page.table(table);

@@ -27,10 +27,15 @@ final class CausesTable {
   static void print(WeakAnswer answer, int letters, PageBuilder page) {
     int group = answer.diagnosis().firstGroup().size();
     TableBuilder table =
-        heading(answer.diagnosis().pairsLead() ? "IF IT IS ONE FAULT" : "MOST LIKELY");
+        heading(answer.diagnosis().pairsLead() ? "IF IT IS ONE FAULT AFTER ALL" : "MOST LIKELY");
     rows(table, answer, answer.diagnosis().firstGroup(), 0);
     page.table(table);
-    page.paragraph(apart(answer, group));
+    page.paragraph(
+        answer.diagnosis().pairsLead()
+            ? "Chances from here on are shares of what is left for one fault alone, "
+                + Chance.words(1 - PairsText.allPairs(answer))
+                + " in all."
+            : apart(answer, group));
     List<Explanation> others =
         answer.diagnosis().causes().stream()
             .skip(group)

@@ -3,7 +3,6 @@ package rillwright.cli.report.text.weak;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -23,6 +22,8 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 public final class NextTable {
   private static final int MOST_READINGS = 8;
   private static final double WORTH_READING_BITS = 0.05;
+  private static final double SOME_BITS = 0.3;
+  private static final double MUCH_BITS = 0.7;
 
   private final WeakAnswer answer;
   private final ReadingWords words;
@@ -68,8 +69,9 @@ public final class NextTable {
     }
     page.table(table());
     page.paragraph(
-        "In order of information for a minute of work. Information in bits: 1 bit settles an even"
-            + " yes-or-no question; near 0 bit a reading changes nothing.");
+        "In order of what a minute of work is expected to tell. \"Much\" is nearly what a sure yes"
+            + " or no tells of two causes that are equally likely; \"little\" seldom changes the"
+            + " order.");
     Set<Risk> risks = EnumSet.noneOf(Risk.class);
     rows.forEach(row -> risks.add(row.what().effort().risk()));
     for (Risk risk : risks) {
@@ -84,7 +86,7 @@ public final class NextTable {
     TableBuilder table =
         new TableBuilder("READ NEXT")
             .column("", Side.LEFT)
-            .column("info", Side.RIGHT)
+            .column("tells", Side.LEFT)
             .column("work", Side.RIGHT);
     causes.labels().forEach(label -> table.column("by " + label, Side.RIGHT));
     boolean anyAlike = rows.stream().anyMatch(row -> causes.areAlike(row, words));
@@ -104,10 +106,15 @@ public final class NextTable {
     return table;
   }
 
+  /** What a number of bits is to a crew. */
+  private static String tells(double bits) {
+    return bits >= MUCH_BITS ? "much" : bits >= SOME_BITS ? "some" : "little";
+  }
+
   private List<String> cells(NextReading next) {
     List<String> cells = new ArrayList<>();
     cells.add(words.opening(next.what()));
-    cells.add(String.format(Locale.ROOT, "%.2f bit", next.bits()));
+    cells.add(tells(next.bits()));
     cells.add(next.what().effort().minutes() + " min");
     cells.addAll(causes.cells(next, words));
     return cells;

@@ -18,16 +18,25 @@ final class PairsText {
   /** "Most likely two faults at once: the net is clogged (...) and the pipe is fouled (...)." */
   static String headline(WeakAnswer answer) {
     PairExplanation first = answer.diagnosis().pairs().get(0);
-    double all =
-        answer.diagnosis().pairs().stream().mapToDouble(PairExplanation::probability).sum();
+    double all = allPairs(answer);
     boolean alone = answer.diagnosis().pairs().size() == 1;
-    return "Most likely two faults at once, "
-        + Chance.about(all)
-        + (alone ? ": " : "; the likeliest pair, " + Chance.about(first.probability()) + ": ")
+    return "Most likely two faults at once: "
+        + (alone
+            ? Chance.about(all) + " that "
+            : Chance.about(all)
+                + " for all pairs together, "
+                + Chance.about(first.probability())
+                + " for the likeliest: ")
         + statement(first.one(), answer)
         + " and "
         + statement(first.other(), answer)
         + ". No single fault explains the readings nearly as well.";
+  }
+
+  /** The chance that it is any of the pairs. */
+  static double allPairs(WeakAnswer answer) {
+    return Math.min(
+        1, answer.diagnosis().pairs().stream().mapToDouble(PairExplanation::probability).sum());
   }
 
   private static String statement(PairExplanation.Member member, WeakAnswer answer) {

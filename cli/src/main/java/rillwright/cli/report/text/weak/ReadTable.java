@@ -14,7 +14,7 @@ import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.Sign;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
-/** What was read, against what it would be as built and by the likeliest cause. */
+/** What was read, against what it would be by the file and by the likeliest cause. */
 final class ReadTable {
   private ReadTable() {}
 
@@ -34,7 +34,7 @@ final class ReadTable {
             .column("", Side.LEFT)
             .column("read", Side.RIGHT)
             .column("within", Side.RIGHT)
-            .column("as built", Side.RIGHT)
+            .column("by the file", Side.RIGHT)
             .column(pairs ? "by " + Letters.ofPair(0) : "by cause " + first.letter(), Side.RIGHT);
     for (int i = 0; i < answer.diagnosis().readings().size(); i++) {
       Reading reading = answer.diagnosis().readings().get(i);
@@ -53,7 +53,7 @@ final class ReadTable {
     if (idle) {
       page.marked(
           "! ",
-          "\"No reading\" as built: the place is cut off on both sides, nothing holds the water"
+          "\"No reading\" by the file: the place is cut off on both sides, nothing holds the water"
               + " there, or the pump's data sheet has no power. Such readings do not count.");
     }
     if (!answer.visit().signs().isEmpty()) {

@@ -28,6 +28,12 @@ final class Remedies {
 
   static void print(WeakAnswer answer, PageBuilder page) {
     page.heading("REMEDIES");
+    if (answer.diagnosis().readings().isEmpty() && answer.visit().signs().isEmpty()) {
+      page.paragraph(
+          "None yet: without a reading most causes are about as likely. Take the first readings of"
+              + " the list above, write them into the file and run this again.");
+      return;
+    }
     Map<String, String> letters = new LinkedHashMap<>();
     Map<String, Set<CauseId>> places = new LinkedHashMap<>();
     BiConsumer<String, CauseId> add =
