@@ -69,7 +69,8 @@ class CausesChartTest {
   void saysInWordsWhatItShows() {
     String svg = new String(ChartWriter.svg(chart()), StandardCharsets.UTF_8);
     assertTrue(
-        svg.contains("Gauge G1, read 4.4 psi, by the file 5.8 psi, by A 4.4 psi, by B 8 psi."), svg);
+        svg.contains("Gauge G1, read 4.4 psi, by the file 5.8 psi, by A 4.4 psi, by B 8 psi."),
+        svg);
     assertTrue(svg.contains("valve part shut &lt;2&gt;"), svg);
   }
 

@@ -56,8 +56,8 @@ final class LevelsToSet {
             + (network.placed(Run.class).isEmpty()
                 ? ""
                 : " The file holds no depth of trench: 12 to 18 in (300 to 450 mm) is usual, below"
-                      + " frost or draining by itself (common practice, no source); no stretch of"
-                      + " pipe higher than the file says. Local codes decide."));
+                    + " frost or draining by itself (common practice, no source); no stretch of"
+                    + " pipe higher than the file says. Local codes decide."));
   }
 
   private void points(Network network) {
