@@ -16,7 +16,7 @@ final class Visiting {
   static void addReading(Desk desk, Asked asked) {
     String within = asked.text("within").strip();
     String written =
-        asked.text("what")
+        asked.text("at")
             + ": "
             + Quoting.json(asked.text("value").strip())
             + (within.isEmpty() ? "" : ", within: " + Quoting.json(within));

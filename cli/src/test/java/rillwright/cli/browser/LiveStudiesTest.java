@@ -21,6 +21,9 @@ class LiveStudiesTest extends LivePage {
           new DragEvent('drop', {dataTransfer: data, bubbles: true, cancelable: true}));
       """;
 
+  private static final String PRESSED =
+      "document.querySelector('#looks-weak [aria-pressed=true]')?.textContent === arguments[0]";
+
   private String answer(String panel) {
     return browser.text(
         "return document.getElementById('answer-' + arguments[0]).textContent", panel);
@@ -43,6 +46,36 @@ class LiveStudiesTest extends LivePage {
     ask("weak");
     assertTrue(answer("weak").contains("MOST LIKELY"), answer("weak"));
     save();
+  }
+
+  /** Each look is in the job once: touched again it goes, the other answer takes its place. */
+  @Test
+  void looksAreTakenAtATouch() {
+    browser.find("#study-weak summary").click();
+    browser.find("#looks-weak summary").click();
+    look("add-reading", "wet");
+    browser.await("document.querySelector('#besides-weak').textContent.includes('1 reading,')");
+    look("set", "dry");
+    browser.await(PRESSED, "dry");
+    browser.await("document.querySelector('#besides-weak').textContent.includes('1 reading,')");
+    save();
+    look("remove", "dry");
+    browser.await("document.querySelector('#besides-weak').textContent.includes('0 readings,')");
+    browser.press(Keys.chord(Keys.CONTROL, "z"));
+    browser.await(PRESSED, "dry");
+  }
+
+  private void look(String does, String seen) {
+    browser.text(
+        """
+        const look = document.getElementById('at-look ground supply');
+        const button = [...look.querySelectorAll('button')]
+            .find(it => it.textContent === arguments[1] && it.dataset.do === arguments[0]);
+        button.focus();
+        button.click();
+        """,
+        does,
+        seen);
   }
 
   private void enter(String what, String value, String within, String counted) {

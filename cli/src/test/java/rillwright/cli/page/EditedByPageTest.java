@@ -134,7 +134,7 @@ class EditedByPageTest {
   void whatIsWrongIsNeitherSavedNorEnteredAsAReading() throws IOException {
     try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
       String before = Files.readString(page.file());
-      String reading = post(page, "do=add-reading&what=gauge%3A+G1%2C+pressure&value=abc").body();
+      String reading = post(page, "do=add-reading&at=gauge%3A+G1%2C+pressure&value=abc").body();
       assertTrue(reading.contains("&quot;abc&quot; is not a quantity"), reading);
       assertFalse(Files.exists(folder.resolve("falls.yaml.draft")), "nothing was changed");
       String twice = post(page, "do=add-point&kind=fall&name=high+fall").body();

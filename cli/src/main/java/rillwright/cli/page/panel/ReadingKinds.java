@@ -10,13 +10,10 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
-import rillwright.solver.study.diagnosis.job.AsBuilt;
-import rillwright.solver.study.diagnosis.job.Look;
 import rillwright.solver.study.diagnosis.reading.Drawdown;
 import rillwright.solver.study.diagnosis.reading.LevelBelow;
 import rillwright.solver.study.diagnosis.reading.LineFlow;
 import rillwright.solver.study.diagnosis.reading.Measurand;
-import rillwright.solver.study.diagnosis.reading.MeasurandList;
 import rillwright.solver.study.diagnosis.reading.Measurands;
 import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Sight;
@@ -43,14 +40,9 @@ final class ReadingKinds implements Measurand.Teller<List<ReadingKinds.Kind>> {
    */
   record Kind(Measurand what, String words, String written, String example) {}
 
-  /** All of them, in the order of the job. */
-  static List<Kind> of(AsBuilt job, ShownUnits units) {
-    return MeasurandList.of(job).stream()
-        .flatMap(what -> of(what, job.network(), units).stream())
-        .toList();
-  }
-
-  /** The ways to write a reading, the usual one first; none for what has no gauge yet. */
+  /**
+   * The ways to write a reading, the usual one first; none for what has no gauge yet and for looks.
+   */
   static List<Kind> of(Measurand what, Network network, ShownUnits units) {
     return what.tell(new ReadingKinds(network, units));
   }
@@ -160,11 +152,10 @@ final class ReadingKinds implements Measurand.Teller<List<ReadingKinds.Kind>> {
             units.equals(ShownUnits.METRIC) ? "40 mm" : "1.6 in"));
   }
 
+  /** None to be written: it is entered at a touch. */
   @Override
   public List<Kind> sight(Sight sight) {
-    Look look = sight.look();
-    String written = "look: " + look.word() + ", at: " + json(sight.at()) + ", seen";
-    return List.of(kind(sight, ": " + String.join(" or ", look.seen()), written, look.amiss()));
+    return List.of();
   }
 
   @Override

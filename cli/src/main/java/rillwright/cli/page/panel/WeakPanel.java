@@ -19,6 +19,8 @@ import rillwright.cli.report.picture.CausesPicture;
 import rillwright.cli.report.text.weak.NextTable;
 import rillwright.cli.report.text.weak.WeakText;
 import rillwright.cli.report.units.Shown;
+import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.RiskWords;
 import rillwright.cli.study.weak.BuiltJob;
 import rillwright.cli.study.weak.CausesRequest;
@@ -33,6 +35,9 @@ import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
 import rillwright.solver.study.diagnosis.inference.NextReading;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Effort.Risk;
+import rillwright.solver.study.diagnosis.reading.Measurand;
+import rillwright.solver.study.diagnosis.reading.MeasurandList;
+import rillwright.solver.study.diagnosis.reading.Sight;
 
 /** Why a fall is weak: readings as they are taken, likely causes, what to read next. */
 final class WeakPanel implements Panel {
@@ -74,10 +79,14 @@ final class WeakPanel implements Panel {
   @Override
   public void besides(Project project, Html html) {
     html.leaf("p", counted(project), "class", "quiet");
+    List<Measurand> all = readable(project);
+    ShownUnits units = Shown.of(project.show());
+    looks(all, project, units, html);
     html.open("form", "class", "row", "data-do", "add-reading");
     html.open("label", "for", "reading-what").text("what was read").close();
-    html.open("select", "id", "reading-what", "name", "what", "class", "wide");
-    List<ReadingKinds.Kind> kinds = kinds(project);
+    html.open("select", "id", "reading-what", "name", "at", "class", "wide");
+    List<ReadingKinds.Kind> kinds =
+        all.stream().flatMap(it -> ReadingKinds.of(it, project.network(), units).stream()).toList();
     kinds.forEach(
         it -> html.leaf("option", it.words(), "value", it.written(), "data-example", it.example()));
     html.close();
@@ -85,7 +94,7 @@ final class WeakPanel implements Panel {
     field(html, "value", "its value", example, "required");
     field(html, "within", "within, if you know", "7 %", "");
     html.leaf("button", "Add reading").close();
-    cautions(kinds, project, html);
+    cautions(all, project, html);
     html.open("form", "class", "row", "data-do", "add-sign");
     html.open("label", "for", "sign-what").text("what was seen").close();
     html.open("select", "id", "sign-what", "name", "value");
@@ -99,21 +108,34 @@ final class WeakPanel implements Panel {
   }
 
   /** What can be read; nothing where nothing flows. */
-  private static List<ReadingKinds.Kind> kinds(Project project) {
+  private static List<Measurand> readable(Project project) {
     if (!PumpPlace.listPlanned(project.network()).isEmpty()) {
       return List.of();
     }
     try {
-      return ReadingKinds.of(AsBuilt.of(project.network()), Shown.of(project.show()));
+      return MeasurandList.of(AsBuilt.of(project.network()));
     } catch (NoBalance none) {
       return List.of();
     }
   }
 
+  /** What takes no more than eyes: asked before gauges. */
+  private static void looks(List<Measurand> all, Project project, ShownUnits units, Html html) {
+    List<Sight> sights =
+        all.stream().filter(Sight.class::isInstance).map(Sight.class::cast).toList();
+    if (sights.isEmpty()) {
+      return;
+    }
+    LookButtons buttons = new LookButtons(project, new ReadingWords(units), html);
+    html.open("details", "id", "looks-weak").leaf("summary", "Look first: it costs nothing");
+    sights.forEach(buttons::write);
+    html.close();
+  }
+
   /** What to mind while these are read. */
-  private static void cautions(List<ReadingKinds.Kind> kinds, Project project, Html html) {
+  private static void cautions(List<Measurand> all, Project project, Html html) {
     Set<Risk> risks = EnumSet.noneOf(Risk.class);
-    kinds.forEach(it -> risks.add(it.what().effort().risk()));
+    all.forEach(it -> risks.add(it.effort().risk()));
     html.open("details").leaf("summary", "Mind while reading");
     for (Risk risk : risks) {
       String caution = RiskWords.of(risk, project.network().isPumped()).sentence();
@@ -189,6 +211,10 @@ final class WeakPanel implements Panel {
     }
     html.open("div", "class", "row").leaf("span", "Read next:");
     for (NextReading next : NextTable.shown(answer)) {
+      if (next.what() instanceof Sight sight) {
+        String what = new ReadingWords(Shown.of(answer)).opening(sight);
+        html.leaf("a", what, "href", "#" + LookButtons.id(sight));
+      }
       ReadingKinds.of(next.what(), project.network(), Shown.of(answer)).stream()
           .findFirst()
           .ifPresent(
