@@ -44,7 +44,7 @@ final class LookButtons {
         "id",
         id(sight),
         "class",
-        "row",
+        "row look",
         "role",
         "group",
         "aria-label",
