@@ -98,13 +98,16 @@ class LiveStudiesTest extends LivePage {
     String first = answer("mend");
     assertTrue(first.contains("Hydraulic estimate only"), first);
     assertTrue(first.contains("high fall"), first);
-    browser.text(
-        """
-        [...document.querySelectorAll('#answer-mend [data-do=set-all]')]
-            .find(it => it.dataset.value.includes('\\t')).click();
-        """);
-    browser.await("document.querySelectorAll('#changed .changes li').length === 2");
-    browser.await("document.querySelector('#changed').textContent.includes('P-600 instead of')");
+    browser.find("#answer-mend [data-value*='pipe.size=2 in']").click();
+    browser.await("document.querySelectorAll('#changed .changes li').length === 1");
+    browser.await("document.querySelector('#changed').textContent.includes('2 in instead of')");
+  }
+
+  @Test
+  void allValvesAreSetAtATouch() {
+    ask("balance");
+    browser.find("#answer-balance [data-do=set-all]").click();
+    browser.await("document.querySelector('#changed').textContent.includes('2.94')");
   }
 
   @Test

@@ -130,6 +130,21 @@ class EditedByPageTest {
     }
   }
 
+  /** One step for the one who undoes it. */
+  @Test
+  void severalChangesAreMadeAtOnce() throws IOException {
+    try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
+      String before = Files.readString(page.file());
+      post(page, "do=set-all&value=lines.low.valve.k%3D4.4%09lines.high.valve.k%3D5.5");
+      post(page, "do=save");
+      String after = Files.readString(page.file());
+      assertTrue(after.contains("4.4") && after.contains("5.5"), after);
+      post(page, "do=undo");
+      post(page, "do=save");
+      assertEquals(before, Files.readString(page.file()));
+    }
+  }
+
   @Test
   void whatIsWrongIsNeitherSavedNorEnteredAsAReading() throws IOException {
     try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {

@@ -14,6 +14,8 @@ import rillwright.cli.page.html.Html;
 import rillwright.cli.page.panel.form.Filled;
 import rillwright.cli.page.panel.form.Form;
 import rillwright.cli.page.panel.form.Panel;
+import rillwright.cli.page.panel.reading.LookButtons;
+import rillwright.cli.page.panel.reading.ReadingKinds;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.picture.CausesPicture;
 import rillwright.cli.report.text.weak.NextTable;

@@ -1,4 +1,4 @@
-package rillwright.cli.page.panel;
+package rillwright.cli.page.panel.reading;
 
 import static rillwright.cli.file.edit.Quoting.json;
 
@@ -19,7 +19,7 @@ import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Sight;
 
 /** What can be read at a job, each as the file writes it. */
-final class ReadingKinds implements Measurand.Teller<List<ReadingKinds.Kind>> {
+public final class ReadingKinds implements Measurand.Teller<List<ReadingKinds.Kind>> {
   private static final String SECONDS = "8.6 s";
 
   private final Network network;
@@ -38,12 +38,12 @@ final class ReadingKinds implements Measurand.Teller<List<ReadingKinds.Kind>> {
    * @param written in the file up to its value, which comes next
    * @param example of a value
    */
-  record Kind(Measurand what, String words, String written, String example) {}
+  public record Kind(Measurand what, String words, String written, String example) {}
 
   /**
    * The ways to write a reading, the usual one first; none for what has no gauge yet and for looks.
    */
-  static List<Kind> of(Measurand what, Network network, ShownUnits units) {
+  public static List<Kind> of(Measurand what, Network network, ShownUnits units) {
     return what.tell(new ReadingKinds(network, units));
   }
 

@@ -1,4 +1,4 @@
-package rillwright.cli.page.panel;
+package rillwright.cli.page.panel.reading;
 
 import static rillwright.cli.file.edit.Quoting.json;
 
@@ -18,12 +18,13 @@ import rillwright.solver.study.diagnosis.reading.Sight;
  * Looks, each entered at a touch: what the job says was seen is pressed; a touch on it takes it
  * away, one on the other says that instead.
  */
-final class LookButtons {
+public final class LookButtons {
   private final List<Node> readings;
   private final ReadingWords words;
   private final Html html;
 
-  LookButtons(Project project, ReadingWords words, Html html) {
+  /** Buttons for looks at a project. */
+  public LookButtons(Project project, ReadingWords words, Html html) {
     this.readings =
         project
             .tree()
@@ -37,7 +38,7 @@ final class LookButtons {
   }
 
   /** A look, with a button for each thing that may be seen. */
-  void write(Sight sight) {
+  public void write(Sight sight) {
     String what = words.opening(sight);
     html.open(
         "p",
@@ -66,7 +67,7 @@ final class LookButtons {
   }
 
   /** Where it stands on the page. */
-  static String id(Sight sight) {
+  public static String id(Sight sight) {
     return "at-look " + sight.look().word() + " " + sight.at();
   }
 
