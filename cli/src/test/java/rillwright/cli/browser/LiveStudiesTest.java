@@ -107,7 +107,8 @@ class LiveStudiesTest extends LivePage {
   void allValvesAreSetAtATouch() {
     ask("balance");
     browser.find("#answer-balance [data-do=set-all]").click();
-    browser.await("document.querySelector('#changed').textContent.includes('2.94')");
+    browser.await("document.querySelectorAll('#changed .changes li').length === 1");
+    shows("1,480 gph");
   }
 
   @Test
