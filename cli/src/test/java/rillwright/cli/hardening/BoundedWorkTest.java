@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -221,5 +223,43 @@ class BoundedWorkTest {
             "solve", Scratch.file(folder, points + lines.toString()), "--format", "json");
     assertEquals(0, run.status(), run.err());
     assertEquals(0, run.flow("fall"));
+  }
+
+  /** A pump and a tree of tees, a fall with a valve of its own at each. */
+  private static String tree(int tees) {
+    StringBuilder points =
+        new StringBuilder("points:\n  pond: {kind: basin, level: 0 m}\n  t0: {kind: tee}\n");
+    StringBuilder lines = new StringBuilder("lines:\n  up: {from: pond, to: t0, pipe:");
+    lines.append(" {inside: 400 mm, roughness: 0.01 mm}, parts: [{pump: p}, {run: 5 m}]}\n");
+    String wide = PIPE.replace("60 mm", "100 mm");
+    String narrow = PIPE.replace("60 mm", "25 mm");
+    for (int i = 1; i <= tees; i++) {
+      String crest = 0.5 + 0.01 * (i * 37 % 100) + " m";
+      points.append("  t" + i + ": {kind: tee}\n  f" + i + ": {kind: fall, crest: " + crest);
+      points.append(", width: 0.5 m, target: 0.2 L/s}\n");
+      lines.append("  w" + i + ": {from: t" + (i - 1) / 2 + ", to: t" + i + wide + "]}\n");
+      lines.append("  u" + i + ": {from: t" + i + ", to: f" + i + narrow);
+      lines.append(", {valve: {type: ball, open: 100 %, adjustable: yes}}]}\n");
+    }
+    double most = 0.26 * tees;
+    String pump = "pumps:\n  p: {points: [{flow: 0 L/s, head: 6 m}, {flow: %s L/s, head: 3 m}]}\n";
+    return points + lines.toString() + pump.formatted(most);
+  }
+
+  /** What is asked for each line is asked once: twice as many lines are twice the work. */
+  @ParameterizedTest
+  @ValueSource(strings = {"balance", "duty", "check", "weak --causes"})
+  void workGrowsWithTheLines(String command) {
+    long few = memoryFor(command, tree(30));
+    long many = memoryFor(command, tree(120));
+    assertTrue(many < 6 * few, command + ": " + few + ", " + many + " bytes");
+  }
+
+  private long memoryFor(String command, String project) {
+    List<String> words = new ArrayList<>(List.of(command.split(" ")));
+    words.add(1, Scratch.file(folder, project));
+    MeasuredRun run = MeasuredRun.of(words.toArray(String[]::new));
+    assertEquals(0, run.status(), run.err());
+    return run.allocatedBytes();
   }
 }

@@ -138,9 +138,9 @@ final class CutOffs {
   private int partOf(int node) {
     int root = node;
     while (part[root] != root) {
+      part[root] = part[part[root]];
       root = part[root];
     }
-    part[node] = root;
     return root;
   }
 

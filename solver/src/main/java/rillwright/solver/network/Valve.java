@@ -53,6 +53,9 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
 
   /** A loss coefficient from the file, 0 or more; infinite is shut. */
   public record GivenLoss(double lossCoefficient) implements Setpoint {
+    /** Lets nothing through. */
+    public static final GivenLoss SHUT = new GivenLoss(Double.POSITIVE_INFINITY);
+
     public GivenLoss {
       if (lossCoefficient != Double.POSITIVE_INFINITY) {
         Require.atLeast("loss coefficient", lossCoefficient, 0, "");
@@ -147,7 +150,7 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
 
   /** The same valve, shut. */
   public Valve shut() {
-    return withSetpoint(new GivenLoss(Double.POSITIVE_INFINITY));
+    return withSetpoint(GivenLoss.SHUT);
   }
 
   /** The same valve, set otherwise. */

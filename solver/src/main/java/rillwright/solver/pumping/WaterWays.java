@@ -2,6 +2,7 @@ package rillwright.solver.pumping;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -20,6 +22,7 @@ public final class WaterWays {
   private final Network network;
   private final SteadyState state;
   private final Map<PointName, List<Line>> onwards = new HashMap<>();
+  private final Map<PointName, Integer> order = new HashMap<>();
 
   /** The ways in a state. */
   public WaterWays(SteadyState state) {
@@ -28,6 +31,7 @@ public final class WaterWays {
     for (Line line : network.lines()) {
       onwards.computeIfAbsent(start(line), point -> new ArrayList<>()).add(line);
     }
+    network.points().forEach(point -> order.put(point.name(), order.size()));
   }
 
   /** The lines that water of a line meets after it, in no order. */
@@ -49,14 +53,15 @@ public final class WaterWays {
     return met;
   }
 
-  /** Those of some points that water of a line reaches, in their order. */
+  /** Those of some points that water of a line reaches, in the order of the network. */
   public Set<PointName> reached(LineName line, Set<PointName> points) {
     Set<PointName> ends = new HashSet<>();
     ends.add(end(network.line(line)));
     linesAfter(line).forEach(after -> ends.add(end(network.line(after))));
-    Set<PointName> reached = new LinkedHashSet<>(points);
-    reached.retainAll(ends);
-    return reached;
+    return ends.stream()
+        .filter(points::contains)
+        .sorted(Comparator.comparing(order::get))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   private PointName start(Line line) {

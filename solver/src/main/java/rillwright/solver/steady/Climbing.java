@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Function;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.HighPoint.Air;
@@ -34,10 +33,24 @@ final class Climbing {
   /** Balances kept: those of all lines of a large network would fill the memory. */
   private static final int MOST_KEPT = 50;
 
+  /** Finds the balance with some courses. */
+  @FunctionalInterface
+  interface Finder {
+    /**
+     * Finds it.
+     *
+     * @param near flows near which its own are, where the last one ended
+     */
+    Outcome find(Map<LineName, Course> courses, Model.Near near);
+  }
+
   /** A balance: its effort, and its state in the words of the network. */
   interface Outcome {
     /** Newton steps that it took. */
     int iterations();
+
+    /** Where it ended: the next one is like it. */
+    Model.Near near();
 
     /**
      * Its state.
@@ -51,11 +64,12 @@ final class Climbing {
   private final Network network;
   private final NetworkGraph graph;
   private final Imposed imposed;
-  private final Function<Map<LineName, Course>, Outcome> finder;
+  private final Finder finder;
   private final Map<LineName, Map<Integer, HighPoint>> judged = new LinkedHashMap<>();
   private final Map<LineName, Course> courses = new LinkedHashMap<>();
 
   private int iterations;
+  private Model.Near near;
 
   /** Balances of late by what changes them: a few are asked for again. */
   private final Map<Map<LineName, Course>, Outcome> known = new LinkedHashMap<>();
@@ -63,9 +77,11 @@ final class Climbing {
   /**
    * A network that may climb.
    *
+   * @param near flows near which the first balance is
    * @param finder the balance with the courses of the lines that do not run full
    */
-  Climbing(NetworkGraph graph, Imposed imposed, Function<Map<LineName, Course>, Outcome> finder) {
+  Climbing(NetworkGraph graph, Imposed imposed, Model.Near near, Finder finder) {
+    this.near = near;
     this.network = graph.network();
     this.graph = graph;
     this.imposed = imposed;
@@ -144,7 +160,8 @@ final class Climbing {
     Map<LineName, Course> plain = plainly(with);
     Outcome shown = known.get(plain);
     if (shown == null) {
-      shown = finder.apply(plain);
+      shown = finder.find(plain, near);
+      near = shown.near();
       iterations += shown.iterations();
       if (known.size() == MOST_KEPT) {
         known.remove(known.keySet().iterator().next());

@@ -71,16 +71,12 @@ final class RunningNetwork {
 
   private static Outlet vent(Network network, Line line, Course.Vented vented) {
     HighPoint high = (HighPoint) line.parts().get(vented.highPoint());
-    StringBuilder name = new StringBuilder("vent of " + line.name());
-    while (network.points().stream().anyMatch(at -> at.name().value().contentEquals(name))) {
-      name.append('\'');
+    PointName name = new PointName("vent of " + line.name());
+    while (network.findPoint(name).isPresent()) {
+      name = new PointName(name + "'");
     }
     return new Outlet(
-        new PointName(name.toString()),
-        high.elevationM(),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        OptionalDouble.empty());
+        name, high.elevationM(), OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty());
   }
 
   private static Line shortened(Line line, Course.Vented vented, Outlet vent) {

@@ -45,18 +45,20 @@ public final class SteadyStateFinder {
     boolean asWritten = running.network() == written.network();
     NetworkGraph graph = asWritten ? written : new NetworkGraph(running.network());
     this.model = new Model(running, graph, imposed);
-    this.search = new InflowSearch(graph, model, fullFlows(courses), near);
+    this.search = new InflowSearch(graph, model, falling(courses, near), near);
   }
 
   /**
-   * What falls out of vented lines before that is known: what they would carry if they ran full.
+   * What falls out of vented lines before that is known: what they carried in a state like it, else
+   * what they would carry if they ran full.
    */
-  private static Map<LineName, Double> fullFlows(Map<LineName, Course> courses) {
+  private static Map<LineName, Double> falling(Map<LineName, Course> courses, Model.Near near) {
     Map<LineName, Double> flows = new LinkedHashMap<>();
     courses.forEach(
         (line, course) -> {
           if (course instanceof Course.Vented vented) {
-            flows.put(line, vented.fullFlowM3PerS());
+            double before = Math.abs(near.lineFlow().apply(line).orElse(0));
+            flows.put(line, before > 0 ? before : vented.fullFlowM3PerS());
           }
         });
     return flows;
@@ -87,7 +89,8 @@ public final class SteadyStateFinder {
     return new Climbing(
             graph,
             Imposed.NOTHING,
-            courses -> new SteadyStateFinder(graph, Imposed.NOTHING, courses, near).run())
+            near,
+            (courses, close) -> new SteadyStateFinder(graph, Imposed.NOTHING, courses, close).run())
         .settle();
   }
 
@@ -114,7 +117,10 @@ public final class SteadyStateFinder {
   private static SteadyState impose(Network network, Imposed imposed, Model.Near near) {
     NetworkGraph graph = new NetworkGraph(network);
     return new Climbing(
-            graph, imposed, courses -> new SteadyStateFinder(graph, imposed, courses, near).plain())
+            graph,
+            imposed,
+            near,
+            (courses, close) -> new SteadyStateFinder(graph, imposed, courses, close).plain())
         .settle();
   }
 
@@ -215,6 +221,11 @@ public final class SteadyStateFinder {
     @Override
     public int iterations() {
       return search.iterations();
+    }
+
+    @Override
+    public Model.Near near() {
+      return solved.near();
     }
 
     @Override

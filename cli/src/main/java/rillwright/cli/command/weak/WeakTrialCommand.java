@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -89,7 +90,8 @@ public final class WeakTrialCommand implements Callable<Integer> {
     for (int i = 0; i < files.size(); i++) {
       destination.check(InputFiles.of(files.get(i), projects.get(i)));
     }
-    List<TrialJob> jobs = projects.stream().map(WeakTrialCommand::job).toList();
+    List<TrialJob> jobs =
+        watched(progress -> projects.stream().map(project -> job(project, progress)).toList());
     for (int i = 0; i < jobs.size(); i++) {
       if (!jobs.get(i).isReadable()) {
         throw new ParameterException(
@@ -101,19 +103,25 @@ public final class WeakTrialCommand implements Callable<Integer> {
                 + " with its power");
       }
     }
-    TrialFigures figures =
-        ProgressBar.watched(
-            spec.commandLine().getErr(), unseen -> TrialFigures.of(Trial.run(jobs, calls, seed)));
+    TrialFigures figures = watched(unseen -> TrialFigures.of(Trial.run(jobs, calls, seed)));
     Optional<PairFigures> two =
-        pairs > 0 ? Optional.of(Trial.runPairs(jobs, pairs, seed)) : Optional.empty();
+        pairs > 0
+            ? Optional.of(watched(unseen -> Trial.runPairs(jobs, pairs, seed)))
+            : Optional.empty();
     destination.print(TrialText.of(figures, two, seed), format);
     return ExitStatus.DONE;
   }
 
-  private static TrialJob job(Project project) {
-    AsBuilt built = Asking.ask((it, unseen) -> BuiltJob.of(it), project, Progress.UNSEEN);
+  private <T> T watched(Function<Progress, T> work) {
+    return ProgressBar.watched(spec.commandLine().getErr(), work);
+  }
+
+  private static TrialJob job(Project project, Progress progress) {
+    AsBuilt built = Asking.ask((it, unseen) -> BuiltJob.of(it), project, progress);
     CauseTable causes = CausesRequest.usual(built);
     return new TrialJob(
-        project.title(), causes, Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR));
+        project.title(),
+        causes,
+        Diagnostician.of(built, causes, List.of(), Sizes.CALLED_FOR, progress));
   }
 }

@@ -148,8 +148,15 @@ public final class WeakJson {
           .member(
               "causes",
               Value.someOf(EXPLANATION),
-              "All causes at all their places; probabilities sum to 1.",
+              "All causes at all their places that were tried; probabilities sum to 1.",
               answer -> answer.diagnosis().causes())
+          .ifAny(
+              "untried",
+              Value.wholeFrom(1),
+              "Causes at their places that were not tried, the least likely at first, because the"
+                  + " job is large; they are counted as \"none of these\".",
+              answer ->
+                  Optional.of((long) answer.diagnosis().untried()).filter(untried -> untried > 0))
           .list(
               "pairs",
               PAIR,

@@ -14,19 +14,23 @@ public record ValveSweeps(List<ValveSweep> sweeps) {
   /** A change of a share that can be seen. */
   private static final double NOTICEABLE = 0.005;
 
+  /** Of a large job no more valves than a picture has room for tell something. */
+  private static final int MOST_MOVED = 24;
+
   public ValveSweeps {
     sweeps = List.copyOf(sweeps);
   }
 
   /**
    * The throttled valves or, if there are none, those that change what a fall gets; if none does,
-   * the first. Balances the network some forty times a valve.
+   * the first. Balances the network some forty times a valve, for the first valves of many.
    */
   public static ValveSweeps of(BalanceAnswer answer) {
     ValveSettings settings = answer.settings();
     List<SetValve> throttled = settings.listThrottled();
     List<SetValve> moved = throttled.isEmpty() ? settings.valves() : throttled;
-    List<ValveSweep> all = moved.stream().map(set -> ValveSweep.of(settings, set)).toList();
+    List<ValveSweep> all =
+        moved.stream().limit(MOST_MOVED).map(set -> ValveSweep.of(settings, set)).toList();
     List<ValveSweep> telling =
         all.stream()
             .filter(sweep -> sweep.valve().role() != SetValve.Role.LEFT_ALONE)

@@ -1,10 +1,13 @@
 package rillwright.solver.study.valvesetting;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
+import rillwright.solver.network.Valve;
 import rillwright.solver.pumping.HeldToTarget;
 import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.NoBalance;
@@ -38,10 +41,9 @@ record HeldOthers(Targets targets, Set<PointName> favoured, List<ValvePlace> lef
    * With the valves that feed no fall with a target shut, unless something else needs that water.
    */
   Network shut(Network network) {
-    Network shut = network;
-    for (ValvePlace place : leftAlone) {
-      shut = shut.withPart(place.line(), place.partIndex(), place.in(network).shut());
-    }
+    Map<ValvePlace, Valve.Setpoint> closed = new LinkedHashMap<>();
+    leftAlone.forEach(place -> closed.put(place, Valve.GivenLoss.SHUT));
+    Network shut = ValvePlace.withLosses(network, closed);
     try {
       SteadyStateFinder.find(shut);
       return shut;

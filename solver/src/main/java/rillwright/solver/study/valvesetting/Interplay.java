@@ -12,11 +12,19 @@ public final class Interplay {
   /** A change of flow that a bucket does not show, as a share. */
   private static final double NOTICEABLE = 0.005;
 
+  /** Valves opened one by one, a balance each: of so many falls some share their water. */
+  private static final int MOST_OPENED = 50;
+
   private Interplay() {}
 
-  /** Whether opening one of the throttled valves wide takes water from a fall. */
+  /**
+   * Whether opening one of the throttled valves wide takes water from a fall. With more of them
+   * than are opened it counts as if one did: then the crew looks twice.
+   */
   public static boolean isIn(ValveSettings settings) {
-    return settings.listThrottled().stream().anyMatch(set -> takesFromAnother(settings, set));
+    List<SetValve> throttled = settings.listThrottled();
+    return throttled.stream().limit(MOST_OPENED).anyMatch(set -> takesFromAnother(settings, set))
+        || throttled.size() > MOST_OPENED;
   }
 
   private static boolean takesFromAnother(ValveSettings settings, SetValve set) {

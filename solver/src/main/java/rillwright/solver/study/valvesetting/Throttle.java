@@ -1,10 +1,12 @@
 package rillwright.solver.study.valvesetting;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.WaterWays;
@@ -34,11 +36,13 @@ record Throttle(List<ValvePlace> valves, Set<PointName> falls) {
       Set<PointName> fed = ways.reached(place.line(), falls);
       byFed.computeIfAbsent(fed, key -> new ArrayList<>()).add(place);
     }
+    Map<PointName, Set<PointName>> nearest = new HashMap<>();
+    for (Set<PointName> fed : byFed.keySet()) {
+      fed.forEach(fall -> nearest.merge(fall, fed, (a, b) -> b.size() < a.size() ? b : a));
+    }
     Map<Set<PointName>, Set<PointName>> setBy = new LinkedHashMap<>();
     for (PointName fall : falls) {
-      byFed.keySet().stream()
-          .filter(fed -> fed.contains(fall))
-          .min((one, other) -> Integer.compare(one.size(), other.size()))
+      Optional.ofNullable(nearest.get(fall))
           .ifPresent(fed -> setBy.computeIfAbsent(fed, key -> new LinkedHashSet<>()).add(fall));
     }
     List<Throttle> throttles = new ArrayList<>();

@@ -31,6 +31,13 @@ public final class ValveSettingFinder {
    */
   public record Brief(SteadyState state, double targetFraction) {}
 
+  /**
+   * So many valves that close too coarsely are looked for one by one, the rest ever more at once.
+   */
+  private static final int ONE_BY_ONE = 8;
+
+  private static final int MOST_DOUBLINGS = 20;
+
   private final Network network;
   private final List<ValvePlace> places;
   private final Aim aim;
@@ -79,23 +86,30 @@ public final class ValveSettingFinder {
     SteadyState wideState = SteadyStateFinder.find(open);
     WaterWays ways = ways(wideState, targets);
     List<ValvePlace> useful = new ArrayList<>();
+    Map<ValvePlace, Valve.Setpoint> left = new LinkedHashMap<>();
     for (ValvePlace place : places) {
       if (ways.reached(place.line(), targets.falls()).isEmpty()) {
-        open = place.withLoss(open, place.in(network).loss());
+        left.put(place, place.in(network).loss());
       } else {
         useful.add(place);
       }
     }
+    open = ValvePlace.withLosses(open, left);
     List<ValvePlace> coarse = new ArrayList<>();
     SteadyState openState =
         useful.size() == places.size() ? wideState : SteadyStateFinder.find(open);
     SettingAttempt attempt = new SettingAttempt(openState, targets, aim, useful, coarse);
-    while (!attempt.tooCoarse().isEmpty()) {
-      ValvePlace first = attempt.tooCoarse().get(0);
-      Valve.Setpoint loss = first.in(open).loss();
-      open = first.withLoss(open, loss.closedTo(loss.greatestLossCoefficient()));
-      useful.remove(first);
-      coarse.add(first);
+    for (int round = 0; !attempt.tooCoarse().isEmpty(); round++) {
+      List<ValvePlace> found = attempt.tooCoarse();
+      int atOnce = 1 << Math.min(MOST_DOUBLINGS, Math.max(0, round - ONE_BY_ONE));
+      Map<ValvePlace, Valve.Setpoint> closed = new LinkedHashMap<>();
+      for (ValvePlace place : found.subList(0, Math.min(atOnce, found.size()))) {
+        Valve.Setpoint loss = place.in(open).loss();
+        closed.put(place, loss.closedTo(loss.greatestLossCoefficient()));
+      }
+      open = ValvePlace.withLosses(open, closed);
+      useful.removeAll(closed.keySet());
+      coarse.addAll(closed.keySet());
       attempt = new SettingAttempt(SteadyStateFinder.find(open), targets, aim, useful, coarse);
     }
     return attempt;

@@ -2,8 +2,10 @@ package rillwright.solver.study.valvesetting;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.PointState;
@@ -50,8 +52,10 @@ public record ValveSettings(
 
   /** Those of the valves that are to be closed some way, in the order to set them. */
   public List<SetValve> listThrottled() {
+    Map<LineName, List<SetValve>> byLine =
+        valves.stream().collect(Collectors.groupingBy(set -> set.place().line()));
     return order.stream()
-        .flatMap(line -> valves.stream().filter(set -> set.place().line().equals(line)))
+        .flatMap(line -> byLine.getOrDefault(line, List.of()).stream())
         .filter(
             set -> set.role() == SetValve.Role.THROTTLED || set.role() == SetValve.Role.TOO_COARSE)
         .distinct()

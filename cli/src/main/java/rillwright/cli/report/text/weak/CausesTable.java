@@ -51,6 +51,14 @@ final class CausesTable {
               ? "The one other is under 1 %."
               : "All " + left + " others are under 1 % each.");
     }
+    int untried = answer.diagnosis().untried();
+    if (untried > 0) {
+      page.paragraph(
+          "Not tried, because the job is large: "
+              + Shown.of(answer).number(untried)
+              + " more causes at their places, those that are the least likely at first. Together"
+              + " they are counted as \"none of these\".");
+    }
   }
 
   /** How many causes are worth telling, the first group included. */

@@ -15,10 +15,12 @@ public final class Likelihood {
 
   private final Scope scope;
   private final List<Reading> readings;
+  private final int[] indices;
 
   public Likelihood(Scope scope, List<Reading> readings) {
     this.scope = scope;
     this.readings = List.copyOf(readings);
+    this.indices = readings.stream().mapToInt(reading -> scope.indexOf(reading.what())).toArray();
   }
 
   /** Natural logarithm of the density of all readings, by what everything would read. */
@@ -58,7 +60,7 @@ public final class Likelihood {
   }
 
   public int index(int reading) {
-    return scope.indexOf(readings.get(reading).what());
+    return indices[reading];
   }
 
   /** Whether every reading may well show what is predicted. */

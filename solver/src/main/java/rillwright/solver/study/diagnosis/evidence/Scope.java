@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.IntStream;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -38,6 +39,9 @@ public final class Scope {
 
   private static final double FITS_DEVIATIONS = 3;
 
+  /** Newton steps that it takes to find that there is no balance, or so. */
+  private static final int STEPS_OF_NONE = 20;
+
   /** Of something that is seen or not. */
   private static final double LEAST_VARIANCE = 0.01;
 
@@ -49,6 +53,9 @@ public final class Scope {
 
   /** Lines that end in open water: what they bring is watched, behind all readables. */
   private final List<LineName> returns;
+
+  /** What all predictions took so far, Newton steps times lines. */
+  private final LongAdder linesSolved = new LongAdder();
 
   private final double[] asBuilt;
   private final double[] fromZero;
@@ -205,6 +212,10 @@ public final class Scope {
         builtStates.containsKey(state)
             ? observed(altered, state, builtStates.get(state))
             : Observed.of(altered, state);
+    linesSolved.add(
+        observed
+            .map(Observed::linesSolved)
+            .orElse((long) STEPS_OF_NONE * job.network().lines().size()));
     for (int i : byState.getOrDefault(state, List.of())) {
       observed.ifPresent(o -> values[i] = readables.get(i).valueIn(o).orElse(Double.NaN));
     }
@@ -232,6 +243,11 @@ public final class Scope {
     return altered.leavesNetwork()
         ? Optional.of(asBuilt.with(altered, state))
         : Observed.of(altered, state, asBuilt);
+  }
+
+  /** What all predictions took so far: Newton steps times lines. */
+  public long linesSolved() {
+    return linesSolved.sum();
   }
 
   /** Whether somebody sees by the readable of a number that a fall is weak. */

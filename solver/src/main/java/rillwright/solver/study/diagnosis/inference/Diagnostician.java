@@ -8,10 +8,8 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import rillwright.solver.progress.Progress;
-import rillwright.solver.progress.Steps;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
-import rillwright.solver.study.diagnosis.evidence.AnyReading;
 import rillwright.solver.study.diagnosis.evidence.Belief;
 import rillwright.solver.study.diagnosis.evidence.Hypothesis;
 import rillwright.solver.study.diagnosis.evidence.Likelihood;
@@ -41,18 +39,23 @@ public final class Diagnostician {
   private final Scope scope;
   private final List<Hypothesis> hypotheses;
 
+  /** Causes that were not swept, because the job is large: they may be what is not described. */
+  private final List<Cause> untried;
+
   /** Whether sizes count that weaken nothing by a tenth. */
   private final boolean unnoticed;
 
-  private Diagnostician(Scope scope, List<Hypothesis> hypotheses, boolean unnoticed) {
+  Diagnostician(Scope scope, Sweeping causes, boolean unnoticed) {
     this.scope = scope;
-    this.hypotheses = hypotheses;
+    this.hypotheses = causes.hypotheses();
+    this.untried = causes.untried();
     this.unnoticed = unnoticed;
   }
 
   /** The same one who counts all sizes. */
   public Diagnostician withSlight() {
-    return new Diagnostician(scope, hypotheses.stream().map(Hypothesis::withSlight).toList(), true);
+    List<Hypothesis> slight = hypotheses.stream().map(Hypothesis::withSlight).toList();
+    return new Diagnostician(scope, new Sweeping(slight, untried), true);
   }
 
   /** Which sizes of causes count. */
@@ -80,25 +83,10 @@ public final class Diagnostician {
    */
   public static Diagnostician of(
       AsBuilt job, CauseTable table, Collection<Measurand> asked, Sizes sizes, Progress progress) {
-    Steps steps = new Steps(progress, table.causes().size());
     Scope scope = Scope.of(job, asked);
     Unnoticed unnoticed = sizes == Sizes.ALL ? Unnoticed.COUNTS : Unnoticed.LEFT_OUT;
-    List<Hypothesis> hypotheses =
-        table.causes().parallelStream()
-            .map(cause -> hypothesis(cause, scope, unnoticed, steps))
-            .toList();
-    return new Diagnostician(scope, hypotheses, sizes == Sizes.ALL);
-  }
-
-  private static Hypothesis hypothesis(Cause cause, Scope scope, Unnoticed unnoticed, Steps steps) {
-    steps.done(0);
-    Hypothesis hypothesis =
-        cause
-            .effect()
-            .<Hypothesis>map(effect -> SweptCause.of(cause, effect, scope, unnoticed))
-            .orElseGet(() -> new AnyReading(cause, scope));
-    steps.done(1);
-    return hypothesis;
+    return new Diagnostician(
+        scope, Sweeping.of(scope, table, unnoticed, progress), sizes == Sizes.ALL);
   }
 
   /** Everything that can be read at the job. */
@@ -145,8 +133,7 @@ public final class Diagnostician {
     Likelihood likelihood =
         new Likelihood(
             scope, readings.stream().filter(it -> scope.asBuilt(it.what()).isPresent()).toList());
-    ToDoubleFunction<Cause> logPrior =
-        cause -> Math.log(cause.prior()) + Math.log(signs.applyAsDouble(cause));
+    ToDoubleFunction<Cause> logPrior = cause -> logPrior(cause, signs);
     List<Belief> beliefs = hypotheses.stream().map(h -> h.given(likelihood)).toList();
     double[] logWeight = new double[beliefs.size()];
     for (int c = 0; c < logWeight.length; c++) {
@@ -191,7 +178,21 @@ public final class Diagnostician {
         advice.separating(next, group),
         next,
         pairs.explanations(),
-        pairs.lead());
+        pairs.lead(),
+        untried.size());
+  }
+
+  /** Logarithm of prior times signs; what was not tried counts to what no cause describes. */
+  private double logPrior(Cause cause, ToDoubleFunction<Cause> signs) {
+    double more = 0;
+    if (cause.isUnnamed()) {
+      for (Cause left : untried) {
+        more += left.prior() * signs.applyAsDouble(left);
+      }
+    }
+    return more > 0
+        ? Math.log(cause.prior() * signs.applyAsDouble(cause) + more)
+        : Math.log(cause.prior()) + Math.log(signs.applyAsDouble(cause));
   }
 
   private List<OptionalDouble> predicted(List<Reading> readings, Belief belief) {

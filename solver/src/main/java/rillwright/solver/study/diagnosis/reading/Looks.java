@@ -1,8 +1,9 @@
 package rillwright.solver.study.diagnosis.reading;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
@@ -24,7 +25,7 @@ public final class Looks {
   private static final When RUNNING = new When.Running();
 
   private final Network network;
-  private final List<Measurand> list = new ArrayList<>();
+  private final Set<Measurand> list = new LinkedHashSet<>();
 
   private Looks(Network network) {
     this.network = network;
@@ -50,7 +51,7 @@ public final class Looks {
         looks.list.add(new Meter(Meter.Kind.FALLS, pond.name().value(), new When.PumpOff()));
       }
     }
-    return looks.list;
+    return List.copyOf(looks.list);
   }
 
   /** Makes seen what a job has clogged as it is. */
@@ -108,10 +109,7 @@ public final class Looks {
   }
 
   private void see(Look look, String at) {
-    Measurand sight = new Sight(look, at, RUNNING);
-    if (!list.contains(sight)) {
-      list.add(sight);
-    }
+    list.add(new Sight(look, at, RUNNING));
   }
 
   private void read(Meter.Kind kind, String at) {

@@ -2,10 +2,12 @@ package rillwright.solver.study.diagnosis.reading;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Fall;
@@ -28,6 +30,9 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 public final class MeasurandList {
   private static final When RUNNING = new When.Running();
 
+  /** Each valve that is shut for a gauge is a state that every cause is balanced in. */
+  private static final int MOST_VALVES_SHUT = 12;
+
   private final Network network;
   private final List<Measurand> list = new ArrayList<>();
 
@@ -37,8 +42,8 @@ public final class MeasurandList {
 
   /**
    * All that could be read at a job as built: flow and depth at its falls, gauges and tees, gauges
-   * with the valve shut and with the pump off, levels, power, and flow by a meter clamped on or by
-   * a chamber's drawdown where either is plausible.
+   * with the valve shut (the first valves of many) and with the pump off, levels, power, and flow
+   * by a meter clamped on or by a chamber's drawdown where either is plausible.
    */
   public static List<Measurand> of(AsBuilt job) {
     MeasurandList all = new MeasurandList(job.network());
@@ -77,15 +82,16 @@ public final class MeasurandList {
   }
 
   private void gauges() {
+    Set<LineName> shut = new HashSet<>();
     for (Line line : network.lines()) {
       for (Part part : line.parts()) {
         if (part instanceof Gauge gauge) {
           list.add(new Measurands.GaugePressure(gauge.name(), RUNNING));
-          valveFor(line)
-              .ifPresent(
-                  valve ->
-                      list.add(
-                          new Measurands.GaugePressure(gauge.name(), new When.ValveShut(valve))));
+          Optional<LineName> valve = valveFor(line);
+          if (valve.isPresent() && (shut.contains(valve.get()) || shut.size() < MOST_VALVES_SHUT)) {
+            shut.add(valve.get());
+            list.add(new Measurands.GaugePressure(gauge.name(), new When.ValveShut(valve.get())));
+          }
           list.add(new Measurands.GaugePressure(gauge.name(), new When.PumpOff()));
         }
       }

@@ -57,6 +57,11 @@ public final class Observed {
     return of(job, when, network -> SteadyStateFinder.find(network, like.state));
   }
 
+  /** What it took to balance it: Newton steps times lines. */
+  public long linesSolved() {
+    return (long) state.iterations() * state.network().lines().size();
+  }
+
   /** This job, as built here, with an alteration that leaves its network as it is. */
   public Observed with(Alteration job, When when) {
     return new Observed(job, state, when.gauges(state));

@@ -28,8 +28,12 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Run;
 import rillwright.solver.network.Valve;
+import rillwright.solver.progress.Progress;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
+import rillwright.solver.study.diagnosis.evidence.Hypothesis;
+import rillwright.solver.study.diagnosis.evidence.Scope;
+import rillwright.solver.study.diagnosis.evidence.SweptCause.Unnoticed;
 import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Measurands;
@@ -229,5 +233,41 @@ class DiagnosticianTest {
             "pump worn");
     assertTrue(called < 0.05, "called " + called);
     assertTrue(notCalled > 2 * called, "not called " + notCalled);
+  }
+
+  /** The likeliest causes are tried; the rest counts to what no cause describes, by its priors. */
+  @Test
+  void causesBeyondTheBoundCountToNoneOfThese() {
+    Scope scope = Scope.of(job, List.of());
+    Sweeping some = Sweeping.of(scope, all, Unnoticed.COUNTS, Progress.UNSEEN, 1);
+    List<Cause> tried = some.hypotheses().stream().map(Hypothesis::cause).toList();
+    Diagnosis diagnosis = new Diagnostician(scope, some, true).explain(List.of(), cause -> 1);
+    assertEquals(all.causes().size() - tried.size(), diagnosis.untried());
+    assertTrue(diagnosis.untried() > 0 && tried.size() > 2, tried.size() + " tried");
+    double least =
+        tried.stream()
+            .filter(cause -> !cause.isUnnamed() && !cause.mayGoUnnoticed())
+            .mapToDouble(Cause::prior)
+            .min()
+            .orElseThrow();
+    double left = 0;
+    for (Cause cause : all.causes()) {
+      if (!tried.contains(cause)) {
+        assertTrue(cause.prior() <= least, cause.id().toString());
+        left += cause.prior();
+      }
+    }
+    double unnamed = all.causes().stream().filter(Cause::isUnnamed).mapToDouble(Cause::prior).sum();
+    assertEquals(left + unnamed, probability(diagnosis, CauseTable.NONE_OF_THESE), 1e-9);
+    assertEquals(1, diagnosis.causes().stream().mapToDouble(Explanation::probability).sum(), 1e-9);
+  }
+
+  @Test
+  void withoutWorkNothingIsTriedAndNothingIsHidden() {
+    Scope scope = Scope.of(job, List.of());
+    Sweeping none = Sweeping.of(scope, all, Unnoticed.COUNTS, Progress.UNSEEN, 0);
+    Diagnosis diagnosis = new Diagnostician(scope, none, true).explain(List.of(), cause -> 1);
+    assertEquals(all.causes().size() - 1, diagnosis.untried());
+    assertEquals(1, probability(diagnosis, CauseTable.NONE_OF_THESE), 1e-12);
   }
 }
