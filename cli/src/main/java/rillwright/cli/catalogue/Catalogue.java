@@ -24,7 +24,21 @@ public final class Catalogue {
 
   private final Lazy<List<Material>> materials =
       new Lazy<>(() -> CatalogueTable.read("materials.csv", Material::of));
+  private final Lazy<Map<String, Material>> materialsByName =
+      new Lazy<>(
+          () ->
+              listMaterials().stream()
+                  .collect(
+                      Collectors.toMap(
+                          material -> Spelling.plain(material.name()),
+                          Function.identity(),
+                          (first, later) -> first)));
   private final Lazy<List<PipeSize>> pipes = new Lazy<>(this::readPipes);
+  private final Lazy<Map<String, List<PipeSize>>> pipesByMaterial =
+      new Lazy<>(
+          () ->
+              listPipes().stream()
+                  .collect(Collectors.groupingBy(pipe -> Spelling.plain(pipe.material()))));
   private final Lazy<List<FittingLoss>> fittings =
       new Lazy<>(() -> readLosses("fittings.csv", FittingLoss::of));
   private final Lazy<List<CheckValveRow>> checkValves =
@@ -61,7 +75,7 @@ public final class Catalogue {
 
   /** A material of pipes. */
   public Optional<Material> findMaterial(String name) {
-    return find(listMaterials(), Material::name, name);
+    return Optional.ofNullable(materialsByName.get().get(Spelling.plain(name)));
   }
 
   /** Names of the materials. */
@@ -183,10 +197,7 @@ public final class Catalogue {
   }
 
   private List<PipeSize> pipesOf(String material) {
-    String wanted = Spelling.plain(material);
-    return listPipes().stream()
-        .filter(pipe -> Spelling.isSpelling(pipe.material(), wanted))
-        .toList();
+    return pipesByMaterial.get().getOrDefault(Spelling.plain(material), List.of());
   }
 
   private List<PipeSize> readPipes() {
