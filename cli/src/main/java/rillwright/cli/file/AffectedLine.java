@@ -13,8 +13,8 @@ import rillwright.solver.network.Line;
 
 /**
  * As much of a line as must be read again when values in it are drawn. Where they stand in its
- * parts and change no bore, these are the parts that hold them, and its runs, in whose bore the
- * others stand; else it is the whole line.
+ * parts or in what it says of its pipe's wall and change no bore, these are the parts that hold
+ * them, and its runs, in whose bore the others stand; else it is the whole line.
  *
  * @param entry the line, with no more parts than must be read
  * @param places of these parts among all of the line, from 0; empty if the line is read as a whole
@@ -26,6 +26,9 @@ record AffectedLine(Entry entry, Optional<List<Integer>> places) {
   private static final Set<String> BORE = Set.of("inside", "deposit", "size");
 
   private static final String PIPE = "run";
+
+  /** What it says besides a bore is read by runs alone. */
+  private static final String WALL = "pipe";
 
   /**
    * What of a line must be read again.
@@ -39,7 +42,11 @@ record AffectedLine(Entry entry, Optional<List<Integer>> places) {
     }
     for (Entry field : map.entries()) {
       boolean isParts = field.key().equals(PARTS) && field.value() instanceof ListNode;
-      if (!isParts && holds(field.value(), isDrawn)) {
+      boolean changesAll =
+          field.key().equals(WALL)
+              ? holdsBore(field.value(), isDrawn)
+              : holds(field.value(), isDrawn);
+      if (!isParts && changesAll) {
         return whole;
       }
     }

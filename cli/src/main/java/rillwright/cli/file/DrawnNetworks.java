@@ -31,6 +31,7 @@ import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Point;
 
 /**
  * The networks that a project may be: with drawn values in place of those that are not known
@@ -51,7 +52,7 @@ public final class DrawnNetworks {
   private final Measure head;
   private final List<String> unknownPumps;
   private final Optional<MapNode> pumpsOnly;
-  private final MapNode pointsOnly;
+  private final MapNode affectedPoints;
   private final List<AffectedLine> affected;
   private final MapNode linesOnly;
   private final PointTable middlePoints;
@@ -70,8 +71,15 @@ public final class DrawnNetworks {
         tree.entries().stream()
             .filter(entry -> !List.of(POINTS, LINES, PUMPS).contains(entry.key()))
             .anyMatch(entry -> holdsUnknown(entry.value()));
-    this.pointsOnly = only(tree, POINTS, section(tree, POINTS).entries());
-    this.readsPoints = holdsUnknown(pointsOnly);
+    MapNode allPoints = only(tree, POINTS, section(tree, POINTS).entries());
+    this.readsPoints = holdsUnknown(allPoints);
+    this.affectedPoints =
+        only(
+            tree,
+            POINTS,
+            section(tree, POINTS).entries().stream()
+                .filter(point -> isBasin(point) || holdsUnknown(point.value()))
+                .toList());
     List<Entry> unknownPumps =
         tree.findMap(PUMPS).map(MapNode::entries).orElse(List.of()).stream()
             .filter(pump -> holdsUnknown(pump.value()))
@@ -87,7 +95,7 @@ public final class DrawnNetworks {
     this.linesOnly = only(tree, LINES, affected.stream().map(AffectedLine::entry).toList());
     this.pumps = new PumpTable(List.copyOf(project.sheets().keySet()), project.sheets());
     this.head = Measure.headIn(project.network().water().densityKgPerM3());
-    this.middlePoints = points(new Ledger(file()));
+    this.middlePoints = points(allPoints, new Ledger(file()));
   }
 
   private static MapNode section(MapNode tree, String name) {
@@ -141,8 +149,23 @@ public final class DrawnNetworks {
     return new Network(middle.water(), middle.siteElevationM(), points.points(), lines);
   }
 
+  /** A fall is read with the names of the basins. */
+  private static boolean isBasin(Entry point) {
+    return point.value() instanceof MapNode map
+        && map.find("kind")
+            .filter(kind -> kind.value() instanceof Scalar text && text.text().equals("basin"))
+            .isPresent();
+  }
+
+  /** All points, those with unknowns in them read again. */
   private PointTable points(Ledger ledger) {
-    Fields root = Fields.of(pointsOnly, "", ledger, List.of(POINTS));
+    Map<String, Point> all = new LinkedHashMap<>(middlePoints.byName());
+    all.putAll(points(affectedPoints, ledger).byName());
+    return new PointTable(middlePoints.names(), all);
+  }
+
+  private PointTable points(MapNode tree, Ledger ledger) {
+    Fields root = Fields.of(tree, "", ledger, List.of(POINTS));
     return new PointsReader(catalogue, ledger).read(root);
   }
 
