@@ -18,6 +18,7 @@ import rillwright.curves.wording.PlainText;
 
 /** What is wrong with the arguments of the program, in the words of one who uses it. */
 final class ArgumentWords {
+  private static final String SHOW = "--show";
   private static final List<String> PROJECT_ENDINGS = List.of(".yaml", ".yml", ".json");
 
   private final CommandSpec command;
@@ -62,7 +63,10 @@ final class ArgumentWords {
         return "there is no option "
             + PlainText.quoted(word)
             + (isWholeProgram() ? "" : " of " + command.name())
-            + Choices.hint(word, command.optionsMap().keySet());
+            + (word.equals(SHOW) && command.optionsMap().containsKey("--set")
+                ? "; units stand in the file: \"show: us\" or \"show: metric\", or add --set"
+                    + " show=metric"
+                : Choices.hint(word, command.optionsMap().keySet()));
       }
     }
     String word = words.get(0);

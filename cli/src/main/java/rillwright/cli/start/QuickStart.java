@@ -21,7 +21,7 @@ import rillwright.cli.wording.FileNames;
  */
 public final class QuickStart {
   /** Commands that compute for seconds: the optimising compiler earns its keep there. */
-  private static final Set<String> LONG_COMMANDS = Set.of("weak", "odds", "stream", "page");
+  static final Set<String> LONG_COMMANDS = Set.of("weak", "odds", "stream", "page");
 
   /** What a shell reports of a program that was interrupted: 128 and the signal's number. */
   private static final int INTERRUPTED = 130;

@@ -1,5 +1,6 @@
 package rillwright.cli.command;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -174,5 +175,15 @@ class ChosenPipeWordsTest extends ScratchSupplier {
             "--format",
             "json");
     Run.assertReported(run.out(), "8.96 m3/h, less than 1 % short of the 9 m3/h target");
+  }
+
+  /** 9 m3/h through a bore of 57 mm by hand; with the valves as they stand it were 1.36 m/s. */
+  @Test
+  void speedsOfAThrottledSizeAreThoseAtTheThrottledPoint() {
+    String stream = "../examples/long-stream/stream.yaml";
+    String chosen = "lines.supply.pump.model=P-400";
+    Run run = Run.of("pipes", stream, "--line", "supply", "--sizes", "63 mm", "--set", chosen);
+    assertEquals(0.98, 9 / 3600.0 / (Math.PI / 4 * 0.057 * 0.057), 0.005);
+    Run.assertReported(run.flat(), "meets the target when throttled", "63 mm 0.98 m/s");
   }
 }

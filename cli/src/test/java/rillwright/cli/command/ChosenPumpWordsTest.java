@@ -85,6 +85,17 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     assertTrue(text.indexOf("has no price") < text.indexOf("OPERATING POINTS"), text);
   }
 
+  /** The chamber of the example has no more than 20 in over its pump's intake. */
+  @Test
+  void pumpThatAsksForMoreWaterOverItThanThereIsIsNotFirst() throws IOException {
+    sheet("deep.csv", "# price: 300 USD\n# min submergence: 30 in\n" + TwinFalls.SHEET);
+    sheet("shallow.csv", "# price: 900 USD\n# min submergence: 8 in\n" + TwinFalls.SHEET);
+
+    String text = text("pumps", twin("title", "title"), "--from", list.toString());
+    Run.assertReported(text, "Ranked first: shallow");
+    assertTrue(text.contains("low submergence"), text);
+  }
+
   @Test
   void sheetWhoseOutputExceedsItsInputIsNotTried() throws IOException {
     sheet("tenth.csv", TwinFalls.SHEET.replace(",190", ",19"));

@@ -8,10 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.cli.examples.ExampleSheets;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -101,6 +104,65 @@ class OneAnswerTest {
       assertEquals("falls-short", tried.get("verdictCode").asString());
       assertEquals(best, tried.get("attainableFraction").asDouble(), 1e-4);
     }
+  }
+
+  /**
+   * A pump whose curve passes a little above the duty of "duty" meets the targets for "pumps",
+   * "pipes" and "balance"; one that passes a little below meets them for none.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.002, true", "0.7, false"})
+  void aPumpThatMakesTheDutyMeetsTheTargetsForAll(double ofTheHead, boolean meets)
+      throws IOException {
+    Path example = Files.createDirectories(folder.resolve("job"));
+    Files.copy(
+        Path.of("../examples/twin-falls/ball-valves.yaml"), example.resolve("ball-valves.yaml"));
+    ExampleSheets.layInto(example, Path.of("../examples/twin-falls"));
+    String file = example.resolve("ball-valves.yaml").toString();
+    JsonNode duty =
+        json("duty", file, "--set", "lines.supply.pump=to be chosen").get("throttled");
+    double flow = 3600 * duty.get("flowM3PerS").asDouble();
+    double head = ofTheHead * duty.get("headM").asDouble();
+    Path sheets = Files.createDirectories(folder.resolve("made"));
+    Files.writeString(
+        sheets.resolve("made.csv"),
+        String.format(
+            Locale.ROOT,
+            "flow [m3/h],head [m],power [W]%n0,%.6f,200%n%.6f,%.6f,300%n%.6f,0,350%n",
+            1.4 * head,
+            flow,
+            head,
+            2 * flow));
+
+    JsonNode pumps =
+        json("pumps", file, "--from", sheets.toString()).get("candidates").get(0);
+    List<String> made =
+        List.of(
+            "--set",
+            "pumps.made=" + sheets.resolve("made.csv"),
+            "--set",
+            "lines.supply.pump.model=made",
+            "--sheets",
+            sheets.toString());
+    JsonNode balance = json(with(made, "balance", file));
+    JsonNode pipes =
+        json(with(made, "pipes", file, "--line", "supply", "--sizes", "2 in"))
+            .get("candidates")
+            .get(0);
+    assertEquals(meets, balance.get("targetFraction").asDouble() >= 1, balance.toString());
+    for (JsonNode tried : List.of(pumps, pipes)) {
+      assertEquals(meets, tried.get("meetsTargets").asBoolean(), tried.toString());
+      if (!meets) {
+        assertEquals(
+            balance.get("targetFraction").asDouble(),
+            tried.get("attainableFraction").asDouble(),
+            1e-4);
+      }
+    }
+  }
+
+  private static String[] with(List<String> more, String... words) {
+    return Stream.concat(Stream.of(words), more.stream()).toArray(String[]::new);
   }
 
   private static JsonNode json(String... words) {

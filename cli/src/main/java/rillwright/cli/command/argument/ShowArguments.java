@@ -1,12 +1,10 @@
 package rillwright.cli.command.argument;
 
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.TypeConversionException;
 import rillwright.cli.file.Show;
-import rillwright.curves.wording.PlainText;
 
 /** In which units a command shows what no project file says. */
 public final class ShowArguments {
@@ -28,16 +26,9 @@ public final class ShowArguments {
   }
 
   /** Reads the word for a kind of units. */
-  static final class Reader implements ITypeConverter<Show> {
-    @Override
-    public Show convert(String written) {
-      return switch (written) {
-        case "us" -> Show.US;
-        case "metric" -> Show.METRIC;
-        default ->
-            throw new TypeConversionException(
-                "unknown units " + PlainText.quoted(written) + "; choose us or metric");
-      };
+  static final class Reader extends WordReader<Show> {
+    Reader() {
+      super("units", EnumSet.allOf(Show.class));
     }
   }
 }

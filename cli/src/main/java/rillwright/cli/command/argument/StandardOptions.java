@@ -1,15 +1,9 @@
 package rillwright.cli.command.argument;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import picocli.CommandLine.ITypeConverter;
+import java.util.EnumSet;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.TypeConversionException;
 import rillwright.cli.report.page.terminal.Screen;
 import rillwright.cli.report.page.terminal.Screen.Coloring;
-import rillwright.curves.wording.Listing;
-import rillwright.curves.wording.PlainText;
 
 /** What every command takes. */
 public final class StandardOptions {
@@ -36,16 +30,9 @@ public final class StandardOptions {
   }
 
   /** Reads the word. */
-  private static final class ColoringReader implements ITypeConverter<Coloring> {
-    @Override
-    public Coloring convert(String written) {
-      List<String> words =
-          Arrays.stream(Coloring.values()).map(it -> it.name().toLowerCase(Locale.ROOT)).toList();
-      if (!words.contains(written)) {
-        throw new TypeConversionException(
-            PlainText.quoted(written) + " is not known here; choose " + Listing.either(words));
-      }
-      return Coloring.valueOf(written.toUpperCase(Locale.ROOT));
+  private static final class ColoringReader extends WordReader<Coloring> {
+    ColoringReader() {
+      super("coloring", EnumSet.allOf(Coloring.class));
     }
   }
 }
