@@ -119,8 +119,7 @@ class OneAnswerTest {
         Path.of("../examples/twin-falls/ball-valves.yaml"), example.resolve("ball-valves.yaml"));
     ExampleSheets.layInto(example, Path.of("../examples/twin-falls"));
     String file = example.resolve("ball-valves.yaml").toString();
-    JsonNode duty =
-        json("duty", file, "--set", "lines.supply.pump=to be chosen").get("throttled");
+    JsonNode duty = json("duty", file, "--set", "lines.supply.pump=to be chosen").get("throttled");
     double flow = 3600 * duty.get("flowM3PerS").asDouble();
     double head = ofTheHead * duty.get("headM").asDouble();
     Path sheets = Files.createDirectories(folder.resolve("made"));
@@ -134,8 +133,7 @@ class OneAnswerTest {
             head,
             2 * flow));
 
-    JsonNode pumps =
-        json("pumps", file, "--from", sheets.toString()).get("candidates").get(0);
+    JsonNode pumps = json("pumps", file, "--from", sheets.toString()).get("candidates").get(0);
     List<String> made =
         List.of(
             "--set",

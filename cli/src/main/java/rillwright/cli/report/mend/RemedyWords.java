@@ -87,6 +87,11 @@ public final class RemedyWords {
       case WIDER_MOUTH -> "take a skimmer mouth of " + units.width(step.figure()) + " in " + at;
       case LOWER_SILL -> "set the skimmer's sill of " + at + " to " + units.width(step.figure());
       case ONE_MORE_SKIMMER -> "put one more skimmer like that of " + at + " beside it";
+      case DEEPER_INTAKE ->
+          "set the pump's intake in "
+              + at
+              + " deeper, to draw no air down to "
+              + units.width(step.figure());
       case OTHER_CREST -> "set the crest of " + at + " to " + units.width(step.figure());
       case OTHER_WIDTH -> "make the crest of " + at + " " + units.width(step.figure()) + " wide";
       case FULLER -> "keep " + at + " filled to " + units.width(step.figure());
@@ -131,7 +136,7 @@ public final class RemedyWords {
   private static String bank(Step step, Network network, ShownUnits units) {
     Basin basin = (Basin) network.point(new PointName(step.at()));
     return Double.isInfinite(Freeboard.highestOverflowM(basin))
-        ? "; the bank must stand " + units.width(Freeboard.OVERFLOW_BELOW_EDGE_M) + " above it"
+        ? "; the bank must stand " + units.depth(Freeboard.OVERFLOW_BELOW_EDGE_M) + " above it"
         : "";
   }
 
@@ -150,6 +155,7 @@ public final class RemedyWords {
       case OTHER_CREST -> of(fall.map(Fall::crestM));
       case OTHER_WIDTH -> fall.map(Fall::widthM).orElse(OptionalDouble.empty());
       case FULLER -> of(basin.map(Basin::levelM));
+      case DEEPER_INTAKE -> basin.map(Basin::leastLevelM).orElse(OptionalDouble.empty());
       case HIGHER_OVERFLOW -> basin.map(Basin::overflowM).orElse(OptionalDouble.empty());
       default -> OptionalDouble.empty();
     };

@@ -7,9 +7,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -143,5 +145,95 @@ class TriedChangesTest {
     assertEquals(
         List.of("low fall over-target"),
         larger.leaves().stream().map(need -> need.at() + " " + need.code()).toList());
+  }
+
+  private static final String NO_VALVES =
+      """
+      rillwright: 1
+      title: No valves
+      show: metric
+      points:
+        pond: {kind: basin, level: -60 mm, overflow: 20 mm, grade: 100 mm, area: 6 m2}
+        chamber: {kind: chamber, floor: -0.9 m, intake: -0.5 m, area: 0.2 m2}
+        split: {kind: tee}
+        near: {kind: fall, crest: 0.8 m, width: 0.4 m, lip: stone, target: 3 m3/h}
+        far: {kind: fall, crest: 1.2 m, width: 0.4 m, lip: stone, target: 3 m3/h}
+      lines:
+        intake:
+          from: pond
+          to: chamber
+          parts: [{skimmer: {width: 0.2 m, height: 0.18 m, sill: -100 mm, clogged: 30 %}}]
+        supply:
+          from: chamber
+          to: split
+          pipe: {material: PVC-U PN 10, size: 50 mm}
+          parts: [{pump: one}, {run: 8 m}, {valve: {type: gate, open: 40 %}}]
+        near: {from: split, to: near, pipe: {material: PVC-U PN 10, size: 50 mm}, parts: [{run: 3 m}]}
+        far: {from: split, to: far, pipe: {material: PVC-U PN 10, size: 50 mm}, parts: [{run: 9 m}]}
+      pumps:
+        one: {points: [{flow: 0 m3/h, head: 5 m}, {flow: 6 m3/h, head: 3.5 m}, {flow: 12 m3/h, head: 0 m}]}
+        two: {points: [{flow: 0 m3/h, head: 7 m}, {flow: 8 m3/h, head: 5 m}, {flow: 15 m3/h, head: 0 m}]}
+      """;
+
+  private static final String RESERVOIR =
+      """
+      rillwright: 1
+      title: Reservoir
+      show: metric
+      evaporation: {rate: 6 mm/day}
+      points:
+        reservoir: {kind: basin, level: 0 mm, overflow: 20 mm, grade: 0.3 m, least level: -60 mm,
+          shape: [{level: -0.6 m, area: 1.5 m2}, {level: 0.3 m, area: 1.5 m2}]}
+        fall: {kind: fall, crest: 1 m, width: 0.4 m, lip: stone, target: 4 m3/h}
+      lines:
+        supply:
+          from: reservoir
+          to: fall
+          pipe: {material: PVC-U PN 10, size: 63 mm}
+          parts: [{pump: one}, {check valve: {type: swing}}, {run: 6 m}]
+      pumps:
+        one: {points: [{flow: 0 m3/h, head: 4 m}, {flow: 5 m3/h, head: 2 m}, {flow: 9 m3/h, head: 0 m}]}
+      streams:
+        main: {from: fall, to: reservoir, reaches: [{step: {height: 0.6 m, width: 0.4 m}},
+          {length: 6 m, drop: 0.4 m, width: 0.4 m, bank: 0, bed: {stone: 50 mm}}]}
+      """;
+
+  private Project written(String text, String... changes) throws IOException {
+    Path file = folder.resolve("job.yaml");
+    Files.writeString(file, text);
+    return ProjectReader.read(file, List.of(changes));
+  }
+
+  /** Each kind of change is tried for some job; what it promises is what the file with it gives. */
+  @Test
+  void everyKindOfChangeIsTriedAndGivesWhatItPromises() throws IOException {
+    List<Project> jobs =
+        List.of(
+            example("twin-falls/ball-valves.yaml"),
+            example("twin-falls/falls.yaml"),
+            example("small-pond/pond.yaml"),
+            example("long-stream/dry.yaml"),
+            narrow(),
+            written(NO_VALVES),
+            written(NO_VALVES, "points.pond.level=-95 mm"),
+            written(RESERVOIR),
+            example("long-stream/mended.yaml", "points.pond.level=-100 mm"));
+    Set<Action> seen = EnumSet.noneOf(Action.class);
+    for (Project job : jobs) {
+      for (Remedy remedy : USUAL.answer(job).remedies()) {
+        remedy.candidate().steps().forEach(step -> seen.add(step.action()));
+        SteadyState solved = state(job.with(remedy.candidate().set()));
+        remedy
+            .fallsM3PerS()
+            .forEach(
+                (fall, flow) ->
+                    assertEquals(
+                        solved.point(fall).outflowM3PerS(),
+                        flow,
+                        1e-9 * Math.max(1e-3, flow),
+                        () -> remedy.candidate().set().toString()));
+      }
+    }
+    assertEquals(EnumSet.allOf(Action.class), seen);
   }
 }

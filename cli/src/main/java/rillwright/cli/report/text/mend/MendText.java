@@ -235,6 +235,9 @@ public final class MendText {
   private void cautions() {
     Set<Work> works =
         answer.remedies().stream().map(it -> it.candidate().work()).collect(Collectors.toSet());
+    if (answer.needs().stream().anyMatch(Need::isOfPond)) {
+      page.paragraph(ponds());
+    }
     if (isPumped()) {
       page.marked("- ", SiteCautions.WIRING);
     }
@@ -243,9 +246,6 @@ public final class MendText {
           "- ",
           "An automatic fill through an air gap keeps a pond at its level; a file does not hold"
               + " one.");
-    }
-    if (answer.needs().stream().anyMatch(Need::isOfPond)) {
-      page.paragraph(ponds());
     }
     caution(Caution.SUCTION, works, Work.PUMP, Work.SKIMMER);
     caution(Caution.OPEN_WATER, works, Work.LEVEL, Work.SKIMMER, Work.OVERFLOW, Work.POND);
@@ -258,11 +258,11 @@ public final class MendText {
   /** How far ponds are changed. */
   private String ponds() {
     return "A pond is made twice as large at most. Its water is kept "
-        + units.width(Freeboard.BELOW_GRADE_M)
+        + units.depth(Freeboard.BELOW_GRADE_M)
         + " below the ground and "
-        + units.width(Freeboard.BELOW_MOUTH_TOP_M)
+        + units.depth(Freeboard.BELOW_MOUTH_TOP_M)
         + " below the top of a skimmer's mouth, its overflow "
-        + units.width(Freeboard.OVERFLOW_BELOW_EDGE_M)
+        + units.depth(Freeboard.OVERFLOW_BELOW_EDGE_M)
         + " below the ground or the liner's edge (common practice, no source). A change counts only"
         + " if falls get their targets at the levels that run, too.";
   }

@@ -44,7 +44,9 @@ final class NeedWords {
     double share = need.hasM3PerS() / need.targetM3PerS().orElse(Double.NaN);
     return (share > Verdict.TOO_MUCH_SHARE
             ? "over " + units.share(Verdict.TOO_MUCH_SHARE)
-            : "at " + units.share(share))
+            : share < 1 && units.share(share).equals(units.share(1))
+                ? "just under " + units.share(1)
+                : "at " + units.share(share))
         + (need.isOfCondition() ? " " + when(need) : "");
   }
 }

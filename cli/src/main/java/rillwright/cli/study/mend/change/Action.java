@@ -16,6 +16,7 @@ public enum Action {
   WIDER_MOUTH(Work.SKIMMER, "skimmer"),
   LOWER_SILL(Work.SKIMMER, "skimmer"),
   ONE_MORE_SKIMMER(Work.POND, "skimmer"),
+  DEEPER_INTAKE(Work.SKIMMER, "intake"),
   OTHER_CREST(Work.CREST, "crest"),
   OTHER_WIDTH(Work.CREST, "crest"),
   FULLER(Work.LEVEL, "water level"),

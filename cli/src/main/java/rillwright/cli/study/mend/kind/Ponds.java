@@ -106,6 +106,14 @@ public final class Ponds implements Source {
         }
       }
     }
+    if (basin.leastLevelM().isPresent() && basin.shape().isPresent()) {
+      double least = basin.leastLevelM().getAsDouble();
+      changes.add(
+          Stepwise.of(
+              steps(basin.shape().get().floorM(), least, unit),
+              steps ->
+                  point(Action.DEEPER_INTAKE, basin, "least level", least, -steps * step, unit)));
+    }
     changes.addAll(larger(site, basin));
     return new Against(PondNeeds::isOfStarving, changes);
   }
