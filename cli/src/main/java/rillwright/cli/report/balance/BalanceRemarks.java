@@ -28,7 +28,9 @@ public final class BalanceRemarks {
     List<Finding> remarks = new ArrayList<>();
     ValveSettings settings = answer.settings();
     remarks.addAll(cannotStart(settings));
-    if (remarks.isEmpty() && settings.missingHeadM().orElse(1) > 0) {
+    if (settings.cutShort()) {
+      remarks.add(cutShort(settings));
+    } else if (remarks.isEmpty() && settings.missingHeadM().orElse(1) > 0) {
       remarks.add(tooWeak(settings));
     } else if (remarks.isEmpty() && answer.missesATarget()) {
       remarks.add(elsewhere(settings));
@@ -57,6 +59,19 @@ public final class BalanceRemarks {
     return Findings.of(settings.state()).stream()
         .filter(finding -> finding.code().equals("cannot-start"))
         .toList();
+  }
+
+  /** What was found so far stands; of the head that is missing nothing is known. */
+  private static Finding cutShort(ValveSettings settings) {
+    String fall = settings.governing().value();
+    return Finding.of(
+            Severity.ADVICE,
+            "search-cut-short",
+            fall,
+            "The job is so large that the search for these settings was cut short: better ones may"
+                + " exist. With these no fall gets less than ")
+        .share("share", settings.targetFraction())
+        .then(" of its target. With fewer valves at a time the search goes further.");
   }
 
   private static Finding tooWeak(ValveSettings settings) {

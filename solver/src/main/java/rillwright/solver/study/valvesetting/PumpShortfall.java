@@ -34,9 +34,15 @@ final class PumpShortfall {
   private final List<Throttle> throttles;
   private final HeldOthers others;
   private final SteadyState like;
+  private final SearchLeft work;
 
   PumpShortfall(
-      SteadyState wideOpen, Targets targets, List<Throttle> throttles, HeldOthers others) {
+      SteadyState wideOpen,
+      Targets targets,
+      List<Throttle> throttles,
+      HeldOthers others,
+      SearchLeft work) {
+    this.work = work;
     this.like = wideOpen;
     this.open = others.shut(wideOpen.network());
     this.targets = targets;
@@ -55,7 +61,7 @@ final class PumpShortfall {
     double most = 0;
     Set<PointName> left = new LinkedHashSet<>(targets.falls());
     Optional<PointName> next = left.stream().findFirst();
-    while (next.isPresent()) {
+    while (next.isPresent() && !work.isSpent()) {
       PointName candidate = next.get();
       left.remove(candidate);
       List<Throttle> closed =
@@ -84,6 +90,9 @@ final class PumpShortfall {
 
   /** Share of its target that a fall lacks at a lift of all pumps. */
   private double lack(PointName fall, List<Throttle> closed, double liftM) {
+    if (work.isSpent()) {
+      return 0;
+    }
     return lack(fall, at(fall, closed, liftM));
   }
 
@@ -95,7 +104,7 @@ final class PumpShortfall {
   private Optional<SteadyState> at(PointName fall, List<Throttle> closed, double liftM) {
     try {
       Network lifted = lifted(others.in(open, fall), liftM);
-      return Optional.of(Throttling.near(lifted, targets, like).at(1, closed).state());
+      return Optional.of(Throttling.near(lifted, targets, like, work).at(1, closed).state());
     } catch (NoBalance drawsGoShort) {
       return Optional.empty();
     }

@@ -29,6 +29,7 @@ final class SettingAttempt {
   private final Network open;
   private final Targets targets;
   private final List<ValvePlace> coarse;
+  private final SearchLeft work;
   private final Throttling throttling;
   private final WaterWays ways;
   private final List<Throttle> throttles;
@@ -48,14 +49,16 @@ final class SettingAttempt {
       Targets targets,
       Aim aim,
       List<ValvePlace> useful,
-      List<ValvePlace> coarse) {
+      List<ValvePlace> coarse,
+      SearchLeft work) {
+    this.work = work;
     this.open = wideOpen.network();
     this.targets = targets;
     this.coarse = List.copyOf(coarse);
-    this.throttling = new Throttling(wideOpen, targets);
+    this.throttling = new Throttling(wideOpen, targets, work);
     this.ways = ValveSettingFinder.ways(wideOpen, targets);
     this.throttles = Throttle.assign(ways, useful, targets.falls());
-    ShareSearch search = new ShareSearch(throttling, targets, throttles);
+    ShareSearch search = new ShareSearch(throttling, targets, throttles, work);
     this.largest = search.find();
     if (largest.targetFraction() <= 0) {
       exactly = false;
@@ -147,11 +150,14 @@ final class SettingAttempt {
       valves.add(new SetValve(place, place.in(set), role(place, set), sensitivity.of(place)));
     }
     OptionalDouble pumpShort =
-        state.missesATarget()
+        state.missesATarget() && !work.wasCutShort()
             ? new PumpShortfall(
-                    throttling.wideOpen(), targets, throttles, heldOthers(favoured, valves))
+                    throttling.wideOpen(), targets, throttles, heldOthers(favoured, valves), work)
                 .find()
             : OptionalDouble.of(0);
+    if (work.wasCutShort()) {
+      pumpShort = OptionalDouble.empty();
+    }
     boolean opensGoverningWay =
         valves.stream()
             .filter(valve -> valve.role() == Role.WIDE_OPEN)
@@ -168,7 +174,8 @@ final class SettingAttempt {
         favoured,
         pumpShort,
         exactly,
-        opensGoverningWay);
+        opensGoverningWay,
+        work.wasCutShort());
   }
 
   private HeldOthers heldOthers(Set<PointName> favoured, List<SetValve> valves) {

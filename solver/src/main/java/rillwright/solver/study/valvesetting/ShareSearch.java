@@ -29,8 +29,11 @@ final class ShareSearch {
   private final Throttling throttling;
   private final Targets targets;
   private final List<Throttle> throttles;
+  private final SearchLeft work;
 
-  ShareSearch(Throttling throttling, Targets targets, List<Throttle> throttles) {
+  ShareSearch(
+      Throttling throttling, Targets targets, List<Throttle> throttles, SearchLeft work) {
+    this.work = work;
     this.throttling = throttling;
     this.targets = targets;
     this.throttles = throttles;
@@ -52,7 +55,7 @@ final class ShareSearch {
     PointName governing = poorestFirst.get(0);
     Set<PointName> left = new LinkedHashSet<>(poorestFirst);
     Optional<PointName> next = Optional.of(governing);
-    while (next.isPresent()) {
+    while (next.isPresent() && !work.isSpent()) {
       PointName candidate = next.get();
       left.remove(candidate);
       double least = Math.max(0, targets.shareAt(candidate, open));
@@ -83,6 +86,9 @@ final class ShareSearch {
   }
 
   private double surplus(PointName fall, double share) {
+    if (work.isSpent()) {
+      return 0;
+    }
     try {
       return targets.shareAt(fall, throttling.at(share, without(fall)).state()) - share;
     } catch (NoBalance drawsGoShort) {

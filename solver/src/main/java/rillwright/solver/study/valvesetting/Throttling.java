@@ -42,6 +42,7 @@ final class Throttling {
   private final Network open;
   private final Targets targets;
   private final SteadyState wideOpen;
+  private final SearchLeft work;
 
   /** The last state that was found: the next one is near it. */
   private SteadyState last;
@@ -51,8 +52,8 @@ final class Throttling {
    *
    * @param wideOpen the network with the valves wide open
    */
-  Throttling(SteadyState wideOpen, Targets targets) {
-    this(wideOpen.network(), targets, wideOpen);
+  Throttling(SteadyState wideOpen, Targets targets, SearchLeft work) {
+    this(wideOpen.network(), targets, wideOpen, work);
   }
 
   /**
@@ -60,11 +61,12 @@ final class Throttling {
    *
    * @param like the steady state of a network like it
    */
-  static Throttling near(Network open, Targets targets, SteadyState like) {
-    return new Throttling(open, targets, SteadyStateFinder.find(open, like));
+  static Throttling near(Network open, Targets targets, SteadyState like, SearchLeft work) {
+    return new Throttling(open, targets, SteadyStateFinder.find(open, like), work);
   }
 
-  private Throttling(Network open, Targets targets, SteadyState wideOpen) {
+  private Throttling(Network open, Targets targets, SteadyState wideOpen, SearchLeft work) {
+    this.work = work;
     this.open = open;
     this.targets = targets;
     this.wideOpen = wideOpen;
@@ -102,7 +104,7 @@ final class Throttling {
     }
     SteadyState state = solve(limits, wide);
     boolean settled = false;
-    for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
+    for (int round = 0; round < MOST_ROUNDS && !settled && !work.isSpent(); round++) {
       settled = true;
       Map<ValvePlace, Double> before = Map.copyOf(limits);
       for (Throttle throttle : throttles) {
@@ -141,6 +143,9 @@ final class Throttling {
 
   /** What the poorest fall lacks of a share; all of it where a draw goes short. */
   private double lacking(Map<ValvePlace, Double> limits, Throttle throttle, double share) {
+    if (work.isSpent()) {
+      return 0;
+    }
     try {
       return share - poorestShare(solve(limits), throttle);
     } catch (NoBalance drawsGoShort) {
@@ -200,6 +205,7 @@ final class Throttling {
       limited.put(place.line(), line.withPart(place.partIndex(), limiting));
     }
     last = SteadyStateFinder.find(open.withLines(limited.values()), last);
+    work.spend(last);
     return last;
   }
 

@@ -71,15 +71,25 @@ public final class ValveSettingFinder {
     return attempt(network, places, aim).brief();
   }
 
+  /** The same as far as so much work goes. */
+  static ValveSettings find(Network network, List<ValvePlace> places, Aim aim, SearchLeft work) {
+    return attempt(network, places, aim, work).describe(places);
+  }
+
   private static SettingAttempt attempt(Network network, List<ValvePlace> places, Aim aim) {
+    return attempt(network, places, aim, new SearchLeft(network));
+  }
+
+  private static SettingAttempt attempt(
+      Network network, List<ValvePlace> places, Aim aim, SearchLeft work) {
     ValveSettingFinder finder = new ValveSettingFinder(network, places, aim);
     if (finder.targets.falls().isEmpty() || places.isEmpty()) {
       throw new IllegalArgumentException("there must be a target and a valve");
     }
-    return finder.run();
+    return finder.run(work);
   }
 
-  private SettingAttempt run() {
+  private SettingAttempt run(SearchLeft work) {
     Map<ValvePlace, Valve.Setpoint> opened = new LinkedHashMap<>();
     places.forEach(place -> opened.put(place, place.in(network).loss().wideOpen()));
     Network open = ValvePlace.withLosses(network, opened);
@@ -98,7 +108,7 @@ public final class ValveSettingFinder {
     List<ValvePlace> coarse = new ArrayList<>();
     SteadyState openState =
         useful.size() == places.size() ? wideState : SteadyStateFinder.find(open);
-    SettingAttempt attempt = new SettingAttempt(openState, targets, aim, useful, coarse);
+    SettingAttempt attempt = new SettingAttempt(openState, targets, aim, useful, coarse, work);
     for (int round = 0; !attempt.tooCoarse().isEmpty(); round++) {
       List<ValvePlace> found = attempt.tooCoarse();
       int atOnce = 1 << Math.min(MOST_DOUBLINGS, Math.max(0, round - ONE_BY_ONE));
@@ -110,7 +120,8 @@ public final class ValveSettingFinder {
       open = ValvePlace.withLosses(open, closed);
       useful.removeAll(closed.keySet());
       coarse.addAll(closed.keySet());
-      attempt = new SettingAttempt(SteadyStateFinder.find(open), targets, aim, useful, coarse);
+      SteadyState state = SteadyStateFinder.find(open);
+      attempt = new SettingAttempt(state, targets, aim, useful, coarse, work);
     }
     return attempt;
   }

@@ -24,9 +24,12 @@ import rillwright.solver.steady.SteadyState;
  *     among these, or it closes too coarsely
  * @param missingHeadM head that the pump lacks at the sum of the targets, m, with all other falls
  *     held to their targets whether or not there is a valve for it; 0 if it is strong enough; empty
- *     if no more head would do it, or head is lacking and there is no pump
+ *     if no more head would do it, or head is lacking and there is no pump, or the search was cut
+ *     short
  * @param heldToTargets whether the falls are held to their targets, though all could get more
  * @param opensGoverningWay whether one of the valves is wide open on the governing fall's way
+ * @param cutShort whether the search was cut short because the job is large: the settings may
+ *     be short of the best
  */
 public record ValveSettings(
     double targetFraction,
@@ -38,7 +41,8 @@ public record ValveSettings(
     Set<PointName> favoured,
     OptionalDouble missingHeadM,
     boolean heldToTargets,
-    boolean opensGoverningWay) {
+    boolean opensGoverningWay,
+    boolean cutShort) {
   public ValveSettings {
     valves = List.copyOf(valves);
     order = List.copyOf(order);

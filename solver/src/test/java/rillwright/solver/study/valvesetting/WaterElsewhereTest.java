@@ -10,6 +10,7 @@ import static rillwright.solver.study.valvesetting.Garden.set;
 import static rillwright.solver.study.valvesetting.Garden.targeted;
 import static rillwright.solver.study.valvesetting.Garden.valve;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -17,6 +18,7 @@ import rillwright.solver.law.minor.ValveTravel;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
+import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
 
 /**
  * A pump up to an outlet at 6 m, and one at 1 m that takes what it can get: both at their targets,
@@ -120,6 +122,27 @@ class WaterElsewhereTest {
     ValveSettings settings = balanced(apart);
     assertFalse(settings.listThrottled().isEmpty());
     assertFalse(Interplay.isIn(settings));
+  }
+
+  /** What was found so far is answered, what it gives is computed, and no head is made up. */
+  @Test
+  void searchWithoutWorkLeftStandsWhereItIs() {
+    Network garden = pumped(10, LOW_TARGET, valve(0));
+    ValveSettings whole = balanced(garden);
+    List<ValvePlace> places = whole.valves().stream().map(SetValve::place).toList();
+    ValveSettings cut =
+        ValveSettingFinder.find(garden, places, Aim.LARGEST_SHARE, new SearchLeft(0));
+    assertFalse(whole.cutShort());
+    assertTrue(whole.missingHeadM().orElseThrow() > 0);
+    assertTrue(cut.cutShort());
+    assertEquals(OptionalDouble.empty(), cut.missingHeadM());
+    assertTrue(cut.targetFraction() <= whole.targetFraction() + 1e-9, () -> "" + cut);
+    double least =
+        cut.listWaysOut().stream()
+            .mapToDouble(it -> it.outflowM3PerS() / it.point().targetM3PerS().orElseThrow())
+            .min()
+            .orElseThrow();
+    assertEquals(least, cut.targetFraction(), 1e-12);
   }
 
   @Test
