@@ -31,8 +31,7 @@ final class ShareSearch {
   private final List<Throttle> throttles;
   private final SearchLeft work;
 
-  ShareSearch(
-      Throttling throttling, Targets targets, List<Throttle> throttles, SearchLeft work) {
+  ShareSearch(Throttling throttling, Targets targets, List<Throttle> throttles, SearchLeft work) {
     this.work = work;
     this.throttling = throttling;
     this.targets = targets;

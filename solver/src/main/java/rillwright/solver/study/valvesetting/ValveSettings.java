@@ -28,8 +28,8 @@ import rillwright.solver.steady.SteadyState;
  *     short
  * @param heldToTargets whether the falls are held to their targets, though all could get more
  * @param opensGoverningWay whether one of the valves is wide open on the governing fall's way
- * @param cutShort whether the search was cut short because the job is large: the settings may
- *     be short of the best
+ * @param cutShort whether the search was cut short because the job is large: the settings may be
+ *     short of the best
  */
 public record ValveSettings(
     double targetFraction,
