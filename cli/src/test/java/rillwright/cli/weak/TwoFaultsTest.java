@@ -81,7 +81,7 @@ class TwoFaultsTest {
     String text = call(0.93, 0.77).ask().flat();
     assertTrue(
         text.matches(
-            ".*Most likely two faults at once, [a-z0-9 ]+ %[^.]*: the (net|pipe)[^.]* and the .*"),
+            ".*two faults at once: [a-z0-9 ]+ %[^.]*(that|:) the (net|pipe)[^.]* and the .*"),
         text);
     assertTrue(text.matches(".*9[0-9] % clogged.*") && text.contains("% of its bore left"), text);
     assertTrue(text.contains("6 readings seldom settle a pair"), text);

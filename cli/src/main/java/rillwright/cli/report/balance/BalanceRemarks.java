@@ -226,7 +226,10 @@ public final class BalanceRemarks {
                 + line(set)
                 + "\", so its handle position is not known, only the K to reach: ")
         .figure(
-            "lossCoefficient", lossCoefficient, Unit.ONE, wording -> units.number(lossCoefficient))
+            "lossCoefficient",
+            lossCoefficient,
+            Unit.ONE,
+            wording -> units.computed(lossCoefficient))
         .then(
             ", which is "
                 + HandleWords.ofBallValve(lossCoefficient)

@@ -30,20 +30,20 @@ public enum CauseSizeWords {
     return switch (this) {
       case NONE -> "";
       case PASSES -> "passes " + units.flow(size * pumpFlowM3PerS);
-      case SHARE_CLOGGED -> units.share(size) + " clogged";
+      case SHARE_CLOGGED -> "is " + units.share(size) + " clogged";
       case LOSS -> "adds a loss of K " + units.computed(size);
       case HEAD_LEFT -> "gives " + units.share(size) + " of its head";
-      case SPEED_LEFT -> "at " + units.share(size) + " of its speed";
+      case SPEED_LEFT -> "runs at " + units.share(size) + " of its speed";
       case BORE_LEFT -> "has " + units.share(size) + " of its bore left";
       case HEAD_ADDED -> "holds the water " + units.depth(size) + " higher";
-      case HIGHER -> units.head(size) + " higher";
+      case HIGHER -> "is " + units.head(size) + " higher";
       case LOST -> "takes " + units.flow(size * pumpFlowM3PerS);
       case DEPTH_GONE -> "has lost " + units.share(size) + " of its depth over the sill";
       case SHARE_LOST -> "loses " + units.share(size) + " on the way";
-      case TIMES_AS_WIDE -> units.number(Math.round(10 * size) / 10.0) + " times as wide";
+      case TIMES_AS_WIDE -> "is " + units.number(Math.round(10 * size) / 10.0) + " times as wide";
       case TIMES_THE_HEAD -> "takes " + units.computed(size) + " times its head";
       case BEHIND -> "loses " + units.share(size) + " behind them";
-      case LOW_END -> "one end " + units.fineDepth(size) + " low";
+      case LOW_END -> "has one end " + units.fineDepth(size) + " low";
     };
   }
 }

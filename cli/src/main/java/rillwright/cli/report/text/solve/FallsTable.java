@@ -53,6 +53,12 @@ public final class FallsTable {
       return;
     }
     page.table(falls.table);
+    if (solved.state().starves()) {
+      page.marked(
+          "! ",
+          "These flows are not reached for long: a chamber is down at its pump's intake, and a pump"
+              + " that takes in air surges.");
+    }
     if (anyFall) {
       page.paragraph(
           "Over the crest: the depth, read three or four depths upstream of it. At the brink: the"
