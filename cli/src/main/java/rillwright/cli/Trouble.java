@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import rillwright.cli.command.argument.NoAnswer;
 import rillwright.cli.command.output.ExitStatus;
+import rillwright.cli.command.output.NoAnswer;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.curves.wording.PlainText;
 

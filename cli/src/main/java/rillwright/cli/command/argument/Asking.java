@@ -1,5 +1,6 @@
 package rillwright.cli.command.argument;
 
+import rillwright.cli.command.output.NoAnswer;
 import rillwright.cli.file.Project;
 import rillwright.cli.report.NoBalanceWords;
 import rillwright.cli.report.units.Shown;

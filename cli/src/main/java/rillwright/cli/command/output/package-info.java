@@ -1,2 +1,2 @@
-/** Where answers and pictures are written: whole or not at all, and never over an input. */
+/** How a command ends and where pictures are written: whole or not at all, never over an input. */
 package rillwright.cli.command.output;

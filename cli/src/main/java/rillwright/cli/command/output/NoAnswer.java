@@ -1,4 +1,4 @@
-package rillwright.cli.command.argument;
+package rillwright.cli.command.output;
 
 /** A project without a balanced state, so that there is no answer; its message is for people. */
 public final class NoAnswer extends RuntimeException {
