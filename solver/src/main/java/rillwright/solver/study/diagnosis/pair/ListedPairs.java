@@ -19,7 +19,7 @@ import rillwright.solver.study.diagnosis.evidence.Likelihood;
  */
 public record ListedPairs(
     List<PairExplanation> explanations, List<Belief> beliefs, double ofSingles, boolean lead) {
-  private static final int MOST = 5;
+  private static final int MOST = 9;
   private static final double LIKELY = 0.2;
   private static final double FAR = 5;
 

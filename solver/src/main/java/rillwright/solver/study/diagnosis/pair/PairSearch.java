@@ -15,7 +15,13 @@ import rillwright.solver.study.diagnosis.evidence.SweptCause;
  */
 public final class PairSearch {
   private static final int FITTED = 40;
-  private static final int SWEPT = 6;
+  private static final int SWEPT = 9;
+
+  /** So many of them, the likeliest, are swept finely: others that read alike are listed too. */
+  private static final int SWEPT_FINELY = 3;
+
+  private static final int FINE_NODES = 7;
+  private static final int ROUGH_NODES = 5;
 
   /** A pair that is less likely than the best single cause by so many nats is not computed. */
   private static final double HOPELESS_NATS = 4.5;
@@ -48,8 +54,10 @@ public final class PairSearch {
                 .sorted(Comparator.comparingDouble((Fitted fit) -> -fit.logWeight()))
                 .toList();
     List<SweptPair> pairs = new ArrayList<>();
-    for (Fitted one : fitted.subList(0, Math.min(SWEPT, fitted.size()))) {
-      SweptPair.of(scope, likelihood, one.pair(), one.fit(), slight).ifPresent(pairs::add);
+    for (int i = 0; i < Math.min(SWEPT, fitted.size()); i++) {
+      Fitted one = fitted.get(i);
+      int nodes = i < SWEPT_FINELY ? FINE_NODES : ROUGH_NODES;
+      SweptPair.of(scope, likelihood, one.pair(), one.fit(), slight, nodes).ifPresent(pairs::add);
     }
     pairs.sort(Comparator.comparingDouble((SweptPair pair) -> -pair.logWeight()));
     return pairs;

@@ -15,8 +15,7 @@ import rillwright.solver.study.diagnosis.evidence.Sweep;
 /** Two faults at work at once, at the sizes about those that explain some readings best. */
 public final class SweptPair {
   private static final double REACH = 3.5;
-  private static final int NODES = 7;
-  private static final int POINTS_A_STEP = 5;
+  private static final int POINTS_A_AXIS = 30;
   private static final int ROUGH_POINTS = 29;
 
   private final PairScreen.Candidate pair;
@@ -93,26 +92,36 @@ public final class SweptPair {
     return area;
   }
 
-  /** The pair swept about its fit, everything computed through at nodes; empty if nobody calls. */
+  /**
+   * The pair swept about its fit, everything computed through at nodes; empty if nobody calls.
+   *
+   * @param finest how many nodes along an axis, an odd number
+   */
   public static Optional<SweptPair> of(
-      Scope scope, Likelihood likelihood, PairScreen.Candidate pair, PairFit fit, boolean slight) {
+      Scope scope,
+      Likelihood likelihood,
+      PairScreen.Candidate pair,
+      PairFit fit,
+      boolean slight,
+      int finest) {
     double[][] axes = fit.axes();
-    int rows = axes.length > 0 ? NODES : 1;
-    int columns = axes.length > 1 ? NODES : 1;
+    int rows = axes.length > 0 ? finest : 1;
+    int columns = axes.length > 1 ? finest : 1;
     double[][][] nodes = new double[rows][columns][];
     for (int i = 0; i < rows; i++) {
       for (int j = 0; j < columns; j++) {
         nodes[i][j] = fit.everything(clamped(fit, by(axes, node(i, rows), node(j, columns))));
       }
     }
-    int finerRows = rows == 1 ? 1 : (rows - 1) * POINTS_A_STEP;
-    int finerColumns = columns == 1 ? 1 : (columns - 1) * POINTS_A_STEP;
+    int perStep = POINTS_A_AXIS / (finest - 1);
+    int finerRows = rows == 1 ? 1 : (rows - 1) * perStep;
+    int finerColumns = columns == 1 ? 1 : (columns - 1) * perStep;
     List<double[]> sizes = new ArrayList<>();
     List<double[]> values = new ArrayList<>();
     for (int i = 0; i < finerRows; i++) {
       for (int j = 0; j < finerColumns; j++) {
         double[] by = by(axes, middle(i, finerRows), middle(j, finerColumns));
-        double[] there = between(nodes, i, finerRows, j, finerColumns);
+        double[] there = between(nodes, i, finerRows, j, finerColumns, perStep);
         if (isInside(fit, by) && (slight || scope.isCalledFor(there))) {
           sizes.add(new double[] {fit.at()[0] + by[0], fit.at()[1] + by[1]});
           values.add(there);
@@ -148,9 +157,10 @@ public final class SweptPair {
     return sizes;
   }
 
-  private static double[] between(double[][][] nodes, int i, int rows, int j, int columns) {
-    double y = rows == 1 ? 0 : (i + 0.5) / POINTS_A_STEP;
-    double x = columns == 1 ? 0 : (j + 0.5) / POINTS_A_STEP;
+  private static double[] between(
+      double[][][] nodes, int i, int rows, int j, int columns, int perStep) {
+    double y = rows == 1 ? 0 : (i + 0.5) / perStep;
+    double x = columns == 1 ? 0 : (j + 0.5) / perStep;
     int row = (int) y;
     int column = (int) x;
     double[][] above = nodes[row];
