@@ -65,7 +65,8 @@ public final class CausesPicture {
   private List<CauseBar> pairBars() {
     List<CauseBar> bars = new ArrayList<>();
     double left = 1;
-    for (PairExplanation pair : answer.diagnosis().pairs()) {
+    List<PairExplanation> pairs = answer.diagnosis().pairs();
+    for (PairExplanation pair : pairs.subList(0, Math.min(MOST_CAUSES, pairs.size()))) {
       bars.add(
           new CauseBar(
               Letters.ofPair(bars.size()),
