@@ -55,7 +55,7 @@ final class PumpNotes {
                     + " draws less: "
                     + units.power(rated.trial().inUse().powerW().orElseThrow())
                     + ".")
-        .orElse("None of these that meets the target draws noticeably less, so it may stay so.");
+        .orElse("None of these that meets the target draws noticeably less.");
   }
 
   /** What to say where the targets cannot be drawn or carried. */

@@ -89,7 +89,7 @@ final class LevelsToSet {
     String at = line.name().value();
     for (Placed<Skimmer> skimmer : line.placed(Skimmer.class)) {
       add(at, "skimmer's sill", OptionalDouble.of(skimmer.part().sillM()));
-      add(at, "top of its mouth", skimmer.part().mouthTopM());
+      add(at, "top of the skimmer's mouth", skimmer.part().mouthTopM());
     }
     for (Placed<HighPoint> high : line.placed(HighPoint.class)) {
       add(at, "high point of the pipe", OptionalDouble.of(high.part().elevationM()));

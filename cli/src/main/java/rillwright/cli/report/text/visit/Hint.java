@@ -9,9 +9,10 @@ enum Hint {
   OPEN_WATER(
       "Deep or open water drowns small children: keep watch while covers and grates are off."),
   BANDS(
-      "Between: what the error of the instrument alone can make of the expected figure (common"
-          + " practice). A reading outside means that the job differs from the file: check there"
-          + " first, before you change anything. One inside says no more than that the two agree."),
+      "Between: the expected figure, give or take the error of the instrument (common practice); at"
+          + " a crest that of the formula too. A reading outside means that the job differs from"
+          + " the file: check there first, before you change anything. One inside says no more than"
+          + " that the two agree."),
   TIMED(
       "Timed fill: lead all the water into the vessel (a wide fall by a piece of liner or a"
           + " gutter), time it three times or more; measure the vessel once, since many buckets"
