@@ -43,7 +43,7 @@ async function ask(path, more, post) {
     if (answer.ok) return await answer.text();
     say(await answer.text());
   } catch (gone) {
-    say('The page has been ended in its terminal. Unsaved changes are kept in the draft.');
+    say('Not done: the page has been ended in its terminal. Started again it offers what was changed until then.');
   }
   return '';
 }
@@ -80,8 +80,11 @@ function keep(piece) {
   }
 }
 
+// What the hands are at stays at its height, whatever grows or goes above it.
 function show(html) {
   if (!html) return;
+  const height = () => document.activeElement.getBoundingClientRect().top;
+  const before = height();
   const back = place();
   const open = new Set([...document.querySelectorAll('details[open]')].map(d => d.id));
   const pieces = document.createElement('template');
@@ -101,6 +104,8 @@ function show(html) {
     }
   }
   back();
+  showSheets();
+  if (document.activeElement !== document.body) scrollBy(0, height() - before);
 }
 
 function act(more, form) {
@@ -191,10 +196,25 @@ async function take(files) {
   for (const file of files) {
     if (file.name.toLowerCase().endsWith('.csv') && file.size < 200000) {
       sheets.set(file.name.slice(0, -4), await file.text());
+    } else {
+      say(file.name + ' is not taken: a data sheet is a small file that ends in .csv');
     }
   }
-  const names = [...sheets.keys()].join(', ');
-  document.querySelectorAll('.dropped').forEach(it => it.textContent = names);
+  showSheets();
+}
+function showSheets() {
+  const names = [...sheets.keys()];
+  for (const place of document.querySelectorAll('.dropped')) {
+    if (names.join() === [...place.children].map(it => it.dataset.drop).join()) continue;
+    place.replaceChildren(...names.map(name => {
+      const button = document.createElement('button');
+      button.type = 'button';
+      button.dataset.drop = name;
+      button.textContent = name + ' \u00d7';
+      button.setAttribute('aria-label', 'leave out ' + name);
+      return button;
+    }));
+  }
 }
 const sheetFields = () =>
     Object.fromEntries([...sheets].map(([name, text]) => ['sheet:' + name, text]));
@@ -229,8 +249,12 @@ document.addEventListener('submit', event => {
     queue = queue.then(async () => {
       const chosen = Object.fromEntries(new FormData(form));
       const html = await ask('begin', {...answers(), ...chosen}, true);
-      if (html.includes('id="begun"')) location.reload();
-      else show(html);
+      if (html.includes('id="begun"')) {
+        history.scrollRestoration = 'manual';
+        location.reload();
+      } else {
+        show(html);
+      }
       document.querySelector('[aria-invalid]')?.focus();
     });
     return;
@@ -250,6 +274,7 @@ document.addEventListener('submit', event => {
 });
 
 document.addEventListener('click', event => {
+  if (event.target === said) said.replaceChildren();
   const link = event.target.closest('a[href^="#at-"]');
   if (link) {
     event.preventDefault();
@@ -270,7 +295,10 @@ document.addEventListener('click', event => {
   } else if (button.dataset.reading) {
     byId('reading-what').value = button.dataset.reading;
     hint();
-    byId('reading-value').focus();
+    reveal('reading');
+  } else if (button.dataset.drop) {
+    sheets.delete(button.dataset.drop);
+    showSheets();
   } else if (button.dataset.stop) {
     ask('stop', {panel: button.dataset.stop}, true);
   } else if (button.dataset.do) {

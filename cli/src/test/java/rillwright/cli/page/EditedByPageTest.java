@@ -112,6 +112,8 @@ class EditedByPageTest {
       post(page, "do=add-part&kind=valve&at=lines.third");
       post(page, "do=move-up&at=lines.third.valve&value=2");
       post(page, "do=rename&at=points.split&name=branch");
+      String valve = Files.readString(folder.resolve("falls.yaml.draft"));
+      assertTrue(valve.contains("valve: {type: ball, open: 100 %, adjustable: yes}"), valve);
       String body = post(page, "do=remove&at=lines.supply.gauge").body();
       assertFalse(body.contains("class=\"fault\""), body);
       assertTrue(body.contains("data-point=\"third fall\""), body);
@@ -126,6 +128,21 @@ class EditedByPageTest {
       }
       assertEquals(draft, Files.readString(folder.resolve("falls.yaml.draft")));
       assertEquals(before, Files.readString(page.file()));
+      assertEquals(List.of(), page.defects());
+    }
+  }
+
+  /** What was there under its name is kept, and the figures are those of the new one. */
+  @Test
+  void aCorrectedSheetTakesThePlaceOfTheFirst() throws IOException {
+    String sheet = "flow [gph],head [ft],power [W]\n0,30,500\n3000,24,600\n6000,6,";
+    String take = "do=take-sheet&at=lines.supply.pump.model%3DD-7&value=D-7&sheet%3AD-7=";
+    try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
+      post(page, take + coded(sheet + "650\n"));
+      String body = post(page, take + coded(sheet + "950\n")).body();
+      assertFalse(body.contains("class=\"fault\""), body);
+      assertEquals(sheet + "950\n", Files.readString(folder.resolve("pumps/D-7.csv")));
+      assertEquals(sheet + "650\n", Files.readString(folder.resolve("pumps/D-7.csv.previous")));
       assertEquals(List.of(), page.defects());
     }
   }

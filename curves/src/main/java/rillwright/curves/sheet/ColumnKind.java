@@ -12,7 +12,7 @@ import rillwright.curves.unit.Unit;
 enum ColumnKind {
   FLOW(
       "flow",
-      "q|flow ?rate|discharge|capacity|delivery",
+      "q|flow ?rate|discharge|capacity|delivery|gp[hm]|m3/h|l/(h|min|s)",
       Unit.GALLON_PER_HOUR,
       10,
       "10 m3/s",
@@ -28,7 +28,7 @@ enum ColumnKind {
       Dimension.PRESSURE),
   POWER(
       "power",
-      "p|p1|(input|electrical) power|power (input|drawn)",
+      "p|p1|(input|electrical) power|power (input|drawn)|watts?",
       Unit.WATT,
       1e6,
       "1000 kW",

@@ -210,7 +210,7 @@ public final class Desk {
    * Puts a data sheet beside the project, to be named by it.
    *
    * @return how the project names it
-   * @throws rillwright.cli.file.fault.InvalidInput if another file lies there
+   * @throws rillwright.cli.file.fault.InvalidInput if it cannot be written there
    */
   public synchronized String putSheet(String name, String text) {
     return SheetBeside.put(path(), name, text);

@@ -10,7 +10,7 @@ public final class NewPieces {
       Map.of(
           "run", "run: 10 ft",
           "fitting", "fitting: {type: elbow 90}",
-          "valve", "valve: {type: ball, open: 100 %}",
+          "valve", "valve: {type: ball, open: 100 %, adjustable: yes}",
           "check valve", "check valve: {type: swing}",
           "skimmer", "skimmer: {width: 12 in, height: 6 in, sill: -5 in}",
           "filter", "filter: {rating: {flow: 3000 gph, head: 1 ft}}",

@@ -16,12 +16,12 @@ public final class SheetBeside {
   private SheetBeside() {}
 
   /**
-   * Puts one there, where none lies under its name.
+   * Puts one there; another one of its name stays beside it as {@code .previous}.
    *
    * @param project its file
    * @param model the sheet's name without its ending
    * @return where it lies, as the project names it
-   * @throws InvalidInput if another file lies there, the name is none, or it cannot be written
+   * @throws InvalidInput if the name is none, or it cannot be written
    */
   public static String put(Path project, String model, String text) {
     if (!model.matches("[A-Za-z0-9][A-Za-z0-9 ._-]{0,56}")) {
@@ -36,15 +36,18 @@ public final class SheetBeside {
       if (!target.getParent().toRealPath().startsWith(home)) {
         throw wrong(project, "the folder " + FOLDER + " lies elsewhere; nothing is written there");
       }
-      if (Files.exists(target) && !Arrays.equals(Files.readAllBytes(target), bytes)) {
-        throw wrong(project, "another data sheet is there already under the name " + name);
+      if (Files.exists(target)) {
+        byte[] before = Files.readAllBytes(target);
+        if (Arrays.equals(before, bytes)) {
+          return name;
+        }
+        new OutputFile(target.resolveSibling(model + ".csv.previous"), "data sheet before")
+            .write(before);
       }
     } catch (IOException e) {
       throw wrong(project, "the data sheet cannot be written beside the project");
     }
-    if (!Files.exists(target)) {
-      new OutputFile(target, "data sheet").write(bytes);
-    }
+    new OutputFile(target, "data sheet").write(bytes);
     return name;
   }
 

@@ -50,7 +50,7 @@ final class AsbuiltPanel implements Panel {
       Page page = AsbuiltText.of(answer);
       html.made(HtmlPage.below(LearntPumpPicture.of(answer).map(page::with).orElse(page), name()));
       List<String> learnt = LearntChanges.of(answer);
-      if (!learnt.isEmpty()) {
+      if (answer.fits() && !learnt.isEmpty()) {
         html.open("p", "class", "row");
         Form.apply(html, "Write what was learnt into the job", learnt);
         html.close();

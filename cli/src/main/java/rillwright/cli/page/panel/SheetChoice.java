@@ -24,7 +24,9 @@ import rillwright.cli.page.panel.form.Panel;
 import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.curves.sheet.DataSheetReader;
+import rillwright.curves.sheet.fault.SheetFault;
 import rillwright.curves.sheet.fault.SheetFaults;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.trial.PumpSetup;
 
@@ -60,7 +62,7 @@ record SheetChoice(Path folder) {
         ".csv,text/csv",
         "data-sheets",
         "");
-    html.leaf("span", "", "class", "quiet dropped");
+    html.leaf("span", "", "class", "row dropped");
   }
 
   /** Folders of the project's own in which data sheets lie. */
@@ -113,9 +115,7 @@ record SheetChoice(Path folder) {
                 byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
                 sheets.put(name, new DataSheetReader(density).read(name, bytes));
               } catch (SheetFaults wrong) {
-                wrong.faults().stream()
-                    .map(it -> new Fault(name, it.line(), it.column(), it.message()))
-                    .forEach(faults::add);
+                wrong.faults().stream().map(it -> inSheet(name, it)).forEach(faults::add);
               }
             });
     if (sheets.isEmpty() && faults.isEmpty()) {
@@ -125,6 +125,11 @@ record SheetChoice(Path folder) {
       throw new InvalidInput(faults);
     }
     return Optional.of(ImpossibleSheets.without(new SheetFolder(sheets, faults), project));
+  }
+
+  private static Fault inSheet(String name, SheetFault wrong) {
+    String where = PlainText.quoted(name) + ", line " + wrong.line() + ": ";
+    return new Fault(name, wrong.line(), wrong.column(), where + wrong.message());
   }
 
   /**
@@ -144,7 +149,7 @@ record SheetChoice(Path folder) {
     List<String> changes = new ArrayList<>(besides);
     changes.addAll(Pumps.instead(project.network(), place, model, Math.round(100 * setup.speed())));
     boolean isThere = project.sheets().containsKey(model);
-    if (!isThere && filled.fields().containsKey(DROPPED + model)) {
+    if (filled.fields().containsKey(DROPPED + model)) {
       html.leaf(
           "button",
           words,

@@ -4,8 +4,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.tree.ListNode;
+import rillwright.cli.file.tree.MapNode;
+import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.file.visit.Visit;
 import rillwright.cli.file.visit.VisitReader;
 import rillwright.cli.need.ChosenPumps;
@@ -66,11 +70,15 @@ final class WeakPanel implements Panel {
   }
 
   private static int count(Project project, String section) {
+    return items(project, section).size();
+  }
+
+  private static List<Node> items(Project project, String section) {
     return project
         .tree()
         .find(section)
-        .map(entry -> entry.value() instanceof ListNode list ? list.items().size() : 0)
-        .orElse(0);
+        .map(entry -> entry.value() instanceof ListNode list ? list.items() : List.<Node>of())
+        .orElse(List.of());
   }
 
   @Override
@@ -103,10 +111,8 @@ final class WeakPanel implements Panel {
     Sign.names().forEach(sign -> html.leaf("option", sign));
     html.close();
     html.leaf("button", "Add sign").close();
-    html.open("p", "class", "row");
     taken(project, "readings", html);
     taken(project, "signs", html);
-    html.close();
   }
 
   /** What can be read; nothing where nothing flows. */
@@ -164,19 +170,33 @@ final class WeakPanel implements Panel {
         "off");
   }
 
+  /** What the job holds of it, each to be taken away again. */
   private static void taken(Project project, String section, Html html) {
-    int count = count(project, section);
-    if (count > 0) {
+    List<Node> items = items(project, section);
+    for (int i = 0; i < items.size(); i++) {
+      String said = said(items.get(i));
+      html.open("p", "class", "row").leaf("span", said);
       html.leaf(
           "button",
-          "Take away the last of " + count + " " + section,
+          "\u00d7",
           "type",
           "button",
           "data-do",
           "remove",
           "data-at",
-          section + "." + count);
+          section + "." + (i + 1),
+          "aria-label",
+          "take away " + said);
+      html.close();
     }
+  }
+
+  private static String said(Node item) {
+    return item instanceof MapNode map
+        ? map.entries().stream()
+            .map(field -> field.key() + ": " + said(field.value()))
+            .collect(Collectors.joining(", "))
+        : item instanceof Scalar text ? text.text() : item.words();
   }
 
   @Override

@@ -47,6 +47,11 @@ record Hydraulics(
         .orElse(OptionalDouble.empty());
   }
 
+  /** Whether it is known that nothing runs out at a point. */
+  boolean isDry(PointName point) {
+    return state.filter(found -> found.point(point).outflowM3PerS() <= 0).isPresent();
+  }
+
   /** Total head before a part of a line, in the direction of the line, m. */
   OptionalDouble headBeforeM(Line line, int index) {
     return state

@@ -90,7 +90,7 @@ final class WayBuilder {
       stations.add(new Station(subject, top, bed(distanceM, elevationM)));
     }
     Basin basin = (Basin) network.point(home.get());
-    if (stream.isEmpty() && !underWater) {
+    if (stream.isEmpty() && !underWater && !hydraulics.isDry(out.name())) {
       Measures top = bed(distanceM, elevationM);
       stations.add(new Station(new Station.Falling(), top, bed(distanceM, basin.levelM())));
     }

@@ -38,7 +38,7 @@ final class CustomerSheet {
   static Page of(SheetAnswer answer, Function<Photo, String> base64) {
     CustomerSheet sheet = new CustomerSheet(answer);
     Remarks remarks = new Remarks(answer, base64, sheet.page);
-    answer.asSet().ifPresent(set -> sheet.looks(set.solved()));
+    answer.asSet().ifPresent(sheet::looks);
     if (answer.asSet().isEmpty()) {
       sheet.page.space();
       sheet.page.paragraph("The pump is still to be chosen; what the falls get follows from it.");
@@ -61,7 +61,8 @@ final class CustomerSheet {
     return sheet.page.build().as(Paper.SHEET, "For the customer");
   }
 
-  private void looks(Solved solved) {
+  private void looks(AsSet set) {
+    Solved solved = set.solved();
     TableBuilder table =
         new TableBuilder("WHAT YOU WILL SEE")
             .column("width", Side.RIGHT)
@@ -85,7 +86,10 @@ final class CustomerSheet {
     if (!table.isEmpty()) {
       page.paragraph(
           "Stone, wind and the level of the lip make each fall its own: the thickness is a range,"
-              + " the look common practice.");
+              + " the look common practice."
+              + (set.settings().isPresent()
+                  ? " Computed with the valves set as the crew's sheet says."
+                  : ""));
     }
   }
 

@@ -167,7 +167,7 @@ public final class StreamText {
     Transit transit = running.transit();
     if (transit.totalM3() == 0) {
       page.space();
-      page.paragraph("No water is in transit: nothing runs, or the file has no stream or box.");
+      page.paragraph("No water is in transit: the file has no stream or box, or nothing runs.");
       return;
     }
     double least = 0;
