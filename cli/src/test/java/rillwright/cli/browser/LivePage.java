@@ -153,7 +153,7 @@ abstract class LivePage {
   void ask(String panel) {
     browser.text("document.getElementById('study-' + arguments[0]).open = true", panel);
     browser.text("document.getElementById('answer-' + arguments[0]).replaceChildren()", panel);
-    browser.find("[data-panel=" + panel + "] button").click();
+    browser.find("[data-panel=" + panel + "] button:not([type=button])").click();
     browser.await(
         "(answer => answer.childElementCount > 0 && !answer.querySelector('[data-working]'))"
             + "(document.getElementById('answer-' + arguments[0]))",

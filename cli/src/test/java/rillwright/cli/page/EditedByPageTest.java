@@ -132,21 +132,6 @@ class EditedByPageTest {
     }
   }
 
-  /** What was there under its name is kept, and the figures are those of the new one. */
-  @Test
-  void aCorrectedSheetTakesThePlaceOfTheFirst() throws IOException {
-    String sheet = "flow [gph],head [ft],power [W]\n0,30,500\n3000,24,600\n6000,6,";
-    String take = "do=take-sheet&at=lines.supply.pump.model%3DD-7&value=D-7&sheet%3AD-7=";
-    try (OpenPage page = OpenPage.ofExample("twin-falls/falls.yaml", folder)) {
-      post(page, take + coded(sheet + "650\n"));
-      String body = post(page, take + coded(sheet + "950\n")).body();
-      assertFalse(body.contains("class=\"fault\""), body);
-      assertEquals(sheet + "950\n", Files.readString(folder.resolve("pumps/D-7.csv")));
-      assertEquals(sheet + "650\n", Files.readString(folder.resolve("pumps/D-7.csv.previous")));
-      assertEquals(List.of(), page.defects());
-    }
-  }
-
   /** One step for the one who undoes it. */
   @Test
   void severalChangesAreMadeAtOnce() throws IOException {
@@ -249,13 +234,12 @@ class EditedByPageTest {
               .body();
       assertFalse(taken.contains("class=\"fault\""), taken);
       assertTrue(Files.exists(folder.resolve("pumps/D-77.csv")));
-      String refused =
-          post(
-                  page,
-                  "do=take-sheet&at=lines.supply.pump.model%3DD-77&value=P-180&sheet%3AP-180="
-                      + sheet)
-              .body();
-      assertTrue(refused.contains("another data sheet is there already"), refused);
+      String before = Files.readString(folder.resolve("pumps/P-180.csv"));
+      post(
+          page,
+          "do=take-sheet&at=lines.supply.pump.model%3DP-180&value=P-180&sheet%3AP-180=" + sheet);
+      assertTrue(Files.readString(folder.resolve("pumps/P-180.csv")).endsWith("6000,6,650\n"));
+      assertEquals(before, Files.readString(folder.resolve("pumps/P-180.csv.previous")));
       String outside =
           post(
                   page,
