@@ -30,6 +30,7 @@ class LiveLooksTest extends LivePage {
       visit(start);
       openAll();
       look();
+      leave();
     }
   }
 

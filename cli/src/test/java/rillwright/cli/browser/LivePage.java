@@ -65,10 +65,15 @@ abstract class LivePage {
   @AfterEach
   void nothingWentWrong() {
     List<String> complaints = browser.complaints();
-    browser.open(URI.create("about:blank"));
+    leave();
     page.close();
     assertEquals(List.of(), page.defects());
     assertEquals(List.of(), complaints);
+  }
+
+  /** So that no page asks a server that has ended. */
+  void leave() {
+    browser.open(URI.create("about:blank"));
   }
 
   void shows(String flow) {
