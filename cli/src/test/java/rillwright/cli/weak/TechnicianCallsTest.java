@@ -176,6 +176,7 @@ class TechnicianCallsTest {
         InventedCall.to(job, folder, "points.pond.level=-65 mm")
             .flow("fall")
             .level("chamber")
+            .reading("at: pond, level: -65 mm")
             .reading("at: pond, falls: 9 mm/h")
             .reading("at: pond, falls: 9 mm/h, when: pump off");
     JsonNode answer = call.json();
@@ -192,11 +193,29 @@ class TechnicianCallsTest {
         InventedCall.to(job, folder, "points.pond.level=-65 mm")
             .flow("fall")
             .level("chamber")
+            .reading("at: pond, level: -65 mm")
             .reading("at: pond, falls: 0.2 mm/h, when: pump off")
             .json();
     double leaks = InventedCall.probability(holds, "pond leak", "pond");
     double low = InventedCall.probability(holds, "pond low", "pond");
     assertTrue(leaks < 0.05 && low > 5 * leaks, leaks + " " + low);
+  }
+
+  /** A pond that leaks itself and is topped up does not hide what weakens the fall. */
+  @Test
+  void aLeakingPondBesideAScaledLamp() throws IOException {
+    InventedCall call =
+        InventedCall.to(job, folder, "lines.supply.loss.head=1.6 m")
+            .flow("fall")
+            .gauge("supply", "G1")
+            .gauge("supply", "G2")
+            .reading("look: part, at: supply, seen: dirty")
+            .reading("at: pond, falls: 9 mm/h")
+            .reading("at: pond, falls: 9 mm/h, when: pump off");
+    assertFirst("loss clogged at supply", 0.8, call.json());
+    String text = call.ask().flat();
+    assertTrue(text.contains("With the pump off the pond itself loses"), text);
+    assertFalse(text.contains("does not fit"), text);
   }
 
   /** What it falls faster while it runs is lost downstream of the pump. */

@@ -33,8 +33,8 @@ final class PondText {
         "Of what "
             + pond
             + " falls, "
-            + units.fineDepth(3600 * loss.evaporationMPerS())
-            + " per hour evaporates. ";
+            + units.fineDepth(86_400 * loss.evaporationMPerS())
+            + " per day evaporates. ";
     if (own.isEmpty()) {
       Fall together = loss.together().orElseThrow();
       return begin

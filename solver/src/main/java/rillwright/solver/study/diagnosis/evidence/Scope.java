@@ -38,6 +38,7 @@ public final class Scope {
   private static final double WEAK_SHARE = 0.9;
 
   private static final double FITS_DEVIATIONS = 3;
+  private static final double MAY_FALL_M_PER_S = 0.03 / 3600;
 
   /** Newton steps that it takes to find that there is no balance, or so. */
   private static final int STEPS_OF_NONE = 20;
@@ -143,10 +144,16 @@ public final class Scope {
     return tolerance.deviationAt(predicted, scale);
   }
 
-  /** By how many standard deviations a reading is off what is predicted. */
+  /**
+   * By how many standard deviations a reading is off what is predicted; a pond that falls faster
+   * may leak besides.
+   */
   public double misfit(Reading reading, double predicted) {
     int index = indexOf(reading.what());
-    return (reading.value() - predicted) / deviation(index, predicted, reading.tolerance());
+    double off = (reading.value() - predicted) / deviation(index, predicted, reading.tolerance());
+    return off > 0 && Likelihood.isFall(reading.what()) && reading.value() <= MAY_FALL_M_PER_S
+        ? 0
+        : off;
   }
 
   /** Whether a reading may well show what is predicted: it is off by three deviations at most. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import rillwright.solver.study.diagnosis.cause.Cause;
+import rillwright.solver.study.diagnosis.cause.Effect;
 import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Meter;
@@ -119,9 +120,22 @@ public final class CallMaker {
     return job.causes().causes().get(0);
   }
 
+  private double drawn(List<Effect.Besides> rates) {
+    double mark = dice.nextDouble();
+    for (Effect.Besides rate : rates) {
+      mark -= rate.weight();
+      if (mark < 0) {
+        return rate.mPerS();
+      }
+    }
+    return rates.get(0).mPerS();
+  }
+
   private double[] valuesWith(Cause truth, double size) {
     if (truth.effect().isPresent()) {
-      return scope.predict(List.of(new Scope.Sized(truth.effect().get(), size)));
+      double[] values = scope.predict(List.of(new Scope.Sized(truth.effect().get(), size)));
+      List<Effect.Besides> rates = truth.effect().get().pondFalls();
+      return rates.isEmpty() ? values : scope.withPondFalling(drawn(rates), values);
     }
     double[] values = new double[scope.readables().size()];
     for (int i = 0; i < values.length; i++) {

@@ -2,7 +2,6 @@ package rillwright.solver.study.diagnosis.cause.kind;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import rillwright.solver.network.Basin;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.CauseKind;
@@ -20,8 +19,6 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
  */
 record PondLeak() implements CauseKind {
   private static final PondLow LOW = new PondLow();
-  private static final int FASTEST_MM_PER_H = 30;
-  private static final double MM_PER_H = 1e-3 / 3600;
 
   @Override
   public String name() {
@@ -69,9 +66,7 @@ record PondLeak() implements CauseKind {
 
     @Override
     public List<Besides> pondFalls() {
-      return IntStream.rangeClosed(1, FASTEST_MM_PER_H)
-          .mapToObj(mm -> new Besides(mm * MM_PER_H, 1.0 / mm))
-          .toList();
+      return Besides.USUAL;
     }
   }
 }
