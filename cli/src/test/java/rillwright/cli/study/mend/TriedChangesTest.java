@@ -1,6 +1,7 @@
 package rillwright.cli.study.mend;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -22,6 +23,7 @@ import rillwright.cli.study.mend.change.Action;
 import rillwright.cli.study.mend.change.Offered;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.solver.finding.Findings;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
@@ -132,6 +134,27 @@ class TriedChangesTest {
     }
     assertTrue(
         asked.answer(example("small-pond/pond.yaml")).needs().stream().allMatch(Need::isOfTarget));
+  }
+
+  /** A little less water in the pond halves these falls; with what mends all, it does not. */
+  @Test
+  void aSensitiveFallIsInNeedAndMended() {
+    Project high =
+        ProjectReader.read(
+            Path.of("src/test/resources/rillwright/cli/findings.yaml"),
+            List.of(
+                "points.upper.crest=13.8 ft",
+                "points.lower.crest=13.8 ft",
+                "lines.to upper.high point=0 ft"));
+    MendAnswer answer = USUAL.answer(high);
+    assertTrue(answer.needs().stream().anyMatch(need -> need.code().equals("touchy")));
+    assertFalse(answer.mendingAll().isEmpty());
+    for (Remedy remedy : answer.mendingAll()) {
+      assertTrue(
+          Findings.of(state(high.with(remedy.candidate().set()))).stream()
+              .noneMatch(finding -> finding.code().equals("touchy")),
+          remedy.candidate().set().toString());
+    }
   }
 
   /** What keeps a change from being enough is named with it. */

@@ -15,9 +15,12 @@ final class NeedWords {
 
   /** Without place and condition. */
   static String what(Need need) {
-    return need.isOfCondition()
-        ? "under target"
-        : need.code().replace('-', ' ').replace("npsh", "NPSH");
+    return switch (need.code()) {
+      case Need.UNDER_IN_CONDITION, Need.UNDER_RUNNING -> "under target";
+      case Need.TOUCHY -> "sensitive to the pond's level";
+      case Need.STARVED -> "down at its pump's intake";
+      default -> need.code().replace('-', ' ').replace("npsh", "NPSH");
+    };
   }
 
   /** In which state it is so. */

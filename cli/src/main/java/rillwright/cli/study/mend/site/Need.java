@@ -41,7 +41,7 @@ public record Need(
   private static final String FAR_FROM_BEST = "far-from-best-efficiency";
 
   /** Of a fall that a little less water in the pond halves. */
-  static final String TOUCHY = "touchy";
+  public static final String TOUCHY = "touchy";
 
   private static final Set<String> OF_POINTS =
       Set.of(UNDER_TARGET, OVER_TARGET, STARVED, TOUCHY, "runs-over");
