@@ -170,4 +170,31 @@ class OneAnswerTest {
     assertEquals(0, run.status(), run.err());
     return new ObjectMapper().readTree(run.out());
   }
+
+  /** At a level at which the skimmer lets nothing through the draw goes short: not so today. */
+  @Test
+  void aLevelThatOnlyTheBudgetTriesIsNoLackOfBalance() {
+    String behindASkimmer =
+        """
+        points:
+          pond: {kind: basin, level: 0 m, area: 20 m2, overflow: 5 cm}
+          chamber: {kind: chamber, floor: -80 cm, intake: -50 cm, area: 0.5 m2}
+          tap: {kind: tee, elevation: 0 m, draw: 600 L/h}
+          fall: {kind: fall, crest: 1 m, width: 0.5 m}
+        lines:
+          intake: {from: pond, to: chamber, parts: [{skimmer: {width: 30 cm, height: 18 cm, sill: -10 cm}}]}
+          supply: {from: chamber, to: tap, pipe: {inside: 50 mm, roughness: 0.01 mm},
+            parts: [{pump: p}, {run: 2 m}]}
+          up: {from: tap, to: fall, pipe: {inside: 50 mm, roughness: 0.01 mm}, parts: [{run: 2 m}]}
+        pumps:
+          p: {points: [{flow: 0 L/s, head: 4 m}, {flow: 4 L/s, head: 0 m}]}
+        streams:
+          main: {from: fall, to: pond, reaches: [{length: 8 m, drop: 0.3 m, width: 60 cm, bed: cobble}]}
+        """;
+    String project = Scratch.file(folder, behindASkimmer);
+    for (String command : List.of("solve", "stream")) {
+      MeasuredRun run = MeasuredRun.of(command, project);
+      assertEquals(0, run.status(), command + run.err());
+    }
+  }
 }

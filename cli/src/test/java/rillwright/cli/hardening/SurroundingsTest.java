@@ -2,6 +2,7 @@ package rillwright.cli.hardening;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -265,6 +266,12 @@ class SurroundingsTest {
     assertEquals(0, run.status(), run.err());
     assertTrue(run.out().contains("none"), run.out());
     assertTrue(run.out().contains("No pump is needed in \"up\""), run.out());
+    String sheets = "../examples/long-stream/supplier";
+    Run pumps = Run.of("pumps", file, "--from", sheets, "--set", "points.top.crest=-2 ft");
+    for (String out : List.of(run.out(), pumps.out())) {
+      assertFalse(out.contains("must make"), out);
+      assertTrue(out.contains("o pump is needed in \"up\""), out);
+    }
   }
 
   @Test

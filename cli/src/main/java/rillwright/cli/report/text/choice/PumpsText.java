@@ -111,29 +111,39 @@ public final class PumpsText {
               page.paragraph(
                   "With the valves as they stand it must make "
                       + units.flow(at.flowM3PerS())
-                      + " at "
-                      + units.head(at.headM())
+                      + atHead(at.headM())
                       + "."));
       return;
     }
-    String where = "The pump in \"" + answer.duty().place().line().value() + "\" must make ";
+    String line = "\"" + answer.duty().place().line().value() + "\"";
+    boolean startsByItself = answer.duty().duty().leastShutOff().isEmpty();
+    if (startsByItself && stand.isPresent() && stand.get().headM() <= 0) {
+      page.marked(
+          "! ",
+          "No pump is needed in " + line + ": the difference in level alone drives the water.");
+      return;
+    }
+    String where = "The pump in " + line + " must make ";
     if (stand.isPresent() && throttled.isPresent()) {
       boolean same = stand.get().flowM3PerS() < 1.02 * throttled.get().flowM3PerS();
       page.paragraph(
           where
               + units.flow(stand.get().flowM3PerS())
-              + " at "
-              + units.head(stand.get().headM())
+              + atHead(stand.get().headM())
               + (same
                   ? "."
                   : " with the valves as they stand, or "
                       + units.flow(throttled.get().flowM3PerS())
-                      + " at "
-                      + units.head(throttled.get().headM())
+                      + atHead(throttled.get().headM())
                       + " with the easier falls throttled."));
     } else {
       page.marked("! ", PumpNotes.outOfReach(answer));
     }
+  }
+
+  /** Water that runs down by itself asks for none. */
+  private String atHead(double headM) {
+    return headM > 0 ? " at " + units.head(headM) : " at no head";
   }
 
   private TableBuilder doing(List<RatedTrial> rows) {
