@@ -26,10 +26,10 @@ import rillwright.solver.study.diagnosis.evidence.SweptCause.Unnoticed;
  */
 record Sweeping(List<Hypothesis> hypotheses, List<Cause> untried) {
   /** Newton steps times lines for any job: seconds. All causes of forty lines mostly take less. */
-  private static final double ANYWAY = 1_000_000;
+  private static final double ANYWAY = 500_000;
 
   /** The same for each line of it. */
-  private static final double A_LINE = 25_000;
+  private static final double A_LINE = 60_000;
 
   /** Causes swept side by side before the work is counted, so that no clock decides. */
   private static final int AT_ONCE = 8;
