@@ -59,6 +59,15 @@ class MendTest {
     assertEquals(List.of("lines.low.valve.open=72.2222222 %"), first.candidate().set());
   }
 
+  /** A pump is not blamed for what a handle shuts off. */
+  @Test
+  void anotherPumpIsAskedForWithTheHandlesOpen() {
+    String file = "twin-falls/ball-valves.yaml";
+    MendAnswer shut = USUAL.answer(example(file, "lines.low.valve.open=20 %"));
+    assertEquals(
+        USUAL.answer(example(file)).duty().orElseThrow().duty(), shut.duty().orElseThrow().duty());
+  }
+
   /** Speed and number of the pump that goes would stay where only the model is named. */
   @Test
   void aPumpInsteadBringsItsOwnSpeedAndNumber() {

@@ -156,7 +156,7 @@ public record MendRequest(
     return new BestFirst(years, ALIKE * years * today.orElse(0), site.needs());
   }
 
-  /** The duty of the one pump that drives what lacks water. */
+  /** The duty of the one pump that drives what lacks water, once what can be set is opened. */
   static Optional<DutyAnswer> duty(Site site) {
     List<PumpPlace> pumps =
         PumpPlace.listChosen(site.network()).stream()
@@ -164,7 +164,7 @@ public record MendRequest(
             .toList();
     boolean lacks = site.needs().stream().anyMatch(Need::isUnder);
     return lacks && pumps.size() == 1
-        ? Optional.of(new DutyRequest(pumps.get(0)).answer(site.project()))
+        ? Optional.of(new DutyRequest(pumps.get(0)).withValvesOpen(site.project()))
         : Optional.empty();
   }
 }
