@@ -28,6 +28,7 @@ import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
 import rillwright.solver.study.diagnosis.inference.Diagnostician;
 import rillwright.solver.study.diagnosis.inference.Diagnostician.Sizes;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
+import rillwright.solver.study.diagnosis.trial.NoCall;
 import rillwright.solver.study.diagnosis.trial.PairFigures;
 import rillwright.solver.study.diagnosis.trial.Trial;
 import rillwright.solver.study.diagnosis.trial.TrialFigures;
@@ -113,7 +114,14 @@ public final class WeakTrialCommand implements Callable<Integer> {
   }
 
   private <T> T watched(Function<Progress, T> work) {
-    return ProgressBar.watched(spec.commandLine().getErr(), work);
+    try {
+      return ProgressBar.watched(spec.commandLine().getErr(), work);
+    } catch (NoCall none) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "no fault that was drawn for these projects makes a fall weak and leaves enough to be"
+              + " read, so there is no call to simulate: add gauges, or a pump with its power");
+    }
   }
 
   private static TrialJob job(Project project, Progress progress) {

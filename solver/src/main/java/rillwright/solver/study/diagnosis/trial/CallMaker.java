@@ -23,6 +23,13 @@ import rillwright.solver.study.diagnosis.reading.Tolerance;
  */
 public final class CallMaker {
   private static final int MOST_SIZES = 200;
+
+  /**
+   * Causes that are drawn for a call: if none of them makes a weak fall that can be read, none
+   * does.
+   */
+  private static final int MOST_CAUSES = 200;
+
   private static final double CUT_OFF_DEVIATIONS = 2;
 
   private final TrialJob job;
@@ -38,7 +45,7 @@ public final class CallMaker {
 
   /** A call with a number of readings, and more that could be read. */
   public SimulatedCall make(int readings) {
-    while (true) {
+    for (int drawn = 0; drawn < MOST_CAUSES; drawn++) {
       Cause truth = drawnCause();
       for (int i = 0; i < MOST_SIZES; i++) {
         double size = drawnSize(truth);
@@ -56,11 +63,12 @@ public final class CallMaker {
         }
       }
     }
+    throw new NoCall();
   }
 
   /** A call with two faults at once in places apart; the truth is that of the first of them. */
   PairCall makePair(int readings) {
-    while (true) {
+    for (int drawn = 0; drawn < MOST_CAUSES; drawn++) {
       Cause one = drawnCause();
       Cause other = drawnCause();
       if (!isFault(one) || !isFault(other) || isOneThing(one, other)) {
@@ -75,6 +83,7 @@ public final class CallMaker {
         }
       }
     }
+    throw new NoCall();
   }
 
   /** Two faults and what was read. */

@@ -1,0 +1,11 @@
+package rillwright.solver.study.diagnosis.trial;
+
+/** No fault that was drawn for a simulated call makes a fall weak and leaves enough to be read. */
+public final class NoCall extends RuntimeException {
+  private static final long serialVersionUID = 1;
+
+  /** None was found. */
+  public NoCall() {
+    super("no fault makes a call in this job");
+  }
+}
