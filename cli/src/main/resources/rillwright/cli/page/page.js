@@ -55,10 +55,11 @@ function place() {
   const keys = ['data-do', 'data-at', 'data-step', 'name'];
   const own = keys.filter(k => at.hasAttribute(k))
       .map(k => `[${k}="${CSS.escape(at.getAttribute(k))}"]`).join('');
-  const holder = at.closest('[data-at]');
-  const find = () => at.id ? byId(at.id)
-      : document.querySelector((holder && holder !== at
-          ? `[data-at="${CSS.escape(holder.dataset.at)}"] ` : '') + at.localName + own);
+  const [holder, parent] = [at.closest('[data-at]'), at.closest('[id]')];
+  const within = holder && holder !== at && (!parent || parent.contains(holder))
+      ? `[data-at="${CSS.escape(holder.dataset.at)}"] `
+      : parent ? `#${CSS.escape(parent.id)} ` : '';
+  const find = () => at.id ? byId(at.id) : document.querySelector(within + at.localName + own);
   const caret = at.matches('input:not([type=range])') ? at.selectionStart : null;
   return () => {
     if (document.contains(at)) return;
