@@ -16,7 +16,7 @@ public final class SheetBeside {
   private SheetBeside() {}
 
   /**
-   * Puts one there; another one of its name stays beside it as {@code .previous}.
+   * Puts one there; the first one of its name stays beside it as {@code .previous}.
    *
    * @param project its file
    * @param model the sheet's name without its ending
@@ -41,8 +41,10 @@ public final class SheetBeside {
         if (Arrays.equals(before, bytes)) {
           return name;
         }
-        new OutputFile(target.resolveSibling(model + ".csv.previous"), "data sheet before")
-            .write(before);
+        Path previous = target.resolveSibling(model + ".csv.previous");
+        if (!Files.exists(previous)) {
+          new OutputFile(previous, "data sheet before").write(before);
+        }
       }
     } catch (IOException e) {
       throw wrong(project, "the data sheet cannot be written beside the project");
