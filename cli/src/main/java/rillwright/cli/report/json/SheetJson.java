@@ -16,6 +16,7 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.jobsheet.SheetAnswer;
 import rillwright.cli.study.jobsheet.SheetAnswer.AsSet;
+import rillwright.cli.study.jobsheet.SiteLevel;
 import rillwright.cli.study.jobsheet.card.CardReading;
 import rillwright.cli.study.jobsheet.materials.Item;
 import rillwright.cli.study.jobsheet.materials.Stock;
@@ -49,6 +50,17 @@ public final class SheetJson {
           .count("count", "Pieces to buy.", Item::count)
           .numberOrNull(
               "price", MONEY, "Of all of them; null where the file has none.", Item::price);
+
+  private static final Shape<SiteLevel> LEVEL =
+      Shape.<SiteLevel>named("siteLevel", "A level that something is built to.")
+          .words("at", "The point or the line.", SiteLevel::at)
+          .member(
+              "kind",
+              Value.oneOf(Arrays.stream(SiteLevel.Kind.values()).map(SheetJson::word).toList()),
+              "What is at the level.",
+              level -> word(level.kind()))
+          .number(
+              "levelM", METRES, "Above the mark that the file measures from.", SiteLevel::levelM);
 
   private record Read(CardReading reading, ShownUnits units) {}
 
@@ -122,6 +134,8 @@ public final class SheetJson {
               "What a pump that is still to be chosen must make; null where none is, or it cannot"
                   + " be sized.",
               it -> it.duty().map(duty -> new DutyJson(duty, true)))
+          .list(
+              "levels", LEVEL, "What is built to a level, the highest first.", SheetAnswer::levels)
           .list("materials", ITEM, "What it is built of.", it -> it.materials().items())
           .numberOrNull(
               "total",
@@ -165,7 +179,7 @@ public final class SheetJson {
     return isTime ? "s" : "m";
   }
 
-  private static String word(Item.Kind kind) {
+  private static String word(Enum<?> kind) {
     return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 

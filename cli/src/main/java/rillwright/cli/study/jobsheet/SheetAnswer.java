@@ -73,4 +73,9 @@ public record SheetAnswer(
   public Network network() {
     return checked.project().network();
   }
+
+  /** What is built to a level, the highest first. */
+  public List<SiteLevel> levels() {
+    return SiteLevel.in(network());
+  }
 }

@@ -132,7 +132,7 @@ public final class SheetText {
   }
 
   private void pipe() {
-    LevelsToSet.print(answer, page);
+    LevelsTable.print(answer, page);
     PipeTable.print(answer, page);
     remarks.atLines();
     remarks.at(List.of(Tee.class));
