@@ -25,12 +25,24 @@ public record Step(
   /** The price of what is only turned or cleaned. */
   public static final OptionalDouble NOTHING = OptionalDouble.of(0);
 
-  /** Whether another does the same to the same thing, if by another figure. */
+  /**
+   * Whether another does the same to the same thing, if by another figure, and as much at least.
+   */
   boolean isLike(Step other) {
     return action == other.action
+        && effort() <= other.effort()
         && at.equals(other.at)
         && part.equals(other.part)
         && (action == Action.LARGER_POND || name.equals(other.name));
+  }
+
+  /** Its figure where more of it is more work; equal for all others. */
+  private double effort() {
+    return switch (action) {
+      case LARGER_POND, FULLER, WIDER_MOUTH -> figure;
+      case LOWER_SILL -> -figure;
+      default -> 0;
+    };
   }
 
   public Step {

@@ -65,7 +65,7 @@ public final class Crests implements Source {
   private static boolean gets(Site site, Fall fall, Optional<SteadyState> state) {
     return state
         .filter(it -> !it.starves() && gets(fall, it))
-        .filter(it -> site.running(it.network()).stream().allMatch(runs -> gets(fall, runs)))
+        .filter(it -> site.doesRunning(it.network(), runs -> gets(fall, runs)))
         .isPresent();
   }
 

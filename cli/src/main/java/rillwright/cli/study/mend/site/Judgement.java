@@ -2,7 +2,6 @@ package rillwright.cli.study.mend.site;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rillwright.cli.file.Project;
@@ -29,20 +28,23 @@ public record Judgement(
     return of(site, state, Optional.empty(), WorstShares.NONE);
   }
 
-  /** Of a changed project, its ponds included where something depends on them. */
-  public static Judgement of(Site site, SteadyState state, Project changed) {
+  /**
+   * Of a changed project, its ponds included where something depends on them; empty if it is asked
+   * for the levels that run and these have no balance.
+   */
+  public static Optional<Judgement> of(Site site, SteadyState state, Project changed) {
     Judgement falls = of(site, state, Optional.empty(), WorstShares.of(changed, site.conditions()));
     boolean isOfPonds = site.needs().stream().anyMatch(Need::isOfPond);
     if (!isOfPonds && !falls.mends() && falls.helped().isEmpty()) {
-      return falls;
+      return Optional.of(falls);
     }
-    Optional<PondWater> ponds = site.ponds().flatMap(asked -> asked.in(changed));
-    return new Judgement(
-        site,
-        state,
-        falls.after,
-        ponds,
-        falls.worst.and(ponds.map(PondWater::runningShares).orElse(Map.of())));
+    return site.ponds().isEmpty()
+        ? Optional.of(falls)
+        : site.ponds().get().in(changed).map(falls::with);
+  }
+
+  private Judgement with(PondWater water) {
+    return new Judgement(site, state, after, Optional.of(water), worst.and(water.runningShares()));
   }
 
   /** Targets need no findings; only what else is in need is looked for. */

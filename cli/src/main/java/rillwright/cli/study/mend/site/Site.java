@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.study.condition.SiteConditions;
@@ -186,19 +187,31 @@ public record Site(
                     work));
   }
 
-  /** A changed network at the levels that it runs at; empty where nobody asks for them. */
+  /**
+   * A changed network at the levels that it runs at; empty where nobody asks for them, or they have
+   * no balance.
+   */
   public Optional<SteadyState> running(Network changed) {
-    if (ponds.filter(asked -> asked.asksOf(project)).isEmpty()) {
+    if (!asksForLevels()) {
       return Optional.empty();
     }
     work.spend(STATES);
     return PondNeeds.running(project, changed);
   }
 
+  private boolean asksForLevels() {
+    return ponds.filter(asked -> asked.asksOf(project)).isPresent();
+  }
+
+  /** Whether a changed network does something at the levels that it runs at, if asked for them. */
+  public boolean doesRunning(Network changed, Predicate<SteadyState> something) {
+    return !asksForLevels() || running(changed).filter(something).isPresent();
+  }
+
   /** Whether every fall gets its target with a network, at rest and at the levels that run. */
   public boolean isEnough(Network changed) {
     return balancedNear(changed).filter(this::isEnough).isPresent()
-        && running(changed).stream().allMatch(this::isEnough);
+        && doesRunning(changed, this::isEnough);
   }
 
   /** Whether every fall gets at least its target. */

@@ -4,12 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.study.condition.SiteConditions;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.SteadyState;
-import rillwright.solver.trial.SiteState;
 
 /**
  * What falls get of their targets in conditions of the site, and at the levels that run.
@@ -25,27 +23,26 @@ public record WorstShares(Map<PointName, InCondition> byFall) {
    * What a fall gets in a condition.
    *
    * @param condition its name; empty for the levels that run, nothing topped up
-   * @param share of its target; 0 where there is no balance
+   * @param share of its target; 0 where there is no balance, or the condition cannot be so
    */
   public record InCondition(Optional<String> condition, double share) {}
 
-  /** Those of a project; where a condition cannot be so with it, nothing flows then. */
+  /** Those of a project; in a condition that cannot be so with it nothing flows. */
   static WorstShares of(Project project, Optional<SiteConditions> conditions) {
     Targets targets = Targets.of(project.network());
     Map<PointName, InCondition> worst = new LinkedHashMap<>();
-    try {
-      for (SiteState there :
-          conditions.map(all -> all.states(project)).stream().flatMap(it -> it.stream()).toList()) {
-        Optional<SteadyState> state = Site.balanced(there.network());
-        for (PointName fall : targets.falls()) {
-          double share = state.map(it -> targets.shareAt(fall, it)).orElse(0.0);
-          worst.merge(
-              fall, new InCondition(Optional.of(there.condition()), share), WorstShares::lesser);
-        }
-      }
-    } catch (InvalidInput cannotBeSo) {
-      targets.falls().forEach(fall -> worst.put(fall, new InCondition(Optional.empty(), 0)));
-    }
+    conditions
+        .map(all -> all.networks(project))
+        .orElse(Map.of())
+        .forEach(
+            (condition, network) -> {
+              Optional<SteadyState> state = network.flatMap(Site::balanced);
+              for (PointName fall : targets.falls()) {
+                double share = state.map(it -> targets.shareAt(fall, it)).orElse(0.0);
+                worst.merge(
+                    fall, new InCondition(Optional.of(condition), share), WorstShares::lesser);
+              }
+            });
     return new WorstShares(worst);
   }
 

@@ -93,7 +93,12 @@ public final class Trials {
       return Optional.empty();
     }
     SteadyState state = balanced.get();
-    Judgement judgement = Judgement.of(site, state, changed);
+    return Judgement.of(site, state, changed)
+        .flatMap(judgement -> of(candidate, changed, state, judgement));
+  }
+
+  private Optional<Remedy> of(
+      Candidate candidate, Project changed, SteadyState state, Judgement judgement) {
     List<Need> lacks = lacks(candidate, state);
     boolean mends = judgement.mends() && lacks.isEmpty();
     List<PointName> serves = mends ? judgement.met() : judgement.helped();
