@@ -69,7 +69,7 @@ public final class BalanceRemarks {
             "search-cut-short",
             fall,
             "The job is so large that the search for these settings was cut short: better ones may"
-                + " exist. With these no fall gets less than ")
+                + " exist. Computed for these settings: no fall below ")
         .share("share", settings.targetFraction())
         .then(" of its target. With fewer valves at a time the search goes further.");
   }

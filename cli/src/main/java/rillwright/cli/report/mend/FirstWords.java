@@ -14,6 +14,7 @@ import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.network.Point;
+import rillwright.solver.study.valvesetting.ValvePlace;
 
 /** What to do first, in a line; and what need not be tried. */
 public final class FirstWords {
@@ -61,7 +62,18 @@ public final class FirstWords {
     return answer
         .duty()
         .flatMap(duty -> duty.duty().throttled())
-        .map(duty -> units.flow(duty.flowM3PerS()) + " at " + units.head(duty.headM()));
+        .map(
+            duty ->
+                units.flow(duty.flowM3PerS()) + " at " + units.head(duty.headM()) + with(answer));
+  }
+
+  private static String with(MendAnswer answer) {
+    return isOpened(answer) ? " with the adjustable valves wide open" : "";
+  }
+
+  /** Whether the duty of another pump is that with some valves wide open. */
+  public static boolean isOpened(MendAnswer answer) {
+    return !ValvePlace.listAdjustable(answer.state().network()).isEmpty();
   }
 
   private static String unpriced(Candidate candidate, MendAnswer answer, ShownUnits units) {

@@ -180,7 +180,7 @@ public final class RemedyWords {
       case TURN_VALVE -> step.figure() == 0 ? "wide open" : units.number(step.figure()) + "°";
       case OPEN_VALVE -> units.share(step.figure()) + " open";
       default ->
-          "K " + units.number(step.figure()) + " (" + HandleWords.ofBallValve(step.figure()) + ")";
+          "K " + units.number(step.figure()) + " (" + HandleWords.ifBallValve(step.figure()) + ")";
     };
   }
 }

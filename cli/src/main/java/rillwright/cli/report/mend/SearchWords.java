@@ -33,11 +33,11 @@ public final class SearchWords {
                 remedy ->
                     begin(searched, answer)
                         + RemedyWords.of(remedy.candidate(), answer.state().network(), units)
-                        + ". It is the least of ")
+                        + (searched.proven() ? ". It is the least of " : ". Of "))
             .orElse("No set that was looked at meets every target, of ");
     String rest =
         !searched.proven()
-            ? " before the search was stopped, so a better one may exist."
+            ? " before the search was stopped; a better one may exist."
             : searched.least().isEmpty()
                 ? "; the others " + beyond + "."
                 : "; the others "

@@ -1,6 +1,7 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
+import java.util.Optional;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.text.SiteCautions;
@@ -43,9 +44,15 @@ final class PumpNotes {
     }
   }
 
-  /** Whether another that meets the targets draws less than one far from its best efficiency. */
-  static String drawingLess(RatedTrial best, List<RatedTrial> does, ShownUnits units) {
-    double watts = best.trial().inUse().powerW().orElse(0);
+  /**
+   * Whether another that meets the targets draws less than one far from its best efficiency; empty
+   * if the sheet of that one gives no power.
+   */
+  static Optional<String> drawingLess(RatedTrial best, List<RatedTrial> does, ShownUnits units) {
+    if (best.trial().inUse().powerW().isEmpty()) {
+      return Optional.empty();
+    }
+    double watts = best.trial().inUse().powerW().getAsDouble();
     return does.stream()
         .filter(rated -> rated.trial().inUse().powerW().orElse(watts) < SAVING * watts)
         .findFirst()
@@ -55,7 +62,7 @@ final class PumpNotes {
                     + " draws less: "
                     + units.power(rated.trial().inUse().powerW().orElseThrow())
                     + ".")
-        .orElse("None of these that meets the target draws noticeably less.");
+        .or(() -> Optional.of("None of these that meets the target draws noticeably less."));
   }
 
   /** What to say where the targets cannot be drawn or carried. */

@@ -143,7 +143,7 @@ public final class PumpsText {
 
   /** Water that runs down by itself asks for none. */
   private String atHead(double headM) {
-    return headM > 0 ? " at " + units.head(headM) : " at no head";
+    return headM > 0 ? " at " + units.head(headM) : " without any head";
   }
 
   private TableBuilder doing(List<RatedTrial> rows) {
@@ -244,7 +244,7 @@ public final class PumpsText {
       FindingCell.besideTheVerdict(best.trial().findings())
           .forEach(finding -> page.marked("! ", finding.message(units)));
       if (best.trial().findings().stream().anyMatch(FarFromBest::isIt)) {
-        page.paragraph(PumpNotes.drawingLess(best, does, units));
+        PumpNotes.drawingLess(best, does, units).ifPresent(page::paragraph);
       }
     }
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));

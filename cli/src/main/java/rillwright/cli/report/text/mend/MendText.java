@@ -219,8 +219,11 @@ public final class MendText {
                         + " at "
                         + units.head(throttled.headM())
                         + leastShutOff()
+                        + (FirstWords.isOpened(answer)
+                            ? " with the adjustable valves wide open"
+                            : "")
                         + (answer.falls().size() > 1
-                            ? ", the other falls throttled to their targets."
+                            ? ", then the other falls throttled to their targets."
                             : ".")));
   }
 

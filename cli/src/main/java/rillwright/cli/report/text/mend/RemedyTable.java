@@ -26,8 +26,8 @@ final class RemedyTable {
           + " price in the file. ";
 
   private static final String MET =
-      "A change counts as enough from 100 to 125 % of a target; a fall up to 5 % short today is"
-          + " accepted as it is, here as by \"pumps\" and \"pipes\" (common practice).";
+      "A change counts as enough from 100 to 125 % of a target; a fall up to 5 % short today"
+          + " counts as met, here as by \"pumps\" and \"pipes\" (common practice).";
 
   /** More falls than this have their shares only. */
   private static final int FEW_FALLS = 2;

@@ -128,8 +128,8 @@ public final class StreamText {
     page.paragraph(
         (comeToRest() ? steady : moving)
             + units.duration(followed.last().timeS() - followed.stopsAtS())
-            + " after the stop (slower than 1 mm, 1/16 in, an hour). All water is accounted for, to"
-            + " "
+            + " after the stop (slower than 1 mm, 1/16 in, an hour). The levels account"
+            + " for the volume to within "
             + kept(followed)
             + "."
             + (followed.ranOverM3() > 0
