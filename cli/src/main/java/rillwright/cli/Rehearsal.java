@@ -1,12 +1,19 @@
 package rillwright.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
+import java.net.URI;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import rillwright.cli.page.Pages;
+import rillwright.cli.page.web.WebServer;
 
 /**
- * Goes through the short commands once, unseen, so that the build can archive the classes that they
- * need.
+ * Goes through the short commands and the first page of the live page once, unseen, so that the
+ * build can archive the classes that they need.
  *
  * @see rillwright.cli.start.QuickStart
  */
@@ -18,7 +25,7 @@ public final class Rehearsal {
    *
    * @param arguments the project file
    */
-  public static void main(String[] arguments) {
+  public static void main(String[] arguments) throws IOException {
     String file = arguments[0];
     List<List<String>> commands =
         List.of(
@@ -30,6 +37,7 @@ public final class Rehearsal {
             List.of("solve", file, "--set", "title=Rehearsal"),
             List.of("solve", "no such file"),
             List.of("solve", "--help"),
+            List.of("page", "--help"),
             List.of("catalogue"));
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
     for (List<String> command : commands) {
@@ -37,6 +45,15 @@ public final class Rehearsal {
           .setOut(nowhere)
           .setErr(nowhere)
           .execute(command.toArray(String[]::new));
+    }
+    firstPage(Path.of(file));
+  }
+
+  private static void firstPage(Path file) throws IOException {
+    Pages pages = Pages.of(Optional.of(file), Path.of(""), defect -> {});
+    try (WebServer server = WebServer.open(pages, defect -> {});
+        InputStream page = URI.create(server.address()).toURL().openStream()) {
+      page.readAllBytes();
     }
   }
 }
