@@ -46,7 +46,9 @@ class ArchitectureTest {
       @Override
       public void check(JavaClass type, ConditionEvents events) {
         long files =
-            type.getPackage().getClasses().stream().filter(JavaClass::isTopLevelClass).count();
+            type.getPackage().getClasses().stream()
+                .filter(it -> it.isTopLevelClass() && !it.isArray())
+                .count();
         String message = type.getName() + " lies among " + files + " files";
         events.add(new SimpleConditionEvent(type, files <= 20, message));
       }

@@ -173,7 +173,9 @@ class WeakCommandTest {
         """;
     WeakCall shown = WeakCall.about(JOB, "--readings", file("text.yaml", pair));
     String flat = shown.flat();
-    assertTrue(flat.contains("Most likely two faults at once: about 9"), flat);
+    assertTrue(
+        flat.contains("Most likely two faults at once: over 99 % for all pairs together, about 2"),
+        flat);
     assertTrue(flat.contains("4 readings seldom settle a pair"), flat);
     assertTrue(flat.contains(": a worn pump (\"supply\", part 1: pump sheet, gives 8"), flat);
     assertTrue(
