@@ -30,6 +30,8 @@ public final class BalanceRemarks {
     remarks.addAll(cannotStart(settings));
     if (settings.cutShort()) {
       remarks.add(cutShort(settings));
+    } else if (!settings.headIsKnown()) {
+      remarks.add(headUnknown(settings));
     } else if (remarks.isEmpty() && settings.missingHeadM().orElse(1) > 0) {
       remarks.add(tooWeak(settings));
     } else if (remarks.isEmpty() && answer.missesATarget()) {
@@ -72,6 +74,19 @@ public final class BalanceRemarks {
                 + " exist. Computed for these settings: no fall below ")
         .share("share", settings.targetFraction())
         .then(" of its target. With fewer valves at a time the search goes further.");
+  }
+
+  /** The settings stand; of the head that is missing nothing is known. */
+  private static Finding headUnknown(ValveSettings settings) {
+    return Finding.of(
+            Severity.PROBLEM,
+            "missing-head-unknown",
+            settings.governing().value(),
+            "Not every target is met: with these settings no fall gets less than ")
+        .share("share", settings.targetFraction())
+        .then(
+            " of its target. The job is so large that the search for the head that is missing was"
+                + " cut short.");
   }
 
   private static Finding tooWeak(ValveSettings settings) {

@@ -10,13 +10,19 @@ import rillwright.solver.study.valvesetting.ValveSettings;
 public final class SharingWords {
   private SharingWords() {}
 
-  /** One or two sentences. */
+  /** One or two sentences; of a search that was cut short not why no more can be had. */
   public static String of(BalanceAnswer answer) {
     ValveSettings settings = answer.settings();
-    String share = Shown.of(answer).share(settings.targetFraction()) + " of its target. ";
-    return (settings.favoured().isEmpty()
-            ? "Computed for these settings: every fall at " + share
-            : "Computed for these settings: no fall below " + share)
+    String computed =
+        "Computed for these settings: "
+            + (settings.favoured().isEmpty() ? "every fall at " : "no fall below ")
+            + Shown.of(answer).share(settings.targetFraction())
+            + " of its target.";
+    if (settings.cutShort()) {
+      return computed;
+    }
+    return computed
+        + " "
         + (settings.heldToTargets() && !settings.listThrottled().isEmpty()
             ? heldToTargets(settings)
             : governed(answer));

@@ -113,8 +113,8 @@ public final class BalanceJson {
               "missingHeadM",
               METRES.from(0),
               "Head that the pump lacks at the sum of the targets, all other falls held to theirs;"
-                  + " 0 if it is strong enough, null if more head does not help or the search was"
-                  + " cut short.",
+                  + " 0 if it is strong enough, null if more head does not help or the search for"
+                  + " it was cut short.",
               it -> it.settings().missingHeadM())
           .member("running", RunningJson.SHAPE, Meaning.RUNNING, BalanceAnswer::takes)
           .list(

@@ -23,8 +23,8 @@ public final class Interplay {
    */
   public static boolean isIn(ValveSettings settings) {
     List<SetValve> throttled = settings.listThrottled();
-    return throttled.stream().limit(MOST_OPENED).anyMatch(set -> takesFromAnother(settings, set))
-        || throttled.size() > MOST_OPENED;
+    return throttled.size() > MOST_OPENED
+        || throttled.stream().anyMatch(set -> takesFromAnother(settings, set));
   }
 
   private static boolean takesFromAnother(ValveSettings settings, SetValve set) {

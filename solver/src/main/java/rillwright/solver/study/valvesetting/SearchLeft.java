@@ -11,6 +11,9 @@ final class SearchLeft {
   private static final double ANYWAY = 400_000;
   private static final double A_LINE = 5_000;
 
+  /** Steps that a balance that is not found counts as: many, though how many it took is unknown. */
+  private static final int STEPS_IN_VAIN = 40;
+
   private double left;
   private boolean wasCutShort;
 
@@ -26,6 +29,11 @@ final class SearchLeft {
   /** Counts what a state took. */
   void spend(SteadyState state) {
     left -= (double) state.iterations() * state.network().lines().size();
+  }
+
+  /** Counts a balance that was not found. */
+  void spendInVain(Network network) {
+    left -= (double) STEPS_IN_VAIN * network.lines().size();
   }
 
   /** Whether to stand where one is; then the search is cut short. */

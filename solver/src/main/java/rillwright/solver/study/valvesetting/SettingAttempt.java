@@ -64,7 +64,8 @@ final class SettingAttempt {
       exactly = false;
       return; // nothing closed would help: no water reaches the governing fall
     }
-    exactly = aim == Aim.TARGET && largest.targetFraction() >= 1;
+    // a search that was cut short may stand at a share that was never tried
+    exactly = aim == Aim.TARGET && largest.targetFraction() >= 1 && !work.isSpent();
     List<Throttle> closed = exactly ? forTheTarget(useful) : search.without(largest.governing());
     Throttled throttled = throttling.at(exactly ? 1 : largest.targetFraction(), closed);
     throttled
@@ -149,14 +150,15 @@ final class SettingAttempt {
     for (ValvePlace place : places) {
       valves.add(new SetValve(place, place.in(set), role(place, set), sensitivity.of(place)));
     }
-    OptionalDouble pumpShort =
-        state.missesATarget() && !work.wasCutShort()
-            ? new PumpShortfall(
-                    throttling.wideOpen(), targets, throttles, heldOthers(favoured, valves), work)
-                .find()
-            : OptionalDouble.of(0);
-    if (work.wasCutShort()) {
-      pumpShort = OptionalDouble.empty();
+    boolean cutShort = work.wasCutShort();
+    OptionalDouble pumpShort = OptionalDouble.of(0);
+    boolean headIsKnown = !state.missesATarget() || !cutShort;
+    if (state.missesATarget() && !cutShort) {
+      pumpShort =
+          new PumpShortfall(
+                  throttling.wideOpen(), targets, throttles, heldOthers(favoured, valves), work)
+              .find();
+      headIsKnown = !work.wasCutShort();
     }
     boolean opensGoverningWay =
         valves.stream()
@@ -172,10 +174,11 @@ final class SettingAttempt {
         valves,
         order(places),
         favoured,
-        pumpShort,
+        headIsKnown ? pumpShort : OptionalDouble.empty(),
+        headIsKnown,
         exactly,
         opensGoverningWay,
-        work.wasCutShort());
+        cutShort);
   }
 
   private HeldOthers heldOthers(Set<PointName> favoured, List<SetValve> valves) {

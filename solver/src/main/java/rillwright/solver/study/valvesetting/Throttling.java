@@ -204,7 +204,12 @@ final class Throttling {
       Line line = limited.getOrDefault(place.line(), open.line(place.line()));
       limited.put(place.line(), line.withPart(place.partIndex(), limiting));
     }
-    last = SteadyStateFinder.find(open.withLines(limited.values()), last);
+    try {
+      last = SteadyStateFinder.find(open.withLines(limited.values()), last);
+    } catch (NoBalance drawsGoShort) {
+      work.spendInVain(open);
+      throw drawsGoShort;
+    }
     work.spend(last);
     return last;
   }

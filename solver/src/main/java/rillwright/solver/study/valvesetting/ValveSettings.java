@@ -24,8 +24,8 @@ import rillwright.solver.steady.SteadyState;
  *     among these, or it closes too coarsely
  * @param missingHeadM head that the pump lacks at the sum of the targets, m, with all other falls
  *     held to their targets whether or not there is a valve for it; 0 if it is strong enough; empty
- *     if no more head would do it, or head is lacking and there is no pump, or the search was cut
- *     short
+ *     if no more head would do it, or head is lacking and there is no pump, or it is not known
+ * @param headIsKnown whether that head is known: not if the search for it was cut short
  * @param heldToTargets whether the falls are held to their targets, though all could get more
  * @param opensGoverningWay whether one of the valves is wide open on the governing fall's way
  * @param cutShort whether the search was cut short because the job is large: the settings may be
@@ -40,6 +40,7 @@ public record ValveSettings(
     List<LineName> order,
     Set<PointName> favoured,
     OptionalDouble missingHeadM,
+    boolean headIsKnown,
     boolean heldToTargets,
     boolean opensGoverningWay,
     boolean cutShort) {

@@ -132,9 +132,13 @@ class WaterElsewhereTest {
     List<ValvePlace> places = whole.valves().stream().map(SetValve::place).toList();
     ValveSettings cut =
         ValveSettingFinder.find(garden, places, Aim.LARGEST_SHARE, new SearchLeft(0));
+    ValveSettings asked = ValveSettingFinder.find(garden, places, Aim.TARGET, new SearchLeft(0));
+    assertFalse(asked.heldToTargets(), "a share that was never tried is no evidence");
+    assertTrue(asked.cutShort());
     assertFalse(whole.cutShort());
     assertTrue(whole.missingHeadM().orElseThrow() > 0);
     assertTrue(cut.cutShort());
+    assertFalse(cut.headIsKnown());
     assertEquals(OptionalDouble.empty(), cut.missingHeadM());
     assertTrue(cut.targetFraction() <= whole.targetFraction() + 1e-9, () -> "" + cut);
     double least =
