@@ -33,6 +33,27 @@ class WeakTablesTest {
         .toList();
   }
 
+  private String gauged(int lines) throws IOException {
+    StringBuilder points = new StringBuilder("points:\n  pond: {kind: basin, level: 0 m}\n");
+    StringBuilder all = new StringBuilder("lines:\n");
+    for (int i = 0; i < lines; i++) {
+      points.append("  f" + i + ": {kind: outlet, elevation: -1 m}\n");
+      all.append("  l" + i + ": {from: pond, to: f" + i + ", pipe: {inside: 50 mm,");
+      all.append(" roughness: 0.01 mm}, parts: [{gauge: {name: G" + i + ", elevation: -1 m}},");
+      all.append(" {run: 5 m}, {valve: {type: ball, open: 80 %}}]}\n");
+    }
+    return Files.writeString(folder.resolve("gauged.yaml"), points.toString() + all).toString();
+  }
+
+  /** The state with a valve shut is balanced for every cause, so only some valves are. */
+  @Test
+  void ofManyValvesItIsSaidWhichCouldBeShut() throws IOException {
+    String said = "Gauges with a valve shut are considered for the first 12 of 13 valves.";
+    String visit = "readings: [{at: f0, flow: 1 L/s}]";
+    assertTrue(read(gauged(13), visit).flat().contains(said));
+    assertFalse(read(gauged(12), visit).flat().contains("are considered for the first"));
+  }
+
   /** "None of these" says that anything may be: the columns go to causes that say something. */
   @Test
   void theColumnsAreThoseOfNamedCauses() throws IOException {

@@ -34,10 +34,22 @@ public final class SharePicture {
             .toList();
     String caption =
         "What each fall gets while one valve is moved and the others stay as they are set; the"
-            + " marks are the setting.";
+            + " marks are the setting."
+            + leftOut(sweeps, panels.size());
     String changed =
         answer.changes().isEmpty() ? "" : " Changed: " + String.join("; ", answer.changes()) + ".";
     return new PanelChart(answer.title(), caption + changed, panels.size() > 1 ? 2 : 1, panels);
+  }
+
+  /** " Moved: the first 24 of 60 valves. Drawn: the first 6 of 20 that change a share." */
+  private static String leftOut(ValveSweeps sweeps, int panels) {
+    int telling = sweeps.sweeps().size();
+    return (sweeps.moved() < sweeps.movable()
+            ? " Moved: the first " + sweeps.moved() + " of " + sweeps.movable() + " valves."
+            : "")
+        + (panels < telling
+            ? " Drawn: the first " + panels + " of " + telling + " that change a share."
+            : "");
   }
 
   private static Panel panel(ValveSettings settings, ValveSweep sweep, ShownUnits units) {

@@ -9,8 +9,10 @@ import rillwright.solver.study.valvesetting.ValveSweep;
  * What every fall gets while one valve after the other is moved.
  *
  * @param sweeps one for each valve that tells something, at least one
+ * @param moved how many valves were moved, the first of those that could be
+ * @param movable how many could be
  */
-public record ValveSweeps(List<ValveSweep> sweeps) {
+public record ValveSweeps(List<ValveSweep> sweeps, int moved, int movable) {
   /** A change of a share that can be seen. */
   private static final double NOTICEABLE = 0.005;
 
@@ -39,7 +41,8 @@ public record ValveSweeps(List<ValveSweep> sweeps) {
     if (telling.isEmpty()) {
       telling = all.stream().filter(ValveSweeps::shows).toList();
     }
-    return new ValveSweeps(telling.isEmpty() ? all.subList(0, 1) : telling);
+    return new ValveSweeps(
+        telling.isEmpty() ? all.subList(0, 1) : telling, all.size(), moved.size());
   }
 
   private static boolean shows(ValveSweep sweep) {

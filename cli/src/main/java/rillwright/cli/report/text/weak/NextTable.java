@@ -13,6 +13,7 @@ import rillwright.cli.report.weak.RiskWords;
 import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.inference.NextReading;
 import rillwright.solver.study.diagnosis.reading.Effort.Risk;
+import rillwright.solver.study.diagnosis.reading.MeasurandList;
 
 /**
  * What to read next: what it tells, what it takes, what each likely cause predicts. Where the
@@ -22,7 +23,10 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 public final class NextTable {
   private static final int MOST_READINGS = 8;
   private static final double WORTH_READING_BITS = 0.05;
+
+  /** From so much on a reading tells some, then much: common practice, no source. */
   private static final double SOME_BITS = 0.3;
+
   private static final double MUCH_BITS = 0.7;
 
   private final WeakAnswer answer;
@@ -71,7 +75,8 @@ public final class NextTable {
     page.paragraph(
         "In order of what a minute of work is expected to tell. \"Much\" is nearly what a sure yes"
             + " or no tells of two causes that are equally likely; \"little\" seldom changes the"
-            + " order.");
+            + " order."
+            + valvesLeftOut());
     Set<Risk> risks = EnumSet.noneOf(Risk.class);
     rows.forEach(row -> risks.add(row.what().effort().risk()));
     for (Risk risk : risks) {
@@ -80,6 +85,18 @@ public final class NextTable {
         page.marked(caution.mark() + " ", caution.sentence());
       }
     }
+  }
+
+  private String valvesLeftOut() {
+    int valves = MeasurandList.countValvesForGauges(answer.scope().job().network());
+    int most = MeasurandList.MOST_VALVES_SHUT;
+    return valves > most
+        ? " Gauges with a valve shut are considered for the first "
+            + most
+            + " of "
+            + valves
+            + " valves."
+        : "";
   }
 
   private TableBuilder table() {

@@ -30,8 +30,8 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 public final class MeasurandList {
   private static final When RUNNING = new When.Running();
 
-  /** Each valve that is shut for a gauge is a state that every cause is balanced in. */
-  private static final int MOST_VALVES_SHUT = 12;
+  /** So many valves are shut for gauges: each is a state that every cause is balanced in. */
+  public static final int MOST_VALVES_SHUT = 12;
 
   private final Network network;
   private final List<Measurand> list = new ArrayList<>();
@@ -55,6 +55,17 @@ public final class MeasurandList {
     Map<When, Optional<Observed>> asBuilt = new HashMap<>();
     all.list.removeIf(readable -> !isThere(readable, job, asBuilt));
     return all.list;
+  }
+
+  /** How many valves of a network could be shut for a gauge. */
+  public static int countValvesForGauges(Network network) {
+    MeasurandList list = new MeasurandList(network);
+    return (int)
+        network.lines().stream()
+            .filter(line -> line.has(Gauge.class))
+            .flatMap(line -> list.valveFor(line).stream())
+            .distinct()
+            .count();
   }
 
   private static boolean isThere(
