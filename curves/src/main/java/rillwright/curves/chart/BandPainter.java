@@ -113,7 +113,7 @@ final class BandPainter implements Painting {
     for (int i = 0; i < chart.curves().size(); i++) {
       legend.add(chart.curves().get(i).name(), pen(i));
     }
-    legend.add("nine of ten likely curves", BandPainter::sampleOfBand);
+    legend.add("nine of ten at each flow", BandPainter::sampleOfBand);
     if (hasSpots(true)) {
       legend.add("read, within its error", (g, place) -> mark(g, Legend.middle(place), 0, true));
     }

@@ -121,11 +121,12 @@ public final class AsbuiltJson {
               FLOW.from(0),
               "Flow of one pump at full speed, as read or, where it was not, as expected.",
               LearntPump.Spot::flowM3PerS)
-          .truth("flowRead", "Whether it was read.", LearntPump.Spot::isFlowRead)
+          .truth("flowRead", "Whether it was read, or nothing flows.", LearntPump.Spot::isFlowRead)
           .number(
               "flowWithinM3PerS",
               FLOW.from(0),
-              "Half the width of its 95 % interval; 0 where it was not read.",
+              "Half the width of the 95 % interval of the error of what it was read with alone; 0"
+                  + " where it was not read.",
               LearntPump.Spot::flowWithinM3PerS)
           .number(
               "headM",
@@ -135,7 +136,7 @@ public final class AsbuiltJson {
           .number(
               "headWithinM",
               METRES.from(0),
-              "Half the width of its 95 % interval.",
+              "Half the width of the 95 % interval of the gauge's error alone.",
               LearntPump.Spot::headWithinM);
 
   private static final Shape<LearntPump> PUMP =
@@ -177,7 +178,8 @@ public final class AsbuiltJson {
           .number(
               "chiSquare",
               NUMBER.from(0),
-              "The least sum of squared deviations of readings and quantities together.",
+              "The least sum of squared deviations of readings and quantities together; looks do"
+                  + " not count, nor for \"fits\".",
               AsbuiltAnswer::chiSquare)
           .list(
               "leftOut",

@@ -32,7 +32,8 @@ public final class LearntPumpPicture {
     return Optional.of(
         new BandChart(
             answer.title(),
-            "The pump's curve as the readings leave it: nine of ten likely curves run in the band",
+            "The pump's curve as the readings leave it: at each flow nine of ten likely curves are"
+                + " in the band",
             units.flowUnit(),
             units.headUnit(),
             answer.pumps().stream().map(picture::curve).toList()));

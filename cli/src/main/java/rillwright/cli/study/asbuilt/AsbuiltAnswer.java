@@ -20,7 +20,7 @@ import rillwright.solver.study.uncertainty.posterior.Posterior.Band;
  * @param quantities that were not known exactly, in the order of the file
  * @param falls what they get
  * @param readings what was read, in the order of the file
- * @param chiSquare how far the readings are from all that is possible
+ * @param chiSquare how far the readings are from all that is possible; looks do not count
  * @param chance that readings of a job that is possible are as far from it, 0 to 1
  * @param leftOut what was read or seen that only tells of faults, in the order of the file
  * @param next what would narrow the flows most, the best first

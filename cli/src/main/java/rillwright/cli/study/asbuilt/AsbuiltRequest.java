@@ -107,7 +107,9 @@ public record AsbuiltRequest(Optional<Visit> visit) implements Request<AsbuiltAn
         falls,
         all.stream().map(reading -> compared(reading, telling, after, scope)).toList(),
         after.chiSquare(),
-        ChiSquare.exceeds(after.chiSquare(), telling.size()),
+        ChiSquare.exceeds(
+            after.chiSquare(),
+            (int) telling.stream().filter(it -> !(it.what() instanceof Sight)).count()),
         shown.stream().filter(it -> !all.contains(it)).toList(),
         new NextToRead(scope, model, ways, after).afterThose(all),
         LearntPump.listIn(

@@ -36,9 +36,10 @@ public record LearntPump(String name, List<Point> points, List<Point> finely, Li
    * A reading of its head beside its flow, of one pump at full speed.
    *
    * @param when the state of the job
-   * @param flowWithinM3PerS half the width of the 95 % interval, m³/s; 0 where it is not read
-   * @param headWithinM the same of the head, m
-   * @param isFlowRead whether the flow was read too, or is as expected
+   * @param flowWithinM3PerS half the width of the 95 % interval of the error of reading it alone,
+   *     m³/s; 0 where it is not read
+   * @param headWithinM the same of the gauge that shows the head, m
+   * @param isFlowRead whether the flow was read too or nothing flows; else it is as expected
    */
   public record Spot(
       When when,

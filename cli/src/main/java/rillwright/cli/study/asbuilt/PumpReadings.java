@@ -1,10 +1,11 @@
 package rillwright.cli.study.asbuilt;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleBiFunction;
-import java.util.stream.IntStream;
+import java.util.function.ToDoubleFunction;
 import rillwright.cli.study.asbuilt.LearntPump.Spot;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.law.pump.PumpSet;
@@ -69,21 +70,20 @@ record PumpReadings(Scope scope, DrawnJob model, Posterior after, List<Reading> 
     flows.forEach(flow -> watched.add(flow.what()));
     DrawnJob job = model.reading(watched);
     PumpSet set = pump.part().set();
-    List<double[]> rows =
+    List<Row> rows =
         after.evenly(DRAWS).parallelStream()
-            .flatMap(draw -> row(draw, job, set, headM).stream())
+            .flatMap(draw -> row(draw, job, set, flows.size(), headM).stream())
             .toList();
     if (rows.isEmpty()) {
       return Optional.empty();
     }
     double density = scope.job().network().water().densityKgPerM3();
     double metres = 1 / (density * Gravity.STANDARD_M_PER_S2 * set.speed() * set.speed());
-    double head = mean(rows, 0) + (gauge.value() - mean(rows, 1)) * metres;
+    double head = mean(rows, Row::headM) + (gauge.value() - mean(rows, Row::gaugePa)) * metres;
     double within = gauge.tolerance().halfWidthAt(gauge.value()) * metres;
-    double expected = mean(rows, 2);
+    double expected = mean(rows, Row::flowM3PerS);
     double read = flows.stream().mapToDouble(Reading::value).sum();
-    double readExpected =
-        IntStream.range(0, flows.size()).mapToDouble(i -> mean(rows, 3 + i)).sum();
+    double readExpected = mean(rows, row -> row.readM3PerS().stream().mapToDouble(it -> it).sum());
     double flowOfAll = expected / Math.max(1e-12, set.flowOfOne(1) / set.speed());
     boolean isRead = !flows.isEmpty() && readExpected >= ALL_OF_IT * flowOfAll;
     double flow = isRead ? expected * read / readExpected : expected;
@@ -99,25 +99,33 @@ record PumpReadings(Scope scope, DrawnJob model, Posterior after, List<Reading> 
     return what.when().equals(when) && what instanceof Measurands.Flow;
   }
 
-  /** Head and flow of one pump at full speed, between them what the gauge shows; then the flows. */
-  private static Optional<double[]> row(
-      Draw draw, DrawnJob job, PumpSet set, ToDoubleBiFunction<Draw, Double> headM) {
+  /**
+   * What is expected by a draw.
+   *
+   * @param headM of one pump at full speed
+   * @param gaugePa what the gauge shows
+   * @param flowM3PerS of one pump at full speed
+   * @param readM3PerS the flows that were read
+   */
+  private record Row(double headM, double gaugePa, double flowM3PerS, List<Double> readM3PerS) {}
+
+  private static Optional<Row> row(
+      Draw draw, DrawnJob job, PumpSet set, int flows, ToDoubleBiFunction<Draw, Double> headM) {
     double[] values = draw.values().stream().mapToDouble(it -> it).toArray();
     return job.with(values)
         .filter(outcome -> !Double.isNaN(outcome[0]))
         .map(
             outcome -> {
               double flow = set.flowOfOne(Math.max(0, outcome[1])) / set.speed();
-              double[] row = new double[outcome.length + 1];
-              row[0] = headM.applyAsDouble(draw, flow);
-              row[1] = outcome[0];
-              row[2] = flow;
-              System.arraycopy(outcome, 2, row, 3, outcome.length - 2);
-              return row;
+              return new Row(
+                  headM.applyAsDouble(draw, flow),
+                  outcome[0],
+                  flow,
+                  Arrays.stream(outcome, 2, 2 + flows).boxed().toList());
             });
   }
 
-  private static double mean(List<double[]> rows, int column) {
-    return rows.stream().mapToDouble(row -> row[column]).average().orElse(0);
+  private static double mean(List<Row> rows, ToDoubleFunction<Row> of) {
+    return rows.stream().mapToDouble(of).average().orElse(0);
   }
 }

@@ -161,9 +161,11 @@ class LooksInAsbuiltTest {
     AsbuiltAnswer answer = answer("{look: net, at: intake, seen: dirty}");
     assertTrue(answer.readings().get(0).isOff(), answer.readings().toString());
     assertTrue(answer.fits(), "one look in thirty is wrong");
+    assertEquals(1, answer.chance(), "a look is no sum of squares");
+    assertTrue(answer.chiSquare() < 0.5, "that of the valve alone: " + answer.chiSquare());
   }
 
-  /** Looks at what is not known are proposed, with their minutes. */
+  /** Looks at what is not known are proposed. */
   @Test
   void theNextMayBeALook() throws Exception {
     AsbuiltAnswer answer = answer("{look: net, at: intake, seen: clean}");

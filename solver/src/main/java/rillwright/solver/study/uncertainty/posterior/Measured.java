@@ -17,6 +17,12 @@ public record Measured(double read, DoubleUnaryOperator deviation) implements Ev
   }
 
   @Override
+  public double misfit(double predicted) {
+    double off = deviations(predicted);
+    return off * off;
+  }
+
+  @Override
   public double deviationAt(double predicted) {
     return deviation.applyAsDouble(predicted);
   }

@@ -10,7 +10,8 @@ import java.util.stream.IntStream;
  *
  * @param draws sets of values with what comes of each; at least one
  * @param chiSquare how far what was read is from all that is possible: the least sum of the squared
- *     deviations of the readings and of the unknowns, each in standard deviations
+ *     deviations of the readings and of the unknowns, each in standard deviations; what was seen or
+ *     not does not count
  */
 public record Posterior(List<Draw> draws, double chiSquare) {
   public Posterior {

@@ -46,8 +46,7 @@ final class Sample {
   double misfit(List<Evidence> evidence) {
     double sum = 0;
     for (int i = 0; i < evidence.size(); i++) {
-      double off = evidence.get(i).deviations(outcome[i]);
-      sum += off * off;
+      sum += evidence.get(i).misfit(outcome[i]);
     }
     return Double.isNaN(sum) ? Double.POSITIVE_INFINITY : sum;
   }

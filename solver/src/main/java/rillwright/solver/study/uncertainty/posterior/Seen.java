@@ -18,6 +18,11 @@ public record Seen(boolean isSeen) implements Evidence {
   }
 
   @Override
+  public double misfit(double predicted) {
+    return Double.isNaN(predicted) ? predicted : 0;
+  }
+
+  @Override
   public double deviationAt(double predicted) {
     double chance = likely(predicted, LEAST);
     return Math.sqrt(chance * (1 - chance));
