@@ -246,10 +246,10 @@ class BoundedWorkTest {
     return points + lines.toString() + pump.formatted(most);
   }
 
-  /** What is asked for each line is asked once: twice as many lines are twice the work. */
+  /** What is asked for each line is asked once: the memory asked for grows with the lines. */
   @ParameterizedTest
   @ValueSource(strings = {"balance", "duty", "check", "weak --causes"})
-  void workGrowsWithTheLines(String command) {
+  void memoryGrowsWithTheLines(String command) {
     long few = memoryFor(command, tree(30));
     long many = memoryFor(command, tree(120));
     assertTrue(many < 6 * few, command + ": " + few + ", " + many + " bytes");

@@ -6,6 +6,7 @@ import static rillwright.cli.json.Quantity.SHARE;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import rillwright.cli.json.Json;
 import rillwright.cli.json.Quantity;
 import rillwright.cli.json.Shape;
@@ -121,16 +122,27 @@ public final class WeakJson {
               "ofThePondM3PerS",
               Quantity.FLOW.from(0),
               "What it loses itself, by its fall with the pump off; null without that reading.",
-              loss -> flow(loss.ofThePond()))
+              loss -> flow(loss.ofThePond(), PondLoss.Fall::m3PerS))
+          .numberOrNull(
+              "ofThePondWithinM3PerS",
+              Quantity.FLOW.from(0),
+              "Half the width of the 95 % interval of that; null likewise.",
+              loss -> flow(loss.ofThePond(), PondLoss.Fall::withinM3PerS))
           .numberOrNull(
               "onTheWayM3PerS",
               Quantity.FLOW.from(0),
-              "What is lost besides while it runs: in the line, at a fall, in the stream; null"
-                  + " unless its fall was read both ways.",
-              loss -> flow(loss.onTheWay()));
+              "What is lost besides while it runs: in the line, at a fall, in the stream, splash"
+                  + " and what evaporates there included; null unless its fall was read both ways.",
+              loss -> flow(loss.onTheWay(), PondLoss.Fall::m3PerS))
+          .numberOrNull(
+              "onTheWayWithinM3PerS",
+              Quantity.FLOW.from(0),
+              "Half the width of the 95 % interval of that; null likewise.",
+              loss -> flow(loss.onTheWay(), PondLoss.Fall::withinM3PerS));
 
-  private static OptionalDouble flow(Optional<PondLoss.Fall> fall) {
-    return fall.map(it -> OptionalDouble.of(it.m3PerS())).orElse(OptionalDouble.empty());
+  private static OptionalDouble flow(
+      Optional<PondLoss.Fall> fall, ToDoubleFunction<PondLoss.Fall> figure) {
+    return fall.stream().mapToDouble(figure).findFirst();
   }
 
   static final Shape<WeakAnswer> SHAPE =
@@ -153,8 +165,8 @@ public final class WeakJson {
           .ifAny(
               "untried",
               Value.wholeFrom(1),
-              "Causes at their places that were not tried, the least likely at first, because the"
-                  + " job is large; they are counted as \"none of these\".",
+              "Causes at their places that were not tried, those with the least weight before any"
+                  + " reading, because the job is large; they are counted as \"none of these\".",
               answer ->
                   Optional.of((long) answer.diagnosis().untried()).filter(untried -> untried > 0))
           .list(

@@ -26,9 +26,19 @@ public record PondLoss(
    *
    * @param mPerS how fast it falls, m/s
    * @param withinMPerS likewise
-   * @param m3PerS that rate times the pond's area, m³/s
+   * @param areaM2 of the pond
    */
-  public record Fall(double mPerS, double withinMPerS, double m3PerS) {
+  public record Fall(double mPerS, double withinMPerS, double areaM2) {
+    /** How much water that is, m³/s. */
+    public double m3PerS() {
+      return areaM2 * mPerS;
+    }
+
+    /** Half the width of its 95 % interval, m³/s. */
+    public double withinM3PerS() {
+      return areaM2 * withinMPerS;
+    }
+
     /** Whether it is more than its error. */
     public boolean isMore() {
       return mPerS > withinMPerS;
@@ -55,10 +65,7 @@ public record PondLoss(
         .filter(reading -> reading.what().equals(meter) && scope.asBuilt(meter).isPresent())
         .map(
             reading ->
-                new Fall(
-                    reading.value(),
-                    reading.tolerance().halfWidthAt(reading.value()),
-                    area * reading.value()))
+                new Fall(reading.value(), reading.tolerance().halfWidthAt(reading.value()), area))
         .findFirst();
   }
 
@@ -82,8 +89,7 @@ public record PondLoss(
   }
 
   private static Fall less(Fall fall, double mPerS, double withinMPerS) {
-    double area = fall.mPerS() > 0 ? fall.m3PerS() / fall.mPerS() : 0;
     double left = Math.max(0, fall.mPerS() - mPerS);
-    return new Fall(left, Math.hypot(fall.withinMPerS(), withinMPerS), area * left);
+    return new Fall(left, Math.hypot(fall.withinMPerS(), withinMPerS), fall.areaM2());
   }
 }

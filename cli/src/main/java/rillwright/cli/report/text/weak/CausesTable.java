@@ -26,16 +26,20 @@ final class CausesTable {
    */
   static void print(WeakAnswer answer, int letters, PageBuilder page) {
     int group = answer.diagnosis().firstGroup().size();
-    TableBuilder table =
-        heading(answer.diagnosis().pairsLead() ? "IF IT IS ONE FAULT AFTER ALL" : "MOST LIKELY");
+    boolean pairsLead = answer.diagnosis().pairsLead();
+    TableBuilder table = heading(pairsLead ? "" : "MOST LIKELY");
     rows(table, answer, answer.diagnosis().firstGroup(), 0);
-    page.table(table);
-    page.paragraph(
-        answer.diagnosis().pairsLead()
-            ? "Chances from here on are shares of what is left for one fault alone, "
-                + Chance.words(1 - PairsText.allPairs(answer))
-                + " in all."
-            : apart(answer, group));
+    if (pairsLead) {
+      page.heading("IF IT IS ONE FAULT AFTER ALL");
+      page.paragraph(
+          "Chances in this table and the next are shares of what is left for one fault alone, "
+              + Chance.words(1 - PairsText.allPairs(answer))
+              + " in all.");
+      page.table(table);
+    } else {
+      page.table(table);
+      page.paragraph(apart(answer, group));
+    }
     List<Explanation> others =
         answer.diagnosis().causes().stream()
             .skip(group)
@@ -56,8 +60,8 @@ final class CausesTable {
       page.paragraph(
           "Not tried, because the job is large: "
               + Shown.of(answer).number(untried)
-              + " more causes at their places, those that are the least likely at first. Together"
-              + " they are counted as \"none of these\".");
+              + " more causes at their places, those with the least weight before any reading."
+              + " Together they are counted as \"none of these\".");
     }
   }
 

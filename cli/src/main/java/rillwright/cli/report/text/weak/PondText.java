@@ -12,17 +12,20 @@ import rillwright.curves.wording.PlainText;
 /** Where a pond's water is lost, by how fast it falls. */
 final class PondText {
   private final PondLoss loss;
+  private final boolean isPumped;
   private final ShownUnits units;
 
-  private PondText(PondLoss loss, ShownUnits units) {
+  private PondText(PondLoss loss, boolean isPumped, ShownUnits units) {
     this.loss = loss;
+    this.isPumped = isPumped;
     this.units = units;
   }
 
   static void print(WeakAnswer answer, PageBuilder page) {
     answer
         .pondLoss()
-        .ifPresent(loss -> page.paragraph(new PondText(loss, Shown.of(answer)).sentences()));
+        .map(loss -> new PondText(loss, answer.isPumped(), Shown.of(answer)))
+        .ifPresent(text -> page.paragraph(text.sentences()));
   }
 
   private String sentences() {
@@ -41,14 +44,14 @@ final class PondText {
           + (together.isMore()
               ? "While it runs "
                   + rate(together)
-                  + " more is lost, in the pond or on the way; its fall with the pump off says on"
-                  + " which side."
+                  + " more is lost, in the pond or on the way"
+                  + (isPumped ? "; its fall with the pump off says on which side." : ".")
               : "While it runs no more is lost than its reading can show.");
     }
     String still =
         own.get().isMore()
             ? "With the pump off the pond itself loses " + rate(own.get()) + "."
-            : "With the pump off no more is lost than its reading can show: the pond holds.";
+            : "With the pump off no more is lost than its reading can show.";
     return begin
         + still
         + way.map(
@@ -57,9 +60,8 @@ final class PondText {
                         ? " While it runs "
                             + rate(fall)
                             + " more is lost downstream of the pump: in the line, at a fall or in"
-                            + " the stream."
-                        : " While it runs no more is lost: the leak is not downstream of the"
-                            + " pump.")
+                            + " the stream, splash and what evaporates there included."
+                        : " While it runs no more is lost than the two readings can show.")
             .orElse("");
   }
 

@@ -30,8 +30,9 @@ final class Remedies {
     page.heading("REMEDIES");
     if (answer.diagnosis().readings().isEmpty() && answer.visit().signs().isEmpty()) {
       page.paragraph(
-          "None yet: without a reading most causes are about as likely. Take the first readings of"
-              + " the list above, write them into the file and run this again.");
+          "None yet: without a reading nothing tells the causes apart but how often they occur."
+              + " Take the first readings of the list above, write them into the file and run this"
+              + " again.");
       return;
     }
     Map<String, String> letters = new LinkedHashMap<>();

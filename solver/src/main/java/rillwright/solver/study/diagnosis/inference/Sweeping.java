@@ -16,13 +16,13 @@ import rillwright.solver.study.diagnosis.evidence.SweptCause;
 import rillwright.solver.study.diagnosis.evidence.SweptCause.Unnoticed;
 
 /**
- * The causes of a job swept over their sizes, the likeliest first, as far as a bound on the work
- * allows: so much for any job and so much for each of its lines, counted in Newton steps times
- * lines. So the work grows with the lines and not with their square; causes beyond are left
- * untried.
+ * The causes of a job swept over their sizes, as far as a bound on the work allows: those that may
+ * go unnoticed first, then by their weight before any reading, the greatest first. The bound is so
+ * much for any job and so much for each of its lines, counted in Newton steps times lines. So the
+ * work grows with the lines and not with their square; causes beyond are left untried.
  *
  * @param hypotheses in the order of the table, what no cause in the list describes among them
- * @param untried the likeliest first
+ * @param untried in the order in which they would have been tried
  */
 record Sweeping(List<Hypothesis> hypotheses, List<Cause> untried) {
   /** Newton steps times lines for any job: seconds. All causes of forty lines mostly take less. */
@@ -53,7 +53,7 @@ record Sweeping(List<Hypothesis> hypotheses, List<Cause> untried) {
   static Sweeping of(
       Scope scope, CauseTable table, Unnoticed unnoticed, Progress progress, double most) {
     Steps steps = new Steps(progress, table.causes().size());
-    List<Cause> likeliestFirst =
+    List<Cause> inOrder =
         table.causes().stream()
             .filter(cause -> !cause.isUnnamed())
             .sorted(
@@ -62,16 +62,15 @@ record Sweeping(List<Hypothesis> hypotheses, List<Cause> untried) {
             .toList();
     Map<Cause, Hypothesis> tried = new HashMap<>();
     double end = scope.linesSolved() + most;
-    for (int i = 0; i < likeliestFirst.size() && scope.linesSolved() < end; i += AT_ONCE) {
-      int next = Math.min(i + AT_ONCE, likeliestFirst.size());
+    for (int i = 0; i < inOrder.size() && scope.linesSolved() < end; i += AT_ONCE) {
+      int next = Math.min(i + AT_ONCE, inOrder.size());
       List<SweptCause> swept =
-          likeliestFirst.subList(i, next).parallelStream()
+          inOrder.subList(i, next).parallelStream()
               .map(cause -> swept(cause, scope, unnoticed, steps))
               .toList();
       swept.forEach(one -> tried.put(one.cause(), one));
     }
-    List<Cause> untried =
-        likeliestFirst.stream().filter(cause -> !tried.containsKey(cause)).toList();
+    List<Cause> untried = inOrder.stream().filter(cause -> !tried.containsKey(cause)).toList();
     List<Hypothesis> hypotheses = new ArrayList<>();
     for (Cause cause : table.causes()) {
       if (cause.isUnnamed()) {

@@ -15,7 +15,10 @@ import rillwright.solver.study.diagnosis.evidence.Sweep;
 /** Two faults at work at once, at the sizes about those that explain some readings best. */
 public final class SweptPair {
   private static final double REACH = 3.5;
+
+  /** At most: as many for each step between nodes, so 28 with five nodes. */
   private static final int POINTS_A_AXIS = 30;
+
   private static final int ROUGH_POINTS = 29;
 
   private final PairScreen.Candidate pair;

@@ -24,10 +24,7 @@ import rillwright.solver.study.diagnosis.reading.Tolerance;
 public final class CallMaker {
   private static final int MOST_SIZES = 200;
 
-  /**
-   * Causes that are drawn for a call: if none of them makes a weak fall that can be read, none
-   * does.
-   */
+  /** Causes that are drawn for a call at most. */
   private static final int MOST_CAUSES = 200;
 
   private static final double CUT_OFF_DEVIATIONS = 2;
@@ -43,7 +40,11 @@ public final class CallMaker {
     this.dice = dice;
   }
 
-  /** A call with a number of readings, and more that could be read. */
+  /**
+   * A call with a number of readings, and more that could be read.
+   *
+   * @throws NoCall if no cause that is drawn makes one
+   */
   public SimulatedCall make(int readings) {
     for (int drawn = 0; drawn < MOST_CAUSES; drawn++) {
       Cause truth = drawnCause();

@@ -15,7 +15,8 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
 /**
  * A pond that leaks itself, running or not, and so stands lower over its skimmer's sill. How fast
  * it falls does not follow from how low it stands: every rate counts, a smaller one more (common
- * practice, no source). Only where area and evaporation are known: else it reads as a low pond.
+ * practice, no source). Only of the one basin of a job, and where area and evaporation are known:
+ * else it reads as a low pond.
  */
 record PondLeak() implements CauseKind {
   private static final PondLow LOW = new PondLow();
