@@ -28,6 +28,7 @@ class LongWorkIT {
       List.of(
           "balance large.yaml",
           "weak large.yaml",
+          "weak-trial large.yaml",
           "mend large.yaml",
           "pumps large.yaml --from . --conditions",
           "pipes large.yaml --line u1 --sizes 50mm --from . --conditions",
@@ -63,9 +64,20 @@ class LongWorkIT {
     assumeTrue(Files.isExecutable(Path.of("/usr/bin/script")), "no terminal to be had");
     writeJob();
     List<Shown> runs = new ArrayList<>();
-    for (String command : COMMANDS) {
-      runs.add(start(command));
+    try {
+      for (String command : COMMANDS) {
+        runs.add(start(command));
+      }
+      areAtWorkAndEndAtOnce(runs);
+    } finally {
+      for (Shown run : runs) {
+        run.process.descendants().forEach(ProcessHandle::destroyForcibly);
+        run.process.destroyForcibly();
+      }
     }
+  }
+
+  private static void areAtWorkAndEndAtOnce(List<Shown> runs) throws Exception {
     for (Shown run : runs) {
       while (!run.showsThatItIsAtWork()) {
         assertTrue(run.process.isAlive(), run.command + " is done already: " + run.text());

@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rillwright.cli.command.Run;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.study.weak.BuiltJob;
 import rillwright.solver.study.diagnosis.cause.kind.CauseTable;
@@ -42,6 +46,33 @@ class WeakTrialTest {
             Path.of("../examples/twin-falls/falls.yaml"))
         .map(WeakTrialTest::job)
         .toList();
+  }
+
+  /** One pipe and nothing else: no two faults of it are apart. */
+  @Test
+  void whereNoTwoFaultsAreApartThereIsNoPairToSimulate(@TempDir Path folder) throws IOException {
+    StringBuilder job =
+        new StringBuilder(
+            """
+            points:
+              pond: {kind: basin, level: 0 m}
+              fall: {kind: outlet, elevation: -1 m}
+            lines:
+              down:
+                from: pond
+                to: fall
+                pipe: {inside: 50 mm, roughness: 0.01 mm}
+                parts:
+                  - run: 5 m
+            """);
+    for (int i = 0; i < 6; i++) {
+      job.append("      - gauge: {name: G" + i + ", elevation: -1 m}\n      - run: 1 m\n");
+    }
+    String file = Files.writeString(folder.resolve("one.yaml"), job).toString();
+    assertEquals(0, Run.of("weak-trial", file, "--calls", "2").status());
+    Run pairs = Run.of("weak-trial", file, "--calls", "2", "--pairs", "1");
+    assertEquals(2, pairs.status());
+    assertTrue(pairs.err().contains("so there is no call to simulate: add gauges"), pairs.err());
   }
 
   @Test

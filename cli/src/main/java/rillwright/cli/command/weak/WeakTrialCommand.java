@@ -119,7 +119,7 @@ public final class WeakTrialCommand implements Callable<Integer> {
     } catch (NoCall none) {
       throw new ParameterException(
           spec.commandLine(),
-          "no fault that was drawn for these projects makes a fall weak and leaves enough to be"
+          "no faults that were drawn for these projects make a fall weak and leave enough to be"
               + " read, so there is no call to simulate: add gauges, or a pump with its power");
     }
   }
