@@ -153,8 +153,12 @@ final class Browser implements AutoCloseable {
             List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
   }
 
-  /** The page as PDF on paper of this size in mm, unless it asks for its own. */
+  /**
+   * The page as PDF on paper of this size in mm, unless it asks for its own; by the style of paper,
+   * which a style of screens that was shown before would keep out.
+   */
   byte[] print(double widthMm, double heightMm) {
+    driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
     Map<String, Object> answer =
         driver.executeCdpCommand(
             "Page.printToPDF",
