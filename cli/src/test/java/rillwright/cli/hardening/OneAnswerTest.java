@@ -108,10 +108,11 @@ class OneAnswerTest {
 
   /**
    * A pump whose curve passes a little above the duty of "duty" meets the targets for "pumps",
-   * "pipes" and "balance"; one that passes a little below meets them for none.
+   * "pipes" and "balance"; one that passes far below, since up to 5 % short of a target counts as
+   * met, meets them for none.
    */
   @ParameterizedTest
-  @CsvSource({"1.002, true", "0.998, false"})
+  @CsvSource({"1.002, true", "0.7, false"})
   void aPumpThatMakesTheDutyMeetsTheTargetsForAll(double ofTheHead, boolean meets)
       throws IOException {
     Path example = Files.createDirectories(folder.resolve("job"));
