@@ -94,7 +94,7 @@ class SheetCommandTest {
   @ParameterizedTest
   @CsvSource({
     "solve, weak-fall/fall.yaml, 'FALLS|PUMPS'",
-    "stream, hidden-reservoir/fall.yaml, 'STREAM.*|WATER IN TRANSIT|LEVELS.*'",
+    "stream, hidden-reservoir/fall.yaml, 'STREAM.*|WATER IN TRANSIT|LEVELS OF.*'",
     "balance, twin-falls/job.yaml, 'SET IN THIS ORDER'"
   })
   void tablesAreThoseOfTheStudies(String study, String file, String captions) {
