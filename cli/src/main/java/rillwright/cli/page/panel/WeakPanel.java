@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
@@ -20,6 +19,7 @@ import rillwright.cli.page.panel.form.Form;
 import rillwright.cli.page.panel.form.Panel;
 import rillwright.cli.page.panel.reading.LookButtons;
 import rillwright.cli.page.panel.reading.ReadingKinds;
+import rillwright.cli.page.panel.reading.Taken;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.picture.CausesPicture;
 import rillwright.cli.report.text.weak.NextTable;
@@ -70,15 +70,7 @@ final class WeakPanel implements Panel {
   }
 
   private static int count(Project project, String section) {
-    return items(project, section).size();
-  }
-
-  private static List<Node> items(Project project, String section) {
-    return project
-        .tree()
-        .find(section)
-        .map(entry -> entry.value() instanceof ListNode list ? list.items() : List.<Node>of())
-        .orElse(List.of());
+    return Taken.of(project, section).size();
   }
 
   @Override
@@ -172,7 +164,7 @@ final class WeakPanel implements Panel {
 
   /** What the job holds of it, each to be taken away again. */
   private static void taken(Project project, String section, Html html) {
-    List<Node> items = items(project, section);
+    List<Node> items = Taken.of(project, section);
     for (int i = 0; i < items.size(); i++) {
       String said = said(items.get(i));
       html.open("p", "class", "row").leaf("span", said);

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.tree.Entry;
-import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
@@ -25,14 +24,7 @@ public final class LookButtons {
 
   /** Buttons for looks at a project. */
   public LookButtons(Project project, ReadingWords words, Html html) {
-    this.readings =
-        project
-            .tree()
-            .find("readings")
-            .map(Entry::value)
-            .filter(ListNode.class::isInstance)
-            .map(list -> ((ListNode) list).items())
-            .orElse(List.of());
+    this.readings = Taken.of(project, "readings");
     this.words = words;
     this.html = html;
   }
