@@ -80,6 +80,14 @@ class SheetCommandTest {
     expected.forEach(one -> assertAlike(one, others.next()));
   }
 
+  /** What bounds a change may have no balance to be found, such as without any friction here. */
+  @Test
+  void aBoundThatIsNotFoundIsLeftOut() {
+    String file = EXAMPLES.resolve("twin-falls/falls.yaml").toString();
+    Run run = Run.of("sheet", file, "--set", "lines.intake.skimmer.sill=-0.003599 in");
+    assertEquals(0, run.status(), run.err());
+  }
+
   @Test
   void aPumpToBeChosenHasItsDutyAndNoReadings() {
     String[] set = {"--set", "lines.supply.pump=to be chosen"};

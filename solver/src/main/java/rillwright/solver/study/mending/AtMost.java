@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Fitting;
@@ -50,7 +51,7 @@ public final class AtMost {
   /**
    * Without any loss that depends on the bore of its way: friction, fittings, valves, ends. High
    * points let all through: what runs full over them is more than what falls beside air. m³/s;
-   * empty if there is no balance then.
+   * empty if none is found then.
    */
   public OptionalDouble withoutPipeFrictionM3PerS() {
     return with(AtMost::withoutFriction);
@@ -128,7 +129,7 @@ public final class AtMost {
   private OptionalDouble flowIn(Network changed) {
     try {
       return OptionalDouble.of(SteadyStateFinder.find(changed).point(fall).outflowM3PerS());
-    } catch (NoBalance otherWaterMustRun) {
+    } catch (NoBalance | SearchFailed otherWaterMustRun) {
       return OptionalDouble.empty();
     }
   }

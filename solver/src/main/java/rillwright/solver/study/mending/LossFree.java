@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.law.NoLoss;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.EndLoss;
@@ -157,7 +158,7 @@ public final class LossFree {
         new Network(network.water(), network.siteElevationM(), List.of(pond, fall), lines);
     try {
       return OptionalDouble.of(SteadyStateFinder.find(free).point(fall.name()).outflowM3PerS());
-    } catch (NoBalance unbalanced) {
+    } catch (NoBalance | SearchFailed unbalanced) {
       return OptionalDouble.empty();
     }
   }
