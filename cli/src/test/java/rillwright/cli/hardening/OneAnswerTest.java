@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.cli.command.Run;
 import rillwright.cli.examples.ExampleSheets;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -197,5 +198,16 @@ class OneAnswerTest {
       MeasuredRun run = MeasuredRun.of(command, project);
       assertEquals(0, run.status(), command + run.err());
     }
+  }
+
+  /** Over several conditions there is no one point to which a pump is throttled. */
+  @Test
+  void whatIsThrottledInConditionsIsSaidWithoutAPoint() throws IOException {
+    Path file = folder.resolve("drawn.json");
+    Files.writeString(file, ProjectTree.json(RandomProject.of(1144970617)));
+    String sheets = Path.of("..", "examples", "long-stream", "supplier").toString();
+    Run run =
+        Run.of("pumps", file.toString(), "--from", sheets, "--conditions", "--format", "json");
+    assertEquals(0, run.status(), run.err());
   }
 }

@@ -91,13 +91,13 @@ public final class VerdictWords {
       case MEETS_TARGET -> "meets the target";
       case JUST_SHORT -> worst + " gets " + shortBy(verdict) + " under target, accepted";
       case THROTTLED ->
-          "meets the target when throttled to "
+          "meets the target when throttled"
               + throttled(verdict)
               + unthrottled(trial)
               + missing(verdict.missingValves());
       case THROTTLED_JUST_SHORT ->
           throttledShort(verdict)
-              + " under every target when throttled to "
+              + " under every target when throttled"
               + throttled(verdict)
               + ", accepted"
               + missing(verdict.missingValves());
@@ -133,10 +133,15 @@ public final class VerdictWords {
             + " above the water: choose more head, lay the pipe lower there, or prime it by hand.";
   }
 
+  /** To which point; over several conditions there is no one. */
   private String throttled(Verdict verdict) {
-    RunningPoint point = verdict.throttled().orElseThrow();
+    return verdict.throttled().map(this::to).orElse("");
+  }
+
+  private String to(RunningPoint point) {
     OptionalDouble power = point.powerW();
-    return units.flow(point.flowM3PerS())
+    return " to "
+        + units.flow(point.flowM3PerS())
         + " at "
         + units.head(point.headM())
         + (power.isPresent() ? ", " + units.power(power.getAsDouble()) : "");
