@@ -152,9 +152,7 @@ public final class DrawnNetworks {
   /** A fall is read with the names of the basins. */
   private static boolean isBasin(Entry point) {
     return point.value() instanceof MapNode map
-        && map.find("kind")
-            .filter(kind -> kind.value() instanceof Scalar text && text.text().equals("basin"))
-            .isPresent();
+        && map.findText("kind").filter("basin"::equals).isPresent();
   }
 
   /** All points, those with unknowns in them read again. */

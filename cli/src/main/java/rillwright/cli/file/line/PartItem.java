@@ -107,12 +107,7 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
 
   /** The material that it names itself. */
   Optional<String> material() {
-    return value instanceof MapNode map
-        ? map.find("material")
-            .map(Entry::value)
-            .filter(Scalar.class::isInstance)
-            .map(node -> ((Scalar) node).text())
-        : Optional.empty();
+    return value instanceof MapNode map ? map.findText("material") : Optional.empty();
   }
 
   /** Reads it; empty, with the fault noted, if it has no fields. */

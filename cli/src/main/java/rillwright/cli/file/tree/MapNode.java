@@ -31,6 +31,14 @@ public record MapNode(List<Entry> entries, Place place) implements Node {
     return find(key).map(Entry::value).filter(MapNode.class::isInstance).map(MapNode.class::cast);
   }
 
+  /** The text of a single value; empty if there is none of this name or it is another thing. */
+  public Optional<String> findText(String key) {
+    return find(key)
+        .map(Entry::value)
+        .filter(Scalar.class::isInstance)
+        .map(value -> ((Scalar) value).text());
+  }
+
   /** All names, in the order of the file. */
   public List<String> keys() {
     return entries.stream().map(Entry::key).toList();

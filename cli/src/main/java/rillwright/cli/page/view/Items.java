@@ -157,11 +157,6 @@ final class Items {
   }
 
   private static Optional<String> text(Node node, String field) {
-    return node instanceof MapNode map
-        ? map.find(field)
-            .map(Entry::value)
-            .filter(Scalar.class::isInstance)
-            .map(value -> ((Scalar) value).text())
-        : Optional.empty();
+    return node instanceof MapNode map ? map.findText(field) : Optional.empty();
   }
 }

@@ -5,10 +5,8 @@ import static rillwright.cli.file.edit.Quoting.json;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
-import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.solver.study.diagnosis.reading.Sight;
@@ -99,11 +97,6 @@ public final class LookButtons {
   }
 
   private static Optional<String> text(Node reading, String field) {
-    return reading instanceof MapNode map
-        ? map.find(field)
-            .map(Entry::value)
-            .filter(Scalar.class::isInstance)
-            .map(value -> ((Scalar) value).text())
-        : Optional.empty();
+    return reading instanceof MapNode map ? map.findText(field) : Optional.empty();
   }
 }
