@@ -6,7 +6,6 @@ set "here=%~dp0"
 set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 set "quick=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
-for %%c in (weak odds stream page) do if "%~1"=="%%c" set "quick="
 set "shared="
 for %%a in ("%here%rillwright-*.jsa") do call :archive "%%~fa" "%%~za"
 "%java%" -XX:+IgnoreUnrecognizedVMOptions -Xshare:auto -Xlog:disable -XX:+DisplayVMOutputToStderr %shared% %quick% -jar "%here%rillwright.jar" %*

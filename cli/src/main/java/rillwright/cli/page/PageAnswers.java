@@ -1,6 +1,9 @@
 package rillwright.cli.page;
 
+import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import rillwright.cli.file.Project;
@@ -24,19 +27,34 @@ final class PageAnswers implements Function<Asked, Reply> {
   private static final int USUAL_WIDTH = 360;
 
   private final Desk desk;
-  private final FieldBook book = new FieldBook();
+  private final FieldBook book;
   private final Outcomes outcomes = new Outcomes();
 
   private final Panels panels;
 
+  /** The page of the state in which the job was opened, made while the browser starts. */
+  private final CompletableFuture<String> first;
+
+  private final String firstState;
+
+  private PageAnswers(Desk desk, FieldBook book, Consumer<RuntimeException> defects) {
+    this.desk = desk;
+    this.book = book;
+    this.panels = new Panels(desk.folder(), defects);
+    Scene usual = scene(new Asked(Method.GET, "", Map.of()));
+    this.firstState = desk.state();
+    this.first = CompletableFuture.supplyAsync(usual::first);
+  }
+
   /**
-   * Of a job that lies open.
+   * Of the job in a file.
    *
    * @param defects receives what should never happen
+   * @throws InvalidInput if it cannot be read or something is wrong in it
    */
-  PageAnswers(Desk desk, Consumer<RuntimeException> defects) {
-    this.desk = desk;
-    this.panels = new Panels(desk.folder(), defects);
+  static PageAnswers open(Path file, Consumer<RuntimeException> defects) {
+    CompletableFuture<FieldBook> book = CompletableFuture.supplyAsync(FieldBook::new);
+    return new PageAnswers(Desk.open(file), book.join(), defects);
   }
 
   @Override
@@ -55,7 +73,7 @@ final class PageAnswers implements Function<Asked, Reply> {
 
   private Reply look(Asked asked) {
     return switch (asked.path()) {
-      case "" -> Reply.html(Shell.of(desk.sound().title(), scene(asked).first()));
+      case "" -> Reply.html(Shell.of(desk.sound().title(), first(asked)));
       case "state" -> state(asked);
       case "pieces" -> Reply.html(scene(asked).whole());
       case "sheet", "materials.csv", "readings.yaml" ->
@@ -63,6 +81,11 @@ final class PageAnswers implements Function<Asked, Reply> {
       case "work" -> Reply.html(panels.soFar(asked.text("panel")));
       default -> Reply.refused("there is no such piece of the page");
     };
+  }
+
+  private String first(Asked asked) {
+    boolean isMade = asked.fields().isEmpty() && desk.state().equals(firstState);
+    return isMade ? first.join() : scene(asked).first();
   }
 
   /** Everything anew for a page that has not seen the last change. */

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import rillwright.cli.page.desk.Desk;
 import rillwright.cli.page.start.StartAnswers;
 import rillwright.cli.page.web.Asked;
 import rillwright.cli.page.web.Asked.Method;
@@ -44,7 +43,7 @@ public final class Pages implements Function<Asked, Reply> {
   }
 
   private void show(Path file) {
-    now = new PageAnswers(Desk.open(file), defects);
+    now = PageAnswers.open(file, defects);
   }
 
   @Override

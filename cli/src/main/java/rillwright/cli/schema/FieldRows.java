@@ -16,7 +16,7 @@ import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.tree.TreeReader;
 
-/** The fields of a project file by the published schema, in words. */
+/** The fields of a project file by the published schema, in words; the schema is read once. */
 public final class FieldRows {
   /** What has a table of its own: it is named, not opened. */
   private static final Set<String> APART =
@@ -35,18 +35,25 @@ public final class FieldRows {
   /** Where fields or further choices stand in a schema. */
   private static final List<String> BELOW = List.of("properties", "items", "anyOf", "then", "else");
 
+  private final MapNode schema;
   private final MapNode definitions;
   private final Map<String, FieldRow> rows = new LinkedHashMap<>();
 
-  private FieldRows(MapNode definitions) {
-    this.definitions = definitions;
+  private FieldRows(MapNode schema) {
+    this.schema = schema;
+    this.definitions = schema.findMap("$defs").orElseThrow();
+  }
+
+  /** By the schema that comes with the program. */
+  public static FieldRows published() {
+    return new FieldRows(
+        TreeReader.read(new SourceText("schema.json", PublishedSchema.PROJECT.text())));
   }
 
   /** All kinds of parts. */
-  public static List<String> kindsOfParts() {
-    return schema()
-        .findMap("$defs")
-        .flatMap(definitions -> definitions.findMap("part"))
+  public List<String> kindsOfParts() {
+    return definitions
+        .findMap("part")
         .flatMap(part -> part.findMap("properties"))
         .map(MapNode::keys)
         .orElseThrow();
@@ -58,13 +65,12 @@ public final class FieldRows {
    * @param definition its name in the schema, further names after slashes: {@code part/run}; empty
    *     for the whole file
    */
-  public static List<FieldRow> of(String definition) {
-    MapNode schema = schema();
-    FieldRows rows = new FieldRows(schema.findMap("$defs").orElseThrow());
+  public List<FieldRow> of(String definition) {
+    FieldRows rows = new FieldRows(schema);
     MapNode at = schema;
     if (!definition.isEmpty()) {
       List<String> way = List.of(definition.split("/", -1));
-      at = rows.definitions.findMap(way.get(0)).orElseThrow();
+      at = definitions.findMap(way.get(0)).orElseThrow();
       for (String field : way.subList(1, way.size())) {
         at = at.findMap("properties").flatMap(it -> it.findMap(field)).orElseThrow();
       }
@@ -74,9 +80,7 @@ public final class FieldRows {
   }
 
   /** How each kind of quantity is written: its name, what it is with its units, an example. */
-  public static List<FieldRow> quantities() {
-    MapNode definitions = schema().findMap("$defs").orElseThrow();
-    FieldRows rows = new FieldRows(definitions);
+  public List<FieldRow> quantities() {
     return definitions.entries().stream()
         .filter(entry -> !entry.key().contains(" ") && !entry.key().equals("catalogue"))
         .filter(entry -> entry.value() instanceof MapNode map && isWritten(map))
@@ -85,7 +89,7 @@ public final class FieldRows {
                 new FieldRow(
                     inWords(entry.key()),
                     "",
-                    rows.meaning((MapNode) entry.value(), false),
+                    meaning((MapNode) entry.value(), false),
                     List.of()))
         .toList();
   }
@@ -93,10 +97,6 @@ public final class FieldRows {
   private static boolean isWritten(MapNode definition) {
     return definition.find("examples").isPresent()
         && text(definition, "type").filter("string"::equals).isPresent();
-  }
-
-  private static MapNode schema() {
-    return TreeReader.read(new SourceText("schema.json", PublishedSchema.PROJECT.text()));
   }
 
   /**

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.Set;
 import rillwright.cli.wording.FileNames;
 
 /**
@@ -20,14 +19,11 @@ import rillwright.cli.wording.FileNames;
  * where the user has set options of his own, the program simply runs as it is.
  */
 public final class QuickStart {
-  /** Commands that compute for seconds: the optimising compiler earns its keep there. */
-  static final Set<String> LONG_COMMANDS = Set.of("weak", "odds", "stream", "page");
-
   /** What a shell reports of a program that was interrupted: 128 and the signal's number. */
   private static final int INTERRUPTED = 130;
 
-  /** What a run of half a second does without: the second compiler, a concurrent collector. */
-  private static final List<String> SHORT_RUN =
+  /** Without the second compiler, which takes more than it gives even in a minute of work. */
+  private static final List<String> LEAN =
       List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData");
 
   /**
@@ -151,9 +147,7 @@ public final class QuickStart {
     command.add("-Xlog:disable");
     command.add("-XX:+DisplayVMOutputToStderr");
     command.add("-D" + PARENT + "=" + ProcessHandle.current().pid());
-    if (arguments.length == 0 || !LONG_COMMANDS.contains(arguments[0])) {
-      command.addAll(SHORT_RUN);
-    }
+    command.addAll(LEAN);
     command.add("-jar");
     command.add(jar);
     command.addAll(List.of(arguments));

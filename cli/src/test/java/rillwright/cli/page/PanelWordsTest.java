@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import rillwright.cli.page.desk.Desk;
 import rillwright.cli.page.panel.form.PageWords;
 import rillwright.cli.page.web.Asked;
 
@@ -35,7 +34,7 @@ class PanelWordsTest {
   void noPanelOfAnExampleNamesCommandsOrOptions(Path example) throws IOException {
     try (OpenPage page =
         OpenPage.ofExample(Path.of("../examples").relativize(example).toString(), folder)) {
-      PageAnswers answers = new PageAnswers(Desk.open(page.file()), page.defects()::add);
+      PageAnswers answers = PageAnswers.open(page.file(), page.defects()::add);
       String whole = answers.apply(asked(Asked.Method.GET, "", Map.of())).text();
       assertNothingOfTheTerminal("page", whole);
       List<String> panels = panels(whole);

@@ -13,7 +13,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rillwright.cli.page.desk.Desk;
 import rillwright.cli.page.web.Asked;
 import rillwright.cli.page.web.Reply;
 
@@ -38,7 +37,7 @@ class RedrawTableTest {
   })
   void aDraggedSizeIsRedrawn(String example, String address) throws IOException {
     try (OpenPage page = OpenPage.ofExample(example, folder)) {
-      PageAnswers answers = new PageAnswers(Desk.open(page.file()), page.defects()::add);
+      PageAnswers answers = PageAnswers.open(page.file(), page.defects()::add);
       List<String> sizes = example.startsWith("long") ? METRIC : DRAGGED;
       double[] ms = new double[REDRAWS];
       for (int i = 0; i < REDRAWS; i++) {

@@ -1,22 +1,17 @@
 package rillwright.cli.start;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class QuickStartTest {
@@ -57,23 +52,6 @@ class QuickStartTest {
             "solve",
             "my pond.yaml"),
         command(MACHINE, Map.of(), "solve", "my pond.yaml"));
-  }
-
-  /** The launchers, which know no Java, name the same. */
-  @ParameterizedTest
-  @CsvSource({"rillwright, ^  (.*)\\) quick= ;;$", "rillwright.cmd, ^for %%c in \\((.*?)\\) .*$"})
-  void launchersKnowTheSameLongCommands(String launcher, String listed) throws IOException {
-    Pattern pattern = Pattern.compile(listed, Pattern.MULTILINE);
-    Matcher found = pattern.matcher(Files.readString(Path.of("src/main/launcher", launcher)));
-    assertTrue(found.find(), launcher);
-    assertEquals(QuickStart.LONG_COMMANDS, Set.of(found.group(1).split("[ |]+")));
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"weak", "odds", "stream"})
-  void aLongCommandKeepsTheOptimisingCompiler(String name) {
-    List<String> command = command(MACHINE, Map.of(), name, "pond.yaml");
-    assertEquals(List.of("-jar", jar, name, "pond.yaml"), command.subList(10, command.size()));
   }
 
   @ParameterizedTest

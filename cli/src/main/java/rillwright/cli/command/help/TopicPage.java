@@ -21,6 +21,7 @@ final class TopicPage {
   private static final int LONGEST_FIELD = 26;
 
   private final PageBuilder page;
+  private final FieldRows fields = FieldRows.published();
   private final List<String> gathered = new ArrayList<>();
   private boolean isSample;
 
@@ -60,12 +61,12 @@ final class TopicPage {
       page.heading(line.substring(3));
     } else if (line.startsWith("@fields ")) {
       String[] words = line.substring("@fields ".length()).split(": ", 2);
-      fields(words[1], FieldRows.of(words[0]));
+      fields(words[1], fields.of(words[0]));
     } else if (line.startsWith("@sections ")) {
       List<String> names = List.of(line.substring("@sections ".length()).split(", ", -1));
       fields(
           "SECTION",
-          FieldRows.of("").stream()
+          fields.of("").stream()
               .filter(row -> names.contains(row.name().replaceFirst("\\..*", "")))
               .toList());
     } else if (line.equals("@quantities")) {
@@ -93,7 +94,7 @@ final class TopicPage {
   private void quantities() {
     TableBuilder table = new TableBuilder("QUANTITY");
     table.column("HOW IT IS WRITTEN", Side.LEFT);
-    FieldRows.quantities().forEach(row -> table.row(row.name(), row.meaning()));
+    fields.quantities().forEach(row -> table.row(row.name(), row.meaning()));
     page.table(table);
   }
 

@@ -9,10 +9,11 @@ import rillwright.cli.schema.FieldRows;
 
 /** The fields of each kind of thing by the published schema, looked up once. */
 public final class FieldBook {
-  private final List<String> parts = FieldRows.kindsOfParts();
+  private final FieldRows rows = FieldRows.published();
+  private final List<String> parts = rows.kindsOfParts();
 
   private final List<String> points =
-      FieldRows.of("point").stream()
+      rows.of("point").stream()
           .filter(row -> row.name().equals("kind"))
           .flatMap(row -> row.words().stream())
           .toList();
@@ -30,7 +31,7 @@ public final class FieldBook {
             || definition.equals("line")
             || points.contains(definition)
             || parts.stream().map("part/"::concat).anyMatch(definition::equals);
-    return known ? FieldRows.of(definition) : List.of();
+    return known ? rows.of(definition) : List.of();
   }
 
   /** A field of a definition, numbers of rows left out of its name. */
