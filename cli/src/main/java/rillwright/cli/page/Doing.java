@@ -9,6 +9,7 @@ import rillwright.cli.file.fault.Place;
 import rillwright.cli.page.desk.Desk;
 import rillwright.cli.page.desk.NewPieces;
 import rillwright.cli.page.desk.Places;
+import rillwright.cli.page.desk.SecondFall;
 import rillwright.cli.page.web.Asked;
 import rillwright.curves.wording.PlainText;
 
@@ -34,6 +35,7 @@ final class Doing {
       case "add-point" -> addPoint(desk, asked);
       case "add-line" -> addLine(desk, asked);
       case "add-part" -> addPart(desk, asked);
+      case "add-second-fall" -> addSecondFall(desk, asked);
       case "add-reading" -> Visiting.addReading(desk, asked);
       case "add-sign" -> Visiting.addSign(desk, value);
       case "take-sheet" -> takeSheet(desk, asked);
@@ -102,16 +104,30 @@ final class Doing {
     String address = Places.text(List.of("lines", name));
     String run = NewPieces.part("run", units(desk)).orElseThrow();
     String written =
-        "{from: %s, to: %s, pipe: {material: %s}, parts: [{%s}]}"
+        "{from: %s, to: %s, pipe: {%s}, parts: [{%s}]}"
             .formatted(
                 Quoting.json(asked.text("from")),
                 Quoting.json(asked.text("to")),
-                units(desk) == Show.US
-                    ? "flexible PVC, size: 2 in"
-                    : "PE pressure hose, size: 63 mm",
+                NewPieces.pipe(units(desk)),
                 run);
     requireNew(desk, "lines", name);
     desk.editSoundly(text -> text.add(address, written), "add line " + name);
+  }
+
+  /** A tee in a run, a branch from there and its fall, in one step. */
+  private static void addSecondFall(Desk desk, Asked asked) {
+    String fall = asked.text("name").strip();
+    requireNew(desk, "points", fall);
+    desk.editSoundly(
+        text ->
+            SecondFall.in(
+                text,
+                asked.text("at"),
+                asked.text("length"),
+                asked.text("value"),
+                fall,
+                units(desk)),
+        "add fall " + fall + " off " + asked.text("at"));
   }
 
   /** At the end of its line, from where it can be moved. */

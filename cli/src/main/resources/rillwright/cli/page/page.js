@@ -125,8 +125,9 @@ function act(more, form) {
       say(effect.textContent, true);
     }
     if (!said.textContent && wrong() !== wrongBefore) say(wrong());
-    const made = more.do.startsWith('add-') && items().find(it => !known.has(it.id));
-    if (made) reveal(made.id);
+    const made = more.do.startsWith('add-') ? items().filter(it => !known.has(it.id)) : [];
+    const named = made.find(it => it.querySelector('b').textContent === more.name) || made[0];
+    if (named) reveal(named.id);
   });
   return queue;
 }

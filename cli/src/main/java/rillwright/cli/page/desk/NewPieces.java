@@ -51,6 +51,13 @@ public final class NewPieces {
     return Optional.ofNullable(units == Show.US ? us : PARTS_METRIC.getOrDefault(kind, us));
   }
 
+  /** The fields of the pipe of a new line. */
+  public static String pipe(Show units) {
+    return units == Show.US
+        ? "material: flexible PVC, size: 2 in"
+        : "material: PE pressure hose, size: 63 mm";
+  }
+
   /** A new point of a kind; empty if there is no such kind. */
   public static Optional<String> point(String kind, Show units) {
     return Optional.ofNullable((units == Show.US ? POINTS_US : POINTS_METRIC).get(kind));

@@ -16,13 +16,13 @@ final class FieldsView {
   private final FieldBook book;
   private final FaultPlaces faults;
   private final Html html;
-  private final List<String> points;
+  private final AddView add;
 
   private FieldsView(FieldBook book, FaultPlaces faults, List<String> points, Html html) {
     this.book = book;
     this.faults = faults;
-    this.points = points;
     this.html = html;
+    this.add = new AddView(book, points, html);
   }
 
   static void print(MapNode tree, FaultPlaces faults, FieldBook book, Html html) {
@@ -32,8 +32,8 @@ final class FieldsView {
     FieldsView view = new FieldsView(book, faults, points, html);
     html.open("section", "id", "fields").leaf("h2", "In the order the water meets them");
     items.forEach(view::item);
-    view.newPoint();
-    view.newLine();
+    view.add.point();
+    view.add.line();
     html.leaf("h2", "The rest of the file");
     List<Item> sections = Items.sections(tree);
     sections.forEach(view::item);
@@ -65,7 +65,10 @@ final class FieldsView {
     missing(item);
     item.parts().forEach(this::item);
     if (item.kind() == Kind.LINE) {
-      newPart(item);
+      add.part(item);
+    }
+    if (item.definition().equals("part/run")) {
+      add.secondFall(item);
     }
     doings(item);
     html.close();
@@ -179,48 +182,6 @@ final class FieldsView {
         "required",
         "");
     html.leaf("button", "Add");
-    html.close();
-  }
-
-  private void newPart(Item line) {
-    String id = Places.id(line.address()) + "-part";
-    html.open("form", "class", "row", "data-do", "add-part", "data-at", line.address());
-    html.open("label", "for", id).text("one more part").close();
-    html.open("select", "id", id, "name", "kind");
-    book.parts().forEach(kind -> html.leaf("option", kind));
-    html.close();
-    html.leaf("button", "Add part").close();
-  }
-
-  private void newPoint() {
-    html.open("details", "class", "item new", "id", "new-point").leaf("summary", "Add a point");
-    html.open("form", "class", "row", "data-do", "add-point");
-    text("new-point-name", "name", "its name");
-    html.open("label", "for", "new-point-kind").text("its kind").close();
-    html.open("select", "id", "new-point-kind", "name", "kind");
-    book.points().forEach(kind -> html.leaf("option", kind));
-    html.close();
-    html.leaf("button", "Add point").close().close();
-  }
-
-  private void newLine() {
-    html.open("details", "class", "item new", "id", "new-line").leaf("summary", "Add a line");
-    html.open("form", "class", "row", "data-do", "add-line");
-    text("new-line-name", "name", "its name");
-    choice("new-line-from", "from", points);
-    choice("new-line-to", "to", points);
-    html.leaf("button", "Add line").close().close();
-  }
-
-  private void text(String id, String name, String label) {
-    html.open("label", "for", id).text(label).close();
-    html.empty("input", "id", id, "name", name, "autocomplete", "off", "required", "");
-  }
-
-  private void choice(String id, String name, List<String> choices) {
-    html.open("label", "for", id).text(name).close();
-    html.open("select", "id", id, "name", name);
-    choices.forEach(choice -> html.leaf("option", choice));
     html.close();
   }
 

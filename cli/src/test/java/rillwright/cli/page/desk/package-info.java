@@ -1,0 +1,2 @@
+/** What lies open on the live page. */
+package rillwright.cli.page.desk;
