@@ -8,10 +8,6 @@ final class ProjectText {
   /** How far above the floor of a pond or reservoir a pump draws, m; taken. */
   private static final double ABOVE_FLOOR_M = 0.1;
 
-  private static final String PLANNED =
-      "    note: The pump's curve is invented; put a data sheet in its place before anything is"
-          + " bought\n";
-
   private final Answers answers;
   private final boolean metric;
   private final boolean reservoir;
@@ -151,7 +147,7 @@ final class ProjectText {
             from: %s
             to: %s
             pipe: {material: %s, size: %s}
-        %s    parts:
+            parts:
               # Wiring for a pump by water is for a qualified electrician, licensed where the law
               # requires it, with GFCI or RCD protection; unplug before hands go in. Never leave an
               # open suction where a person or child can reach it.
@@ -163,7 +159,6 @@ final class ProjectText {
         twoFalls ? "split" : "fall",
         of("pipe"),
         of("pipe size"),
-        pump instanceof PumpAnswer.Planned ? PLANNED : "",
         pumpPart(),
         in("0 in", "0 mm"));
     if (!twoFalls) {

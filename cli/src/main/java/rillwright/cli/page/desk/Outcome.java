@@ -7,11 +7,9 @@ import rillwright.cli.file.Show;
 import rillwright.cli.file.change.Change;
 import rillwright.cli.report.NoBalanceWords;
 import rillwright.cli.report.units.Shown;
-import rillwright.cli.study.Job;
 import rillwright.cli.study.section.Section;
 import rillwright.cli.study.section.SectionRequest;
 import rillwright.cli.study.solve.Solved;
-import rillwright.solver.finding.Findings;
 
 /**
  * What is computed of a project.
@@ -27,8 +25,7 @@ public record Outcome(
   /** Computes it. */
   public static Outcome of(Project project) {
     Section section = new SectionRequest().answer(project);
-    Optional<Solved> solved =
-        section.state().map(state -> new Solved(Job.of(project), state, Findings.of(state)));
+    Optional<Solved> solved = section.state().map(state -> Solved.of(project, state));
     Optional<String> none =
         section.noBalance().map(reason -> NoBalanceWords.of(reason, Shown.of(project.show())));
     Optional<String> trouble =

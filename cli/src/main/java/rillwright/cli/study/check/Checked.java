@@ -1,9 +1,10 @@
 package rillwright.cli.study.check;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Answer;
+import rillwright.cli.study.InventedCurve;
 import rillwright.cli.study.Job;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
@@ -17,10 +18,10 @@ import rillwright.solver.stream.WaterLoss;
 public record Checked(Project project) implements Answer {
   /** What it says that can hardly be. */
   public List<Finding> findings() {
-    return Stream.concat(
-            Findings.of(project.network()).stream(),
-            project.streams().loss().flatMap(WaterLoss::coldWaterAssumed).stream())
-        .toList();
+    List<Finding> findings = new ArrayList<>(Findings.of(project.network()));
+    findings.addAll(InventedCurve.findIn(project));
+    project.streams().loss().flatMap(WaterLoss::coldWaterAssumed).ifPresent(findings::add);
+    return findings;
   }
 
   @Override

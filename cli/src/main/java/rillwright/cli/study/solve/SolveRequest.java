@@ -1,12 +1,9 @@
 package rillwright.cli.study.solve;
 
 import rillwright.cli.file.Project;
-import rillwright.cli.study.Job;
 import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
-import rillwright.solver.finding.Findings;
 import rillwright.solver.progress.Progress;
-import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
 /** What flows where, at what head? */
@@ -14,7 +11,6 @@ public record SolveRequest() implements Request<Solved> {
   @Override
   public Solved answer(Project project, Progress progress) {
     PumpsChosen.require(project.network());
-    SteadyState state = SteadyStateFinder.find(project.network());
-    return new Solved(Job.of(project), state, Findings.of(state));
+    return Solved.of(project, SteadyStateFinder.find(project.network()));
   }
 }

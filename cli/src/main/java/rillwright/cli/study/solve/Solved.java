@@ -1,10 +1,14 @@
 package rillwright.cli.study.solve;
 
+import java.util.ArrayList;
 import java.util.List;
+import rillwright.cli.file.Project;
 import rillwright.cli.study.Answer;
+import rillwright.cli.study.InventedCurve;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.RunningFigures;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.finding.Findings;
 import rillwright.solver.steady.SteadyState;
 
 /**
@@ -17,6 +21,13 @@ import rillwright.solver.steady.SteadyState;
 public record Solved(Job job, SteadyState state, List<Finding> findings) implements Answer {
   public Solved {
     findings = List.copyOf(findings);
+  }
+
+  /** That of a project in its steady state. */
+  public static Solved of(Project project, SteadyState state) {
+    List<Finding> findings = new ArrayList<>(Findings.of(state));
+    findings.addAll(InventedCurve.findIn(project));
+    return new Solved(Job.of(project), state, findings);
   }
 
   /** What running its pumps takes. */

@@ -34,13 +34,16 @@ public final class BuiltJob {
     project
         .sheets()
         .forEach(
-            (model, sheet) ->
+            (model, sheet) -> {
+              if (!sheet.facts().isInvented()) {
                 sheets.put(
                     model,
                     new JobFacts.Sheet(
                         sheet.curve(),
                         sheet.facts().nameplate().voltageV(),
-                        sheet.facts().nameplate().phases() == 3)));
+                        sheet.facts().nameplate().phases() == 3));
+              }
+            });
     return AsBuilt.of(
         project.network(),
         new JobFacts(new SizeBelow(pipes), run -> isSoft(run, soft), sheets, evaporation(project)));

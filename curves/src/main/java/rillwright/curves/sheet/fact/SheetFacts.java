@@ -10,7 +10,7 @@ import rillwright.solver.law.pump.SuctionNeeds;
  *
  * @param maker who makes the pump
  * @param price of one pump
- * @param kind such as submersible or external
+ * @param kind such as submersible or external; "invented" of a curve that is no pump's
  * @param needs what it asks of the water at its inlet
  * @param variableSpeed speeds at which it may run
  * @param solidsM largest stone that passes through it, m
@@ -28,6 +28,11 @@ public record SheetFacts(
     List<String> remarks) {
   public SheetFacts {
     remarks = List.copyOf(remarks);
+  }
+
+  /** Whether the curve is no pump's, but stands for one that is not chosen yet. */
+  public boolean isInvented() {
+    return kind.filter("invented"::equalsIgnoreCase).isPresent();
   }
 
   /** Nothing said. */
