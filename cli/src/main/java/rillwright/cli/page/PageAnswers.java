@@ -111,8 +111,9 @@ final class PageAnswers implements Function<Asked, Reply> {
     if (!asked.text("seen").equals(Integer.toString(desk.number()))) {
       throw Doing.wrong("not done: another page has changed the job meanwhile; look at it first");
     }
+    Project before = desk.sound();
     Doing.of(desk, asked);
-    return Reply.html(scene(asked).whole());
+    return Reply.html(scene(asked).whole(before));
   }
 
   private Reply panel(Asked asked) {

@@ -114,16 +114,13 @@ function act(more, form) {
   trial = null;
   queue = queue.then(async () => {
     said.replaceChildren();
-    const before = bar().dataset.state;
     const wrongBefore = wrong();
     const known = new Set(items().map(it => it.id));
     const html = await ask('do', {...more, seen: bar().dataset.number}, true);
     if (html && !html.includes('<div id="said"')) form?.reset();
     show(html);
-    const effect = document.querySelector('#changed .effect');
-    if (!said.textContent && effect && bar().dataset.state !== before) {
-      say(effect.textContent, true);
-    }
+    const did = byId('changed')?.dataset.did;
+    if (!said.textContent && did) say(did, true);
     if (!said.textContent && wrong() !== wrongBefore) say(wrong());
     const made = more.do.startsWith('add-') ? items().filter(it => !known.has(it.id)) : [];
     const named = made.find(it => it.querySelector('b').textContent === more.name) || made[0];

@@ -27,6 +27,13 @@ class LivePageTest extends LivePage {
     shows(AT_FIRST);
     browser.find("#do-redo").click();
     shows(solved);
+    browser.text(DRAG, SIZE, "2-1/2 in");
+    browser.text(LET_GO, SIZE);
+    browser.await("document.getElementById('said').textContent.includes('2-1/2 in instead of 3 in')");
+    browser.await(
+        "document.querySelector('.changes').textContent.includes('2-1/2 in instead of 2 in')");
+    String did = browser.text("return document.getElementById('said').textContent");
+    assertTrue(did.contains("high fall " + solved.replace(" gph", "") + " \u2192 "), did);
   }
 
   @Test

@@ -15,22 +15,34 @@ import rillwright.cli.study.compare.Measured.Kind;
 
 /** What is otherwise than in the file, and what comes of it. */
 final class ChangedView {
+  private static final String AS_BEFORE = " as before";
+
   private ChangedView() {}
 
   /**
    * Prints it.
    *
    * @param saved what the file gives; empty if it has no project
+   * @param before what the job gave before the last change; empty if none was just made
    * @param now what the job gives with all changes
    * @param tried whether the last change is only tried: it cannot be kept or thrown away yet
    */
-  static void print(Optional<Outcome> saved, Outcome now, boolean tried, Html html) {
-    html.open("section", "id", "changed", "aria-live", tried ? "off" : "polite");
+  static void print(
+      Optional<Outcome> saved, Optional<Outcome> before, Outcome now, boolean tried, Html html) {
+    html.open(
+        "section",
+        "id",
+        "changed",
+        "aria-live",
+        tried ? "off" : "polite",
+        before.isPresent() ? "data-did" : "",
+        before.map(it -> did(it, now)).orElse(""));
     List<Entered> entered =
         saved.map(file -> Entered.listBetween(file.project(), now.project())).orElse(List.of());
     if (!entered.isEmpty()) {
       html.leaf("h2", "Changed against the file");
-      html.leaf("p", effect(saved.orElseThrow(), now), "class", "effect");
+      String effect = String.join(", ", effects(saved.orElseThrow(), now, true));
+      html.leaf("p", effect, "class", "effect");
       html.open("ul", "class", "changes");
       for (Entered one : entered) {
         html.open("li").open("span");
@@ -82,10 +94,23 @@ final class ChangedView {
         : one.b().get() + " instead of " + one.a().get();
   }
 
-  /** {@code upper fall 3,600 → 4,150 gph, +38 W}. */
-  private static String effect(Outcome saved, Outcome now) {
+  /** {@code supply: pipe size: 3 in instead of 2 in. upper fall 3,600 → 4,150 gph, +38 W}. */
+  private static String did(Outcome before, Outcome now) {
+    List<Entered> entered = Entered.listBetween(before.project(), now.project());
+    String edit = entered.size() == 1 ? what(entered.get(0)) + " " + words(entered.get(0)) : "";
+    List<String> effects = entered.isEmpty() ? List.of() : effects(before, now, false);
+    String effect = String.join(", ", effects);
+    return edit.isEmpty() || effect.isEmpty() ? edit + effect : edit + ". " + effect;
+  }
+
+  /**
+   * {@code upper fall 3,600 → 4,150 gph, +38 W}.
+   *
+   * @param all whether what stays the same is named, too
+   */
+  private static List<String> effects(Outcome saved, Outcome now, boolean all) {
     if (saved.solved().isEmpty() || now.solved().isEmpty()) {
-      return "";
+      return List.of();
     }
     ShownUnits units = Shown.of(now.project().show());
     Compared compared =
@@ -93,7 +118,10 @@ final class ChangedView {
     List<String> words = new ArrayList<>();
     for (Measured one : compared.measured()) {
       if (one.figure() == Kind.FLOW_OUT) {
-        words.add(one.at() + " " + fromTo(one, units::flow));
+        String flow = fromTo(one, units::flow);
+        if (all || !flow.endsWith(AS_BEFORE)) {
+          words.add(one.at() + " " + flow);
+        }
       }
     }
     compared.measured().stream()
@@ -101,12 +129,13 @@ final class ChangedView {
         .forEach(
             it -> {
               double watts = it.change().getAsDouble();
-              words.add(
-                  Math.abs(watts) < 0.5
-                      ? "same watts"
-                      : (watts > 0 ? "+" : "\u2212") + units.power(Math.abs(watts)));
+              if (Math.abs(watts) >= 0.5) {
+                words.add((watts > 0 ? "+" : "\u2212") + units.power(Math.abs(watts)));
+              } else if (all) {
+                words.add("same watts");
+              }
             });
-    return String.join(", ", words);
+    return words;
   }
 
   private static String fromTo(Measured one, DoubleFunction<String> shown) {
@@ -115,7 +144,7 @@ final class ChangedView {
     int unit = from.lastIndexOf(' ');
     boolean alike = unit > 0 && to.endsWith(from.substring(unit));
     return from.equals(to)
-        ? to + " as before"
+        ? to + AS_BEFORE
         : (alike ? from.substring(0, unit) : from) + " \u2192 " + to;
   }
 }

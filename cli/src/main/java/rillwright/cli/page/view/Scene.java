@@ -35,21 +35,26 @@ public record Scene(
     int widthPx) {
   /** Everything as it stands on the page: what is seen beside what is done. */
   public String first() {
-    return whole(true);
+    return whole(true, Optional.empty());
   }
 
   /** Everything, each piece under its name, to take the place of what is there. */
   public String whole() {
-    return whole(false);
+    return whole(false, Optional.empty());
   }
 
-  private String whole(boolean placed) {
+  /** The same, with what the last change did to the job as it was before. */
+  public String whole(Project before) {
+    return whole(false, Optional.of(before));
+  }
+
+  private String whole(boolean placed, Optional<Project> before) {
     Outcome now = outcome(desk.sound());
     Html html = new Html();
     FaultPlaces faults = FaultPlaces.of(desk.now().tree(), desk.faults());
     BarView.print(desk, faults, now.project().show(), html);
     html.made(placed ? "<div class=\"bench\"><div class=\"see\">" : "");
-    figures(now, false, html);
+    figures(now, before, false, html);
     html.made(placed ? "</div><div class=\"do\">" : "");
     TryView.print(now, html);
     desk.now().tree().ifPresent(tree -> FieldsView.print(tree, faults, book, html));
@@ -66,11 +71,11 @@ public record Scene(
   public String tried(String change) {
     Outcome tried = outcome(desk.sound().with(List.of(change)));
     Html html = new Html();
-    figures(tried, true, html);
+    figures(tried, Optional.empty(), true, html);
     return html.done();
   }
 
-  private void figures(Outcome now, boolean tried, Html html) {
+  private void figures(Outcome now, Optional<Project> before, boolean tried, Html html) {
     html.open("section", "id", "drawing", "aria-label", "Long section");
     html.made(Drawing.of(now.section(), widthPx));
     if (now.solved().isPresent()) {
@@ -78,7 +83,8 @@ public record Scene(
     }
     html.close();
     FallsView.print(now, html);
-    ChangedView.print(desk.saved().project().map(this::outcome), now, tried, html);
+    Optional<Outcome> saved = desk.saved().project().map(this::outcome);
+    ChangedView.print(saved, before.map(this::outcome), now, tried, html);
     html.open("section", "id", "curves").leaf("h2", "Operating point");
     curves(now, html);
     html.close();
