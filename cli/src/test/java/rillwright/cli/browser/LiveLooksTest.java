@@ -12,6 +12,15 @@ class LiveLooksTest extends LivePage {
   private static final String SIDEWAYS =
       "document.documentElement.scrollWidth <= document.documentElement.clientWidth";
 
+  /** Words of pictures in answers are 11 px at least; what gets too wide moves in its own box. */
+  private static final String READABLE =
+      """
+      [...document.querySelectorAll('figure[tabindex="0"] svg')].every(svg =>
+          [...svg.querySelectorAll('text')].every(text =>
+              parseFloat(getComputedStyle(text).fontSize)
+                  * svg.getBoundingClientRect().width / svg.viewBox.baseVal.width > 10.9))
+      """;
+
   @Test
   void aJobIsWholeAndAccessibleOnPhoneAndDesktop() throws IOException {
     openAll();
@@ -39,6 +48,7 @@ class LiveLooksTest extends LivePage {
       for (boolean dark : List.of(false, true)) {
         browser.show(width, dark, false);
         browser.await(SIDEWAYS);
+        browser.await(READABLE);
         // names and roles are the same in light and dark, colours at every width
         if (width == (dark ? 1280 : 320)) {
           assertEquals(List.of(), browser.inaccessible(), width + " px, dark " + dark);
