@@ -123,7 +123,7 @@ final class ArgumentWords {
     if (type == int.class || type == long.class) {
       return PlainText.quoted(wrong.getValue()) + " is not a whole number";
     }
-    return type == double.class
+    return type == double.class || type == Double.class
         ? PlainText.quoted(wrong.getValue()) + " is not a number"
         : no.getMessage();
   }

@@ -24,7 +24,11 @@ class RetiredWordsTest {
           "\\b(wish(es|ed)?|reckon\\w*|told|gulps?|drinks?|worst off|(belongs?|belong) here|buys"
               + " flow|more comes out than goes in|four fifths|does it|lift at no flow|what to"
               + " know|what matters|home (by|to)|last day|since weeks|sold too small|say what to"
-              + " do|is no format|tells nobody|keeps? it safe|accept between)\\b|THESE DO|The file"
+              + " do|is no format|tells nobody|keeps? it safe|accept between|base case|takes?"
+              + " in air|spread comes from|licensed practice|B less A|less than shown|adds flow,"
+              + " saves|five years on|hose under the pressure|one part in a"
+              + " billion|more reduces by|stop the job|changed for this answer|lead all the"
+              + " water)\\b|THESE DO|The file"
               + " is right",
           Pattern.CASE_INSENSITIVE);
 
@@ -83,6 +87,10 @@ class RetiredWordsTest {
         "the pump gulps air",
         "this pump does it",
         "a wish",
+        "Run it for the warnings of the base case.",
+        "A pump that takes in\n air surges.",
+        "B less A",
+        "a degree more reduces by",
         "Reckoned",
         "void whatIsTold() {}",
         " * the fall that is worst\n * off",

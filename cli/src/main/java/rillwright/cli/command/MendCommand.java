@@ -62,6 +62,7 @@ public final class MendCommand implements Callable<Integer> {
       names = "--sizes",
       paramLabel = "SIZES",
       split = ",",
+      hideParamSyntax = true,
       description = "Sizes of pipe to try, with commas between; without it one to three sizes up.")
   private List<String> sizes = List.of();
 

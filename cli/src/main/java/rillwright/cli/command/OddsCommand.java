@@ -28,7 +28,7 @@ import rillwright.cli.study.odds.OddsAnswer;
 import rillwright.cli.study.odds.OddsRequest;
 import rillwright.solver.study.uncertainty.SamplingPlan;
 
-/** The chance that each fall gets what it wants, given what is not known exactly. */
+/** The chance that each fall gets its target, given what is not known exactly. */
 @Command(
     name = "odds",
     description = {
@@ -38,8 +38,8 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
       "the expected flows, and which unknown contributes most to the spread.",
       "",
       "A tolerance a ± b (or a +- b) is normal, b the half-width of its 95 %% interval, cut off at",
-      "what is possible; in a range a .. b all values are equally likely. The samples are a",
-      "Latin hypercube; the same seed gives the same answer."
+      "what is possible; in a range a .. b all values are equally likely. The same",
+      "seed gives the same answer."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -37,7 +37,7 @@ import rillwright.solver.water.Water;
       "Shows what was understood of a pump's data sheet.",
       "The points as published, the curve through them, its best efficiency, what is doubtful, and",
       "what a meter should read. Reads what spreadsheets export: commas, or semicolons with",
-      "decimal commas; any line endings; with or without a byte-order mark."
+      "decimal commas."
     },
     footerHeading = "%nExamples:%n",
     footer = {

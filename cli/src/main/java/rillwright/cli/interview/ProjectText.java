@@ -149,8 +149,8 @@ final class ProjectText {
             pipe: {material: %s, size: %s}
             parts:
               # Wiring for a pump by water is for a qualified electrician, licensed where the law
-              # requires it, with GFCI or RCD protection; unplug before hands go in. Never leave an
-              # open suction where a person or child can reach it.
+              # requires it, with ground-fault (GFCI or RCD) protection; unplug before hands go in. Never
+              # leave an open suction where a person or child can reach it.
               - pump: %s
               - gauge: {name: G1, elevation: %s}    # taken: a tap for a gauge
               - check valve: {type: ball}             # taken

@@ -39,8 +39,8 @@ class BalanceWordsTest {
         "--valves low | " + OWN_WAY,
         "--valves high | and none of these valves can throttle the others for it.",
         "--target | The pump gives more than the targets: the excess is throttled, and some of its"
-            + " power is lost in the valves; set for the largest share, all would get more.",
-        "--valves low --target | set for the largest share, the fall with the least would get more."
+            + " power is lost in the valves; set for the largest fraction of target, all would get more.",
+        "--valves low --target | set for the largest fraction of target, the fall with the least would get more."
       })
   void whatDecidesTheShareIsTrueForTheValvesNamed(String options, String words) {
     List<String> arguments = new ArrayList<>(List.of("balance", PROJECT));
@@ -48,7 +48,10 @@ class BalanceWordsTest {
     String text = text(arguments);
 
     Run.assertReported(text, words);
-    assertEquals(options.contains("--target"), text.contains("set for the largest share"), text);
+    assertEquals(
+        options.contains("--target"),
+        text.contains("set for the largest fraction of target"),
+        text);
   }
 
   @Test
@@ -101,7 +104,7 @@ class BalanceWordsTest {
     String project = changed("type: ball", "type: gate");
     String text = text(List.of("balance", project, "--chart", picture.toString()));
     Run.assertReported(
-        text, "1 % more reduces by", "low gate valve 56 % open 56 % 2.97 14 gph set here");
+        text, "flow cut by 1 %", "low gate valve 56 % open 56 % 2.97 14 gph set here");
     Run.assertReported(Files.readString(picture), "56 % open: 103 % of the target", "open, %");
   }
 

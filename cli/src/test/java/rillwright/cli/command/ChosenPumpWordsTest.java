@@ -181,7 +181,7 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     Run.assertReported(
         text,
         "130 % 53 % 529 EUR far from best efficiency",
-        "It would run at 130 % of the flow of its best efficiency; 70 % to 120 % is recommended"
+        "The pump would run at 130 % of the flow of its best efficiency; 70 % to 120 % is recommended"
             + " (common practice).");
   }
 

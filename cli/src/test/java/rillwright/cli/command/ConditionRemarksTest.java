@@ -101,6 +101,6 @@ class ConditionRemarksTest {
   void whatHoldsAsWrittenIsNotReportedAgain() throws IOException {
     String page = solved(POND.replace("level: 0 in", "level: -3 in"));
     assertFalse(page.contains("draws air"), page);
-    assertTrue(page.contains("for the warnings of the base case"), page);
+    assertTrue(page.contains("for the warnings of the file as written"), page);
   }
 }

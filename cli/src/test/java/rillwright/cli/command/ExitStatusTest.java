@@ -135,6 +135,7 @@ class ExitStatusTest {
         "chart a.yaml --to a.png --to b.png | --to is given twice; give it once",
         "pumps a.yaml | --from is missing; write \"rillwright pumps FILE --from FOLDER\"",
         "pumps a.yaml --from b --max-pumps two | --max-pumps: \"two\" is not a whole number",
+        "mend a.yaml --days week | --days: \"week\" is not a number",
         "pumps a.yaml --from b --years x | --years: \"x\" is not a number",
         "solve a.yaml --format jsn | --format: unknown format \"jsn\"; choose text, html or json"
       })

@@ -174,7 +174,7 @@ class PipesCommandTest {
             "--set",
             STRONGER);
 
-    assertTrue(run.out().contains("a larger pipe adds flow, saves nothing"), run.out());
+    assertTrue(run.out().contains("a larger pipe adds flow and saves nothing"), run.out());
     assertFalse(run.out().contains("in year"), run.out());
     assertTrue(run.out().contains("Changed with --set: " + STRONGER));
   }

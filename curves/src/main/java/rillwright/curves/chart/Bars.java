@@ -41,7 +41,7 @@ record Bars(
    */
   private record Bar(String letter, String name, double length, String label) {}
 
-  /** What a spread comes from. */
+  /** A share of the variance. */
   static Bars ofShares(List<Share> shares) {
     return new Bars(
         shares.stream()

@@ -8,7 +8,7 @@ import rillwright.curves.chart.mark.Words;
 import rillwright.curves.chart.svg.Description;
 import rillwright.curves.chart.svg.Painting;
 
-/** Paints odds: the curves of chance on the left, what the spread comes from on the right. */
+/** Paints odds: the curves of chance on the left, the shares of variance on the right. */
 final class OddsPainter implements Painting {
   private static final double ABOVE_PLOT = 66;
   private static final double BELOW_PLOT = 92;

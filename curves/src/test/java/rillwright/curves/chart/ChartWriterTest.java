@@ -126,7 +126,7 @@ class ChartWriterTest {
             "beyond the data sheet",
             "power drawn (right axis)",
             "the skimmer passes no",
-            "lift 7.2 ft: the rest is friction")) {
+            "static head 7.2 ft: the rest is friction")) {
       assertTrue(texts.contains(expected), expected + " is not in " + texts);
     }
     assertEquals(

@@ -123,7 +123,7 @@ final class Samples {
         Optional.of(
             new FlowMark(
                 Unit.GALLON_PER_HOUR.toSi(5200), "the skimmer passes no more than 5,200 gph")),
-        Optional.of(new HeadMark(Unit.FOOT.toSi(7.2), "lift 7.2 ft: the rest is friction")),
+        Optional.of(new HeadMark(Unit.FOOT.toSi(7.2), "static head 7.2 ft: the rest is friction")),
         Optional.of(power(pump)));
   }
 
@@ -165,7 +165,7 @@ final class Samples {
         pumps,
         points,
         Optional.empty(),
-        Optional.of(new HeadMark(Unit.FOOT.toSi(7.2), "lift 7.2 ft")),
+        Optional.of(new HeadMark(Unit.FOOT.toSi(7.2), "static head 7.2 ft")),
         Optional.empty());
   }
 

@@ -96,7 +96,7 @@ public final class DoubtfulSheetDetector implements NetworkDetector {
     }
     Finding start =
         opening
-            .share("efficiency", best)
+            .share("wireToWater", best)
             .then(" of its electrical power reaches the water at best. It would be usual ");
     return Optional.of(shown(start, ofFlow, ofHead, EFFICIENCY.way(best)));
   }

@@ -82,7 +82,7 @@ final class RunBackDetector implements Detector {
             Severity.ADVICE,
             "runs-back",
             at,
-            "No check valve after the pump in \""
+            "No check valve downstream of the pump in \""
                 + at
                 + "\": when it stops, the pipe drains back through it from up to ")
         .length("fromAbove", fromAboveM)

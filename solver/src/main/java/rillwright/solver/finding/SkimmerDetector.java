@@ -8,6 +8,8 @@ import rillwright.solver.network.Skimmer;
 
 /** Skimmers whose mouth lies dry, or under water altogether. */
 final class SkimmerDetector implements NetworkDetector {
+  /** Of the water below the top of the mouth, m: 1 in; common practice, no source. */
+  private static final double USUAL_BELOW_MOUTH_TOP_M = 0.0254;
 
   @Override
   public List<Finding> findIn(Network network) {
@@ -45,7 +47,8 @@ final class SkimmerDetector implements NetworkDetector {
         .then(
             " above the top of the mouth of the skimmer in \""
                 + at
-                + "\": it no longer draws from the surface. Common practice is a level 1 in (25 mm)"
-                + " below the top.");
+                + "\": it no longer draws from the surface. Common practice is a level ")
+        .depth("usualBelowMouthTop", USUAL_BELOW_MOUTH_TOP_M)
+        .then(" below the top.");
   }
 }

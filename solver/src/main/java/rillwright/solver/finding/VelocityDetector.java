@@ -32,9 +32,9 @@ final class VelocityDetector implements Detector {
     SUCTION(
         "fast-suction",
         SUCTION_M_PER_S,
-        " before a pump. Fast suction draws air out of the water and makes the pump noisy; take"
+        " upstream of a pump. Fast suction draws air out of the water and makes the pump noisy; take"
             + " the next size up."),
-    DISCHARGE("fast-discharge", DISCHARGE_M_PER_S, " after a pump." + FRICTION),
+    DISCHARGE("fast-discharge", DISCHARGE_M_PER_S, " downstream of a pump." + FRICTION),
     GRAVITY("fast-pipe", DISCHARGE_M_PER_S, " in a pipe." + FRICTION);
 
     private final String code;

@@ -12,6 +12,9 @@ public final class Freeboard {
   /** Between the water at rest and the ground, m. */
   public static final double BELOW_GRADE_M = 3 * INCH;
 
+  /** The same as it is said, m: 3 in or 75 mm. */
+  static final double SAID_BELOW_GRADE_M = 0.075;
+
   /** Between the water at rest and the top of a skimmer's mouth, m. */
   public static final double BELOW_MOUTH_TOP_M = INCH;
 

@@ -163,7 +163,7 @@ final class LevelFindings {
           at(Severity.PROBLEM, "overflow-above-edge", "The overflow of \"" + name + "\" lies ")
               .depth("aboveEdge", above)
               .then(
-                  " above its liner's edge or the ground, so water leaves there first and not by"
+                  " above its liner's edge or grade, so water leaves there first and not by"
                       + " the overflow."));
     }
   }
@@ -228,8 +228,8 @@ final class LevelFindings {
                   at(Severity.ADVICE, "near-grade", "At rest \"" + name + "\" stands "),
                   "belowGrade",
                   room)
-              .then(" the ground; ")
-              .depth("usualLeast", Freeboard.BELOW_GRADE_M)
+              .then(" grade; ")
+              .depth("usualLeast", Freeboard.SAID_BELOW_GRADE_M)
               .then(" or more below is common practice."));
     }
   }

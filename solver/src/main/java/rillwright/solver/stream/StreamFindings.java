@@ -90,11 +90,11 @@ final class StreamFindings {
                 name,
                 "Once the stream has filled, \""
                     + name
-                    + "\" is drawn down to the pump's intake: the pump takes in air and gives only"
+                    + "\" is drawn down to the pump's intake: the pump draws air and gives only"
                     + " what comes in. "
                     + (fullToo
                         ? "Topping up does not help; the intake is too small for this pump."
-                        : "Topped up to its level at rest it would hold; a lower sill or intake, a"
+                        : "Topped up to its level at rest it would stay supplied; a lower sill or intake, a"
                             + " larger pond, a level kept by an automatic fill or less water in"
                             + " the stream would help.")));
       }

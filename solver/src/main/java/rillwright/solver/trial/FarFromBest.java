@@ -57,7 +57,7 @@ public final class FarFromBest {
   }
 
   private static Finding at(String line, double share) {
-    return Finding.of(Severity.ADVICE, CODE, line, "It would run at ")
+    return Finding.of(Severity.ADVICE, CODE, line, "The pump would run at ")
         .share("shareOfBestEfficiencyFlow", share)
         .then(" of the flow of its best efficiency; ")
         .share("usualLeastShare", LEAST_SHARE)

@@ -134,7 +134,9 @@ class DetectorsTest {
     assertEquals(1.524, figure(fast, "usualGreatestVelocity"), 0);
   }
 
-  /** Water that comes home fast into the open pond that a pump draws from is not before a pump. */
+  /**
+   * Water that comes home fast into the open pond that a pump draws from is not upstream of a pump.
+   */
   @Test
   void gravityPipeIntoAnOpenPondIsNotSuction() {
     Network home =

@@ -191,7 +191,7 @@ class NetworkFindingsTest {
       return;
     }
     Finding doubtful = the("doubtful-sheet", network);
-    assertEquals(0.4903 * flows * heads, figure(doubtful, "efficiency"), 1e-3 * flows * heads);
+    assertEquals(0.4903 * flows * heads, figure(doubtful, "wireToWater"), 1e-3 * flows * heads);
     assertEquals(flowFactor, figure(doubtful, "flowFactor"), 0);
     assertEquals(
         headFactor > 0,

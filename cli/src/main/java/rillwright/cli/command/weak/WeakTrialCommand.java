@@ -40,10 +40,9 @@ import rillwright.solver.study.diagnosis.trial.TrialJob;
     hidden = true,
     description = {
       "Tests \"weak\" on simulated service calls and reports how well it does.",
-      "For each call it draws a fault, what would be read with its",
-      "errors, and reports how often the answer was right, how well its probabilities hold and"
-          + " what",
-      "following its advice was worth."
+      "For each call it draws a fault and what would be read, with its errors. It reports how",
+      "often the answer was right, how well its probabilities hold, and what following its",
+      "advice was worth."
     },
     footerHeading = "%nExample:%n",
     footer = {"  rillwright weak-trial pond.yaml stream.yaml --calls 600 --seed 1"})

@@ -72,7 +72,7 @@ public final class BalanceRemarks {
             fall,
             "The job is so large that the search for these settings was cut short: better ones may"
                 + " exist. Computed for these settings: no fall below ")
-        .share("share", settings.targetFraction())
+        .share("targetFraction", settings.targetFraction())
         .then(" of its target. With fewer valves at a time the search goes further.");
   }
 
@@ -83,7 +83,7 @@ public final class BalanceRemarks {
             "missing-head-unknown",
             settings.governing().value(),
             "Not every target is met: with these settings no fall gets less than ")
-        .share("share", settings.targetFraction())
+        .share("targetFraction", settings.targetFraction())
         .then(
             " of its target. The job is so large that the search for the head that is missing was"
                 + " cut short.");
@@ -117,7 +117,7 @@ public final class BalanceRemarks {
                         + fall
                         + "\", whatever the valve openings; all are shown wide open. For the"
                         + " targets the pump lacks "
-                    : "The pump is too small for the targets: at their sum it lacks ")
+                    : "The pump is too small for the targets: at the flow of all targets it lacks ")
             .head("lack", settings.missingHeadM().getAsDouble());
     return settings.targetFraction() == 0
         ? lacks.then(" of head.")
@@ -126,7 +126,7 @@ public final class BalanceRemarks {
                 settings.favoured().isEmpty()
                     ? " of head. Every fall gets "
                     : " of head, even with what goes elsewhere held back. No fall gets less than ")
-            .share("share", settings.targetFraction())
+            .share("targetFraction", settings.targetFraction())
             .then(
                 " of its target instead. \"rillwright mend\" shows what would help on the way to \""
                     + fall
@@ -147,7 +147,7 @@ public final class BalanceRemarks {
                 + ", but \""
                 + fall
                 + "\" gets ")
-        .share("share", settings.targetFraction())
+        .share("targetFraction", settings.targetFraction())
         .then(" of its target, because too much water goes elsewhere. Hold that back first")
         .then(pumped ? "; a stronger pump is not needed." : ".");
   }
@@ -157,7 +157,7 @@ public final class BalanceRemarks {
     double target = answer.settings().state().point(fall).point().targetM3PerS().orElseThrow();
     return Finding.of(
             Severity.ADVICE, "more-than-its-share", fall.value(), "\"" + fall.value() + "\" keeps ")
-        .share("share", gets / target)
+        .share("targetFraction", gets / target)
         .then(" of its target: no valve among these holds back enough of just its water. ")
         .then(ownValve(fall, answer.settings()));
   }

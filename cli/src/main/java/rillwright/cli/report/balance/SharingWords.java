@@ -46,8 +46,8 @@ public final class SharingWords {
                 + " is lost in the valves; "
             : "There is more head than the targets need: the excess is throttled; ")
         + (settings.favoured().isEmpty()
-            ? "set for the largest share, all would get more."
-            : "set for the largest share, the fall with the least would get more.");
+            ? "set for the largest fraction of target, all would get more."
+            : "set for the largest fraction of target, the fall with the least would get more.");
   }
 
   private static String governed(BalanceAnswer answer) {

@@ -52,7 +52,7 @@ final class SheetNotes {
           "line \""
               + line.name().value()
               + "\": the elevation of its pump's inlet is not given (\"elevation\"), so neither"
-              + " NPSH nor submergence is checked");
+              + " the water over it nor its suction head (NPSH) is checked");
     }
   }
 

@@ -24,7 +24,7 @@ public final class SheetRemarks {
     DoubtfulSheetDetector.find(sheet.curve(), density, figures.model())
         .ifPresent(finding -> remarks.add(finding.message(units)));
     if (BestEfficiency.flowM3PerS(sheet.curve()).isEmpty()) {
-      remarks.add("It gives no electrical power: neither efficiency nor running cost is known.");
+      remarks.add("It gives no electrical power, so neither efficiency nor running cost is shown.");
     }
     if (sheet.reordered()) {
       remarks.add("Its points are not in order of flow; they are read in that order.");

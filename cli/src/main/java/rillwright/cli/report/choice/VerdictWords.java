@@ -70,7 +70,7 @@ public final class VerdictWords {
     double attainable = verdict.attainableShare().orElse(0);
     return attainable < verdict.leastFraction() + SEEN
         ? ""
-        : ", by " + lack(attainable, units) + " with valves set";
+        : ", or by " + lack(attainable, units) + " with valves set";
   }
 
   private String shortBy(Verdict verdict) {
@@ -147,7 +147,7 @@ public final class VerdictWords {
         + (power.isPresent() ? ", " + units.power(power.getAsDouble()) : "");
   }
 
-  /** What would have to change for a pump that does not do it: a sentence. */
+  /** What would have to change for a pump that falls short: a sentence. */
   public String change(PumpTrial trial) {
     Verdict verdict = trial.verdict();
     if (demand.throttled().isEmpty()) {
@@ -190,8 +190,9 @@ public final class VerdictWords {
         + units.head(needed.headM())
         + " is needed; "
         + (pipeCouldHelp
-            ? units.head(verdict.missingHeadM().getAsDouble())
-                + " less friction is enough (larger pipe, fewer fittings)."
+            ? "take "
+                + units.head(verdict.missingHeadM().getAsDouble())
+                + " of friction out (larger pipe, fewer fittings)."
             : "the static head alone is "
                 + units.head(lift.orElse(0))
                 + ", so a larger pipe does not help.");

@@ -49,10 +49,10 @@ public final class BoundWords {
   private static String change(Bound.Kind kind) {
     return switch (kind) {
       case VALVES -> "Valves: with its own wide open and every other way shut,";
-      case CLEANING -> "Cleaning: with all of its way clean,";
-      case FITTINGS -> "Fittings: with no loss in any fitting or check valve of its way,";
+      case CLEANING -> "Cleaning: with everything on its way clean,";
+      case FITTINGS -> "Fittings: with no loss in any fitting or check valve on its way,";
       case PUMP_SPEED -> "Pump speed: with the pump at full speed,";
-      case PIPE_FRICTION -> "Pipe: with no friction at all in its way,";
+      case PIPE_FRICTION -> "Pipe: even with no friction in the pipes to it,";
       case ALL_LOSSES ->
           "Pipe, fittings, valves, speed: with no loss anywhere, every other fall shut and pumps at"
               + " full speed,";

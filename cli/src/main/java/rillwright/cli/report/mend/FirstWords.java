@@ -51,11 +51,11 @@ public final class FirstWords {
         + orAnother(remedy.candidate(), answer, units);
   }
 
-  /** Where it takes a pump: what any other must make. */
+  /** Where it takes a pump: what any other has to make. */
   private static String orAnother(Candidate candidate, MendAnswer answer, ShownUnits units) {
     return candidate.steps().stream().noneMatch(step -> step.action().work() == Work.PUMP)
         ? ""
-        : duty(answer, units).map(duty -> " Another pump must make " + duty + ".").orElse("");
+        : duty(answer, units).map(duty -> " Or take a pump that makes " + duty + ".").orElse("");
   }
 
   private static Optional<String> duty(MendAnswer answer, ShownUnits units) {
@@ -80,7 +80,7 @@ public final class FirstWords {
     return candidate.knownPrice() > 0
         ? "It costs "
             + money(candidate.knownPrice(), answer, units)
-            + " and what has no price in the file."
+            + " plus what has no price in the file."
         : "Its price is not in the file.";
   }
 
@@ -116,7 +116,7 @@ public final class FirstWords {
                     + " pumps of a folder.");
   }
 
-  /** What cannot do it, for each fall that lacks water. */
+  /** What is not enough alone, for each fall that lacks water. */
   public static List<String> alsoOf(MendAnswer answer) {
     List<String> also = new ArrayList<>();
     for (Bound bound : answer.bounds()) {

@@ -124,7 +124,7 @@ public final class RemedyWords {
   private static String along(Step step, Network network, ShownUnits units) {
     boolean isMore = step.set().size() > 1;
     return switch (step.action()) {
-      case OTHER_WIDTH -> ", and its target with it";
+      case OTHER_WIDTH -> ", its target less in proportion";
       case LOWER_SILL -> isMore ? ", the top of its mouth as it is" : "";
       case HIGHER_OVERFLOW ->
           (isMore ? ", the top of the skimmer's mouth with it" : "") + bank(step, network, units);

@@ -19,7 +19,7 @@ public final class SearchWords {
     String sets =
         units.number(searched.sets()) + " sets of pipe sizes and pumps, each with its valves set";
     String computed = units.number(searched.tried()) + " were computed in full";
-    String beyond = "would not do even with pipe that takes no head at all";
+    String beyond = "would fall short even with pipe that loses no head";
     String left =
         searched.unpriced() == 0
             ? ""

@@ -131,7 +131,7 @@ public final class Remarks {
                   "measure-first",
                   address,
                   "Look at " + address + " first: if it is known exactly, ")
-              .share("share", first.driver().varianceShare())
+              .share("varianceShare", first.driver().varianceShare())
               .then(
                   " of the variance goes away. Values with a share near 0 are not worth"
                       + " measuring."));
@@ -139,7 +139,7 @@ public final class Remarks {
     if (answer.together() >= WORTH_A_WORD) {
       remarks.add(
           Finding.of(Severity.NOTE, "together", "", "")
-              .share("share", answer.together())
+              .share("varianceShare", answer.together())
               .then(" of the variance comes from several values together, not from one alone."));
     }
   }

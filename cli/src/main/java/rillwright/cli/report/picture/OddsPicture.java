@@ -22,7 +22,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.study.uncertainty.Odds.FlowSpread;
 
-/** The picture of odds: the chance of each flow, and what the spread comes from. */
+/** The picture of odds: the chance of each flow, and the shares of variance. */
 public final class OddsPicture {
   private static final int MOST_BARS = 8;
 

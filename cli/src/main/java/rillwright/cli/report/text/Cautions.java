@@ -21,7 +21,7 @@ public final class Cautions {
       "Any open water can drown a small child; keep watch while covers and grates are off.";
   private static final String UPHILL =
       "Water held uphill needs an overflow that goes somewhere safe.";
-  private static final String CODES = "Local codes and licensed practice decide.";
+  private static final String CODES = "Local codes and licensed professionals decide.";
 
   private Cautions() {}
 

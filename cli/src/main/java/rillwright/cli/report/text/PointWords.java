@@ -77,14 +77,14 @@ public final class PointWords {
     List<String> words = new ArrayList<>(List.of("crest at " + units.level(fall.crestM())));
     fall.widthM().ifPresent(width -> words.add(units.bore(width) + " wide"));
     target(words, fall, units);
-    words.add("depths \u00b1" + units.share(fall.depthBand()));
+    words.add("depth band \u00b1" + units.share(fall.depthBand()));
     fall.returnsTo().ifPresent(basin -> words.add("returns to \"" + basin.value() + "\""));
     return words;
   }
 
   private static List<String> outlet(Outlet outlet, ShownUnits units) {
     List<String> words = new ArrayList<>(List.of("ends at " + units.level(outlet.elevationM())));
-    level(words, "under water of level ", outlet.levelM(), units);
+    level(words, "under water at ", outlet.levelM(), units);
     outlet.nozzle().ifPresent(n -> words.add("nozzle " + units.width(n.opening().diameterM())));
     target(words, outlet, units);
     return words;

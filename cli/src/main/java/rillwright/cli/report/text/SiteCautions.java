@@ -14,7 +14,7 @@ public final class SiteCautions {
   /** Of pumps. */
   public static final String WIRING =
       "Wiring for a pump by water is for a qualified electrician, licensed where the law requires"
-          + " it, with GFCI or RCD protection; unplug before hands go in. Local codes decide.";
+          + " it, with ground-fault (GFCI or RCD) protection; unplug before hands go in. Local codes decide.";
 
   private SiteCautions() {}
 

@@ -39,6 +39,31 @@ public final class Decimals {
     return tooFew ? cells : cells.stream().map(cell -> with(cell, decimals)).toList();
   }
 
+  /** Two numbers with as many decimals as either has: "13.0 to 14.7". */
+  static String range(String low, String high) {
+    int decimals =
+        Math.max(new BigDecimal(plain(low)).scale(), new BigDecimal(plain(high)).scale());
+    return padded(low, decimals) + " to " + padded(high, decimals);
+  }
+
+  private static String padded(String number, int decimals) {
+    int lacking = decimals - new BigDecimal(plain(number)).scale();
+    return lacking == 0 ? number : number + (number.contains(".") ? "" : ".") + "0".repeat(lacking);
+  }
+
+  private static String plain(String number) {
+    return number.replace(",", "");
+  }
+
+  /** A cell with no more decimals than three figures of the greatest of its column have. */
+  public static String beside(String cell, String greatest) {
+    Matcher figure = FIGURE.matcher(cell);
+    Matcher most = FIGURE.matcher(greatest);
+    return figure.matches() && most.matches() && decimals(figure) > sound(most)
+        ? with(cell, sound(most))
+        : cell;
+  }
+
   private static int decimals(Matcher figure) {
     return Optional.ofNullable(figure.group(3)).map(it -> it.length() - 1).orElse(0);
   }

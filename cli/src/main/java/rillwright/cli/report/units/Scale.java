@@ -53,6 +53,6 @@ record Scale(Unit unit, int figures, String leastStep) {
 
   /** Two numbers with the unit once: "0.7 to 1.1 in". */
   String between(double lowSi, double highSi) {
-    return number(lowSi) + " to " + with(highSi);
+    return Decimals.range(number(lowSi), number(highSi)) + " " + unit.symbol();
   }
 }

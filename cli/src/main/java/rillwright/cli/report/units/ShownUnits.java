@@ -42,8 +42,8 @@ public final class ShownUnits implements Wording {
   private static final double INCHES_A_FOOT = 12;
   private static final double QUARTERS = 4;
   private static final double HUNDREDTHS = 100;
-  private static final double NEARLY = 1e-6;
   private static final Scale POWER = new Scale(Unit.WATT, Scale.CLOSE, "1");
+  private static final Scale SECONDS = new Scale(Unit.SECOND, Scale.COMPUTED, "0.1");
   private final Scale flow;
   private final Scale flowPerWidth;
   private final Scale length;
@@ -111,7 +111,7 @@ public final class ShownUnits implements Wording {
   }
 
   private static boolean isWhole(double number) {
-    return Math.abs(number - Math.rint(number)) < NEARLY;
+    return Math.abs(number - Math.rint(number)) < 1e-6;
   }
 
   /** A level above the datum, all in one unit, from m: "-3.4 in", "86 in", "0.350 m". */
@@ -233,7 +233,7 @@ public final class ShownUnits implements Wording {
 
   /** A range of seconds: "4.2 to 5.6 s". */
   public String secondsBetween(double low, double high) {
-    return Figures.of(low, Scale.COMPUTED, "0.1") + " to " + seconds(high);
+    return SECONDS.between(low, high);
   }
 
   /** A short distance that need not be exact, from m: "3 in", "80 mm". */
@@ -258,7 +258,7 @@ public final class ShownUnits implements Wording {
 
   /** A number of seconds: "5.2 s", "45 s". */
   public String seconds(double seconds) {
-    return Figures.of(seconds, Scale.COMPUTED, "0.1") + " s";
+    return SECONDS.with(seconds);
   }
 
   /** Buckets, rulers and gauges. */

@@ -193,8 +193,8 @@ public enum CauseWords {
       "water behind the rocks",
       "water runs behind the rocks",
       "water behind the rocks",
-      "Look behind the sheet: seal between stone and liner with foam or mortar made for ponds. The"
-          + " liner is sound if the pond does not drop.",
+      "Look behind the sheet: seal between stone and liner with foam or mortar made for ponds. A"
+          + " pond that does not drop says that this water comes back to it.",
       Caution.OPEN_WATER,
       CauseSizeWords.BEHIND),
   CREST_WIDER(

@@ -8,7 +8,7 @@ public enum Caution {
       "Shut the line before anyone reaches in."),
   ELECTRICIAN(
       "Switch the circuit off; wiring and controllers are for a qualified electrician, licensed"
-          + " where the law requires it. Never defeat a GFCI or RCD that trips."),
+          + " where the law requires it. Never defeat ground-fault protection (GFCI or RCD) that trips."),
   DIGGING(
       "Have buried services located before you dig. Any trench can collapse; follow local rules"
           + " before entering it."),

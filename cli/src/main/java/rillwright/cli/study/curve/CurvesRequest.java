@@ -18,7 +18,7 @@ import rillwright.solver.study.duty.Duty;
 import rillwright.solver.study.duty.DutyFinder;
 
 /**
- * What does a pump give, and what do the pipes and falls need?
+ * What is the curve of a pump, and what the system curve?
  *
  * @param place where it stands or is to stand
  */

@@ -27,7 +27,7 @@ public record SiteLevel(String at, Kind kind, double levelM) {
   public enum Kind {
     WATER_AT_REST,
     OVERFLOW,
-    GROUND,
+    GRADE,
     LINER_EDGE,
     CHAMBER_FLOOR,
     PUMP_INTAKE,
@@ -47,7 +47,7 @@ public record SiteLevel(String at, Kind kind, double levelM) {
       String at = basin.name().value();
       levels.add(new SiteLevel(at, Kind.WATER_AT_REST, basin.levelM()));
       add(levels, at, Kind.OVERFLOW, basin.overflowM());
-      add(levels, at, Kind.GROUND, basin.gradeM());
+      add(levels, at, Kind.GRADE, basin.gradeM());
       add(levels, at, Kind.LINER_EDGE, basin.linerEdgeM());
     }
     for (Chamber chamber : network.points(Chamber.class)) {

@@ -78,7 +78,7 @@ class SectionPictureTest {
     List<Piece> pumps =
         pieces(chart).stream().filter(piece -> piece.symbol() == Symbol.PUMP).toList();
     assertEquals(1, pumps.size());
-    assertEquals(List.of("3,790 gph", "lifts 11.1 ft", "405 W"), pumps.get(0).figures());
+    assertEquals(List.of("3,790 gph", "adds 11.1 ft", "405 W"), pumps.get(0).figures());
     assertEquals(3, pieces(chart).stream().filter(it -> it.symbol() == Symbol.PIPE).count());
   }
 

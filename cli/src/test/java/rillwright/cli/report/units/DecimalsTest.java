@@ -30,6 +30,23 @@ class DecimalsTest {
     assertEquals(cells(shown), Decimals.alike(cells(written)));
   }
 
+  @ParameterizedTest
+  @CsvSource({"13, 14.7, 13.0 to 14.7", "-1.7, 1.7, -1.7 to 1.7", "393, '1,170', '393 to 1,170'"})
+  void figuresOfARangeHaveOneNumberOfDecimals(String low, String high, String shown) {
+    assertEquals(shown, Decimals.range(low, high));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "7.92 m3/h, 14 m3/h, 7.9 m3/h", // three figures of 14.0
+    "0.04 m3/h, 14 m3/h, 0.0 m3/h",
+    "62 gph, '3,030 gph', 62 gph",
+    "7.92 m3/h, 9.44 m3/h, 7.92 m3/h"
+  })
+  void smallFlowHasNoMoreDecimalsThanTheGreatest(String flow, String greatest, String shown) {
+    assertEquals(shown, Decimals.beside(flow, greatest));
+  }
+
   private static List<String> cells(String text) {
     return Arrays.asList(text.split("; ", -1));
   }

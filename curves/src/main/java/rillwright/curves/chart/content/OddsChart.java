@@ -6,13 +6,13 @@ import rillwright.curves.unit.Dimension;
 import rillwright.curves.unit.Unit;
 
 /**
- * Odds: how likely at least a flow is, against the flow, and what the spread comes from.
+ * Odds: how likely at least a flow is, against the flow, and the shares of variance.
  *
  * @param title one line, shown as plain text
  * @param caption a sentence below it; may be empty
  * @param flowUnit of the flow axis
  * @param falls one or more
- * @param shares what the spread comes from, the largest first; may be empty
+ * @param shares of the variance, the largest first; may be empty
  */
 public record OddsChart(
     String title, String caption, Unit flowUnit, List<ChanceCurve> falls, List<Share> shares)

@@ -17,7 +17,7 @@ public record OperatingPoint(
     /** As they are: the pump's curve meets a system curve. */
     AS_THEY_STAND("operating point"),
     /** Holding the falls to their targets. */
-    THROTTLED("falls held to their targets");
+    THROTTLED("throttled to the targets");
 
     private final String words;
 

@@ -6,7 +6,7 @@ import rillwright.solver.trial.RunningTerms;
 /**
  * After how many years what is dearer to lay has paid for itself by what it saves in electricity.
  * Asked only between two that each have their own pump or speed: with one and the same, larger pipe
- * adds flow, saves nothing.
+ * adds flow and saves nothing.
  *
  * @param kind whether it does
  * @param years what is paid more over what is saved a year; present only if it is paid back
@@ -21,7 +21,7 @@ public record Payback(Kind kind, OptionalDouble years) {
     AT_ONCE,
     /** It saves nothing. */
     NEVER,
-    /** One and the same pump: it adds flow, saves nothing. */
+    /** One and the same pump: it adds flow and saves nothing. */
     SAME_PUMP,
     /** Prices or powers are not known, or one of the two does not give the falls their targets. */
     UNKNOWN

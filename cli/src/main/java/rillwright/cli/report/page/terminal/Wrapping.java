@@ -3,8 +3,13 @@ package rillwright.cli.report.page.terminal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Breaks text into lines at spaces, or within words that are longer than a line. */
+/**
+ * Breaks text into lines at spaces but those before a "%", or within words that are longer than a
+ * line.
+ */
 public final class Wrapping {
+  private static final String BREAK = " +(?!%)";
+
   private Wrapping() {}
 
   /** Number of columns that a text takes, counted in characters. */
@@ -16,7 +21,7 @@ public final class Wrapping {
   public static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split(" +")) {
+    for (String word : text.strip().split(BREAK)) {
       String rest = word;
       while (true) {
         boolean fits = width(line.toString()) + width(rest) + (line.isEmpty() ? 0 : 1) <= width;

@@ -34,9 +34,8 @@ import rillwright.solver.water.Water;
 /** What is written below a place: its name and the figures that arise there. */
 final class SectionFigures {
   /** A head below this, m, is written as depths are. */
-  private static final double SMALL_M = 0.05;
-
   private final Section section;
+
   private final ShownUnits units;
 
   SectionFigures(Section section, ShownUnits units) {
@@ -83,8 +82,8 @@ final class SectionFigures {
       return List.of();
     }
     double head = before.getAsDouble() - after.getAsDouble();
-    String words = head < SMALL_M ? units.depth(head) : units.head(head);
-    return words.startsWith("0 ") ? List.of() : List.of("takes " + words);
+    String words = units.head(head);
+    return words.startsWith("0 ") ? List.of() : List.of("loses " + words);
   }
 
   /** Line by line. */
@@ -191,7 +190,7 @@ final class SectionFigures {
     if (state.part() instanceof Pump pump) {
       double flow = state.flowM3PerS();
       lines.add(units.flow(Math.max(0, flow)));
-      lines.add("lifts " + units.head(pump.set().headAt(flow)));
+      lines.add("adds " + units.head(pump.set().headAt(flow)));
       pump.set().powerAt(flow).ifPresent(watts -> lines.add(units.power(watts)));
     } else if (state.part() instanceof Gauge gauge) {
       GaugeReading.pressurePa(gauge, state, section.network().water())

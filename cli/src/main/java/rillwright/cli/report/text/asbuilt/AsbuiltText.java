@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rillwright.cli.file.quantity.WrittenUnit;
-import rillwright.cli.report.odds.ChanceWords;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -14,6 +13,7 @@ import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.report.weak.Chance;
 import rillwright.cli.report.weak.LeftOutWords;
 import rillwright.cli.report.weak.ReadingWords;
 import rillwright.cli.report.weak.RiskWords;
@@ -121,10 +121,9 @@ public final class AsbuiltText {
         new TableBuilder("SIZE of " + quantity.named().address().replace(".size", ""))
             .column("before", Side.RIGHT)
             .column("now", Side.RIGHT);
-    ChanceWords chances = new ChanceWords(units);
     quantity
         .chances()
-        .forEach(it -> table.row(it.size(), chances.of(it.before()), chances.of(it.after())));
+        .forEach(it -> table.row(it.size(), Chance.words(it.before()), Chance.words(it.after())));
     return table;
   }
 
@@ -189,14 +188,14 @@ public final class AsbuiltText {
   private void next() {
     if (answer.next().isEmpty()) {
       page.heading("READ NEXT");
-      page.paragraph("No further reading would narrow a flow by more than a twentieth.");
+      page.paragraph("No further reading would narrow the range of a flow by more than 5 %.");
       return;
     }
     TableBuilder table =
         new TableBuilder("READ NEXT")
             .column("", Side.LEFT)
             .column("work", Side.RIGHT)
-            .column("what is left of the band of each flow", Side.LEFT);
+            .column("range of each flow left", Side.LEFT);
     Set<Risk> risks = EnumSet.noneOf(Risk.class);
     for (int i = 0; i < answer.next().size(); i++) {
       Narrowing one = answer.next().get(i);
@@ -242,8 +241,8 @@ public final class AsbuiltText {
     }
     page.marked(
         "",
-        "What is learnt of one quantity depends on the others. A new project file has each by"
-            + " itself, so \"rillwright odds\" of it shows wider flows than these; keep the"
+        "What is learnt of one value depends on the others. A new project file states each by"
+            + " itself, so \"rillwright odds\" of it shows a wider range of flows; keep the"
             + " readings.");
   }
 }

@@ -117,9 +117,7 @@ public final class BalanceText {
         settings.valves().stream().filter(set -> slope(set).isPresent()).toList();
     boolean degrees = known.stream().anyMatch(it -> it.sensitivityM3PerSPerDegree().isPresent());
     boolean percents = known.stream().anyMatch(it -> it.sensitivityM3PerSPerDegree().isEmpty());
-    return percents
-        ? degrees ? "a degree or 1 % more reduces by" : "1 % more reduces by"
-        : "a degree more reduces by";
+    return percents ? degrees ? "flow cut by 1° or 1 %" : "flow cut by 1 %" : "flow cut by 1°";
   }
 
   private String slope(double sensitivity) {

@@ -33,11 +33,15 @@ public final class CheckText {
     page.paragraph(summary(project, units));
     page.table(points(project.network(), units));
     page.table(lines(project.network(), units));
+    if (project.network().lines().stream()
+        .anyMatch(line -> LineSentence.of(line, units).contains("(K "))) {
+      page.paragraph("K: the loss coefficient of a part, its head loss in velocity heads.");
+    }
     TableBuilder pumps = pumps(project.sheets(), units);
     page.tableOfAny(pumps);
     List<Finding> findings = checked.findings();
     if (!findings.isEmpty()) {
-      page.heading("WARNINGS AND NOTES");
+      page.heading("WARNINGS");
       findings.forEach(finding -> page.marked("! ", finding.message(units)));
     }
     List<String> notes = CheckNotes.of(checked);

@@ -96,9 +96,9 @@ final class CostNotes {
   void pipe(List<String> unpriced, boolean anyPriced, String more) {
     if (unpriced.isEmpty()) {
       page.paragraph(
-          "\"Per "
+          "\"Loss per "
               + units.frictionLength()
-              + "\" is the head lost to friction. \"Pipe\" is the pipe of these lines, with the"
+              + "\" is friction. \"Pipe cost\" is the pipe of these lines, with the"
               + " fittings that have a price; the trench costs the same for any size and is not"
               + " included."
               + more);

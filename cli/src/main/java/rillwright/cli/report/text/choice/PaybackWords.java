@@ -32,14 +32,14 @@ final class PaybackWords {
       boolean allPriced =
           answer.choice().ranked().stream()
               .noneMatch(other -> other.meetsTargets() && other.option().materialCost().isEmpty());
-      return allPriced ? "cheapest" : "cheapest known";
+      return allPriced ? "cheapest pipe" : "cheapest known";
     }
     Payback payback = Payback.of(cheapest.get(), rated, answer.terms());
     return switch (payback.kind()) {
       case PAID_BACK -> isTooLate(payback) ? "never" : "in year " + year(payback);
       case AT_ONCE -> "at once";
       case NEVER -> "never";
-      case SAME_PUMP -> "same pump";
+      case SAME_PUMP -> "never: same pump";
       case UNKNOWN -> "-";
     };
   }
@@ -57,7 +57,7 @@ final class PaybackWords {
       case AT_ONCE -> "It costs no more to buy.";
       case NEVER -> "Against the cheaper one it never pays back.";
       case SAME_PUMP ->
-          "With the same pump a larger pipe adds flow, saves nothing: it never pays back.";
+          "With the same pump a larger pipe adds flow and saves nothing: it never pays back.";
       case UNKNOWN ->
           dearer.meetsTargets()
               ? "Payback needs prices and pump power."

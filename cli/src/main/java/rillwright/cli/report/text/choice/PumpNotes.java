@@ -62,7 +62,7 @@ final class PumpNotes {
                     + " draws less: "
                     + units.power(rated.trial().inUse().powerW().orElseThrow())
                     + ".")
-        .or(() -> Optional.of("None of these that meets the target draws noticeably less."));
+        .or(() -> Optional.of("No other pump that meets the target draws noticeably less."));
   }
 
   /** What to say where the targets cannot be drawn or carried. */
@@ -81,8 +81,9 @@ final class PumpNotes {
       notes.electricity(answer.terms(), "energy");
       notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(
-          "\"Of best\" is the flow against that of the best efficiency; 70 to 120 % is recommended"
-              + " (common practice).");
+          "\"Of range\" is the flow against the greatest flow of the data sheet, \"of best\" that"
+              + " against the flow of the best efficiency; 70 to 120 % of best is recommended (common"
+              + " practice).");
     }
     notes.notTried(answer.faults(), answer.choice().leftOut());
     if (!does.isEmpty()) {

@@ -57,8 +57,8 @@ final class PumpedSizes extends SizesText<RatedPipe> {
       table.column("pump", Side.LEFT);
     }
     table
-        .column("pipe", Side.RIGHT)
-        .column(units.number(answer.terms().years()) + " years", Side.RIGHT);
+        .column("pipe cost", Side.RIGHT)
+        .column(units.number(answer.terms().years()) + "-year cost", Side.RIGHT);
   }
 
   @Override
@@ -118,7 +118,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
         new TableBuilder("PUMP")
             .column("head", Side.RIGHT)
             .column("draws", Side.RIGHT)
-            .column("a year", Side.RIGHT)
+            .column("energy a year", Side.RIGHT)
             .column("paid back", Side.LEFT);
     for (RatedPipe rated : rows) {
       RunningPoint point = rated.pump().trial().inUse();
@@ -198,13 +198,11 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   /** The flow is what the larger pipe buys, so it is with the valves as they stand. */
   @Override
   String buys(RatedPipe least, RatedPipe next) {
-    boolean samePump = least.hasThePumpOf(next);
-    if (!samePump && least.meetsTargets() && next.meetsTargets()) {
+    if (eachWithItsPump(least, next)) {
       return "meet the targets with " + pump(next) + draws(least, next);
     }
-    return (least.isThrottled() || next.isThrottled() ? "with the valves as they stand " : "")
-        + gives(least.pump().trial().verdict().worst(), least, next)
-        + (samePump ? "" : " with " + pump(next))
+    return gives(least.pump().trial().verdict().worst(), least, next)
+        + (least.hasThePumpOf(next) ? "" : " with " + pump(next))
         + draws(least, next);
   }
 
@@ -219,6 +217,15 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     return was.equals(is)
         ? ", and draw " + is + " as before"
         : ", and draw " + is + " instead of " + was;
+  }
+
+  @Override
+  boolean isAsTheyStand(RatedPipe least, RatedPipe next) {
+    return (least.isThrottled() || next.isThrottled()) && !eachWithItsPump(least, next);
+  }
+
+  private static boolean eachWithItsPump(RatedPipe least, RatedPipe next) {
+    return !least.hasThePumpOf(next) && least.meetsTargets() && next.meetsTargets();
   }
 
   @Override
@@ -262,7 +269,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     boolean several = answer.choice().ranked().stream().filter(RatedPipe::meetsTargets).count() > 1;
     if (oneSetup && several && !answer.pumpsFree()) {
       String same =
-          "All sizes run the same pump, so a larger pipe adds flow, saves nothing. Their watts"
+          "All sizes run the same pump, so a larger pipe adds flow and saves nothing. Their watts"
               + " differ only because some run further above the target, which a valve corrects"
               + " with any size. To see what a larger pipe saves, let each size have its own pump:"
               + " ";

@@ -151,8 +151,8 @@ public final class PumpsText {
     falls.addColumns(table);
     table
         .column("draws", Side.RIGHT)
-        .column("a year", Side.RIGHT)
-        .column(units.number(answer.terms().years()) + " years", Side.RIGHT)
+        .column("energy a year", Side.RIGHT)
+        .column(units.number(answer.terms().years()) + "-year cost", Side.RIGHT)
         .column("verdict", Side.LEFT);
     for (RatedTrial rated : rows) {
       PumpTrial trial = rated.trial();

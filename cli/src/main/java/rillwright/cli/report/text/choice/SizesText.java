@@ -86,6 +86,9 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
   /** With which pump, and at what cost; may be empty. */
   abstract String at(P pipe);
 
+  /** Whether what a larger size would do is with the valves as they stand. */
+  abstract boolean isAsTheyStand(P least, P next);
+
   /** What a larger size would do. */
   abstract String buys(P least, P next);
 
@@ -178,7 +181,8 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
     }
     for (P next : larger) {
       page.paragraph(
-          "The next size up, "
+          (isAsTheyStand(least, next) ? "With the valves as they stand, the" : "The")
+              + " next size up, "
               + sizes.phrase(next.option())
               + ", would "
               + buys(least, next)

@@ -29,7 +29,7 @@ final class UnpumpedSizes extends SizesText<GravityPipe> {
   @Override
   void addColumns(TableBuilder table) {
     falls.addColumns(table);
-    table.column("pipe", Side.RIGHT);
+    table.column("pipe cost", Side.RIGHT);
   }
 
   @Override
@@ -82,13 +82,18 @@ final class UnpumpedSizes extends SizesText<GravityPipe> {
   }
 
   @Override
+  boolean isAsTheyStand(GravityPipe least, GravityPipe next) {
+    return true;
+  }
+
+  @Override
   String buys(GravityPipe least, GravityPipe next) {
-    return "with the valves as they stand " + gives(least.run().asItStands().worst(), least, next);
+    return gives(least.run().asItStands().worst(), least, next);
   }
 
   @Override
   String pays(GravityPipe least, GravityPipe next) {
-    return "Nothing is pumped, so it adds flow, saves nothing.";
+    return "Nothing is pumped, so it adds flow and saves nothing.";
   }
 
   @Override

@@ -33,8 +33,8 @@ final class WaterTable {
     TableBuilder table =
         new TableBuilder("WATER")
             .column(speedTitle(pipes.get(0)), Side.RIGHT)
-            .column("per " + units.frictionLength(), Side.RIGHT)
-            .column("in the pipe", Side.RIGHT)
+            .column("loss per " + units.frictionLength(), Side.RIGHT)
+            .column("holds", Side.RIGHT)
             .column("warnings", Side.LEFT);
     for (SizedPipe pipe : pipes) {
       table.row(

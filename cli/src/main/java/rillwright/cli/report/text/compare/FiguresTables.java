@@ -46,7 +46,7 @@ final class FiguresTables {
         new TableBuilder(heading)
             .column("A", Side.RIGHT)
             .column("B", Side.RIGHT)
-            .column("B less A", Side.RIGHT);
+            .column("B minus A", Side.RIGHT);
     for (Measured measured : compared.measured()) {
       if (kinds.contains(measured.figure())) {
         String name = measured.at().isEmpty() ? running(measured.figure()) : measured.at();
@@ -118,7 +118,7 @@ final class FiguresTables {
     }
     String first = shown(measured.figure(), measured.a());
     if (first.equals(shown(measured.figure(), measured.b()))) {
-      return Cell.of("less than shown");
+      return Cell.of("too little to show");
     }
     double change = measured.change().getAsDouble();
     String sign = change < 0 ? "-" : "+";

@@ -137,7 +137,7 @@ public final class ConditionsText {
               + flow
               + ", "
               + units.share(answer.targetFraction(fall.name(), worst))
-              + " of its target, "
+              + " of its target of "
               + target
               + (under ? "." : ", so it gets its target in every condition."));
     }
@@ -147,7 +147,7 @@ public final class ConditionsText {
   private void warnings() {
     List<SharedFinding<Solved>> findings = SharedFinding.listOf(answer.solved(), Solved::findings);
     if (findings.stream().anyMatch(SharedFinding::holdsAsWritten)) {
-      page.paragraph("Run \"rillwright solve\" for the warnings of the base case.");
+      page.paragraph("Run \"rillwright solve\" for the warnings of the file as written.");
     }
     ChangesText.noBalance(answer.solved(), page);
     for (SharedFinding<Solved> found : findings) {

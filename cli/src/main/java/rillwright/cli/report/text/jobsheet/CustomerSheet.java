@@ -85,8 +85,8 @@ final class CustomerSheet {
     page.tableOfAny(table);
     if (!table.isEmpty()) {
       page.paragraph(
-          "Stone, wind and the level of the lip make each fall its own: the thickness is a range,"
-              + " the look common practice."
+          "Stone, wind and the level of the lip make each fall different: the thickness is a"
+              + " range, and how it looks is common practice."
               + (set.settings().isPresent()
                   ? " Computed with the valves set as the crew's sheet says."
                   : ""));

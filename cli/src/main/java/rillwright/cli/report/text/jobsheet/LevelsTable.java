@@ -36,8 +36,9 @@ final class LevelsTable {
             + " water level."
             + (answer.network().placed(Run.class).isEmpty()
                 ? ""
-                : " The file holds no depth of trench: 12 to 18 in (300 to 450 mm) is usual, below"
-                    + " frost or draining by itself (common practice, no source); no stretch of"
-                    + " pipe higher than the file says. Local codes decide."));
+                : " The file gives no trench depth: "
+                    + units.tools().trenchDepth()
+                    + " is usual, below frost depth or self-draining (common practice, no source);"
+                    + " no stretch of pipe higher than the file says. Local codes decide."));
   }
 }

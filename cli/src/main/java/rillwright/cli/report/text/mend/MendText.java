@@ -31,6 +31,7 @@ public final class MendText {
   private static final int MOST_MENDING = 8;
   private static final int MOST_OTHERS = 5;
   private static final int MOST_SET = 3;
+  private static final double ROUND_M = 0.005;
 
   private static final String NOTHING_MENDS =
       "No change that was tried meets every need, alone or with others.";
@@ -95,7 +96,7 @@ public final class MendText {
     }
     page.tableOfAny(tables.leaving("MEET SOME NEEDS", shown(some, MOST_OTHERS)));
     more(some, MOST_OTHERS);
-    page.tableOfAny(tables.leaving("LEAVE A NEED, NEAREST FIRST", shown(others, MOST_OTHERS)));
+    page.tableOfAny(tables.leaving("NOT ENOUGH, NEAREST FIRST", shown(others, MOST_OTHERS)));
     more(others, MOST_OTHERS);
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
       page.paragraph(tables.legend());
@@ -192,7 +193,7 @@ public final class MendText {
       page.marked("! ", NOTHING_MENDS);
       return;
     }
-    page.paragraph("Any command shows the whole answer with one of these changes:", "");
+    page.paragraph("For the whole answer with one of these changes, give it to any command:", "");
     int number = 0;
     for (Remedy remedy : shown(mending, MOST_SET)) {
       number++;
@@ -214,7 +215,7 @@ public final class MendText {
         .ifPresent(
             throttled ->
                 page.paragraph(
-                    "Another pump meets the targets if it makes "
+                    "Another pump meets the targets too if it makes "
                         + units.flow(throttled.flowM3PerS())
                         + " at "
                         + units.head(throttled.headM())
@@ -247,8 +248,8 @@ public final class MendText {
     if (answer.needs().stream().anyMatch(need -> PondNeeds.isOfStarving(need.code()))) {
       page.marked(
           "- ",
-          "An automatic fill through an air gap keeps a pond at its level; a file does not hold"
-              + " one.");
+          "An automatic fill through an air gap keeps a pond at its level; it cannot be written in"
+              + " a file.");
     }
     caution(Caution.SUCTION, works, Work.PUMP, Work.SKIMMER);
     caution(Caution.OPEN_WATER, works, Work.LEVEL, Work.SKIMMER, Work.OVERFLOW, Work.POND);
@@ -261,13 +262,18 @@ public final class MendText {
   /** How far ponds are changed. */
   private String ponds() {
     return "A pond is made twice as large at most. Its water is kept "
-        + units.depth(Freeboard.BELOW_GRADE_M)
-        + " below the ground and "
-        + units.depth(Freeboard.BELOW_MOUTH_TOP_M)
+        + usual(Freeboard.BELOW_GRADE_M)
+        + " below grade and "
+        + usual(Freeboard.BELOW_MOUTH_TOP_M)
         + " below the top of a skimmer's mouth, its overflow "
-        + units.depth(Freeboard.OVERFLOW_BELOW_EDGE_M)
-        + " below the ground or the liner's edge (common practice, no source). A change counts only"
-        + " if falls get their targets at the levels that run, too.";
+        + usual(Freeboard.OVERFLOW_BELOW_EDGE_M)
+        + " below grade or the liner's edge (common practice, no source). A change counts only if the"
+        + " falls get their targets with the levels at rest and with those while running.";
+  }
+
+  /** A depth of common practice, in a round figure of either system: "3 in", "75 mm". */
+  private String usual(double depthM) {
+    return units.depth(ROUND_M * Math.rint(depthM / ROUND_M));
   }
 
   private void caution(Caution caution, Set<Work> works, Work... where) {

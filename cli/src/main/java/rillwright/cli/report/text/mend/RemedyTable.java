@@ -52,7 +52,7 @@ final class RemedyTable {
 
   /** What the columns mean. */
   String legend() {
-    return COSTS + (isPumped ? "A year: electricity. " : "") + MET;
+    return COSTS + (isPumped ? "Electricity: that of a year. " : "") + MET;
   }
 
   /** The table, what stands today first; empty if there are none. */
@@ -76,7 +76,7 @@ final class RemedyTable {
     }
     table.column("costs", Side.RIGHT);
     if (isPumped) {
-      table.column("a year", Side.RIGHT);
+      table.column("electricity", Side.RIGHT);
     }
     if (leaving) {
       table.column("leaves", Side.LEFT);

@@ -106,7 +106,7 @@ public final class OddsText {
     List<PointName> falls = odds.falls().stream().map(FallOdds::name).toList();
     boolean apart = falls.size() > 1 && falls.size() <= MOST_COLUMNS;
     TableBuilder table =
-        new TableBuilder("SENSITIVITY", LONGEST_ADDRESS).column("share", Side.RIGHT);
+        new TableBuilder("SENSITIVITY", LONGEST_ADDRESS).column("share of variance", Side.RIGHT);
     if (apart) {
       falls.forEach(fall -> table.column("of " + fall.value(), Side.RIGHT));
     }

@@ -57,7 +57,7 @@ public final class FallsTable {
       page.marked(
           "! ",
           "These flows are not reached for long: a chamber is down at its pump's intake, and a pump"
-              + " that takes in air surges.");
+              + " that draws air surges.");
     }
     if (anyFall) {
       page.paragraph(

@@ -18,10 +18,10 @@ final class GaugesTable {
   static void print(Solved solved, PageBuilder page) {
     ShownUnits units = Shown.of(solved);
     TableBuilder table =
-        new TableBuilder("PRESSURES").column("running", Side.RIGHT).column("which is", Side.LEFT);
+        new TableBuilder("PRESSURES").column("running", Side.RIGHT).column("where", Side.LEFT);
     for (GaugeReading reading : GaugeReading.listIn(solved.state())) {
       String place =
-          "a gauge in \""
+          "gauge in \""
               + reading.line().value()
               + "\" at "
               + units.level(reading.gauge().elevationM());
@@ -32,7 +32,7 @@ final class GaugesTable {
         table.row(
             tee.name().value(),
             shown(tee.pressurePa(state.headM(), solved.state().network().water()), units),
-            "the total pressure in a tee at " + units.level(tee.elevationM().getAsDouble()));
+            "tee, total pressure, at " + units.level(tee.elevationM().getAsDouble()));
       }
     }
     page.tableOfAny(table);

@@ -31,7 +31,7 @@ final class LevelsTable {
   static void print(Solved solved, PageBuilder page) {
     LevelsTable levels = new LevelsTable(solved);
     TableBuilder table =
-        new TableBuilder("LEVELS").column("level", Side.RIGHT).column("which is", Side.LEFT);
+        new TableBuilder("LEVELS").column("level", Side.RIGHT).column("where it stands", Side.LEFT);
     for (PointState point : solved.state().points()) {
       List<String> notes = levels.notes(point);
       if (!notes.isEmpty()) {

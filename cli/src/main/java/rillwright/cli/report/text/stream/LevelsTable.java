@@ -51,7 +51,7 @@ final class LevelsTable {
     List<String> filled = filled(basin.firstFill());
     if (basin.firstFillM3() > 0 && !filled.isEmpty()) {
       page.paragraph(
-          "The first day takes "
+          "The first day needs "
               + units.volume(basin.firstFillM3())
               + " besides what fills \""
               + basin.basin().name().value()
@@ -84,7 +84,7 @@ final class LevelsTable {
       case BOXES -> volume + "in boxes below their crests";
       case CHAMBERS ->
           isLess
-              ? "less " + volume + "from chambers that stand lower"
+              ? "minus " + volume + "from chambers that stand lower"
               : volume + "in chambers that stand higher";
     };
   }

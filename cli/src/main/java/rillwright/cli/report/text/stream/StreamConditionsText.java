@@ -74,7 +74,7 @@ public final class StreamConditionsText {
         page.marked("! ", found.sentence(found.made().get(0), units));
       }
     }
-    page.paragraph("Run \"rillwright stream\" for the warnings of the base case.");
+    page.paragraph("Run \"rillwright stream\" for the warnings of the file as written.");
     if (answer.offered()) {
       ChangesText.offer(page);
     }

@@ -1,7 +1,6 @@
 package rillwright.cli.report.text.stream;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -23,7 +22,6 @@ import rillwright.solver.stream.time.TimeCourse;
 
 /** Streams and levels for people. */
 public final class StreamText {
-  private static final double BILLIONTH = 1e-9;
   private static final List<String> PARTS =
       List.of(
           "in the reaches",
@@ -128,10 +126,9 @@ public final class StreamText {
     page.paragraph(
         (comeToRest() ? steady : moving)
             + units.duration(followed.last().timeS() - followed.stopsAtS())
-            + " after the stop (slower than 1 mm, 1/16 in, an hour). The levels account"
-            + " for the volume to within "
-            + kept(followed)
-            + "."
+            + " after the stop (changing by less than "
+            + units.tools().still()
+            + " an hour)."
             + (followed.ranOverM3() > 0
                 ? " Meanwhile " + units.volume(followed.ranOverM3()) + " overflowed."
                 : ""));
@@ -149,17 +146,6 @@ public final class StreamText {
             + PlainText.quoted(at.water().value())
             + " changes too fast. See the areas of its chambers, boxes, pools and basins, and the"
             + " length of its streams.");
-  }
-
-  private String kept(TimeCourse followed) {
-    double errorM3 = followed.volumeErrorM3();
-    double volumeM3 = followed.volumeM3();
-    if (errorM3 <= BILLIONTH * volumeM3) {
-      return "one part in a billion";
-    }
-    return volumeM3 > 0
-        ? String.format(Locale.ROOT, "%.1e of it", errorM3 / volumeM3)
-        : units.volume(errorM3);
   }
 
   private void transit() {

@@ -5,10 +5,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.units.Decimals;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.time.TimeCourse;
@@ -24,12 +26,22 @@ final class TimesTable {
   private final TimeCourse course;
   private final ShownUnits units;
   private final String last;
+  private final double greatest;
 
   /** A table; its last row with the pumps on says whether levels have become steady. */
   TimesTable(TimeCourse course, ShownUnits units, boolean becomesSteady) {
     this.course = course;
     this.units = units;
     this.last = becomesSteady ? ", steady" : ", moving";
+    this.greatest =
+        course.moments().stream()
+            .flatMap(
+                it ->
+                    Stream.of(it.flowM3PerS(), it.returnFlowM3PerS())
+                        .flatMap(flows -> flows.values().stream()))
+            .mapToDouble(Double::doubleValue)
+            .max()
+            .orElse(0);
   }
 
   void print(PageBuilder page) {
@@ -108,7 +120,7 @@ final class TimesTable {
   }
 
   private String flow(double flowM3PerS) {
-    String shown = units.flow(Math.max(0, flowM3PerS));
-    return shown.startsWith("0 ") ? "-" : shown;
+    String shown = Decimals.beside(units.flow(Math.max(0, flowM3PerS)), units.flow(greatest));
+    return shown.matches("0[.0]* .*") ? "-" : shown;
   }
 }

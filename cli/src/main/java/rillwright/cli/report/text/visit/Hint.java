@@ -1,33 +1,35 @@
 package rillwright.cli.report.text.visit;
 
+import rillwright.cli.report.units.VisitTools;
+
 /** Notes on readings; in the order in which it is shown. */
 enum Hint {
   HANDS(
       "Electricity and water: switch the pump off and unplug it before hands go in; never reach in"
-          + " while it runs. Wiring, its GFCI or RCD and clamp-meter work are for a qualified"
+          + " while it runs. Wiring, its ground-fault (GFCI or RCD) protection and clamp-meter work are for a qualified"
           + " electrician, licensed where the law requires it."),
   OPEN_WATER(
       "Deep or open water drowns small children: keep watch while covers and grates are off."),
   BANDS(
-      "Between: the expected figure, give or take the error of the instrument (common practice); at"
-          + " a crest that of the formula too. A reading outside means that the job differs from"
+      "Between: the expected figure, give or take the error of the instrument (common practice) and,"
+          + " at a crest, of the formula. A reading outside means that the job differs from"
           + " the file: check there first, before you change anything. One inside says no more than"
           + " that the two agree."),
   TIMED(
-      "Timed fill: lead all the water into the vessel (a wide fall by a piece of liner or a"
-          + " gutter), time it three times or more; measure the vessel once, since many buckets"
-          + " do not hold what they say."),
+      "Timed fill: catch all the water (lead a wide fall in by a piece of liner or a gutter), time"
+          + " it three times or more; measure the bucket or barrel once, since many do not hold what"
+          + " they say."),
   REFILL(
       "Too fast for a bucket: switch off, bail a pool down by a measured depth, switch on, and time"
           + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8"
           + " %."),
   CREST(
-      "Depths with a ruler, averaged every 4 to 6 in (100 to 150 mm) along the crest. Of their"
-          + " bands 2 mm (1/16 in) are the ruler's; the rest is the error of the weir formula,"
-          + " which no careful reading makes smaller."),
+      "Depths: read a ruler every {spacing} along the crest and take the mean. The ruler's part of"
+          + " the band is {error}; the rest is the error of the weir formula, which careful reading"
+          + " does not make smaller."),
   SHUT_OFF(
-      "Valve shut: ten seconds at most, never with hose under the pressure (glued flexible PVC is"
-          + " pipe), never with a positive-displacement pump; open it slowly."),
+      "Valve shut: ten seconds at most, never with soft hose in the line (glued flexible PVC"
+          + " counts as pipe), never with a positive-displacement pump; open it slowly."),
   PUMP_OFF(
       "Pump off: read once the water stands still; a pressure that falls says that a check valve"
           + " leaks."),
@@ -39,7 +41,7 @@ enum Hint {
     this.sentence = sentence;
   }
 
-  String sentence() {
-    return sentence;
+  String sentence(VisitTools tools) {
+    return sentence.replace("{spacing}", tools.spacing()).replace("{error}", tools.rulerError());
   }
 }

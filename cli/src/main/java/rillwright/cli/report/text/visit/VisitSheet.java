@@ -15,7 +15,7 @@ import rillwright.cli.study.solve.Solved;
 /** What the crew should read on the day it starts the water, and how. */
 public final class VisitSheet {
   private static final String NONE =
-      "None: the pump draws a chamber down to its intake and takes in air, so nothing is steady"
+      "None: the pump draws a chamber down to its intake and draws air, so nothing is steady"
           + " while it runs. Do not leave it running so; mend that first.";
 
   private VisitSheet() {}
@@ -58,6 +58,6 @@ public final class VisitSheet {
       hints.add(Hint.HANDS);
     }
     card.forEach(reading -> hints.addAll(ReadingWords.of(reading, Shown.of(solved)).hints()));
-    hints.forEach(hint -> page.marked("- ", hint.sentence()));
+    hints.forEach(hint -> page.marked("- ", hint.sentence(Shown.of(solved).tools())));
   }
 }

@@ -99,7 +99,7 @@ final class CausesTable {
 
   private static String apart(WeakAnswer answer, int group) {
     if (group == 1) {
-      return "It alone has at least 80 % of the probability.";
+      return "It alone makes up at least 80 % of the probability.";
     }
     ReadingWords words = new ReadingWords(Shown.of(answer));
     return answer
@@ -107,11 +107,11 @@ final class CausesTable {
         .separatedBy()
         .map(
             next ->
-                "Together at least 80 % of the probability. The reading that separates them best: "
+                "Together they make up at least 80 % of the probability. The reading that separates them best: "
                     + words.name(next.what())
                     + ".")
         .orElse(
-            "Together at least 80 % of the probability. No reading separates them: open a union and"
+            "Together they make up at least 80 % of the probability. No reading separates them: open a union and"
                 + " look.");
   }
 }

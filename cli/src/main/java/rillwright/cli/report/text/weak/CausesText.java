@@ -56,7 +56,7 @@ public final class CausesText {
             .column("from", Side.RIGHT)
             .column("to", Side.RIGHT)
             .column("at", Side.LEFT)
-            .column("of what", Side.LEFT);
+            .column("what they measure", Side.LEFT);
     String before = "";
     for (Cause cause : answer.causes().causes()) {
       String name = cause.id().cause();

@@ -142,8 +142,9 @@ final class WeakAdvice {
       return Optional.empty();
     }
     return Optional.of(
-        words.opening(next.what())
-            + ": this reading separates "
+        "Next reading: "
+            + words.name(next.what())
+            + ". It separates "
             + shown(next, one)
             + " from "
             + shown(next, other)

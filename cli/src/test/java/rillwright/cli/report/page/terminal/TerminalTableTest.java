@@ -3,6 +3,7 @@ package rillwright.cli.report.page.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -60,6 +61,12 @@ class TerminalTableTest {
               change needed: none
         """,
         printed("1".repeat(40), new Screen(Ink.PLAIN, 60)));
+  }
+
+  @Test
+  void noLineBeginsWithThePercentOfANumberAbove() {
+    assertEquals(
+        List.of("short by", "20 %, or", "7 %"), Wrapping.lines("short by 20 %, or 7 %", 9));
   }
 
   @Test
