@@ -25,6 +25,7 @@ final class NewtonWalk {
   private final Arrangement net;
   private final State state;
   private final double steepness;
+  private final int wholeSteps;
   private final double[] slope;
 
   /** Head drop over each link less its law's, m. */
@@ -39,7 +40,14 @@ final class NewtonWalk {
   private final double[] triedFlow;
   private final double[] lossTried;
 
-  NewtonWalk(Arrangement net, State state, double steepness) {
+  /**
+   * A walk.
+   *
+   * @param wholeSteps so many steps are taken whole, at least the first: from the second on the
+   *     search for a step's length needs flows that balance
+   */
+  NewtonWalk(Arrangement net, State state, double steepness, int wholeSteps) {
+    this.wholeSteps = wholeSteps;
     this.net = net;
     this.state = state;
     this.steepness = steepness;
@@ -68,7 +76,7 @@ final class NewtonWalk {
       for (int i = 0; i < net.nodeCount; i++) {
         state.head[i] += headChange[i];
       }
-      double length = step == 1 ? 1 : StepSearch.lengthOf(this::contentSlopeAt);
+      double length = step <= wholeSteps ? 1 : StepSearch.lengthOf(this::contentSlopeAt);
       boolean moved = false;
       for (int k = 0; k < net.linkCount; k++) {
         double flow = state.flow[k] + length * change[k];
