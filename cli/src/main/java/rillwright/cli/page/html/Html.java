@@ -69,6 +69,19 @@ public final class Html {
     return this;
   }
 
+  /**
+   * Ways past what comes first, seen when keys reach them.
+   *
+   * @param ways the words of each, then the name of the piece that it leads to
+   */
+  public Html skips(String... ways) {
+    open("nav", "class", "skips", "aria-label", "Skip to");
+    for (int i = 0; i < ways.length; i += 2) {
+      leaf("a", ways[i], "href", "#" + ways[i + 1], "id", "skip-to-" + ways[i + 1]);
+    }
+    return close();
+  }
+
   /** HTML that was made with care elsewhere. */
   public Html made(String made) {
     html.append(made);

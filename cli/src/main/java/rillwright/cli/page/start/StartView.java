@@ -49,6 +49,7 @@ record StartView(Interview interview, Answers answers, String name, boolean isNa
   String html(boolean placed) {
     Html html = new Html();
     html.open("header", "id", "bar", "data-number", "0", "data-state", "new");
+    html.skips("Questions", "questions");
     html.open("div", "class", "job").leaf("h1", "A new job");
     html.leaf(
         "p",

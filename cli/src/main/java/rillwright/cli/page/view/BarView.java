@@ -33,6 +33,7 @@ final class BarView {
         Integer.toString(desk.number()),
         "data-state",
         desk.state());
+    html.skips("Sliders", "try", "Fields", "fields", "Studies", "studies");
     html.open("div", "class", "job");
     html.leaf("h1", desk.sound().title());
     html.leaf(

@@ -38,6 +38,8 @@ final class TryView {
         "\u2212",
         "type",
         "button",
+        "tabindex", // the slider itself takes arrow keys
+        "-1",
         "data-step",
         "-1",
         "aria-label",
@@ -61,7 +63,16 @@ final class TryView {
         "aria-valuetext",
         handle.written());
     html.leaf(
-        "button", "+", "type", "button", "data-step", "1", "aria-label", "more: " + handle.what());
+        "button",
+        "+",
+        "type",
+        "button",
+        "tabindex",
+        "-1",
+        "data-step",
+        "1",
+        "aria-label",
+        "more: " + handle.what());
     html.close();
   }
 }
