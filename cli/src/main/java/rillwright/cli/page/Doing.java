@@ -1,6 +1,9 @@
 package rillwright.cli.page;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
+import java.util.stream.Stream;
 import rillwright.cli.file.Show;
 import rillwright.cli.file.edit.EditedText;
 import rillwright.cli.file.edit.Quoting;
@@ -29,9 +32,9 @@ final class Doing {
       case "set" -> set(desk, at, value);
       case "set-field" -> set(desk, (at.isEmpty() ? "" : at + ".") + asked.text("field"), value);
       case "set-all" -> setAll(desk, value);
-      case "remove" -> desk.edit(text -> text.remove(at), "take away " + at);
+      case "remove" -> desk.edit(text -> text.remove(at), "take away " + Places.words(at));
       case "rename" ->
-          desk.edit(text -> text.rename(at, asked.text("name").strip()), "rename " + at);
+          desk.edit(text -> text.rename(at, asked.text("name").strip()), "rename " + Places.words(at));
       case "add-point" -> addPoint(desk, asked);
       case "add-line" -> addLine(desk, asked);
       case "add-part" -> addPart(desk, asked);
@@ -54,7 +57,7 @@ final class Doing {
 
   private static void set(Desk desk, String at, String value) {
     String change = at + "=" + value;
-    desk.edit(text -> text.set(change), change);
+    desk.edit(text -> text.set(change), Places.words(at) + ": " + value);
   }
 
   /** Several changes, with a tabulator between. */
@@ -67,7 +70,15 @@ final class Doing {
           }
           return edited;
         },
-        changes.replace("\t", ", "));
+        Stream.of(changes.split("\t", -1)).map(Doing::words).collect(joining(", ")));
+  }
+
+  /** {@code lines.supply.pipe.size=3 in}: "supply: pipe size: 3 in". */
+  private static String words(String change) {
+    int end = change.indexOf('=');
+    return end < 0
+        ? change
+        : Places.words(change.substring(0, end)) + ": " + change.substring(end + 1);
   }
 
   /** Puts a dropped data sheet beside the project and makes the changes that take that pump. */
@@ -127,7 +138,7 @@ final class Doing {
                 asked.text("value"),
                 fall,
                 units(desk)),
-        "add fall " + fall + " off " + asked.text("at"));
+        "add fall " + fall + " off " + Places.words(asked.text("at")));
   }
 
   /** At the end of its line, from where it can be moved. */
@@ -138,7 +149,7 @@ final class Doing {
             .orElseThrow(() -> wrong("there is no such kind of part"));
     desk.edit(
         text -> text.insert(line + ".parts", partsOf(text, line) + 1, written),
-        "add " + asked.text("kind") + " to " + line);
+        "add " + asked.text("kind") + " to " + Places.words(line));
   }
 
   private static void move(Desk desk, String part, int position, int by) {
@@ -150,7 +161,7 @@ final class Doing {
               ? text
               : text.move(line + ".parts", position, to);
         },
-        "move " + part);
+        "move " + Places.words(part));
   }
 
   private static int partsOf(EditedText text, String line) {

@@ -28,6 +28,7 @@ function fields(more) {
 // What was done is said for a while; what is wrong stays until something else is done.
 function say(text, passing) {
   said.textContent = text;
+  said.toggleAttribute('data-passing', Boolean(passing));
   if (passing) {
     setTimeout(() => {
       if (said.textContent === text) said.replaceChildren();
@@ -93,6 +94,7 @@ function show(html) {
   for (const piece of [...pieces.content.children]) {
     if (piece.id === 'said') {
       said.replaceChildren(...piece.childNodes);
+      said.removeAttribute('data-passing');
       continue;
     }
     piece.querySelectorAll('details').forEach(d => {

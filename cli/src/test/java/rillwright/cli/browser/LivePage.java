@@ -16,6 +16,7 @@ import org.junit.jupiter.api.parallel.ResourceLock;
 import org.openqa.selenium.Keys;
 import rillwright.cli.Main;
 import rillwright.cli.page.OpenPage;
+import rillwright.cli.page.desk.Places;
 
 /** A live page in a browser, and what hands do with it: all such tests share one browser. */
 @ExtendWith(OneBrowser.class)
@@ -126,7 +127,7 @@ abstract class LivePage {
   void set(String address, String value) {
     String field = "input[data-at='" + address + "']";
     browser.find(field).sendKeys(Keys.chord(Keys.CONTROL, "a"), value, Keys.TAB);
-    isDone(address + "=" + value);
+    isDone(Places.words(address) + ": " + value);
   }
 
   /** Adds a field to a point, line or part. */
@@ -135,13 +136,13 @@ abstract class LivePage {
     browser.text(
         "document.querySelector(arguments[0] + ' select').value = arguments[1]", form, field);
     browser.find(form + " input").sendKeys(value, Keys.ENTER);
-    isDone((address.isEmpty() ? "" : address + ".") + field + "=" + value);
+    isDone(Places.words((address.isEmpty() ? "" : address + ".") + field) + ": " + value);
   }
 
   /** Takes something away. */
   void remove(String address) {
     browser.find("button[data-do=remove][data-at='" + address + "']").sendKeys(Keys.ENTER);
-    isDone("take away " + address);
+    isDone("take away " + Places.words(address));
   }
 
   /** Waits until this is what would be undone. */

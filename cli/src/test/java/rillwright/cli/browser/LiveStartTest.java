@@ -47,7 +47,7 @@ class LiveStartTest extends LivePage {
       coefficient("lines.supply.fitting", "0.9");
       browser.text("document.getElementById('at-lines-supply-part').value = 'fitting'");
       browser.find("form[data-do=add-part][data-at='lines.supply'] button").click();
-      isDone("add fitting to lines.supply");
+      isDone("add fitting to supply");
       browser.await("document.activeElement.closest('details')?.id.endsWith('fitting_20_2')");
       coefficient("lines.supply.fitting 2", "0.08");
       add("lines.supply.fitting 2", "count", "2");

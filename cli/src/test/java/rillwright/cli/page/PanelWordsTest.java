@@ -21,7 +21,8 @@ import rillwright.cli.page.web.Asked;
 
 /** What the studies' panels say: nothing there sends one to a terminal. */
 class PanelWordsTest {
-  private static final Pattern OF_TERMINAL = Pattern.compile("--[a-z]|&quot;rillwright [a-z]");
+  private static final Pattern OF_TERMINAL = Pattern.compile(
+          "--[a-z]|&quot;rillwright [a-z]|\\d samples|variance|\\bseed \\d|\\b(points|lines)\\.\\w");
 
   @TempDir private Path folder;
 
@@ -63,6 +64,11 @@ class PanelWordsTest {
     assertEquals(
         "&quot;Catalogue&quot; lists all",
         PageWords.here("&quot;rillwright catalogue lips&quot; lists all"));
+    assertEquals(
+        "<th>low: valve open</th><td>low fall: crest 60 %</td><p>Look at low: valve open first:</p>",
+        PageWords.here(
+            "<th>lines.low.valve.open</th><td>points.low fall.crest 60 %</td>"
+                + "<p>Look at lines.low.valve.open first:</p>"));
     assertEquals("a point \"mend\"", PageWords.here("a point \"mend\""));
   }
 

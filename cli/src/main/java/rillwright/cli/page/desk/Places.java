@@ -16,6 +16,17 @@ public final class Places {
     return Change.of(steps, "", "").address();
   }
 
+  /** An address for people: {@code lines.supply.pipe.size} is "supply: pipe size". */
+  public static String words(String address) {
+    List<String> steps = Address.of(address).steps();
+    boolean isPiece = List.of("points", "lines").contains(steps.get(0)) && steps.size() > 1;
+    if (!isPiece) {
+      return String.join(" ", steps);
+    }
+    String below = String.join(" ", steps.subList(2, steps.size()));
+    return steps.get(1) + (below.isEmpty() ? "" : ": " + below);
+  }
+
   /** What stands in a job one step above an address. */
   public static String above(String address) {
     List<String> steps = Address.of(address).steps();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import rillwright.cli.page.desk.Outcome;
+import rillwright.cli.page.desk.Places;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
@@ -46,7 +47,7 @@ final class ChangedView {
       html.open("ul", "class", "changes");
       for (Entered one : entered) {
         html.open("li").open("span");
-        html.leaf("b", what(one)).text(" " + words(one)).close();
+        html.leaf("b", Places.words(one.address()) + ":").text(" " + words(one)).close();
         if (!tried && one.a().isPresent() && one.b().isPresent() && !isParts(one)) {
           html.leaf(
               "button",
@@ -76,15 +77,6 @@ final class ChangedView {
     return one.address().startsWith("lines.") && one.address().endsWith(".parts");
   }
 
-  /** {@code supply: pipe size}. */
-  private static String what(Entered one) {
-    String address = one.address().replaceFirst("^(points|lines)\\.", "");
-    int first = address.indexOf('.');
-    return first < 0
-        ? address + ":"
-        : address.substring(0, first) + ": " + address.substring(first + 1).replace('.', ' ') + ":";
-  }
-
   private static String words(Entered one) {
     if (one.a().isEmpty()) {
       return one.b().orElse("") + ", new";
@@ -97,7 +89,7 @@ final class ChangedView {
   /** {@code supply: pipe size: 3 in instead of 2 in. upper fall 3,600 → 4,150 gph, +38 W}. */
   private static String did(Outcome before, Outcome now) {
     List<Entered> entered = Entered.listBetween(before.project(), now.project());
-    String edit = entered.size() == 1 ? what(entered.get(0)) + " " + words(entered.get(0)) : "";
+    String edit = entered.size() == 1 ? Places.words(entered.get(0).address()) + ":" + " " + words(entered.get(0)) : "";
     List<String> effects = entered.isEmpty() ? List.of() : effects(before, now, false);
     String effect = String.join(", ", effects);
     return edit.isEmpty() || effect.isEmpty() ? edit + effect : edit + ". " + effect;

@@ -1,9 +1,11 @@
 package rillwright.cli.page.panel.form;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rillwright.cli.page.desk.Places;
 
 /** What the page says where answers and messages name commands and options of the terminal. */
 public final class PageWords {
@@ -35,6 +37,22 @@ public final class PageWords {
 
   private static final String SHEETS = ", or allow its folder with \"--sheets FOLDER\"";
 
+  /** A text, be it alone or between the tags of HTML. */
+  private static final Pattern TEXT = Pattern.compile("(?<=^|>)[^<>]+");
+
+  /** An address where it ends for sure; what is to be typed with "=" stays. */
+  private static final Pattern ADDRESS =
+      Pattern.compile("^(Look at |SIZE of )?((?:points|lines)\\.[^=]+?)(?=$| first:| \\d+ %$| \\()");
+
+  /** What programmers say, and how the trade says it. */
+  private static final Map<Pattern, String> PLAIN =
+      Map.of(
+          Pattern.compile(" of the uncertain values \\(seed \\d+\\)"), " of the uncertain values",
+          Pattern.compile(" in each condition \\(seed \\d+\\)"), " in each condition",
+          Pattern.compile("(?<=\\d |% of )samples\\b"), "tries",
+          Pattern.compile("(?<=[Ss]hare of )variance\\b"), "the spread",
+          Pattern.compile("(?<=of the )variance (?=goes|comes)"), "spread ");
+
   private PageWords() {}
 
   /** The title of a panel. */
@@ -44,9 +62,26 @@ public final class PageWords {
 
   /** A text, or HTML made of it, with the panels' titles in place of commands. */
   public static String here(String said) {
-    return COMMANDS
-        .matcher(said.replace(SHEETS, ""))
-        .replaceAll(found -> Matcher.quoteReplacement(titled(found.group())));
+    String titled =
+        COMMANDS
+            .matcher(said.replace(SHEETS, ""))
+            .replaceAll(found -> Matcher.quoteReplacement(titled(found.group())));
+    return TEXT.matcher(titled)
+        .replaceAll(found -> Matcher.quoteReplacement(plain(found.group())));
+  }
+
+  private static String plain(String text) {
+    String plain = text;
+    for (Map.Entry<Pattern, String> word : PLAIN.entrySet()) {
+      plain = word.getKey().matcher(plain).replaceAll(word.getValue());
+    }
+    return ADDRESS
+        .matcher(plain)
+        .replaceAll(
+            found ->
+                Matcher.quoteReplacement(
+                    Optional.ofNullable(found.group(1)).orElse("")
+                        + Places.words(found.group(2).replace("&quot;", "\""))));
   }
 
   private static String titled(String commands) {
