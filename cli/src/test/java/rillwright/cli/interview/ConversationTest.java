@@ -101,7 +101,7 @@ class ConversationTest {
         arguments(List.of("us"), "falls", "did you mean \"fall\"?"),
         arguments(noPond, "38", "! pond length: \"38\" has no unit"),
         arguments(noPond, "-3 ft", "must be greater than 0"),
-        arguments(toLift, "7 foot", "did you mean \"ft\"?"),
+        arguments(toLift, "7 Foot", "did you mean \"ft\"?"),
         arguments(toLift, "3 gph", "gph"),
         arguments(toLift, "1/0 ft", "divides by 0"),
         arguments(toPipe, "flexibel PVC", "did you mean \"flexible PVC\"?"),

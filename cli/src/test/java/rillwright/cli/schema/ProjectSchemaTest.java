@@ -164,7 +164,7 @@ class ProjectSchemaTest {
         "ft",
         "1,5 ft",
         "1,000 ft",
-        "38 feet",
+        "38 ells",
         "38 gph",
         "38 ft 2",
         "3//4 in",

@@ -10,10 +10,11 @@ import java.util.Optional;
  * <p>Source: NIST Special Publication 811 (2008), appendix B.8 (SciPy has the same values): foot
  * 0.3048 m, US gallon 231 in³, imperial gallon 4.54609 L, horsepower 550 ft·lbf/s, psi.
  */
+@SuppressWarnings("ImmutableEnumChecker") // lists that cannot be changed
 public enum Unit {
-  FOOT(Dimension.LENGTH, 0.3048, "ft", "'"),
-  INCH(Dimension.LENGTH, 0.0254, "in", "\""),
-  METRE(Dimension.LENGTH, 1, "m"),
+  FOOT(Dimension.LENGTH, 0.3048, "ft", "'", "feet", "foot"),
+  INCH(Dimension.LENGTH, 0.0254, "in", "\"", "inches", "inch"),
+  METRE(Dimension.LENGTH, 1, "m", "metres", "metre", "meters", "meter"),
   CENTIMETRE(Dimension.LENGTH, 0.01, "cm"),
   MILLIMETRE(Dimension.LENGTH, 0.001, "mm"),
 
@@ -39,10 +40,10 @@ public enum Unit {
   SQUARE_FOOT(Dimension.AREA, 0.3048 * 0.3048, "ft2", "ft²"),
   SQUARE_METRE(Dimension.AREA, 1, "m2", "m²"),
 
-  GALLON(Dimension.VOLUME, Values.US_GALLON, "gal"),
+  GALLON(Dimension.VOLUME, Values.US_GALLON, "gal", "gallons", "gallon"),
   IMPERIAL_GALLON(Dimension.VOLUME, Values.IMPERIAL_GALLON, "imp gal"),
   CUBIC_FOOT(Dimension.VOLUME, 0.3048 * 0.3048 * 0.3048, "ft3", "ft³"),
-  LITRE(Dimension.VOLUME, 1e-3, "L", "l"),
+  LITRE(Dimension.VOLUME, 1e-3, "L", "l", "litres", "litre", "liters", "liter"),
   CUBIC_METRE(Dimension.VOLUME, 1, "m3", "m³"),
 
   WATT(Dimension.POWER, 1, "W"),
@@ -74,18 +75,12 @@ public enum Unit {
 
   private final Dimension dimension;
   private final double siValue;
-  private final String symbol;
-  private final String otherSymbol;
+  private final List<String> symbols;
 
-  Unit(Dimension dimension, double siValue, String symbol) {
-    this(dimension, siValue, symbol, symbol);
-  }
-
-  Unit(Dimension dimension, double siValue, String symbol, String otherSymbol) {
+  Unit(Dimension dimension, double siValue, String... symbols) {
     this.dimension = dimension;
     this.siValue = siValue;
-    this.symbol = symbol;
-    this.otherSymbol = otherSymbol;
+    this.symbols = List.of(symbols);
   }
 
   /** The unit of a symbol, as written. */
@@ -100,12 +95,12 @@ public enum Unit {
 
   /** How it is written. */
   public String symbol() {
-    return symbol;
+    return symbols.get(0);
   }
 
   /** All ways in which it may be written. */
   public List<String> symbols() {
-    return symbol.equals(otherSymbol) ? List.of(symbol) : List.of(symbol, otherSymbol);
+    return symbols;
   }
 
   /** A number of this unit in SI. */

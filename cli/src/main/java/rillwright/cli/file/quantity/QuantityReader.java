@@ -1,9 +1,11 @@
 package rillwright.cli.file.quantity;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import rillwright.curves.unit.Dimension;
 import rillwright.curves.wording.PlainText;
 
 /**
@@ -20,7 +22,10 @@ public final class QuantityReader {
 
   /** Longer symbols before those that they begin with. */
   private static final List<String> LENGTH_SYMBOLS =
-      List.of("ft", "in", "mm", "cm", "m", "'", "\"");
+      Dimension.LENGTH.units().stream()
+          .flatMap(unit -> unit.symbols().stream())
+          .sorted(Comparator.comparing(String::length).reversed())
+          .toList();
 
   /** A mark between thousands, not feet. */
   private static final Pattern THOUSANDS = Pattern.compile("'\\d{3}(?!\\d)");

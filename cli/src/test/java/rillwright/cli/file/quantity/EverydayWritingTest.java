@@ -26,7 +26,7 @@ class EverydayWritingTest {
         "length | 5 ft 6 | 5 ft 6 in",
         "length | 5 ft - 6 in | 5 ft 6 in",
         "length | 5 ft 6-1/2\u2033 | 5 ft 6-1/2 in",
-        "length | 5 feet 6 inches | 5 ft 6 in",
+        "length | 5 feet 6 | 5 ft 6 in",
         "length | 7' 3'' | 7 ft 3 in",
         "length | 5½ ft | 5-1/2 ft",
         "length | 5 ¾ in | 5-3/4 in",

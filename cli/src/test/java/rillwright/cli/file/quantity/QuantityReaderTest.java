@@ -50,6 +50,10 @@ class QuantityReaderTest {
   @CsvSource({
     "length, 38 ft, 11.5824",
     "length, 38ft, 11.5824",
+    "length, 8 feet, 2.4384",
+    "length, 1 foot 6 inches, 0.4572",
+    "length, 2.5 metres, 2.5",
+    "volume, 20 litres, 0.02",
     "length, ' 38   ft ', 11.5824",
     "length, +38 ft, 11.5824",
     "length, .5 in, 0.0127",
@@ -154,7 +158,7 @@ class QuantityReaderTest {
         "length | 3 psi | \"3 psi\" is a pressure; expected a length (ft, in, m, cm, mm)",
         "flow | 20 C | \"20 C\" is a temperature; expected a flow (gph, gpm, imp gph, imp gpm,"
             + " cfs, L/h, L/min, L/s, m3/h, m3/s)",
-        "length | 38 feet | \"38 feet\": \"feet\" is not a unit that is known; did you mean \"ft\"?"
+        "length | 38 Feet | \"38 Feet\": \"Feet\" is not a unit that is known; did you mean \"ft\"?"
             + " (ft, in, m, cm, mm)",
         "length | 7' 3'' | \"7' 3''\" is written \"7 ft 3 in\" here",
         "length | 7 ft 3 | \"7 ft 3\" is written \"7 ft 3 in\" here",
