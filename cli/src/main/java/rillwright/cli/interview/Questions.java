@@ -112,7 +112,7 @@ public final class Questions {
                           : answers.isMetric() ? "600 mm" : "24 in"),
           Question.value(
                   "lip",
-                  "What is its lip made of: stone, metal, plastic or boulders?",
+                  "What is its lip: stone, metal, plastic, boulders, or a broad level crest (broad)?",
                   "\"rillwright catalogue lips\" lists them.",
                   "points",
                   "fall",

@@ -13,11 +13,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.command.Run;
 import rillwright.cli.schema.PublishedSchema;
 
@@ -53,6 +55,13 @@ class EveryJobTest {
     Files.writeString(file, Files.readString(file).replace("kind: invented", "kind: external"));
     String chosen = Run.of("solve", file.toString()).out();
     assertTrue(chosen.contains("No warnings."), chosen);
+  }
+
+  @Test
+  void everyLipOfTheCatalogueIsOffered() {
+    Question lip = Questions.all().stream().filter(it -> it.key().equals("lip")).findFirst().get();
+    String asked = lip.words().apply(Answers.NONE);
+    assertTrue(Catalogue.standard().lips().stream().allMatch(asked::contains), asked);
   }
 
   @ParameterizedTest(name = "{0}, {1}")
