@@ -63,7 +63,10 @@ sealed interface PumpAnswer {
                 # write the path of a data sheet here, and its name in the supply line:
                 #   my pump: my-pump.csv
               """);
-      section.append("  ").append(Written.yaml(name())).append(":\n    kind: invented\n    points:\n");
+      section
+          .append("  ")
+          .append(Written.yaml(name()))
+          .append(":\n    kind: invented\n    points:\n");
       duty.points(metric).forEach(it -> section.append("      - ").append(it).append('\n'));
       return section.toString();
     }

@@ -87,10 +87,7 @@ public final class FieldRows {
         .map(
             entry ->
                 new FieldRow(
-                    inWords(entry.key()),
-                    "",
-                    meaning((MapNode) entry.value(), false),
-                    List.of()))
+                    inWords(entry.key()), "", meaning((MapNode) entry.value(), false), List.of()))
         .toList();
   }
 

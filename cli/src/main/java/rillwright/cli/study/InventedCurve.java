@@ -17,7 +17,8 @@ public final class InventedCurve {
         .map(
             it ->
                 Finding.of(Severity.ADVICE, "invented-curve", it.line().name().value(), "")
-                    .then("The curve of \"" + it.part().model() + "\" is invented, and with it what")
+                    .then(
+                        "The curve of \"" + it.part().model() + "\" is invented, and with it what")
                     .then(" flows, the watts and the cost; put a data sheet in its place before a")
                     .then(" pump is bought."))
         .toList();

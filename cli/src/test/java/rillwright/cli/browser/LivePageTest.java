@@ -29,7 +29,8 @@ class LivePageTest extends LivePage {
     shows(solved);
     browser.text(DRAG, SIZE, "2-1/2 in");
     browser.text(LET_GO, SIZE);
-    browser.await("document.getElementById('said').textContent.includes('2-1/2 in instead of 3 in')");
+    browser.await(
+        "document.getElementById('said').textContent.includes('2-1/2 in instead of 3 in')");
     browser.await(
         "document.querySelector('.changes').textContent.includes('2-1/2 in instead of 2 in')");
     String did = browser.text("return document.getElementById('said').textContent");

@@ -57,7 +57,8 @@ public final class SecondFall {
     String branch = free(near.tree(), "lines", "to " + fall);
     EditedText far = text.set(run + ".length=" + rest(length, after));
     List<Node> behind = new ArrayList<>(parts(line(far.tree(), steps)));
-    return near.saying(split(near.tree(), steps.get(1), at, rest, behind.subList(at, behind.size())))
+    return near.saying(
+            split(near.tree(), steps.get(1), at, rest, behind.subList(at, behind.size())))
         .set(line + ".to=" + tee)
         .set(address("lines", rest) + ".from=" + tee)
         .add(address("points", tee), NewPieces.point("tee", units).orElseThrow())
@@ -66,8 +67,7 @@ public final class SecondFall {
   }
 
   /** The line ends at a part, and another goes on there. */
-  private static MapNode split(
-      MapNode tree, String name, int at, String rest, List<Node> behind) {
+  private static MapNode split(MapNode tree, String name, int at, String rest, List<Node> behind) {
     Entry lines = tree.find("lines").orElseThrow();
     MapNode both = (MapNode) lines.value();
     MapNode line = both.findMap(name).orElseThrow();
@@ -99,11 +99,13 @@ public final class SecondFall {
     line.findMap("pipe")
         .ifPresent(
             fields ->
-                fields.keys().forEach(
-                    key ->
-                        fields
-                            .findText(key)
-                            .ifPresent(it -> pipe.add(key + ": " + Quoting.json(it)))));
+                fields
+                    .keys()
+                    .forEach(
+                        key ->
+                            fields
+                                .findText(key)
+                                .ifPresent(it -> pipe.add(key + ": " + Quoting.json(it)))));
     return "{from: %s, to: %s, pipe: {%s}, parts: [{%s}, {%s}]}"
         .formatted(
             Quoting.json(tee),

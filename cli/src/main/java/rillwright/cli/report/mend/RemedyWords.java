@@ -85,17 +85,17 @@ public final class RemedyWords {
       case MORE_IN_SERIES -> together(step, units) + " in series";
       case OTHER_PUMP -> "take pump " + step.name() + " for " + at;
       case WIDER_MOUTH -> "take a skimmer mouth of " + units.width(step.figure()) + " in " + at;
-      case LOWER_SILL -> "set the skimmer's sill of " + at + " to " + units.width(step.figure());
+      case LOWER_SILL -> "set the skimmer's sill of " + at + " to " + units.level(step.figure());
       case ONE_MORE_SKIMMER -> "put one more skimmer like that of " + at + " beside it";
       case DEEPER_INTAKE ->
           "set the pump's intake in "
               + at
               + " deeper, to draw no air down to "
-              + units.width(step.figure());
-      case OTHER_CREST -> "set the crest of " + at + " to " + units.width(step.figure());
+              + units.level(step.figure());
+      case OTHER_CREST -> "set the crest of " + at + " to " + units.level(step.figure());
       case OTHER_WIDTH -> "make the crest of " + at + " " + units.width(step.figure()) + " wide";
-      case FULLER -> "keep " + at + " filled to " + units.width(step.figure());
-      case HIGHER_OVERFLOW -> "raise the overflow of " + at + " to " + units.width(step.figure());
+      case FULLER -> "keep " + at + " filled to " + units.level(step.figure());
+      case HIGHER_OVERFLOW -> "raise the overflow of " + at + " to " + units.level(step.figure());
       case LARGER_POND ->
           "make "
               + at

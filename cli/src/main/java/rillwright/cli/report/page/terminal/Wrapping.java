@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Breaks text into lines at spaces but those before a "%", or within words that are longer than a
- * line.
+ * Breaks text into lines at spaces, but between a number and its unit only where they do not fit a
+ * line, or within words that are longer than a line.
  */
 public final class Wrapping {
-  private static final String BREAK = " +(?!%)";
+  private static final String BREAK =
+      " +(?!%|(?<=\\d )([cmk]?m2?|ft2?|in|gph|gpm|m3/h|L|gal|psi|kPa|k?Wh?|V|[A-Z]{3})\\b)";
 
   private Wrapping() {}
 
@@ -33,9 +34,11 @@ public final class Wrapping {
           lines.add(line.toString());
           line.setLength(0);
         } else {
-          int end = rest.offsetByCodePoints(0, width);
+          int unit = rest.indexOf(' ');
+          int most = rest.offsetByCodePoints(0, width);
+          int end = unit > 0 && unit <= most ? unit : most;
           lines.add(rest.substring(0, end));
-          rest = rest.substring(end);
+          rest = rest.substring(end).strip();
         }
       }
     }

@@ -64,9 +64,11 @@ class TerminalTableTest {
   }
 
   @Test
-  void noLineBeginsWithThePercentOfANumberAbove() {
-    assertEquals(
-        List.of("short by", "20 %, or", "7 %"), Wrapping.lines("short by 20 %, or 7 %", 9));
+  void noLineBeginsWithTheUnitOfANumberAboveWhereBothFit() {
+    String text = "short by 20 %, or 7 %";
+    assertEquals(List.of("short by", "20 %, or", "7 %"), Wrapping.lines(text, 9));
+    assertEquals(List.of("sill", "(10 mm", "down)"), Wrapping.lines("sill (10 mm down)", 8));
+    assertEquals(List.of("1,440", "gph"), Wrapping.lines("1,440 gph", 6));
   }
 
   @Test
