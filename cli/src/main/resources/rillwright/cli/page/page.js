@@ -186,7 +186,11 @@ document.addEventListener('change', event => {
   if (at.matches('[data-answer]')) {
     queue = queue.then(async () => show(await ask('draw', answers(), true)));
   }
-  if (at.matches('[data-sheets]')) take(at.files);
+  if (at.matches('[data-sheets]')) {
+    const from = [...at.form.elements.from.options];
+    from.find(it => it.value === 'files dropped here').selected = true;
+    take(at.files);
+  }
   if (at.id === 'reading-what') hint();
   if (at.matches('input[data-at]')) act({do: 'set', at: at.dataset.at, value: at.value});
 });

@@ -226,6 +226,12 @@ class EditedByPageTest {
       }
       assertTrue(answer.contains("Take D-77"), answer);
       assertFalse(Files.exists(folder.resolve("pumps/D-77.csv")));
+      String own = "panel=pipes&line=supply&from=the+pump+that+is+there&sheet%3AD-77=" + sheet;
+      String sizes = Knock.post(at, "ask", own).send(at.getPort()).body();
+      for (int i = 0; i < 100 && sizes.contains("data-working"); i++) {
+        sizes = Knock.look(at, "work?panel=pipes").send(at.getPort()).body();
+      }
+      assertFalse(sizes.contains("D-77"), sizes);
       String taken =
           post(
                   page,

@@ -71,7 +71,8 @@ record PipesPanel(SheetChoice sheets) implements Panel {
   public String answer(Project project, Filled filled, Progress progress) {
     WithTargets.require(project);
     List<SizeOption> sizes = sizes(project, filled);
-    Optional<SheetFolder> tried = sheets.sheets(project, filled);
+    Optional<SheetFolder> tried =
+        sheets.isChosen(filled) ? sheets.sheets(project, filled) : Optional.empty();
     try {
       boolean pumped =
           project.network().isPumped() || !PumpPlace.listPlanned(project.network()).isEmpty();

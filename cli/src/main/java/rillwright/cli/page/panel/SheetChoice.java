@@ -39,6 +39,9 @@ import rillwright.solver.trial.PumpSetup;
 record SheetChoice(Path folder) {
   private static final String DROPPED = "sheet:";
 
+  /** The choice of dropped sheets alone, which the page makes where some are dropped. */
+  private static final String FILES = "files dropped here";
+
   /**
    * Asks for them.
    *
@@ -47,6 +50,7 @@ record SheetChoice(Path folder) {
   void form(Panel panel, String own, Html html) {
     List<String> from = new ArrayList<>(List.of(own));
     from.addAll(folders());
+    from.add(FILES);
     new Form(panel, html).choice("from", "data sheets", from);
     String id = "panel-" + panel.name() + "-files";
     html.open("label", "for", id).text("and these files (.csv), or drop them").close();
@@ -84,6 +88,11 @@ record SheetChoice(Path folder) {
     } catch (InvalidInput none) {
       return false;
     }
+  }
+
+  /** Whether something else than the project's own pump was chosen to be tried. */
+  boolean isChosen(Filled filled) {
+    return filled.text("from").equals(FILES) || from(filled).isPresent();
   }
 
   /** The folder that was chosen; empty if none was. */
