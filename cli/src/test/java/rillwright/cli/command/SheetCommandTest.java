@@ -144,6 +144,18 @@ class SheetCommandTest {
     assertFalse(text.matches("(?s).*(pump|electricity|electrician|unplug|wiring|watt).*"), text);
   }
 
+  /** What another pump or pipe would change is for the designer; what may hurt is for all. */
+  @Test
+  void theCrewIsNotWarnedOfWhatOnlyTheDesignChanges() {
+    String pond = EXAMPLES.resolve("small-pond/pond.yaml").toString();
+    assertTrue(run("sheet", pond).out().contains("The pump is too small for the targets"));
+    String crew = run("sheet", pond, "--for", "crew").out();
+    assertTrue(crew.contains("12 % short of the 1,800 gph target"), crew);
+    assertFalse(crew.contains("too small") || crew.contains("no speed up to"), crew);
+    String danger = EXAMPLES.resolve("header-pond/troughs.yaml").toString();
+    assertTrue(run("sheet", danger, "--for", "crew").out().contains("Danger. "));
+  }
+
   @Test
   void theCustomerReadsNoJargonAndNoNotesForTheCrew() {
     String text = run("sheet", JOB, "--for", "customer").out();

@@ -100,7 +100,7 @@ public final class SheetText {
     pipe();
     remarks.at(List.of(Basin.class, Chamber.class));
     section();
-    answer.asSet().ifPresent(set -> FindingsList.print(set, page));
+    answer.asSet().ifPresent(set -> FindingsList.forCrew(set, page));
     MaterialsTable.print(answer.materials(), units, page);
     cautions();
     answer.asSet().ifPresent(set -> CardTable.print(set, page));
