@@ -34,7 +34,8 @@ final class Doing {
       case "set-all" -> setAll(desk, value);
       case "remove" -> desk.edit(text -> text.remove(at), "take away " + Places.words(at));
       case "rename" ->
-          desk.edit(text -> text.rename(at, asked.text("name").strip()), "rename " + Places.words(at));
+          desk.edit(
+              text -> text.rename(at, asked.text("name").strip()), "rename " + Places.words(at));
       case "add-point" -> addPoint(desk, asked);
       case "add-line" -> addLine(desk, asked);
       case "add-part" -> addPart(desk, asked);

@@ -89,7 +89,10 @@ final class ChangedView {
   /** {@code supply: pipe size: 3 in instead of 2 in. upper fall 3,600 → 4,150 gph, +38 W}. */
   private static String did(Outcome before, Outcome now) {
     List<Entered> entered = Entered.listBetween(before.project(), now.project());
-    String edit = entered.size() == 1 ? Places.words(entered.get(0).address()) + ":" + " " + words(entered.get(0)) : "";
+    String edit =
+        entered.size() == 1
+            ? Places.words(entered.get(0).address()) + ":" + " " + words(entered.get(0))
+            : "";
     List<String> effects = entered.isEmpty() ? List.of() : effects(before, now, false);
     String effect = String.join(", ", effects);
     return edit.isEmpty() || effect.isEmpty() ? edit + effect : edit + ". " + effect;

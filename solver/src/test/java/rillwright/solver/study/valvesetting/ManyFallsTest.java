@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import rillwright.solver.network.Network;
 import rillwright.solver.study.valvesetting.ValveSettingFinder.Aim;
 
-/** Falls along a pipe that is too narrow for them: which valves hold back changes at every trial. */
+/**
+ * Falls along a pipe that is too narrow for them: which valves hold back changes at every trial.
+ */
 class ManyFallsTest {
   private static final int FALLS = 300;
   private static final double TARGET_M3_PER_S = 3e-4;

@@ -42,7 +42,8 @@ public final class PageWords {
 
   /** An address where it ends for sure; what is to be typed with "=" stays. */
   private static final Pattern ADDRESS =
-      Pattern.compile("^(Look at |SIZE of )?((?:points|lines)\\.[^=]+?)(?=$| first:| \\d+ %$| \\()");
+      Pattern.compile(
+          "^(Look at |SIZE of )?((?:points|lines)\\.[^=]+?)(?=$| first:| \\d+ %$| \\()");
 
   /** What programmers say, and how the trade says it. */
   private static final Map<Pattern, String> PLAIN =
@@ -66,8 +67,7 @@ public final class PageWords {
         COMMANDS
             .matcher(said.replace(SHEETS, ""))
             .replaceAll(found -> Matcher.quoteReplacement(titled(found.group())));
-    return TEXT.matcher(titled)
-        .replaceAll(found -> Matcher.quoteReplacement(plain(found.group())));
+    return TEXT.matcher(titled).replaceAll(found -> Matcher.quoteReplacement(plain(found.group())));
   }
 
   private static String plain(String text) {
