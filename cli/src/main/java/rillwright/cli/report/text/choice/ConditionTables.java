@@ -117,11 +117,11 @@ final class ConditionTables {
     if (!judging.inTheWay().isEmpty()) {
       page.marked(
           "! ",
-          "A condition's change of the item that is varied does not count: "
+          "What is tried here takes the place of what a condition sets, which does not count: "
               + judging.inTheWay().stream()
                   .map(ConditionTables::words)
                   .collect(Collectors.joining("; "))
-              + ". Remove it from the condition.");
+              + ".");
     }
     if (judging.offered()) {
       ChangesText.offer(page);
