@@ -27,6 +27,9 @@ public record SystemCurve(
   private static final int FIRST_STEPS = 24;
   private static final int MOST_HALVINGS = 5;
 
+  /** The curve ends at the first point above this, m: no pump of a pond lifts so high. */
+  private static final double MOST_M = 500;
+
   /** A chord may miss the curve by this share of the tallest head. */
   private static final double CHORD_ERROR = 0.001;
 
@@ -78,8 +81,11 @@ public record SystemCurve(
 
   private static List<CurvePoint> points(Needed needed, double end) {
     List<CurvePoint> coarse = new ArrayList<>();
-    for (int i = 0; i <= FIRST_STEPS; i++) {
-      needed.at(end * i / FIRST_STEPS).ifPresent(coarse::add);
+    boolean withinReach = true;
+    for (int i = 0; i <= FIRST_STEPS && withinReach; i++) {
+      Optional<CurvePoint> point = needed.at(end * i / FIRST_STEPS);
+      point.ifPresent(coarse::add);
+      withinReach = point.map(at -> at.headM() <= MOST_M).orElse(true);
     }
     double tallest = coarse.stream().mapToDouble(point -> Math.abs(point.headM())).max().orElse(0);
     List<CurvePoint> fine = new ArrayList<>();

@@ -219,4 +219,19 @@ class SystemCurveTest {
     var last = curve.points().get(curve.points().size() - 1);
     assertEquals(free, last.flowM3PerS(), 1e-6 * free);
   }
+
+  /** A target a thousand times what the line can carry: the curve is not traced to the sky. */
+  @Test
+  void endsAtTheFirstPointThatNoPumpReaches() {
+    Network network =
+        network(
+            List.of(basin("pond", 0), outletInAir("end", 1, 3)),
+            line("run", "pond", "end", new PlannedPump(), loss()));
+    SystemCurve curve =
+        SystemCurve.traceThrottled(network, PumpPlace.listPlanned(network).get(0), 6);
+    List<Double> heads = curve.points().stream().map(point -> point.headM()).toList();
+    assertTrue(heads.get(heads.size() - 1) > 500, () -> "" + heads);
+    assertTrue(heads.get(0) < 2, () -> "" + heads);
+    assertEquals(1, heads.stream().filter(head -> head > lossAt(6.0 / 24)).count());
+  }
 }
