@@ -118,7 +118,7 @@ public final class WeakTrialCommand implements Callable<Integer> {
     } catch (NoCall none) {
       throw new ParameterException(
           spec.commandLine(),
-          "no faults that were drawn for these projects make a fall weak and leave enough to be"
+          "no faults that were drawn in the time for a call make a fall weak and leave enough to be"
               + " read, so there is no call to simulate: add gauges, or a pump with its power");
     }
   }

@@ -27,6 +27,14 @@ public final class CallMaker {
   /** Causes that are drawn for a call at most. */
   private static final int MOST_CAUSES = 200;
 
+  /**
+   * No more is drawn for a call after so much work, Newton steps times lines: so much for any job
+   * and so much for each of its lines. A call to an example takes a twentieth of it.
+   */
+  private static final double MOST_WORK = 500_000;
+
+  private static final double MOST_WORK_A_LINE = 60_000;
+
   private static final double CUT_OFF_DEVIATIONS = 2;
 
   private final TrialJob job;
@@ -46,9 +54,10 @@ public final class CallMaker {
    * @throws NoCall if no cause that is drawn makes one
    */
   public SimulatedCall make(int readings) {
+    double end = endOfWork();
     for (int drawn = 0; drawn < MOST_CAUSES; drawn++) {
       Cause truth = drawnCause();
-      for (int i = 0; i < MOST_SIZES; i++) {
+      for (int i = 0; i < MOST_SIZES && scope.linesSolved() < end; i++) {
         double size = drawnSize(truth);
         if (!truth.effect().map(effect -> effect.isThereAt(size)).orElse(true)) {
           continue;
@@ -69,13 +78,14 @@ public final class CallMaker {
 
   /** A call with two faults at once in places apart; the truth is that of the first of them. */
   PairCall makePair(int readings) {
+    double end = endOfWork();
     for (int drawn = 0; drawn < MOST_CAUSES; drawn++) {
       Cause one = drawnCause();
       Cause other = drawnCause();
       if (!isFault(one) || !isFault(other) || isOneThing(one, other)) {
         continue;
       }
-      for (int i = 0; i < MOST_SIZES; i++) {
+      for (int i = 0; i < MOST_SIZES && scope.linesSolved() < end; i++) {
         double sizeOfOne = drawnSize(one);
         double sizeOfOther = drawnSize(other);
         double[] values = scope.predict(List.of(sized(one, sizeOfOne), sized(other, sizeOfOther)));
@@ -85,6 +95,10 @@ public final class CallMaker {
       }
     }
     throw new NoCall();
+  }
+
+  private double endOfWork() {
+    return scope.linesSolved() + MOST_WORK + MOST_WORK_A_LINE * scope.job().network().lines().size();
   }
 
   /** Two faults and what was read. */

@@ -1,7 +1,7 @@
 package rillwright.solver.study.diagnosis.trial;
 
 /**
- * No fault that was drawn for a simulated call makes a fall weak and leaves enough to be read; one
+ * No fault that was drawn for a simulated call, in as much work as it is given, makes a fall weak and leaves enough to be read; one
  * that is seldom drawn may.
  */
 public final class NoCall extends RuntimeException {
