@@ -117,6 +117,7 @@ class EditedByPageTest {
       String body = post(page, "do=remove&at=lines.supply.gauge").body();
       assertFalse(body.contains("class=\"fault\""), body);
       assertTrue(body.contains("data-point=\"third fall\""), body);
+      assertTrue(body.contains("<b>third:</b> new</li>"), body);
       String draft = Files.readString(folder.resolve("falls.yaml.draft"));
       assertTrue(draft.contains("from: branch"), draft);
       for (int i = 0; i < 6; i++) {

@@ -1,9 +1,13 @@
 package rillwright.cli.page.view;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleFunction;
+import rillwright.cli.file.change.Address;
+import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.page.desk.Outcome;
 import rillwright.cli.page.desk.Places;
 import rillwright.cli.page.html.Html;
@@ -45,7 +49,14 @@ final class ChangedView {
       String effect = String.join(", ", effects(saved.orElseThrow(), now, true));
       html.leaf("p", effect, "class", "effect");
       html.open("ul", "class", "changes");
+      MapNode was = saved.orElseThrow().project().tree();
+      Set<String> pieces = new LinkedHashSet<>();
       for (Entered one : entered) {
+        Optional<String> piece = newPiece(one, was);
+        if (piece.isPresent()) {
+          pieces.add(piece.get());
+          continue;
+        }
         html.open("li").open("span");
         html.leaf("b", Places.words(one.address()) + ":").text(" " + words(one)).close();
         if (!tried && one.a().isPresent() && one.b().isPresent() && !isParts(one)) {
@@ -63,6 +74,7 @@ final class ChangedView {
         }
         html.close();
       }
+      pieces.forEach(it -> html.open("li").leaf("b", it + ":").text(" new").close());
       html.close();
       if (!tried) {
         html.open("p", "class", "row");
@@ -71,6 +83,15 @@ final class ChangedView {
       }
     }
     html.close();
+  }
+
+  /** The point or line that a value is of, if the file has none of that name. */
+  private static Optional<String> newPiece(Entered one, MapNode was) {
+    List<String> steps = Address.of(one.address()).steps();
+    boolean isOfPiece = steps.size() > 2 && List.of("points", "lines").contains(steps.get(0));
+    return Optional.of(steps.get(isOfPiece ? 1 : 0))
+        .filter(it -> isOfPiece)
+        .filter(it -> was.findMap(steps.get(0)).flatMap(all -> all.find(it)).isEmpty());
   }
 
   private static boolean isParts(Entered one) {
