@@ -98,7 +98,9 @@ public final class CallMaker {
   }
 
   private double endOfWork() {
-    return scope.linesSolved() + MOST_WORK + MOST_WORK_A_LINE * scope.job().network().lines().size();
+    return scope.linesSolved()
+        + MOST_WORK
+        + MOST_WORK_A_LINE * scope.job().network().lines().size();
   }
 
   /** Two faults and what was read. */
