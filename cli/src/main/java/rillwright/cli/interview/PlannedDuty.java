@@ -13,6 +13,7 @@ import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.study.duty.Duty;
 import rillwright.solver.study.duty.DutyFinder;
 import rillwright.solver.water.Water;
@@ -70,7 +71,7 @@ record PlannedDuty(String flow, String head, double flowM3PerS, double headM) {
 
   /**
    * The duty of what was answered: what the falls' targets ask of a pump, rounded up; a usual one
-   * where that cannot be met.
+   * where that cannot be met or nothing is asked.
    */
   static String suggestedFor(Answers answers) {
     boolean metric = answers.isMetric();
@@ -82,6 +83,9 @@ record PlannedDuty(String flow, String head, double flowM3PerS, double headM) {
   private static Optional<Duty.AsTheyStand> dutyOf(Answers answers) {
     try {
       Project project = Draft.withoutPump(answers).project();
+      if (Targets.of(project.network()).isEmpty()) {
+        return Optional.empty();
+      }
       PumpPlace place = PumpPlace.listPlanned(project.network()).get(0);
       return DutyFinder.find(project.network(), place)
           .asTheyStand()

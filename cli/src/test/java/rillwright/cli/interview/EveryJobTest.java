@@ -1,6 +1,7 @@
 package rillwright.cli.interview;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.InputFormat;
@@ -62,6 +63,13 @@ class EveryJobTest {
     Question lip = Questions.all().stream().filter(it -> it.key().equals("lip")).findFirst().get();
     String asked = lip.words().apply(Answers.NONE);
     assertTrue(Catalogue.standard().lips().stream().allMatch(asked::contains), asked);
+  }
+
+  @Test
+  void aFallOfWhichNothingIsAskedSuggestsAUsualPump() {
+    Answers answers = Answers.NONE.with("units", "metric").with("job", "fall");
+    assertNotEquals("9 m3/h at 3 m", PlannedDuty.suggestedFor(answers));
+    assertEquals("9 m3/h at 3 m", PlannedDuty.suggestedFor(answers.with("target", "0 m3/h")));
   }
 
   @ParameterizedTest(name = "{0}, {1}")
