@@ -40,7 +40,7 @@ final class OddsPanel implements Panel {
   @Override
   public void form(Project project, Html html) {
     Form form = new Form(this, html);
-    form.text(SAMPLES, "how many tries", Integer.toString(USUAL));
+    form.text(SAMPLES, "how many samples", Integer.toString(USUAL));
     form.conditions();
   }
 

@@ -45,14 +45,11 @@ public final class PageWords {
       Pattern.compile(
           "^(Look at |SIZE of )?((?:points|lines)\\.[^=]+?)(?=$| first:| \\d+ %$| \\()");
 
-  /** What programmers say, and how the trade says it. */
+  /** What only repeats a run at a terminal. */
   private static final Map<Pattern, String> PLAIN =
       Map.of(
           Pattern.compile(" of the uncertain values \\(seed \\d+\\)"), " of the uncertain values",
-          Pattern.compile(" in each condition \\(seed \\d+\\)"), " in each condition",
-          Pattern.compile("(?<=\\d |% of )samples\\b"), "tries",
-          Pattern.compile("(?<=[Ss]hare of )variance\\b"), "the spread",
-          Pattern.compile("(?<=of the )variance (?=goes|comes)"), "spread ");
+          Pattern.compile(" in each condition \\(seed \\d+\\)"), " in each condition");
 
   private PageWords() {}
 
