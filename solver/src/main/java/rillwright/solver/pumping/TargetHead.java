@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
@@ -90,10 +89,12 @@ public final class TargetHead {
    * <p>With all others at their targets, heads rise with the pump's flow; so a fall before whose
    * way out stands enough head while another gets just its target asks for less than that other.
    * Only the one that lacks the most head is tried next, and hardly ever more than three of all.
+   * The highest is tried first: where no pump is needed it depends on the first what stands at a
+   * pump that gives nothing, and that must not be the order of the file.
    */
   public Optional<Governed> throttled() {
     Set<PointName> left = new LinkedHashSet<>(targets.falls());
-    Optional<PointName> next = left.stream().findFirst();
+    Optional<PointName> next = left.stream().max(Comparator.comparingDouble(this::asksM));
     Optional<Governed> highest = Optional.empty();
     while (next.isPresent()) {
       PointName candidate = next.get();
@@ -119,14 +120,16 @@ public final class TargetHead {
    * has more, without bound where heads are not known.
    */
   private double lackM(PointName fall, SteadyState state) {
-    OptionalDouble stands = state.point(fall).headM();
+    return asksM(fall) - state.point(fall).headM().orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /** The head at a fall or outlet with which it gets its target, m. */
+  private double asksM(PointName fall) {
     Point point = network.point(fall);
-    double asks =
-        point
-            .spill()
-            .map(out -> out.levelM() + out.law().headLossAt(targets.at(fall)))
-            .orElseGet(() -> point.heldHeadM().orElseThrow());
-    return asks - stands.orElse(Double.NEGATIVE_INFINITY);
+    return point
+        .spill()
+        .map(out -> out.levelM() + out.law().headLossAt(targets.at(fall)))
+        .orElseGet(() -> point.heldHeadM().orElseThrow());
   }
 
   /** All other falls throttled to their targets, this one with its way wide open. */

@@ -88,6 +88,30 @@ class DutyFinderTest {
     assertTrue(duty(3).greatestFlowM3PerS().isEmpty());
   }
 
+  /** Fed from a tank above, with no pump needed: the head is not that of the fall written first. */
+  @Test
+  void whereNoPumpIsNeededTheOrderOfTheFallsChangesNoHead() {
+    assertEquals(fromAbove("high", 2, "low", 1), fromAbove("low", 1, "high", 2), 1e-6);
+  }
+
+  private static double fromAbove(String one, double oneM, String other, double otherM) {
+    Network network =
+        new NetworkBuilder()
+            .basin("pond", 0)
+            .basin("tank", 6)
+            .tee("split", 0)
+            .fall(one, oneM, WEIR, LOW_M3_PER_S)
+            .fall(other, otherM, WEIR, LOW_M3_PER_S)
+            .line("supply", "pond", "split", loss(K_COMMON).part(new PlannedPump()))
+            .line("down", "tank", "split", loss(K_COMMON))
+            .line("to " + one, "split", one, loss(K_WAY))
+            .line("to " + other, "split", other, loss(K_WAY))
+            .build();
+    Duty duty = DutyFinder.find(network, PumpPlace.listPlanned(network).get(0));
+    assertEquals(0, duty.throttled().orElseThrow().flowM3PerS(), 1e-9);
+    return duty.throttled().orElseThrow().headM();
+  }
+
   /**
    * A loss that counts how often it is asked for its head: once for each head that is looked for.
    */
