@@ -3,9 +3,7 @@ package rillwright.solver.study.diagnosis.evidence;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import rillwright.solver.study.diagnosis.cause.Effect;
-import rillwright.solver.study.diagnosis.reading.Measurand;
-import rillwright.solver.study.diagnosis.reading.Meter;
+import rillwright.solver.study.diagnosis.cause.PondFall;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Sight;
 
@@ -32,26 +30,24 @@ public final class Likelihood {
     this.readings = List.copyOf(readings);
     this.indices = readings.stream().mapToInt(reading -> scope.indexOf(reading.what())).toArray();
     this.falls =
-        IntStream.range(0, readings.size()).filter(r -> isFall(readings.get(r).what())).toArray();
+        IntStream.range(0, readings.size())
+            .filter(r -> PondFall.isReadIn(readings.get(r).what()))
+            .toArray();
   }
 
   /** Natural logarithm of the density of all readings, by what everything would read. */
   public double log(double[] predicted) {
     double log = 0;
     for (int r = 0; r < readings.size(); r++) {
-      log += isFall(readings.get(r).what()) ? 0 : log(r, predicted[index(r)]);
+      log += PondFall.isReadIn(readings.get(r).what()) ? 0 : log(r, predicted[index(r)]);
     }
     return falls.length == 0 ? log : log + Math.log(densityOfFalls(predicted));
-  }
-
-  static boolean isFall(Measurand what) {
-    return what instanceof Meter meter && meter.kind() == Meter.Kind.FALLS;
   }
 
   /** As predicted, or the pond leaks too, as fast while it runs as with the pump off. */
   private double densityOfFalls(double[] predicted) {
     double density = (1 - LEAKS_TOO) * densityOfFalls(predicted, 0);
-    for (Effect.Besides rate : Effect.Besides.USUAL) {
+    for (PondFall rate : PondFall.USUAL) {
       density += LEAKS_TOO * rate.weight() * densityOfFalls(predicted, rate.mPerS());
     }
     return density;

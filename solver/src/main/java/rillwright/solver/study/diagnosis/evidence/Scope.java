@@ -16,11 +16,11 @@ import java.util.stream.IntStream;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.study.diagnosis.cause.Effect;
+import rillwright.solver.study.diagnosis.cause.PondFall;
 import rillwright.solver.study.diagnosis.job.Alteration;
 import rillwright.solver.study.diagnosis.job.AsBuilt;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.MeasurandList;
-import rillwright.solver.study.diagnosis.reading.Meter;
 import rillwright.solver.study.diagnosis.reading.Observed;
 import rillwright.solver.study.diagnosis.reading.Reading;
 import rillwright.solver.study.diagnosis.reading.Sight;
@@ -38,7 +38,6 @@ public final class Scope {
   private static final double WEAK_SHARE = 0.9;
 
   private static final double FITS_DEVIATIONS = 3;
-  private static final double MAY_FALL_M_PER_S = 0.03 / 3600;
 
   /** Newton steps that it takes to find that there is no balance, or so. */
   private static final int STEPS_OF_NONE = 20;
@@ -151,7 +150,9 @@ public final class Scope {
   public double misfit(Reading reading, double predicted) {
     int index = indexOf(reading.what());
     double off = (reading.value() - predicted) / deviation(index, predicted, reading.tolerance());
-    return off > 0 && Likelihood.isFall(reading.what()) && reading.value() <= MAY_FALL_M_PER_S
+    return off > 0
+            && PondFall.isReadIn(reading.what())
+            && reading.value() <= PondFall.FASTEST_M_PER_S
         ? 0
         : off;
   }
@@ -239,7 +240,7 @@ public final class Scope {
   public double[] withPondFalling(double mPerS, double[] values) {
     double[] more = values.clone();
     for (int i = 0; i < size(); i++) {
-      if (readables.get(i) instanceof Meter meter && meter.kind() == Meter.Kind.FALLS) {
+      if (PondFall.isReadIn(readables.get(i))) {
         more[i] += mPerS;
       }
     }

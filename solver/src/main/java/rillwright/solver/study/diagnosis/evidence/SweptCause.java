@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.Effect;
+import rillwright.solver.study.diagnosis.cause.PondFall;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
 import rillwright.solver.study.diagnosis.reading.Span;
 
@@ -53,7 +54,7 @@ public final class SweptCause implements Hypothesis {
 
   /** A point for each rate at which the pond may fall besides. */
   private Stream<Point> withPondFalls(Point point) {
-    List<Effect.Besides> rates = cause.effect().map(Effect::pondFalls).orElse(List.of());
+    List<PondFall> rates = cause.effect().map(Effect::pondFalls).orElse(List.of());
     return rates.isEmpty()
         ? Stream.of(point)
         : rates.stream()

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import rillwright.solver.study.diagnosis.cause.Cause;
-import rillwright.solver.study.diagnosis.cause.Effect;
+import rillwright.solver.study.diagnosis.cause.PondFall;
 import rillwright.solver.study.diagnosis.evidence.Scope;
 import rillwright.solver.study.diagnosis.reading.Measurand;
 import rillwright.solver.study.diagnosis.reading.Meter;
@@ -146,9 +146,9 @@ public final class CallMaker {
     return job.causes().causes().get(0);
   }
 
-  private double drawn(List<Effect.Besides> rates) {
+  private double drawn(List<PondFall> rates) {
     double mark = dice.nextDouble();
-    for (Effect.Besides rate : rates) {
+    for (PondFall rate : rates) {
       mark -= rate.weight();
       if (mark < 0) {
         return rate.mPerS();
@@ -160,7 +160,7 @@ public final class CallMaker {
   private double[] valuesWith(Cause truth, double size) {
     if (truth.effect().isPresent()) {
       double[] values = scope.predict(List.of(new Scope.Sized(truth.effect().get(), size)));
-      List<Effect.Besides> rates = truth.effect().get().pondFalls();
+      List<PondFall> rates = truth.effect().get().pondFalls();
       return rates.isEmpty() ? values : scope.withPondFalling(drawn(rates), values);
     }
     double[] values = new double[scope.readables().size()];

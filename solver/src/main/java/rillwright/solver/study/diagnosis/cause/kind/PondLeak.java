@@ -6,6 +6,7 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.study.diagnosis.cause.CauseId;
 import rillwright.solver.study.diagnosis.cause.CauseKind;
 import rillwright.solver.study.diagnosis.cause.Effect;
+import rillwright.solver.study.diagnosis.cause.PondFall;
 import rillwright.solver.study.diagnosis.cause.Quantity;
 import rillwright.solver.study.diagnosis.cause.Site;
 import rillwright.solver.study.diagnosis.cause.SizeRange;
@@ -66,8 +67,8 @@ record PondLeak() implements CauseKind {
     }
 
     @Override
-    public List<Besides> pondFalls() {
-      return Besides.USUAL;
+    public List<PondFall> pondFalls() {
+      return PondFall.USUAL;
     }
   }
 }
