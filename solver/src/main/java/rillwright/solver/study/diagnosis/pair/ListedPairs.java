@@ -19,7 +19,6 @@ import rillwright.solver.study.diagnosis.evidence.Likelihood;
  */
 public record ListedPairs(
     List<PairExplanation> explanations, List<Belief> beliefs, double ofSingles, boolean lead) {
-  private static final int MOST = 9;
   private static final double LIKELY = 0.2;
   private static final double FAR = 5;
 
@@ -50,7 +49,7 @@ public record ListedPairs(
     List<PairExplanation> explanations = new ArrayList<>();
     List<Belief> beliefs = new ArrayList<>();
     double held = 0;
-    for (int p = 0; p < found.size() && explanations.size() < MOST; p++) {
+    for (int p = 0; p < found.size(); p++) {
       double own = probability[singles.length + p];
       if ((own > best || own >= LIKELY) && likelihood.fits(found.get(p).best())) {
         Belief belief = found.get(p).belief();
