@@ -22,7 +22,8 @@ public final class FarFromBest {
   /** As shares are reported, so that what is reported to be in the band is. */
   private static final double PERCENT = 100;
 
-  private static final String CODE = "far-from-best-efficiency";
+  /** Of its finding. */
+  public static final String CODE = "far-from-best-efficiency";
 
   private FarFromBest() {}
 

@@ -38,7 +38,6 @@ public record Need(
 
   public static final String OVER_TARGET = "over-target";
   public static final String STARVED = "starved-chamber";
-  private static final String FAR_FROM_BEST = "far-from-best-efficiency";
 
   /** Of a fall that a little less water in the pond halves. */
   public static final String TOUCHY = "touchy";
@@ -146,7 +145,7 @@ public record Need(
 
   /** Whether a pump runs far from its best efficiency. */
   public boolean isOfEfficiency() {
-    return code.equals(FAR_FROM_BEST);
+    return code.equals(FarFromBest.CODE);
   }
 
   /** Whether a fall gets too little. */
