@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import rillwright.solver.invariant.Require;
 import rillwright.solver.law.AirRemoval;
 import rillwright.solver.law.Bore;
@@ -127,6 +128,21 @@ public record Line(
   /** The same line with other parts. */
   public Line withParts(List<Part> otherParts) {
     return new Line(name, from, to, pipeBore, otherParts, entrance, exit);
+  }
+
+  /** The same line with each of its parts of a kind changed. */
+  public <P extends Part> Line withEach(Class<P> kind, UnaryOperator<P> change) {
+    return withParts(
+        parts.stream()
+            .<Part>map(part -> kind.isInstance(part) ? change.apply(kind.cast(part)) : part)
+            .toList());
+  }
+
+  /** The same line with a shut valve at its end; as it is where nothing in it has a bore. */
+  public Line shut() {
+    List<Part> more = new ArrayList<>(parts);
+    mainBore().ifPresent(bore -> more.add(new Valve("", Valve.GivenLoss.SHUT, bore, false)));
+    return withParts(more);
   }
 
   /**

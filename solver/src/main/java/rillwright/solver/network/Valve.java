@@ -153,6 +153,11 @@ public record Valve(String label, Setpoint loss, Bore inside, boolean adjustable
     return withSetpoint(GivenLoss.SHUT);
   }
 
+  /** The same valve, wide open. */
+  public Valve wideOpen() {
+    return withSetpoint(loss.wideOpen());
+  }
+
   /** The same valve, set otherwise. */
   public Valve withSetpoint(Setpoint other) {
     return new Valve(label, other, inside, adjustable);

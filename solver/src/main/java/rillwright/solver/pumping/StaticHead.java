@@ -1,6 +1,5 @@
 package rillwright.solver.pumping;
 
-import java.util.List;
 import java.util.Optional;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Line;
@@ -30,8 +29,7 @@ public record StaticHead(double headM, double openingM) {
     Network open = network;
     for (Line line : network.lines()) {
       if (line.parts().stream().anyMatch(StaticHead::opensAtAHead)) {
-        List<Part> parts = line.parts().stream().map(StaticHead::opened).toList();
-        open = open.withLine(line.withParts(parts));
+        open = open.withLine(line.withEach(CheckValve.class, StaticHead::opened));
       }
     }
     return open;
@@ -41,9 +39,8 @@ public record StaticHead(double headM, double openingM) {
     return part instanceof CheckValve valve && valve.crackingHeadM() > 0;
   }
 
-  private static Part opened(Part part) {
-    return part instanceof CheckValve valve
-        ? new CheckValve(valve.label(), 0, valve.lossCoefficient(), valve.inside(), valve.swings())
-        : part;
+  private static CheckValve opened(CheckValve valve) {
+    return new CheckValve(
+        valve.label(), 0, valve.lossCoefficient(), valve.inside(), valve.swings());
   }
 }

@@ -10,7 +10,6 @@ import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.SteadyState;
@@ -50,14 +49,9 @@ public final class PumpsOff {
   static Network stopped(Network running) {
     Network network = running;
     for (Line line : running.lines()) {
-      List<Part> parts = line.parts().stream().map(PumpsOff::stopped).toList();
-      network = network.withLine(line.withParts(parts));
+      network = network.withLine(line.withEach(Pump.class, pump -> pump.atSpeed(0)));
     }
     return network;
-  }
-
-  private static Part stopped(Part part) {
-    return part instanceof Pump pump ? pump.atSpeed(0) : part;
   }
 
   /** The lines from which water runs back through a pump: no check valve stands between. */

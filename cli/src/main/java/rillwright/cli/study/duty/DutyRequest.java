@@ -6,7 +6,6 @@ import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.Valve;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.pumping.PumpPlace;
@@ -35,12 +34,6 @@ public record DutyRequest(PumpPlace place) implements Request<DutyAnswer> {
   }
 
   private static Line open(Line line) {
-    return line.withParts(line.parts().stream().map(DutyRequest::open).toList());
-  }
-
-  private static Part open(Part part) {
-    return part instanceof Valve valve && valve.adjustable()
-        ? valve.withSetpoint(valve.loss().wideOpen())
-        : part;
+    return line.withEach(Valve.class, valve -> valve.adjustable() ? valve.wideOpen() : valve);
   }
 }

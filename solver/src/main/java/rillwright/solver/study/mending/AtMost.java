@@ -35,8 +35,6 @@ public final class AtMost {
    */
   private static final double WIDE = 100;
 
-  private static final Valve.Setpoint SHUT = new Valve.GivenLoss(Double.POSITIVE_INFINITY);
-
   private final SteadyState state;
   private final PointName fall;
   private final Set<LineName> way;
@@ -67,20 +65,21 @@ public final class AtMost {
 
   /** Without the loss of fittings and check valves of its way, m³/s; empty without a balance. */
   public OptionalDouble withoutFittingsM3PerS() {
-    return with(line -> line.withParts(line.parts().stream().map(AtMost::freed).toList()));
+    return with(
+        line ->
+            line.withEach(Fitting.class, AtMost::freed).withEach(CheckValve.class, AtMost::freed));
   }
 
-  private static Part freed(Part part) {
-    if (part instanceof Fitting fitting) {
-      return new Fitting(
-          fitting.label(),
-          fitting.count(),
-          new VelocityHeadLoss(0, fitting.loss().bore()),
-          fitting.coversChangeOfBore());
-    }
-    return part instanceof CheckValve valve
-        ? new CheckValve(valve.label(), 0, 0, valve.inside(), valve.swings())
-        : part;
+  private static Fitting freed(Fitting fitting) {
+    return new Fitting(
+        fitting.label(),
+        fitting.count(),
+        new VelocityHeadLoss(0, fitting.loss().bore()),
+        fitting.coversChangeOfBore());
+  }
+
+  private static CheckValve freed(CheckValve valve) {
+    return new CheckValve(valve.label(), 0, 0, valve.inside(), valve.swings());
   }
 
   /**
@@ -90,19 +89,10 @@ public final class AtMost {
   public OptionalDouble withTheOthersShutM3PerS() {
     List<Line> changed = new ArrayList<>();
     for (Line line : state.network().lines()) {
-      if (way.contains(line.name())) {
-        changed.add(line.withParts(line.parts().stream().map(AtMost::open).toList()));
-      } else if (line.mainBore().isPresent()) {
-        List<Part> parts = new ArrayList<>(line.parts());
-        parts.add(new Valve("", SHUT, line.mainBore().get(), false));
-        changed.add(line.withParts(parts));
-      }
+      boolean isOwn = way.contains(line.name());
+      changed.add(isOwn ? line.withEach(Valve.class, Valve::wideOpen) : line.shut());
     }
     return flowIn(state.network().withLines(changed));
-  }
-
-  private static Part open(Part part) {
-    return part instanceof Valve valve ? valve.withSetpoint(valve.loss().wideOpen()) : part;
   }
 
   /**

@@ -34,7 +34,6 @@ import rillwright.solver.study.mending.OwnWay;
  */
 final class CanMeet {
   private static final double EQUAL = 1e-9;
-  private static final Valve.Setpoint SHUT = new Valve.GivenLoss(Double.POSITIVE_INFINITY);
 
   private final Site site;
   private final Set<LineName> ways = new LinkedHashSet<>();
@@ -102,18 +101,12 @@ final class CanMeet {
   }
 
   private Line freed(Line line) {
-    List<Part> parts = new ArrayList<>(line.parts());
     if (!ways.contains(line.name())) {
-      line.mainBore().ifPresent(bore -> parts.add(new Valve("", SHUT, bore, false)));
-      return line.withParts(parts);
+      return line.shut();
     }
+    List<Part> parts = new ArrayList<>(line.parts());
     parts.removeIf(HighPoint.class::isInstance);
-    parts.replaceAll(CanMeet::open);
-    return line.withParts(parts);
-  }
-
-  private static Part open(Part part) {
-    return part instanceof Valve valve ? valve.withSetpoint(valve.loss().wideOpen()) : part;
+    return line.withParts(parts).withEach(Valve.class, Valve::wideOpen);
   }
 
   private static Pump fastest(Pump pump, Project with) {
