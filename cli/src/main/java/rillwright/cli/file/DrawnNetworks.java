@@ -151,8 +151,7 @@ public final class DrawnNetworks {
 
   /** A fall is read with the names of the basins. */
   private static boolean isBasin(Entry point) {
-    return point.value() instanceof MapNode map
-        && map.findText("kind").filter("basin"::equals).isPresent();
+    return point.value().findText("kind").filter("basin"::equals).isPresent();
   }
 
   /** All points, those with unknowns in them read again. */

@@ -3,7 +3,6 @@ package rillwright.cli.page;
 import java.util.List;
 import rillwright.cli.file.edit.EditedText;
 import rillwright.cli.file.edit.Quoting;
-import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.page.desk.Desk;
 import rillwright.cli.page.web.Asked;
@@ -40,8 +39,7 @@ final class Visiting {
   /** How many items a section has; below 0 if it is not there. */
   private static int count(EditedText text, String section) {
     return text.tree()
-        .find(section)
-        .map(Entry::value)
+        .findNode(section)
         .filter(ListNode.class::isInstance)
         .map(list -> ((ListNode) list).items())
         .map(List::size)

@@ -104,12 +104,12 @@ public final class FieldRows {
   private void open(MapNode schema, String before, boolean always) {
     referred(schema).filter(it -> !isApart(schema)).ifPresent(it -> open(it, before, always));
     for (String key : BELOW) {
-      Optional<Node> below = schema.find(key).map(it -> it.value());
+      Optional<Node> below = schema.findNode(key);
       if (below.isEmpty()) {
         continue;
       }
       if (key.equals("properties") && below.get() instanceof MapNode properties) {
-        Set<String> required = words(schema.find("required").map(it -> it.value()));
+        Set<String> required = words(schema.findNode("required"));
         properties.entries().stream()
             .filter(entry -> entry.value() instanceof MapNode)
             .forEach(
@@ -121,7 +121,7 @@ public final class FieldRows {
       } else if (below.get() instanceof MapNode map) {
         open(map, before, always && key.equals("items"));
       } else if (below.get() instanceof ListNode list) {
-        maps(list).forEach(map -> open(map, before, false));
+        maps(list.items()).forEach(map -> open(map, before, false));
       }
     }
   }
@@ -149,7 +149,7 @@ public final class FieldRows {
     Optional<MapNode> referred = referred(schema);
     String type = text(schema, "type").orElse("");
     if (schema.find("enum").isPresent()) {
-      String words = String.join(", ", words(schema.find("enum").map(it -> it.value())));
+      String words = String.join(", ", words(schema.findNode("enum")));
       ways.add(words.length() > FEW_LETTERS ? "word" : words);
     } else if (schema.find("properties").isPresent()) {
       ways.add("fields");
@@ -157,8 +157,8 @@ public final class FieldRows {
       addWays(referred.get(), ways);
     } else if (reference.isPresent()) {
       ways.add(inWords(reference.get()));
-    } else if (schema.find("anyOf").map(it -> it.value()).orElse(schema) instanceof ListNode list) {
-      List<MapNode> choices = maps(list).toList();
+    } else if (schema.find("anyOf").isPresent()) {
+      List<MapNode> choices = maps(schema.listItems("anyOf")).toList();
       boolean spelled = choices.stream().anyMatch(it -> it.find("pattern").isEmpty());
       choices.stream()
           .filter(it -> !spelled || it.find("pattern").isEmpty())
@@ -181,10 +181,10 @@ public final class FieldRows {
   private static boolean isGroup(MapNode definition) {
     return definition.find("properties").isPresent()
         || definition.find("enum").isPresent()
-        || (definition.find("anyOf").map(it -> it.value()).orElse(definition)
-                instanceof ListNode list
-            && maps(list).noneMatch(it -> text(it, "type").filter("number"::equals).isPresent())
-            && maps(list).noneMatch(it -> text(it, "type").filter("integer"::equals).isPresent()));
+        || (definition.find("anyOf").isPresent()
+            && maps(definition.listItems("anyOf"))
+                .flatMap(it -> text(it, "type").stream())
+                .noneMatch(Set.of("number", "integer")::contains));
   }
 
   private String meaning(MapNode schema, boolean required) {
@@ -204,12 +204,10 @@ public final class FieldRows {
   }
 
   private void addChoices(MapNode schema, Set<String> choices) {
-    choices.addAll(words(schema.find("enum").map(it -> it.value())));
+    choices.addAll(words(schema.findNode("enum")));
     schema.findMap("items").ifPresent(it -> addChoices(it, choices));
     referred(schema).filter(FieldRows::isGroup).ifPresent(it -> addChoices(it, choices));
-    if (schema.find("anyOf").map(it -> it.value()).orElse(schema) instanceof ListNode list) {
-      maps(list).forEach(it -> addChoices(it, choices));
-    }
+    maps(schema.listItems("anyOf")).forEach(it -> addChoices(it, choices));
   }
 
   /** What a schema says of itself, else what it refers to says, else the first of its choices. */
@@ -218,9 +216,7 @@ public final class FieldRows {
         .or(() -> referred(schema).flatMap(it -> first(it, key)))
         .or(
             () ->
-                schema.find("anyOf").map(it -> it.value()).orElse(schema) instanceof ListNode list
-                    ? maps(list).flatMap(it -> first(it, key).stream()).findFirst()
-                    : Optional.empty());
+                maps(schema.listItems("anyOf")).flatMap(it -> first(it, key).stream()).findFirst());
   }
 
   private Optional<MapNode> referred(MapNode schema) {
@@ -241,7 +237,7 @@ public final class FieldRows {
   }
 
   private static Optional<String> text(MapNode schema, String key) {
-    Optional<Node> value = schema.find(key).map(it -> it.value());
+    Optional<Node> value = schema.findNode(key);
     if (value.isPresent() && value.get() instanceof ListNode list && !list.items().isEmpty()) {
       value = Optional.of(list.items().get(0));
     }
@@ -266,7 +262,7 @@ public final class FieldRows {
     return node instanceof Scalar scalar ? scalar.text() : "";
   }
 
-  private static Stream<MapNode> maps(ListNode list) {
-    return list.items().stream().filter(MapNode.class::isInstance).map(MapNode.class::cast);
+  private static Stream<MapNode> maps(List<Node> items) {
+    return items.stream().filter(MapNode.class::isInstance).map(MapNode.class::cast);
   }
 }

@@ -2,7 +2,6 @@ package rillwright.cli.file.change;
 
 import java.util.List;
 import java.util.Optional;
-import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
@@ -22,7 +21,7 @@ final class PondFloor {
       return after;
     }
     String pond = steps.get(1);
-    Optional<Node> level = pond(before, pond).flatMap(map -> map.find("level")).map(Entry::value);
+    Optional<Node> level = pond(before, pond).flatMap(map -> map.findNode("level"));
     boolean countsFromTheLevel =
         pond(after, pond)
             .flatMap(map -> map.findMap("shape"))
@@ -36,7 +35,7 @@ final class PondFloor {
   }
 
   private static boolean isAsBefore(Node level, MapNode after, String pond) {
-    Optional<Node> now = pond(after, pond).flatMap(map -> map.find("level")).map(Entry::value);
+    Optional<Node> now = pond(after, pond).flatMap(map -> map.findNode("level"));
     return level instanceof Scalar was
         && now.filter(it -> it instanceof Scalar is && is.text().equals(was.text())).isPresent();
   }

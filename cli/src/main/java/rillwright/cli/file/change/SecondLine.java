@@ -81,11 +81,7 @@ final class SecondLine {
   }
 
   private MapNode added() {
-    List<Node> parts =
-        line.find(Placement.PARTS).map(Entry::value).stream()
-            .filter(ListNode.class::isInstance)
-            .flatMap(list -> ((ListNode) list).items().stream())
-            .toList();
+    List<Node> parts = line.listItems(Placement.PARTS);
     int once = countOnce(parts);
     List<Node> twice = parts.subList(once, parts.size());
     if (twice.stream().noneMatch(part -> !kind(part).equals(GAUGE))) {
@@ -135,11 +131,11 @@ final class SecondLine {
   }
 
   private Node from() {
-    return line.find("from").map(Entry::value).orElseGet(() -> text(""));
+    return line.findNode("from").orElseGet(() -> text(""));
   }
 
   private Node to() {
-    return line.find("to").map(Entry::value).orElseGet(() -> text(""));
+    return line.findNode("to").orElseGet(() -> text(""));
   }
 
   /** Where the line names its pipe, a fitting has a bore at the tee. */

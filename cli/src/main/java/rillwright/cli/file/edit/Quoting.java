@@ -1,7 +1,6 @@
 package rillwright.cli.file.edit;
 
 import rillwright.cli.file.fault.InvalidInput;
-import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
@@ -69,7 +68,7 @@ public final class Quoting {
 
   private static Node valueIn(Node node) {
     return node instanceof MapNode map && !map.entries().isEmpty()
-        ? map.find("k").map(Entry::value).orElse(node)
+        ? map.findNode("k").orElse(node)
         : node;
   }
 

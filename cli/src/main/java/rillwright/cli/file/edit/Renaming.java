@@ -2,7 +2,6 @@ package rillwright.cli.file.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import rillwright.cli.file.change.Address;
@@ -119,12 +118,11 @@ record Renaming(String section, String from, String to) {
   }
 
   private Entry field(Entry entry, Set<String> fields) {
-    Optional<Scalar> named =
-        Optional.of(entry.value())
-            .filter(Scalar.class::isInstance)
-            .map(Scalar.class::cast)
-            .filter(it -> fields.contains(entry.key()) && it.text().equals(from));
-    return named.map(it -> with(entry, new Scalar(to, Scalar.Form.TEXT, it.place()))).orElse(entry);
+    return fields.contains(entry.key())
+            && entry.value() instanceof Scalar named
+            && named.text().equals(from)
+        ? with(entry, new Scalar(to, Scalar.Form.TEXT, named.place()))
+        : entry;
   }
 
   private static Node ofMap(Node node, UnaryOperator<MapNode> change) {

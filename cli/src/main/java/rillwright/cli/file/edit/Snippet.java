@@ -2,7 +2,6 @@ package rillwright.cli.file.edit;
 
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
-import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
@@ -41,7 +40,7 @@ final class Snippet {
   private static Node read(String text, String written) {
     try {
       MapNode read = TreeReader.read(new SourceText(NAME + ".yaml", text));
-      return read.find(NAME).map(Entry::value).orElseThrow(() -> unreadable(written));
+      return read.findNode(NAME).orElseThrow(() -> unreadable(written));
     } catch (InvalidInput otherwise) {
       throw unreadable(written);
     }

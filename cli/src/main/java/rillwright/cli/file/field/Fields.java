@@ -140,7 +140,7 @@ public final class Fields {
 
   /** What belongs to a field. */
   public Optional<Node> findNode(String field) {
-    return map.find(field).map(Entry::value);
+    return map.findNode(field);
   }
 
   /** The single value of a field; empty, with the fault noted, if there is another thing. */

@@ -79,7 +79,7 @@ public final class JobReader {
 
   /** The text of a field, or its list of texts. */
   private List<Scalar> texts(MapNode map, String field, String at) {
-    Optional<Node> node = map.find(field).map(Entry::value);
+    Optional<Node> node = map.findNode(field);
     List<Node> items =
         node.map(it -> it instanceof ListNode list ? list.items() : List.of(it)).orElse(List.of());
     List<Scalar> texts = new ArrayList<>();

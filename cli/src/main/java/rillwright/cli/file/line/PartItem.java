@@ -56,7 +56,7 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
     Node said = part.value();
     Optional<String> bare = Shorthand.fieldOf(part.key());
     if (bare.isPresent() && said instanceof MapNode map) {
-      said = map.find(bare.get()).map(Entry::value).orElse(said);
+      said = map.findNode(bare.get()).orElse(said);
     }
     return said.place().isWhole() ? said.place() : part.keyPlace();
   }
@@ -107,7 +107,7 @@ record PartItem(PartReader reader, String what, Place place, Node value) {
 
   /** The material that it names itself. */
   Optional<String> material() {
-    return value instanceof MapNode map ? map.findText("material") : Optional.empty();
+    return value.findText("material");
   }
 
   /** Reads it; empty, with the fault noted, if it has no fields. */

@@ -26,17 +26,26 @@ public record MapNode(List<Entry> entries, Place place) implements Node {
     return Optional.empty();
   }
 
-  /** The map of a name; empty if there is none or it is another thing. */
-  public Optional<MapNode> findMap(String key) {
-    return find(key).map(Entry::value).filter(MapNode.class::isInstance).map(MapNode.class::cast);
+  /** What belongs to a name. */
+  public Optional<Node> findNode(String key) {
+    return find(key).map(Entry::value);
   }
 
-  /** The text of a single value; empty if there is none of this name or it is another thing. */
+  /** The items of the list of a name; none if there is no such list. */
+  public List<Node> listItems(String key) {
+    return findNode(key)
+        .map(value -> value instanceof ListNode list ? list.items() : List.<Node>of())
+        .orElse(List.of());
+  }
+
+  /** The map of a name; empty if there is none or it is another thing. */
+  public Optional<MapNode> findMap(String key) {
+    return findNode(key).filter(MapNode.class::isInstance).map(MapNode.class::cast);
+  }
+
+  @Override
   public Optional<String> findText(String key) {
-    return find(key)
-        .map(Entry::value)
-        .filter(Scalar.class::isInstance)
-        .map(value -> ((Scalar) value).text());
+    return findNode(key).filter(Scalar.class::isInstance).map(value -> ((Scalar) value).text());
   }
 
   /** All names, in the order of the file. */

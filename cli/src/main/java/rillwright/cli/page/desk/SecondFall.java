@@ -1,11 +1,8 @@
 package rillwright.cli.page.desk;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import rillwright.cli.file.Show;
 import rillwright.cli.file.change.Address;
 import rillwright.cli.file.edit.EditedText;
@@ -17,22 +14,18 @@ import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
+import rillwright.cli.file.tree.Scalar;
 import rillwright.curves.wording.PlainText;
 
 /** A fall off a run of pipe: a tee in the run, from there a branch with a valve, and the fall. */
 public final class SecondFall {
-  private static final Pattern LENGTH = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,9})?) *([a-zA-Z]+)");
-  private static final BigDecimal HALF = new BigDecimal("0.5");
   private static final String PARTS = "parts";
 
   private SecondFall() {}
 
   /** The middle of a run of this length, written as it is; empty unless it is a number and unit. */
   public static Optional<String> middle(String length) {
-    Matcher run = LENGTH.matcher(length.strip());
-    return run.matches()
-        ? Optional.of(written(new BigDecimal(run.group(1)).multiply(HALF), run.group(2)))
-        : Optional.empty();
+    return RunLength.find(length).map(RunLength::half).map(RunLength::text);
   }
 
   /**
@@ -50,13 +43,13 @@ public final class SecondFall {
     String line = Places.text(steps.subList(0, 2));
     EditedText near = text.set(run + ".length=" + after);
     MapNode all = line(near.tree(), steps);
-    int at = PartStep.of(steps.get(2)).in(parts(all));
+    int at = PartStep.of(steps.get(2)).in(all.listItems(PARTS));
     String end = all.findText("to").orElse("");
     String tee = free(near.tree(), "points", "split");
     String rest = free(near.tree(), "lines", "to " + end);
     String branch = free(near.tree(), "lines", "to " + fall);
     EditedText far = text.set(run + ".length=" + rest(length, after));
-    List<Node> behind = new ArrayList<>(parts(line(far.tree(), steps)));
+    List<Node> behind = line(far.tree(), steps).listItems(PARTS);
     return near.saying(
             split(near.tree(), steps.get(1), at, rest, behind.subList(at, behind.size())))
         .set(line + ".to=" + tee)
@@ -96,16 +89,11 @@ public final class SecondFall {
   /** Of the same pipe as the line, as far as that says it in one place. */
   private static String branch(MapNode line, String tee, String fall, Show units) {
     List<String> pipe = new ArrayList<>();
-    line.findMap("pipe")
-        .ifPresent(
-            fields ->
-                fields
-                    .keys()
-                    .forEach(
-                        key ->
-                            fields
-                                .findText(key)
-                                .ifPresent(it -> pipe.add(key + ": " + Quoting.json(it)))));
+    for (Entry field : line.findMap("pipe").map(MapNode::entries).orElse(List.of())) {
+      if (field.value() instanceof Scalar written) {
+        pipe.add(field.key() + ": " + Quoting.json(written.text()));
+      }
+    }
     return "{from: %s, to: %s, pipe: {%s}, parts: [{%s}, {%s}]}"
         .formatted(
             Quoting.json(tee),
@@ -116,33 +104,22 @@ public final class SecondFall {
   }
 
   private static String rest(String length, String after) {
-    Matcher run = LENGTH.matcher(length.strip());
-    Matcher part = LENGTH.matcher(after.strip());
-    if (run.matches() && part.matches() && run.group(2).equals(part.group(2))) {
-      BigDecimal left = new BigDecimal(run.group(1)).subtract(new BigDecimal(part.group(1)));
-      if (left.signum() > 0 && new BigDecimal(part.group(1)).signum() > 0) {
-        return written(left, run.group(2));
-      }
-    }
-    throw new InvalidInput(
+    return RunLength.find(length)
+        .flatMap(run -> RunLength.find(after).flatMap(run::beyond))
+        .map(RunLength::text)
+        .orElseThrow(() -> notWithin(length));
+  }
+
+  private static InvalidInput notWithin(String length) {
+    return new InvalidInput(
         Place.whole("page"),
         "the tee must sit within the run of "
             + length
             + middle(length).map(it -> "; write for example " + PlainText.quoted(it)).orElse(""));
   }
 
-  private static String written(BigDecimal number, String unit) {
-    return number.stripTrailingZeros().toPlainString() + " " + unit;
-  }
-
   private static MapNode line(MapNode tree, List<String> steps) {
     return tree.findMap("lines").flatMap(it -> it.findMap(steps.get(1))).orElseThrow();
-  }
-
-  private static List<Node> parts(MapNode line) {
-    return line.find(PARTS)
-        .map(it -> it.value() instanceof ListNode list ? list.items() : List.<Node>of())
-        .orElse(List.of());
   }
 
   private static String address(String section, String name) {

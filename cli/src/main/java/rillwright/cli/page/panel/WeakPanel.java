@@ -19,7 +19,6 @@ import rillwright.cli.page.panel.form.Form;
 import rillwright.cli.page.panel.form.Panel;
 import rillwright.cli.page.panel.reading.LookButtons;
 import rillwright.cli.page.panel.reading.ReadingKinds;
-import rillwright.cli.page.panel.reading.Taken;
 import rillwright.cli.report.page.html.HtmlPage;
 import rillwright.cli.report.picture.CausesPicture;
 import rillwright.cli.report.text.weak.NextTable;
@@ -70,7 +69,7 @@ final class WeakPanel implements Panel {
   }
 
   private static int count(Project project, String section) {
-    return Taken.of(project, section).size();
+    return project.tree().listItems(section).size();
   }
 
   @Override
@@ -164,7 +163,7 @@ final class WeakPanel implements Panel {
 
   /** What the job holds of it, each to be taken away again. */
   private static void taken(Project project, String section, Html html) {
-    List<Node> items = Taken.of(project, section);
+    List<Node> items = project.tree().listItems(section);
     for (int i = 0; i < items.size(); i++) {
       String said = said(items.get(i));
       html.open("p", "class", "row").leaf("span", said);

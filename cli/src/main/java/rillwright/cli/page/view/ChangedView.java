@@ -89,9 +89,9 @@ final class ChangedView {
   private static Optional<String> newPiece(Entered one, MapNode was) {
     List<String> steps = Address.of(one.address()).steps();
     boolean isOfPiece = steps.size() > 2 && List.of("points", "lines").contains(steps.get(0));
-    return Optional.of(steps.get(isOfPiece ? 1 : 0))
-        .filter(it -> isOfPiece)
-        .filter(it -> was.findMap(steps.get(0)).flatMap(all -> all.find(it)).isEmpty());
+    boolean isNew =
+        isOfPiece && was.findMap(steps.get(0)).flatMap(all -> all.find(steps.get(1))).isEmpty();
+    return isNew ? Optional.of(steps.get(1)) : Optional.empty();
   }
 
   private static boolean isParts(Entered one) {
@@ -112,7 +112,7 @@ final class ChangedView {
     List<Entered> entered = Entered.listBetween(before.project(), now.project());
     String edit =
         entered.size() == 1
-            ? Places.words(entered.get(0).address()) + ":" + " " + words(entered.get(0))
+            ? Places.words(entered.get(0).address()) + ": " + words(entered.get(0))
             : "";
     List<String> effects = entered.isEmpty() ? List.of() : effects(before, now, false);
     String effect = String.join(", ", effects);

@@ -6,10 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.tree.Entry;
-import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
-import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
@@ -85,12 +82,7 @@ final class StreamNotes {
   }
 
   private String bed(BedLaw law, MapNode written) {
-    String name =
-        written
-            .find("bed")
-            .filter(bed -> bed.value() instanceof Scalar)
-            .map(bed -> " " + PlainText.quoted(((Scalar) bed.value()).text()))
-            .orElse("");
+    String name = written.findText("bed").map(bed -> " " + PlainText.quoted(bed)).orElse("");
     return "the bed" + name + " is computed by " + lawWords(law);
   }
 
@@ -153,13 +145,8 @@ final class StreamNotes {
 
   /** What the file says about an item of a stream. */
   private MapNode written(String stream, int index) {
-    Optional<Node> reaches =
-        project
-            .tree()
-            .findMap("streams")
-            .flatMap(streams -> streams.findMap(stream))
-            .flatMap(fields -> fields.find("reaches"))
-            .map(Entry::value);
-    return (MapNode) ((ListNode) reaches.orElseThrow()).items().get(index);
+    MapNode fields =
+        project.tree().findMap("streams").flatMap(streams -> streams.findMap(stream)).orElseThrow();
+    return (MapNode) fields.listItems("reaches").get(index);
   }
 }

@@ -5,7 +5,6 @@ import static rillwright.cli.file.edit.Quoting.json;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.page.html.Html;
 import rillwright.cli.report.weak.ReadingWords;
@@ -22,7 +21,7 @@ public final class LookButtons {
 
   /** Buttons for looks at a project. */
   public LookButtons(Project project, ReadingWords words, Html html) {
-    this.readings = Taken.of(project, "readings");
+    this.readings = project.tree().listItems("readings");
     this.words = words;
     this.html = html;
   }
@@ -84,8 +83,8 @@ public final class LookButtons {
   /** Which of the readings says what was seen there, from 1; 0 if none does. */
   private int taken(Sight sight) {
     for (int i = 0; i < readings.size(); i++) {
-      if (text(readings.get(i), "look").filter(sight.look().word()::equals).isPresent()
-          && text(readings.get(i), "at").filter(sight.at()::equals).isPresent()) {
+      if (readings.get(i).findText("look").filter(sight.look().word()::equals).isPresent()
+          && readings.get(i).findText("at").filter(sight.at()::equals).isPresent()) {
         return i + 1;
       }
     }
@@ -93,10 +92,6 @@ public final class LookButtons {
   }
 
   private Optional<String> seenIn(int reading) {
-    return text(readings.get(reading - 1), "seen");
-  }
-
-  private static Optional<String> text(Node reading, String field) {
-    return reading instanceof MapNode map ? map.findText(field) : Optional.empty();
+    return readings.get(reading - 1).findText("seen");
   }
 }

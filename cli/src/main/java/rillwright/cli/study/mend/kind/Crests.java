@@ -8,7 +8,6 @@ import java.util.OptionalInt;
 import rillwright.cli.file.Show;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.QuantityReader;
-import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.study.mend.change.Action;
@@ -166,8 +165,7 @@ public final class Crests implements Source {
         .tree()
         .findMap("points")
         .flatMap(points -> points.findMap(fall.name().value()))
-        .flatMap(point -> point.find("target"))
-        .map(Entry::value)
+        .flatMap(point -> point.findNode("target"))
         .filter(
             target ->
                 target instanceof MapNode
