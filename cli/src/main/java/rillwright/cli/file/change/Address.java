@@ -9,7 +9,7 @@ import rillwright.cli.file.fault.Place;
  * Which value of a file is meant: {@code lines.intake.skimmer.clogged}. Names with dots stand in
  * quotes.
  *
- * @param steps names from the file's first level down, at least one; copied
+ * @param steps names from the file's first level down, none for the file itself; copied
  */
 public record Address(List<String> steps) {
   public Address {
@@ -23,6 +23,13 @@ public record Address(List<String> steps) {
    */
   public static Address of(String text) {
     return parse(text + "=value", Place.whole("address \"" + text + "\"")).address();
+  }
+
+  /** Of what stands one step below. */
+  public Address below(String step) {
+    List<String> longer = new ArrayList<>(steps);
+    longer.add(step);
+    return new Address(longer);
   }
 
   /** As it is written in a change: names that need it in quotes. */

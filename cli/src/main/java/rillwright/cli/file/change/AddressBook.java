@@ -1,6 +1,5 @@
 package rillwright.cli.file.change;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -21,7 +20,7 @@ public final class AddressBook {
 
   /** The addresses of all values of a tree. */
   public AddressBook(MapNode tree) {
-    enter(tree, List.of());
+    enter(tree, new Address(List.of()));
   }
 
   /**
@@ -43,23 +42,22 @@ public final class AddressBook {
     return Collections.unmodifiableMap(texts);
   }
 
-  private void enter(Node node, List<String> steps) {
+  private void enter(Node node, Address address) {
     if (node instanceof Scalar value) {
-      Address address = new Address(steps);
       addresses.put(value, address);
       texts.put(address.text(), value.text());
     } else if (node instanceof MapNode map) {
       for (Entry entry : map.entries()) {
-        boolean isParts = isLine(steps) && entry.key().equals(Placement.PARTS);
+        boolean isParts = isLine(address.steps()) && entry.key().equals(Placement.PARTS);
         if (isParts && entry.value() instanceof ListNode parts) {
-          enterParts(parts, steps);
+          enterParts(parts, address);
         } else {
-          enter(entry.value(), longer(steps, entry.key()));
+          enter(entry.value(), address.below(entry.key()));
         }
       }
     } else if (node instanceof ListNode list) {
       for (int i = 0; i < list.items().size(); i++) {
-        enter(list.items().get(i), longer(steps, Integer.toString(i + 1)));
+        enter(list.items().get(i), address.below(Integer.toString(i + 1)));
       }
     }
   }
@@ -68,16 +66,10 @@ public final class AddressBook {
     return steps.size() == 2 && steps.get(0).equals(Placement.LINES);
   }
 
-  private void enterParts(ListNode parts, List<String> line) {
+  private void enterParts(ListNode parts, Address line) {
     for (PartStep.Written part : PartStep.listIn(parts.items())) {
-      List<String> steps = longer(line, part.step());
-      enter(part.entry().value(), part.bareField().map(it -> longer(steps, it)).orElse(steps));
+      Address address = line.below(part.step());
+      enter(part.entry().value(), part.bareField().map(address::below).orElse(address));
     }
-  }
-
-  private static List<String> longer(List<String> steps, String step) {
-    List<String> longer = new ArrayList<>(steps);
-    longer.add(step);
-    return longer;
   }
 }

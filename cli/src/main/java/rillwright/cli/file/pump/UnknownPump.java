@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.Range;
@@ -86,10 +87,10 @@ public final class UnknownPump {
     return Math.max(0, shutOffM * (1 - Math.pow(flowM3PerS / runsOutM3PerS, bend)));
   }
 
-  /** The addresses of a pump's shut-off head, of the flow at which it runs out, and of its bend. */
-  public static List<String> addresses(String pump) {
-    String quoted = pump.contains(".") || pump.contains("=") ? '"' + pump + '"' : pump;
-    String above = PUMPS + "." + quoted + "." + FIELD + ".";
-    return List.of(above + SHUT_OFF, above + RUNS_OUT, above + BEND);
+  /** Steps to a pump's shut-off head, to the flow at which it runs out, and to its bend. */
+  public static List<List<String>> steps(String pump) {
+    return Stream.of(SHUT_OFF, RUNS_OUT, BEND)
+        .map(field -> List.of(PUMPS, pump, FIELD, field))
+        .toList();
   }
 }

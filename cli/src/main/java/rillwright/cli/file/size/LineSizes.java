@@ -8,17 +8,15 @@ import java.util.Optional;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.change.Address;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.Limits;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.QuantityReader;
-import rillwright.cli.file.tree.Entry;
-import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
-import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.LineName;
@@ -63,11 +61,11 @@ public final class LineSizes {
    * @throws InvalidInput if the line cannot have it
    */
   public SizeOption read(String written, Place place) {
-    Optional<String> material = pipe.flatMap(node -> text(node, "material"));
+    Optional<String> material = pipe.flatMap(node -> node.findText("material"));
     if (material.isPresent()) {
       return catalogued(material.get(), written, place, List.of("pipe"));
     }
-    if (pipe.flatMap(node -> text(node, "inside")).isPresent()) {
+    if (pipe.flatMap(node -> node.findText("inside")).isPresent()) {
       return option(
           new Size(written, length(written, place)), List.of(change("pipe", "inside", written)));
     }
@@ -77,9 +75,9 @@ public final class LineSizes {
     for (Node item : lineNode().map(LineSizes::items).orElse(List.of())) {
       Optional<Node> run = find(item, "run");
       count += run.isPresent() ? 1 : 0;
-      if (run.flatMap(node -> text(node, "size")).isPresent()) {
+      if (run.flatMap(node -> node.findText("size")).isPresent()) {
         runs.add("run " + count);
-        ofRuns = ofRuns.or(() -> run.flatMap(node -> text(node, "material")));
+        ofRuns = ofRuns.or(() -> run.flatMap(node -> node.findText("material")));
       }
     }
     if (ofRuns.isPresent()) {
@@ -159,22 +157,14 @@ public final class LineSizes {
   }
 
   private String change(String step, String field, String value) {
-    char quote = line.value().indexOf('"') < 0 ? '"' : '\'';
-    return "lines." + quote + line.value() + quote + "." + step + "." + field + "=" + value;
+    return new Address(List.of("lines", line.value(), step, field)).text() + "=" + value;
   }
 
   private static List<Node> items(Node lineNode) {
-    return find(lineNode, "parts")
-        .filter(ListNode.class::isInstance)
-        .map(parts -> ((ListNode) parts).items())
-        .orElse(List.of());
+    return lineNode instanceof MapNode map ? map.listItems("parts") : List.of();
   }
 
   private static Optional<Node> find(Node node, String key) {
-    return node instanceof MapNode map ? map.find(key).map(Entry::value) : Optional.empty();
-  }
-
-  private static Optional<String> text(Node node, String key) {
-    return find(node, key).filter(Scalar.class::isInstance).map(found -> ((Scalar) found).text());
+    return node instanceof MapNode map ? map.findNode(key) : Optional.empty();
   }
 }

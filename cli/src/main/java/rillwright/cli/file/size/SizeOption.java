@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import rillwright.cli.file.change.Address;
 import rillwright.solver.network.LineName;
 import rillwright.solver.study.pipechoice.PipeOption.Size;
 
@@ -33,7 +34,8 @@ public record SizeOption(Map<LineName, Size> sizes, List<String> changes) {
   /** What is tried, as what judges the sizes takes it. */
   public static List<String> tried(List<SizeOption> options) {
     return options.get(0).sizes.keySet().stream()
-        .flatMap(line -> FIELDS.stream().map(it -> "lines." + line.value() + ".pipe." + it))
+        .map(line -> new Address(List.of("lines", line.value(), "pipe")))
+        .flatMap(pipe -> FIELDS.stream().map(pipe::below).map(Address::text))
         .toList();
   }
 }

@@ -11,14 +11,13 @@ import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.Show;
-import rillwright.cli.file.change.Change;
+import rillwright.cli.file.change.Address;
 import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.quantity.NotAQuantity;
 import rillwright.cli.file.quantity.QuantityReader;
 import rillwright.cli.file.quantity.Range;
 import rillwright.cli.file.tree.Entry;
-import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
@@ -60,20 +59,19 @@ public final class Handles {
     if (!(line.value() instanceof MapNode fields)) {
       return;
     }
-    List<String> steps = List.of("lines", line.key());
-    fields.findMap("pipe").ifPresent(pipe -> pipe(steps, pipe));
-    Optional<Node> parts = fields.find("parts").map(Entry::value);
-    if (parts.isPresent() && parts.get() instanceof ListNode list) {
-      PartStep.listIn(list.items()).forEach(part -> part(longer(steps, part.step()), part.entry()));
-    }
+    Address address = new Address(List.of("lines", line.key()));
+    fields.findMap("pipe").ifPresent(pipe -> pipe(line.key(), address, pipe));
+    PartStep.listIn(fields.listItems("parts"))
+        .forEach(part -> part(address.below(part.step()), part.entry()));
   }
 
-  private void pipe(List<String> line, MapNode pipe) {
+  private void pipe(String line, Address address, MapNode pipe) {
     Catalogue catalogue = Catalogue.standard();
     Optional<PipeSize> now =
-        text(pipe, "material")
+        pipe.findText("material")
             .flatMap(
-                material -> text(pipe, "size").flatMap(size -> catalogue.findPipe(material, size)));
+                material ->
+                    pipe.findText("size").flatMap(size -> catalogue.findPipe(material, size)));
     if (now.isEmpty()) {
       return;
     }
@@ -85,49 +83,48 @@ public final class Handles {
             .map(PipeSize::size)
             .toList();
     add(
-        longer(longer(line, "pipe"), "size"),
-        line.get(1) + ": pipe size",
+        address.below("pipe").below("size"),
+        line + ": pipe size",
         sizes,
         sizes.indexOf(now.get().size()),
         now.get().size());
   }
 
-  private void part(List<String> steps, Entry part) {
-    String of = steps.get(1) + ": ";
-    String kind = steps.get(2);
+  private void part(Address address, Entry part) {
+    String of = address.steps().get(1) + ": ";
+    String kind = address.steps().get(2);
     switch (part.key()) {
       case "valve" -> {
         if (part.value() instanceof MapNode valve && valve.find("k").isEmpty()) {
-          share(steps, "open", of + kind + " open", valve, WHOLE, 0, WHOLE, VALVE_STEP);
+          share(address, "open", of + kind + " open", valve, WHOLE, 0, WHOLE, VALVE_STEP);
         }
       }
       case "skimmer", "filter" -> {
         if (part.value() instanceof MapNode fields) {
-          share(steps, "clogged", of + kind + " clogged", fields, 0, 0, MOST_CLOGGED, VALVE_STEP);
+          share(address, "clogged", of + kind + " clogged", fields, 0, 0, MOST_CLOGGED, VALVE_STEP);
         }
       }
-      case "pump" -> pump(steps, part.value());
+      case "pump" -> pump(address, of + kind, part.value());
       default -> {}
     }
   }
 
-  private void pump(List<String> steps, Node pump) {
-    String of = steps.get(1) + ": " + steps.get(2);
+  private void pump(Address address, String of, Node pump) {
     MapNode fields = pump instanceof MapNode map ? map : new MapNode(List.of(), pump.place());
     Optional<String> model =
-        pump instanceof Scalar scalar ? Optional.of(scalar.text()) : text(fields, "model");
+        pump instanceof Scalar scalar ? Optional.of(scalar.text()) : fields.findText("model");
     List<String> models = List.copyOf(project.sheets().keySet());
     if (model.isEmpty() || !models.contains(model.get())) {
       return;
     }
     if (models.size() > 1) {
-      add(longer(steps, "model"), of, models, models.indexOf(model.get()), model.get());
+      add(address.below("model"), of, models, models.indexOf(model.get()), model.get());
     }
     Optional<SpeedRange> range = project.sheets().get(model.get()).facts().variableSpeed();
     if (range.isPresent() || fields.find("speed").isPresent()) {
       int least = range.map(it -> percent(it.least())).orElse(Pumps.SLOWEST_PERCENT);
       int most = range.map(it -> percent(it.greatest())).orElse(WHOLE);
-      share(steps, "speed", of + " speed", fields, WHOLE, least, most, 1);
+      share(address, "speed", of + " speed", fields, WHOLE, least, most, 1);
     }
   }
 
@@ -136,7 +133,7 @@ public final class Handles {
   }
 
   private void share(
-      List<String> steps,
+      Address address,
       String field,
       String what,
       MapNode fields,
@@ -144,7 +141,7 @@ public final class Handles {
       int from,
       int to,
       int step) {
-    String written = text(fields, field).orElse(usual + " %");
+    String written = fields.findText(field).orElse(usual + " %");
     OptionalDouble share = read(written, Measure.SHARE);
     if (share.isPresent()) {
       List<String> choices =
@@ -153,7 +150,7 @@ public final class Handles {
               .toList();
       int chosen = (int) Math.round((WHOLE * share.getAsDouble() - from) / step);
       add(
-          longer(steps, field),
+          address.below(field),
           what,
           choices,
           Math.max(0, Math.min(choices.size() - 1, chosen)),
@@ -163,10 +160,10 @@ public final class Handles {
 
   private void level(Entry point) {
     if (!(point.value() instanceof MapNode fields)
-        || !text(fields, "kind").equals(Optional.of("basin"))) {
+        || !fields.findText("kind").equals(Optional.of("basin"))) {
       return;
     }
-    Optional<String> written = text(fields, "level");
+    Optional<String> written = fields.findText("level");
     OptionalDouble level =
         written.isPresent() ? read(written.get(), Measure.LENGTH) : OptionalDouble.empty();
     if (level.isEmpty()) {
@@ -180,7 +177,7 @@ public final class Handles {
             .mapToObj(i -> us ? number(0.5 * (middle + i)) + " in" : (middle + i) + " cm")
             .toList();
     add(
-        List.of("points", point.key(), "level"),
+        new Address(List.of("points", point.key(), "level")),
         point.key() + ": level",
         choices,
         LEVEL_STEPS,
@@ -201,23 +198,9 @@ public final class Handles {
     }
   }
 
-  private void add(
-      List<String> steps, String what, List<String> choices, int chosen, String written) {
+  private void add(Address address, String what, List<String> choices, int chosen, String written) {
     if (choices.size() > 1 && chosen >= 0) {
-      handles.add(new Handle(Change.of(steps, "", "").address(), what, choices, chosen, written));
+      handles.add(new Handle(address.text(), what, choices, chosen, written));
     }
-  }
-
-  private static List<String> longer(List<String> steps, String last) {
-    List<String> longer = new ArrayList<>(steps);
-    longer.add(last);
-    return longer;
-  }
-
-  private static Optional<String> text(MapNode map, String field) {
-    return map.find(field)
-        .map(Entry::value)
-        .filter(Scalar.class::isInstance)
-        .map(value -> ((Scalar) value).text());
   }
 }

@@ -2,9 +2,6 @@ package rillwright.cli.page.desk;
 
 import java.util.List;
 import rillwright.cli.file.change.Address;
-import rillwright.cli.file.change.Change;
-import rillwright.cli.file.tree.Entry;
-import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 
 /** Where the pieces of a job stand on the page, by the addresses that {@code --set} takes. */
@@ -13,7 +10,7 @@ public final class Places {
 
   /** An address of its steps. */
   public static String text(List<String> steps) {
-    return Change.of(steps, "", "").address();
+    return new Address(steps).text();
   }
 
   /** An address for people: {@code lines.supply.pipe.size} is "supply: pipe size". */
@@ -38,10 +35,7 @@ public final class Places {
     List<String> steps = Address.of(line).steps();
     return tree.findMap(steps.get(0))
         .flatMap(lines -> lines.findMap(steps.get(steps.size() - 1)))
-        .flatMap(fields -> fields.find("parts"))
-        .map(Entry::value)
-        .filter(ListNode.class::isInstance)
-        .map(parts -> ((ListNode) parts).items().size())
+        .map(fields -> fields.listItems("parts").size())
         .orElse(0);
   }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rillwright.cli.file.change.Address;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.part.PartStep;
@@ -13,7 +14,6 @@ import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
-import rillwright.cli.page.desk.Places;
 
 /** Which value or piece of a job each fault is about, by where it stands in the text. */
 final class FaultPlaces {
@@ -25,7 +25,7 @@ final class FaultPlaces {
   /** Finds it for all faults of a text. */
   static FaultPlaces of(Optional<MapNode> tree, List<Fault> faults) {
     FaultPlaces places = new FaultPlaces();
-    tree.ifPresent(root -> places.enter(root, List.of()));
+    tree.ifPresent(root -> places.enter(root, new Address(List.of())));
     for (Fault fault : faults) {
       String address = places.addresses.getOrDefault(List.of(fault.line(), fault.column()), "");
       places.byAddress.computeIfAbsent(address, it -> new ArrayList<>()).add(fault.message());
@@ -51,15 +51,16 @@ final class FaultPlaces {
     return byAddress;
   }
 
-  private void enter(Node node, List<String> steps) {
-    put(node.place(), steps);
+  private void enter(Node node, Address address) {
+    put(node.place(), address);
     if (node instanceof MapNode map) {
       for (Entry entry : map.entries()) {
-        List<String> below = longer(steps, entry.key());
+        Address below = address.below(entry.key());
+        List<String> steps = address.steps();
         boolean isParts =
             steps.size() == 2 && steps.get(0).equals("lines") && entry.key().equals("parts");
         if (isParts && entry.value() instanceof ListNode parts) {
-          enterParts(parts, steps);
+          enterParts(parts, address);
         } else {
           put(entry.keyPlace(), below);
           enter(entry.value(), below);
@@ -67,30 +68,24 @@ final class FaultPlaces {
       }
     } else if (node instanceof ListNode list) {
       for (int i = 0; i < list.items().size(); i++) {
-        enter(list.items().get(i), longer(steps, Integer.toString(i + 1)));
+        enter(list.items().get(i), address.below(Integer.toString(i + 1)));
       }
     }
   }
 
-  private void enterParts(ListNode parts, List<String> line) {
+  private void enterParts(ListNode parts, Address line) {
     put(parts.place(), line);
     parts.items().forEach(item -> put(item.place(), line));
     for (PartStep.Written part : PartStep.listIn(parts.items())) {
-      List<String> steps = longer(line, part.step());
-      put(part.entry().keyPlace(), steps);
-      enter(part.entry().value(), part.bareField().map(it -> longer(steps, it)).orElse(steps));
+      Address address = line.below(part.step());
+      put(part.entry().keyPlace(), address);
+      enter(part.entry().value(), part.bareField().map(address::below).orElse(address));
     }
   }
 
-  private void put(Place place, List<String> steps) {
-    if (!place.isWhole() && !steps.isEmpty()) {
-      addresses.put(List.of(place.line(), place.column()), Places.text(steps));
+  private void put(Place place, Address address) {
+    if (!place.isWhole() && !address.steps().isEmpty()) {
+      addresses.put(List.of(place.line(), place.column()), address.text());
     }
-  }
-
-  private static List<String> longer(List<String> steps, String last) {
-    List<String> longer = new ArrayList<>(steps);
-    longer.add(last);
-    return longer;
   }
 }

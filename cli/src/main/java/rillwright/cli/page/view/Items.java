@@ -5,13 +5,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rillwright.cli.file.change.Address;
 import rillwright.cli.file.part.PartStep;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
-import rillwright.cli.page.desk.Places;
 import rillwright.cli.page.view.Item.Kind;
 
 /**
@@ -36,7 +36,7 @@ final class Items {
   static List<Item> inOrder(MapNode tree) {
     Items items = new Items(tree);
     for (Entry point : items.points.entries()) {
-      if (text(point.value(), "kind").equals(Optional.of("basin"))) {
+      if (point.value().findText("kind").equals(Optional.of("basin"))) {
         items.from(point.key());
       }
     }
@@ -50,20 +50,20 @@ final class Items {
     if (point.isEmpty() || !met.add(POINTS + name)) {
       return;
     }
-    List<String> steps = List.of(POINTS, name);
+    Address address = new Address(List.of(POINTS, name));
     found.add(
         new Item(
             Kind.POINT,
-            Places.text(steps),
+            address.text(),
             name,
-            text(point.get().value(), "kind").orElse("point"),
+            point.get().value().findText("kind").orElse("point"),
             0,
-            values(point.get().value(), steps, ""),
+            values(point.get().value(), address, ""),
             List.of()));
     for (Entry line : lines.entries()) {
-      if (text(line.value(), "from").equals(Optional.of(name))) {
+      if (line.value().findText("from").equals(Optional.of(name))) {
         line(line);
-        text(line.value(), "to").ifPresent(this::from);
+        line.value().findText("to").ifPresent(this::from);
       }
     }
   }
@@ -72,34 +72,34 @@ final class Items {
     if (!met.add(LINES + line.key())) {
       return;
     }
-    List<String> steps = List.of(LINES, line.key());
+    Address address = new Address(List.of(LINES, line.key()));
     List<Value> values = new ArrayList<>();
     List<Item> parts = new ArrayList<>();
     if (line.value() instanceof MapNode map) {
       for (Entry entry : map.entries()) {
         if (entry.key().equals("parts") && entry.value() instanceof ListNode list) {
-          parts.addAll(parts(list, steps));
+          parts.addAll(parts(list, address));
         } else {
-          values.addAll(values(entry.value(), longer(steps, entry.key()), entry.key()));
+          values.addAll(values(entry.value(), address.below(entry.key()), entry.key()));
         }
       }
     }
-    found.add(new Item(Kind.LINE, Places.text(steps), line.key(), "line", 0, values, parts));
+    found.add(new Item(Kind.LINE, address.text(), line.key(), "line", 0, values, parts));
   }
 
-  private static List<Item> parts(ListNode list, List<String> line) {
+  private static List<Item> parts(ListNode list, Address line) {
     List<Item> parts = new ArrayList<>();
     for (PartStep.Written part : PartStep.listIn(list.items())) {
-      List<String> steps = longer(line, part.step());
+      Address address = line.below(part.step());
       Node said = part.entry().value();
       List<Value> values =
           part.bareField()
-              .map(bare -> values(said, longer(steps, bare), bare))
-              .orElseGet(() -> values(said, steps, ""));
+              .map(bare -> values(said, address.below(bare), bare))
+              .orElseGet(() -> values(said, address, ""));
       parts.add(
           new Item(
               Kind.PART,
-              Places.text(steps),
+              address.text(),
               part.step(),
               "part/" + part.entry().key(),
               part.position() + 1,
@@ -114,33 +114,26 @@ final class Items {
     List<Item> sections = new ArrayList<>();
     for (Entry entry : tree.entries()) {
       if (!entry.key().equals(POINTS) && !entry.key().equals(LINES)) {
-        List<Value> values = values(entry.value(), List.of(entry.key()), entry.key());
-        sections.add(
-            new Item(
-                Kind.SECTION,
-                Places.text(List.of(entry.key())),
-                entry.key(),
-                "",
-                0,
-                values,
-                List.of()));
+        Address address = new Address(List.of(entry.key()));
+        List<Value> values = values(entry.value(), address, entry.key());
+        sections.add(new Item(Kind.SECTION, address.text(), entry.key(), "", 0, values, List.of()));
       }
     }
     return sections;
   }
 
-  private static List<Value> values(Node node, List<String> steps, String field) {
+  private static List<Value> values(Node node, Address address, String field) {
     List<Value> values = new ArrayList<>();
     if (node instanceof Scalar scalar) {
-      values.add(new Value(Places.text(steps), field, scalar.text()));
+      values.add(new Value(address.text(), field, scalar.text()));
     } else if (node instanceof MapNode map) {
       for (Entry entry : map.entries()) {
-        values.addAll(values(entry.value(), longer(steps, entry.key()), below(field, entry.key())));
+        values.addAll(values(entry.value(), address.below(entry.key()), below(field, entry.key())));
       }
     } else if (node instanceof ListNode list) {
       for (int i = 0; i < list.items().size(); i++) {
         String number = Integer.toString(i + 1);
-        values.addAll(values(list.items().get(i), longer(steps, number), below(field, number)));
+        values.addAll(values(list.items().get(i), address.below(number), below(field, number)));
       }
     }
     return values;
@@ -148,15 +141,5 @@ final class Items {
 
   private static String below(String field, String name) {
     return field.isEmpty() ? name : field + "." + name;
-  }
-
-  private static List<String> longer(List<String> steps, String last) {
-    List<String> longer = new ArrayList<>(steps);
-    longer.add(last);
-    return longer;
-  }
-
-  private static Optional<String> text(Node node, String field) {
-    return node instanceof MapNode map ? map.findText(field) : Optional.empty();
   }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Stream;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.change.Address;
 import rillwright.cli.file.pump.UnknownPump;
 import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.law.pump.PumpCurve;
@@ -63,7 +64,9 @@ public record LearntPump(String name, List<Point> points, List<Point> finely, Li
         .flatMap(
             sheet -> {
               List<Integer> numbers =
-                  UnknownPump.addresses(sheet.getKey()).stream().map(addresses::indexOf).toList();
+                  UnknownPump.steps(sheet.getKey()).stream()
+                      .map(steps -> addresses.indexOf(new Address(steps).text()))
+                      .toList();
               return numbers.stream().allMatch(number -> number < 0)
                   ? Stream.<LearntPump>empty()
                   : Stream.of(

@@ -3,6 +3,7 @@ package rillwright.cli.study.choice;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.change.Address;
 import rillwright.cli.file.pump.SheetFolder;
 import rillwright.cli.study.PumpsChosen;
 import rillwright.cli.study.Request;
@@ -59,7 +60,7 @@ public record PumpsRequest(
         choice,
         sheets.faults(),
         offers.otherCurrencies(),
-        judging.shown(List.of("lines." + place.line().value() + ".pump")),
+        judging.shown(List.of(new Address(List.of("lines", place.line().value(), "pump")).text())),
         states);
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.change.Address;
 import rillwright.cli.file.change.AddressBook;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
@@ -47,7 +48,8 @@ public record Entered(String address, Optional<String> a, Optional<String> b) {
         new LinkedHashMap<>(new AddressBook(project.tree()).textByAddress());
     for (Line line : project.network().lines()) {
       List<String> kinds = line.parts().stream().map(Part::kind).toList();
-      values.put("lines." + line.name().value() + ".parts", String.join(", ", kinds));
+      Address parts = new Address(List.of("lines", line.name().value(), "parts"));
+      values.put(parts.text(), String.join(", ", kinds));
     }
     return values;
   }

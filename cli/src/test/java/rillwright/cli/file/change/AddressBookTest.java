@@ -4,13 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rillwright.cli.file.Project;
+import rillwright.cli.file.ProjectReader;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.file.size.LineSizes;
+import rillwright.cli.file.size.SizeOption;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
@@ -18,6 +25,7 @@ import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
 import rillwright.cli.file.tree.SourceText;
 import rillwright.cli.file.tree.TreeReader;
+import rillwright.cli.study.compare.Entered;
 
 /** Addresses are those by which a change finds the value. */
 class AddressBookTest {
@@ -102,5 +110,25 @@ class AddressBookTest {
     Scalar like = new Scalar("2 in", Scalar.Form.TEXT, Place.whole("elsewhere"));
     assertFalse(book.find(like).isPresent());
     assertFalse(book.findSection(like).isPresent());
+  }
+
+  /** Whoever names a value names it as a change would: a name with a dot in quotes. */
+  @Test
+  void sizesAndComparisonsNameALineAsAChangeDoes() throws IOException {
+    Path pond = Path.of("../examples/small-pond/pond.yaml");
+    String text = Files.readString(pond).replace("  supply:", "  no. 1:");
+    Project project = ProjectReader.of(text, pond);
+    Place place = Place.whole("a size");
+    SizeOption size = new LineSizes(project, "no. 1").read("3 in", place);
+    assertEquals(List.of("lines.\"no. 1\".pipe.size=3 in"), size.changes());
+    assertTrue(SizeOption.tried(List.of(size)).contains("lines.\"no. 1\".pipe.size"));
+    SizeOption other =
+        new LineSizes(ProjectReader.read(pond, List.of()), "supply").read("3 in", place);
+    assertEquals(List.of("lines.supply.pipe.size=3 in"), other.changes());
+    Project longer =
+        ProjectReader.of(text.replace("- run: 16 ft", "- run: 16 ft\n      - loss: {k: 1}"), pond);
+    assertTrue(
+        Entered.listBetween(project, longer).stream()
+            .anyMatch(it -> it.address().equals("lines.\"no. 1\".parts")));
   }
 }

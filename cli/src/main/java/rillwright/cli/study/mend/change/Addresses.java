@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import rillwright.cli.file.change.Change;
+import rillwright.cli.file.change.Address;
 import rillwright.cli.file.part.PartStep;
 import rillwright.curves.unit.Unit;
 import rillwright.solver.network.LineName;
@@ -14,8 +14,6 @@ import rillwright.solver.network.PointName;
 
 /** Changes as any command takes them. */
 public final class Addresses {
-  private static final String SOURCE = "a remedy";
-
   private Addresses() {}
 
   /** A change to a field of a part that there is. */
@@ -42,7 +40,7 @@ public final class Addresses {
   public static String below(PointName point, String... steps) {
     List<String> all = new ArrayList<>(List.of("points", point.value()));
     all.addAll(List.of(steps));
-    return Change.of(all, "", SOURCE).address();
+    return new Address(all).text();
   }
 
   /** A data sheet under a name. */
@@ -58,7 +56,7 @@ public final class Addresses {
   }
 
   private static String written(List<String> steps, String value) {
-    return Change.of(steps, value, SOURCE).address() + "=" + value;
+    return new Address(steps).text() + "=" + value;
   }
 
   /** The second valve of a line is {@code valve 2}. */
