@@ -37,8 +37,8 @@ sealed interface PumpAnswer {
     @Override
     public String section(boolean metric) {
       return """
-      # No pump is chosen yet: "duty" gives the flow and head that it must make, "pumps --from FOLDER"
-      # ranks data sheets. Then, with its name in the supply line too:
+      # While the pump is "to be chosen", "duty" gives the flow and head that it must make, and
+      # "pumps --from FOLDER" ranks data sheets. Then, with its name in the supply line too:
       # pumps:
       #   my pump: my-pump.csv
       """;

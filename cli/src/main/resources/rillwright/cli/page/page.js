@@ -111,6 +111,23 @@ function show(html) {
   if (document.activeElement !== document.body) scrollBy(0, height() - before);
 }
 
+// An answer stands as it was given: above it is said that the job has changed since.
+function outdate() {
+  for (const answer of document.querySelectorAll('.answer:not(:empty)')) {
+    if (answer.querySelector('.since, [data-working]')) continue;
+    const since = document.createElement('p');
+    since.className = 'since row';
+    since.setAttribute('role', 'status');
+    const again = document.createElement('button');
+    again.type = 'button';
+    again.textContent = 'Ask again';
+    again.addEventListener('click', () =>
+        document.querySelector(`[data-panel="${answer.id.slice(7)}"]`).requestSubmit());
+    since.append('This answer is from before the last change. ', again);
+    answer.prepend(since);
+  }
+}
+
 function act(more, form) {
   latest++;
   trial = null;
@@ -119,8 +136,10 @@ function act(more, form) {
     const wrongBefore = wrong();
     const known = new Set(items().map(it => it.id));
     const html = await ask('do', {...more, seen: bar().dataset.number}, true);
-    if (html && !html.includes('<div id="said"')) form?.reset();
+    const done = html && !html.includes('<div id="said"');
+    if (done) form?.reset();
     show(html);
+    if (done) outdate();
     const did = byId('changed')?.dataset.did;
     if (!said.textContent && did) say(did, true);
     if (!said.textContent && wrong() !== wrongBefore) say(wrong());

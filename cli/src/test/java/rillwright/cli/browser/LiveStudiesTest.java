@@ -43,8 +43,12 @@ class LiveStudiesTest extends LivePage {
             "return document.querySelector('#reading-what').selectedOptions[0].dataset.example");
     browser.press(proposed, Keys.ENTER);
     browser.await("document.querySelector('#besides-weak').textContent.includes('3 readings')");
-    ask("weak");
-    assertTrue(answer("weak").contains("MOST LIKELY"), answer("weak"));
+    browser.await("document.querySelector('#answer-weak .since') !== null");
+    assertTrue(answer("weak").contains("from before the last change"), answer("weak"));
+    browser.find("#answer-weak .since button").sendKeys(Keys.ENTER);
+    browser.await(
+        "!document.querySelector('#answer-weak .since')"
+            + " && document.querySelector('#answer-weak').textContent.includes('MOST LIKELY')");
     save();
   }
 
