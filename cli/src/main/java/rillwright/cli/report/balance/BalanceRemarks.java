@@ -12,8 +12,12 @@ import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.finding.Severity;
 import rillwright.solver.network.LineName;
+import rillwright.solver.network.Network;
+import rillwright.solver.network.Placed;
 import rillwright.solver.network.PointName;
+import rillwright.solver.network.Pump;
 import rillwright.solver.network.Valve;
+import rillwright.solver.pumping.Targets;
 import rillwright.solver.study.valvesetting.SetValve;
 import rillwright.solver.study.valvesetting.SetValve.Role;
 import rillwright.solver.study.valvesetting.ValvePlace;
@@ -107,30 +111,50 @@ public final class BalanceRemarks {
                   + fall
                   + "\" at all.");
     }
-    Finding lacks =
+    if (settings.targetFraction() == 0) {
+      return Finding.of(
+              Severity.PROBLEM,
+              "pump-too-small",
+              fall,
+              "No water reaches \""
+                  + fall
+                  + "\", whatever the valve openings; all are shown wide open. For the targets the"
+                  + " pump lacks ")
+          .head("lack", settings.missingHeadM().getAsDouble())
+          .then(" of head.");
+    }
+    return whatThePumpLacks(settings)
+        .then(settings.favoured().isEmpty() ? "" : ", even with what goes elsewhere held back")
+        .then(settings.favoured().isEmpty() ? ". Every fall gets " : ". No fall gets less than ")
+        .share("targetFraction", settings.targetFraction())
+        .then(
+            " of its target instead. \"rillwright mend\" shows what would help on the way to \""
+                + fall
+                + "\".");
+  }
+
+  /** Head; but of a pump whose curve ends before the flow of all targets nobody knows its head. */
+  private static Finding whatThePumpLacks(ValveSettings settings) {
+    Network network = settings.state().network();
+    List<Placed<Pump>> pumps = network.placed(Pump.class);
+    double asked = Targets.of(network).sumM3PerS();
+    double end = pumps.stream().mapToDouble(it -> it.part().set().publishedRangeM3PerS()).sum();
+    Finding small =
         Finding.of(
-                Severity.PROBLEM,
-                "pump-too-small",
-                fall,
-                settings.targetFraction() == 0
-                    ? "No water reaches \""
-                        + fall
-                        + "\", whatever the valve openings; all are shown wide open. For the"
-                        + " targets the pump lacks "
-                    : "The pump is too small for the targets: at the flow of all targets it lacks ")
-            .head("lack", settings.missingHeadM().getAsDouble());
-    return settings.targetFraction() == 0
-        ? lacks.then(" of head.")
-        : lacks
-            .then(
-                settings.favoured().isEmpty()
-                    ? " of head. Every fall gets "
-                    : " of head, even with what goes elsewhere held back. No fall gets less than ")
-            .share("targetFraction", settings.targetFraction())
-            .then(
-                " of its target instead. \"rillwright mend\" shows what would help on the way to \""
-                    + fall
-                    + "\".");
+            Severity.PROBLEM,
+            "pump-too-small",
+            settings.governing().value(),
+            "The pump is too small for the targets: ");
+    return pumps.size() == 1 && asked > end
+        ? small
+            .then("together they ask for ")
+            .flow("targets", asked)
+            .then(", and its curve ends at ")
+            .flow("lastPublishedFlow", end)
+        : small
+            .then("at the flow of all targets it lacks ")
+            .head("lack", settings.missingHeadM().getAsDouble())
+            .then(" of head");
   }
 
   /** Head enough, but too much of the water goes where no valve among these holds it back. */
