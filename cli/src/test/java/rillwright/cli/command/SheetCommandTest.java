@@ -144,6 +144,19 @@ class SheetCommandTest {
     assertFalse(text.matches("(?s).*(pump|electricity|electrician|unplug|wiring|watt).*"), text);
   }
 
+  /**
+   * Figures of a sheet are as the valves are to be set, and it says so before the first of them.
+   */
+  @Test
+  void figuresWithThrottledValvesAreCalledThat() {
+    String said = "All figures of this sheet are with the valves set";
+    String valves = EXAMPLES.resolve("twin-falls/ball-valves.yaml").toString();
+    String text = run("sheet", valves).out();
+    assertTrue(text.contains(said) && text.indexOf(said) < text.indexOf("FALLS"), text);
+    String none = EXAMPLES.resolve("small-pond/pond.yaml").toString();
+    assertFalse(run("sheet", none).out().contains(said));
+  }
+
   /** What another pump or pipe would change is for the designer; what may hurt is for all. */
   @Test
   void theCrewIsNotWarnedOfWhatOnlyTheDesignChanges() {

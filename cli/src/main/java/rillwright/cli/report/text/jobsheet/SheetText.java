@@ -37,6 +37,10 @@ import rillwright.solver.network.Tee;
 public final class SheetText {
   private static final int MOST_REMEDIES = 3;
 
+  private static final String VALVES_SET =
+      "All figures of this sheet are with the valves set as under SET IN THIS ORDER, those called"
+          + " \"as written\" too.";
+
   private final SheetAnswer answer;
   private final ShownUnits units;
   private final PageBuilder page;
@@ -108,6 +112,11 @@ public final class SheetText {
   }
 
   private void falls() {
+    answer
+        .asSet()
+        .flatMap(AsSet::settings)
+        .filter(set -> !set.settings().listThrottled().isEmpty())
+        .ifPresent(set -> first(VALVES_SET));
     answer.asSet().ifPresent(set -> FallsTable.print(set.solved(), page));
     answer.duty().ifPresent(duty -> DutyText.duty(duty, page));
     remarks.at(List.of(Fall.class, Outlet.class));
