@@ -49,9 +49,7 @@ final class WeakAdvice {
   void print(PageBuilder page) {
     page.space();
     if (answer.diagnosis().readings().isEmpty()) {
-      page.paragraph(
-          "There is no reading yet, so this is only general experience with such jobs. Take the"
-              + " first reading listed below.");
+      page.paragraph("There is no reading yet, so this is only general experience with such jobs.");
     }
     Explanation first = answer.diagnosis().causes().get(0);
     boolean pairs = answer.diagnosis().pairsLead();
