@@ -85,6 +85,7 @@ class LongWorkIT {
       }
     }
     for (Shown run : runs) {
+      assertTrue(run.process.isAlive(), run.command + " is done already: " + run.text());
       OutputStream keys = run.process.getOutputStream();
       keys.write(CTRL_C);
       keys.flush();
@@ -113,7 +114,7 @@ class LongWorkIT {
 
   private void writeJob() throws Exception {
     Files.writeString(
-        folder.resolve("p.csv"), "flow [l/s],head [m],power [W]\n0,6,500\n100,3,900\n");
+        folder.resolve("p.csv"), "flow [l/s],head [m],power [W]\n0,6,4000\n100,3,6000\n");
     StringBuilder points =
         new StringBuilder(
             """

@@ -76,9 +76,18 @@ class BalanceWordsTest {
   }
 
   @Test
-  void pumpThatIsTooSmallEvenSoLacksLessHead() {
+  void pumpWhoseCurveEndsBeforeTheTargetsLacksFlow() {
     String small = "lines.supply.pump=P-180";
     String one = text(List.of("balance", PROJECT, "--set", small, "--valves", "high"));
+    Run.assertReported(
+        one,
+        "together they ask for 3,600 gph, and its curve ends at 3,230 gph. No fall gets less than");
+  }
+
+  @Test
+  void pumpThatIsTooSmallEvenSoLacksLessHead() {
+    String slow = "lines.supply.pump.speed=88 %";
+    String one = text(List.of("balance", PROJECT, "--set", slow, "--valves", "high"));
     Run.assertReported(
         one, "of head, even with what goes elsewhere held back. No fall gets less than");
   }

@@ -35,10 +35,16 @@ class SheetFiguresTest {
       List<String> cells =
           Stream.of(sheet(project, words.toArray(String[]::new)))
               .flatMap(html -> Jsoup.parse(html).select("td").eachText().stream())
-              .map(text -> text.replace("m3 an hour", "m3/h").replace("gal an hour", "gph"))
+              .map(SheetFiguresTest::inSymbols)
               .toList();
       assertEquals(List.of(), figures.strangersIn(String.join("; ", cells)), whom);
     }
+  }
+
+  private static String inSymbols(String text) {
+    return text.replaceAll("m3 an hour", "m3/h")
+        .replaceAll("gal(lons)? an hour", "gph")
+        .replaceAll("litres an hour", "L/h");
   }
 
   @Test

@@ -172,8 +172,8 @@ class BadSheetTest {
             "# min submergance: 8 in\n" + GOOD,
             "1:1: \"min submergance\"; did you mean \"# min submergence\"?"),
         arguments(
-            "# min submergence: 8 inches\n" + GOOD,
-            "1:20: \"8 inches\" is not a length for \"min submergence\"; write a number and ft, in,"
+            "# min submergence: 8 hands\n" + GOOD,
+            "1:20: \"8 hands\" is not a length for \"min submergence\"; write a number and ft, in,"
                 + " m, cm or mm, or leave the line out"),
         arguments(
             "# variable speed: 100..40 %\n" + GOOD.substring(GOOD.indexOf("# solids")),

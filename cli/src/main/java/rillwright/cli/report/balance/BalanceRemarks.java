@@ -124,7 +124,6 @@ public final class BalanceRemarks {
           .then(" of head.");
     }
     return whatThePumpLacks(settings)
-        .then(settings.favoured().isEmpty() ? "" : ", even with what goes elsewhere held back")
         .then(settings.favoured().isEmpty() ? ". Every fall gets " : ". No fall gets less than ")
         .share("targetFraction", settings.targetFraction())
         .then(
@@ -154,7 +153,8 @@ public final class BalanceRemarks {
         : small
             .then("at the flow of all targets it lacks ")
             .head("lack", settings.missingHeadM().getAsDouble())
-            .then(" of head");
+            .then(" of head")
+            .then(settings.favoured().isEmpty() ? "" : ", even with what goes elsewhere held back");
   }
 
   /** Head enough, but too much of the water goes where no valve among these holds it back. */
