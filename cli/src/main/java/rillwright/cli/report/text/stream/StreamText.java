@@ -70,6 +70,9 @@ public final class StreamText {
     water();
     course.ifPresent(this::times);
     RunningCost.print(answer.takes(), units, page);
+    if (!answer.takes().turnovers().isEmpty()) {
+      page.paragraph("Volumes here are at the levels while it runs.");
+    }
     page.heading("WARNINGS AND NOTES");
     for (Finding finding : budget.findings()) {
       page.marked("! ", finding.message(units));
