@@ -46,10 +46,8 @@ public final class PageWords {
           "^(Look at |SIZE of )?((?:points|lines)\\.[^=]+?)(?=$| first:| \\d+ %$| \\()");
 
   /** What only repeats a run at a terminal. */
-  private static final Map<Pattern, String> PLAIN =
-      Map.of(
-          Pattern.compile(" of the uncertain values \\(seed \\d+\\)"), " of the uncertain values",
-          Pattern.compile(" in each condition \\(seed \\d+\\)"), " in each condition");
+  private static final Pattern SEED =
+      Pattern.compile("(?<= of the uncertain values| in each condition) \\(seed \\d+\\)");
 
   private PageWords() {}
 
@@ -68,12 +66,8 @@ public final class PageWords {
   }
 
   private static String plain(String text) {
-    String plain = text;
-    for (Map.Entry<Pattern, String> word : PLAIN.entrySet()) {
-      plain = word.getKey().matcher(plain).replaceAll(word.getValue());
-    }
     return ADDRESS
-        .matcher(plain)
+        .matcher(SEED.matcher(text).replaceAll(""))
         .replaceAll(
             found ->
                 Matcher.quoteReplacement(

@@ -29,7 +29,7 @@ public final class CallMaker {
 
   /**
    * No more is drawn for a call after so much work, Newton steps times lines: so much for any job
-   * and so much for each of its lines. A call to an example takes a twentieth of it.
+   * and so much for each of its lines. A call to fish-pond took up to a third of it.
    */
   private static final double MOST_WORK = 500_000;
 
