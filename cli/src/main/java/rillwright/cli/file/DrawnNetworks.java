@@ -1,61 +1,40 @@
 package rillwright.cli.file;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.catalogue.Catalogue;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.field.DrawnValues;
-import rillwright.cli.file.field.Fields;
-import rillwright.cli.file.field.Ledger;
 import rillwright.cli.file.field.Uncertain;
-import rillwright.cli.file.line.LinesReader;
-import rillwright.cli.file.line.PlacedLine;
-import rillwright.cli.file.part.PartReaders;
-import rillwright.cli.file.part.PipeReader;
-import rillwright.cli.file.point.PointTable;
-import rillwright.cli.file.point.PointsReader;
-import rillwright.cli.file.pump.PumpTable;
-import rillwright.cli.file.pump.PumpsReader;
-import rillwright.cli.file.pump.SheetSource;
-import rillwright.cli.file.quantity.Measure;
-import rillwright.cli.file.tree.Entry;
-import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
-import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.network.Line;
-import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 
 /**
  * The networks that a project may be: with drawn values in place of those that are not known
- * exactly. Where they stand in points, lines and pumps only, no more than those are read again;
- * where they change the water, everything is. Several threads may ask at a time.
+ * exactly. Where a value stands in a point or line as it is, it is put in its place; other points,
+ * lines and pumps that hold one are read again; where the water changes, everything is. Several
+ * threads may ask at a time.
  */
 public final class DrawnNetworks {
-  private static final String POINTS = "points";
-  private static final String LINES = "lines";
-  private static final String PUMPS = "pumps";
+  /** The ends of what may be drawn, as chances: beyond them lies one sample in 10⁹. */
+  private static final double EDGE = 1e-9;
 
   private final Project project;
   private final IdentityHashMap<Scalar, Integer> indexOf = new IdentityHashMap<>();
   private final boolean readsAll;
-  private final boolean readsPoints;
-  private final Catalogue catalogue = Catalogue.standard();
-  private final PumpTable pumps;
-  private final Measure head;
-  private final List<String> unknownPumps;
-  private final Optional<MapNode> pumpsOnly;
-  private final MapNode affectedPoints;
-  private final List<AffectedLine> affected;
-  private final MapNode linesOnly;
-  private final PointTable middlePoints;
+  private final Map<String, Template> points = new LinkedHashMap<>();
+  private final Map<String, Template> lines = new LinkedHashMap<>();
+  private final Optional<Rereading> rest;
 
   /**
    * The networks of a project.
@@ -65,65 +44,73 @@ public final class DrawnNetworks {
    */
   public DrawnNetworks(Project project, List<Uncertain> unknowns) {
     this.project = project;
-    MapNode tree = project.tree();
     unknowns.forEach(unknown -> indexOf.put(unknown.written(), indexOf.size()));
     this.readsAll =
-        tree.entries().stream()
-            .filter(entry -> !List.of(POINTS, LINES, PUMPS).contains(entry.key()))
-            .anyMatch(entry -> holdsUnknown(entry.value()));
-    MapNode allPoints = only(tree, POINTS, section(tree, POINTS).entries());
-    this.readsPoints = holdsUnknown(allPoints);
-    this.affectedPoints =
-        only(
-            tree,
-            POINTS,
-            section(tree, POINTS).entries().stream()
-                .filter(point -> isBasin(point) || holdsUnknown(point.value()))
-                .toList());
-    List<Entry> unknownPumps =
-        tree.findMap(PUMPS).map(MapNode::entries).orElse(List.of()).stream()
-            .filter(pump -> holdsUnknown(pump.value()))
-            .toList();
-    this.unknownPumps = unknownPumps.stream().map(Entry::key).toList();
-    this.pumpsOnly =
-        unknownPumps.isEmpty() ? Optional.empty() : Optional.of(only(tree, PUMPS, unknownPumps));
-    this.affected =
-        section(tree, LINES).entries().stream()
-            .filter(line -> AffectedLine.holds(line.value(), this::changes))
-            .map(line -> AffectedLine.of(line, this::changes))
-            .toList();
-    this.linesOnly = only(tree, LINES, affected.stream().map(AffectedLine::entry).toList());
-    this.pumps = new PumpTable(List.copyOf(project.sheets().keySet()), project.sheets());
-    this.head = Measure.headIn(project.network().water().densityKgPerM3());
-    this.middlePoints = points(allPoints, new Ledger(file()));
-  }
-
-  private static MapNode section(MapNode tree, String name) {
-    return (MapNode) tree.find(name).orElseThrow().value();
-  }
-
-  /** The tree with one section and in it no more than some entries. */
-  private static MapNode only(MapNode tree, String name, List<Entry> entries) {
-    Entry section = tree.find(name).orElseThrow();
-    MapNode map = new MapNode(entries, section.value().place());
-    return new MapNode(List.of(new Entry(name, section.keyPlace(), map)), tree.place());
+        project.tree().entries().stream()
+            .filter(entry -> !Rereading.SECTIONS.contains(entry.key()))
+            .anyMatch(entry -> Rereading.holds(entry.value(), this::isDrawn));
+    Rereading all = Rereading.of(project, this::isDrawn);
+    if (!readsAll) {
+      prepare(all, unknowns);
+    }
+    Rereading left = all.only(name -> !points.containsKey(name), name -> !lines.containsKey(name));
+    this.rest = left.isEmpty() ? Optional.empty() : Optional.of(left);
   }
 
   private boolean isDrawn(Node node) {
     return indexOf.containsKey(node);
   }
 
-  /** Whether it is drawn, or names a pump that is not known. */
-  private boolean changes(Node node) {
-    return isDrawn(node) || (node instanceof Scalar text && unknownPumps.contains(text.text()));
+  /** Finds the templates, by reading with values of which each meets each other at all ends. */
+  private void prepare(Rereading all, List<Uncertain> unknowns) {
+    List<List<Double>> sets = new ArrayList<>();
+    sets.add(set(unknowns, index -> 0.5));
+    for (int bit = 0; bit <= Integer.SIZE - Integer.numberOfLeadingZeros(unknowns.size()); bit++) {
+      int shift = bit;
+      sets.add(set(unknowns, index -> (index >> shift & 1) == 0 ? EDGE : 1 - EDGE));
+      sets.add(set(unknowns, index -> (index >> shift & 1) == 0 ? 1 - EDGE : EDGE));
+    }
+    List<Rereading.Read> readings = new ArrayList<>();
+    try {
+      sets.forEach(set -> readings.add(all.with(drawn(set), around(project.network().points()))));
+    } catch (InvalidInput contradiction) {
+      return;
+    }
+    put(points, sets, readings, Rereading.Read::points, point -> point.name().value());
+    put(lines, sets, readings, Rereading.Read::lines, line -> line.name().value());
   }
 
-  private boolean holdsUnknown(Node node) {
-    return AffectedLine.holds(node, this::isDrawn);
+  private static List<Double> set(List<Uncertain> unknowns, Function<Integer, Double> chance) {
+    return IntStream.range(0, unknowns.size())
+        .mapToObj(index -> unknowns.get(index).distribution().quantile(chance.apply(index)))
+        .toList();
   }
 
-  private String file() {
-    return project.places().whole().source();
+  private static <T> void put(
+      Map<String, Template> templates,
+      List<List<Double>> sets,
+      List<Rereading.Read> readings,
+      Function<Rereading.Read, List<T>> kind,
+      Function<T, String> name) {
+    List<T> first = kind.apply(readings.get(0));
+    for (int i = 0; i < first.size(); i++) {
+      int place = i;
+      Template.of(readings.stream().map(reading -> kind.apply(reading).get(place)).toList(), sets)
+          .ifPresent(template -> templates.put(name.apply(first.get(place)), template));
+    }
+  }
+
+  private static Map<String, Point> around(Collection<Point> points) {
+    Map<String, Point> byName = new LinkedHashMap<>();
+    points.forEach(point -> byName.put(point.name().value(), point));
+    return byName;
+  }
+
+  private DrawnValues drawn(List<Double> values) {
+    return written -> {
+      Integer index = indexOf.get(written);
+      return index == null ? OptionalDouble.empty() : OptionalDouble.of(values.get(index));
+    };
   }
 
   /**
@@ -133,72 +120,27 @@ public final class DrawnNetworks {
    * @throws rillwright.cli.file.fault.InvalidInput if they contradict each other
    */
   public Network with(List<Double> values) {
-    DrawnValues drawn =
-        written -> {
-          Integer index = indexOf.get(written);
-          return index == null ? OptionalDouble.empty() : OptionalDouble.of(values.get(index));
-        };
     if (readsAll) {
-      return project.mapping().map(project.tree(), project.changes(), drawn).network();
+      return project.mapping().map(project.tree(), project.changes(), drawn(values)).network();
     }
-    Ledger ledger = new Ledger(file(), drawn);
-    PointTable points = readsPoints ? points(ledger) : middlePoints;
-    List<Line> lines = lines(points, ledger);
-    ledger.faults().throwIfAny();
     Network middle = project.network();
-    return new Network(middle.water(), middle.siteElevationM(), points.points(), lines);
-  }
-
-  /** A fall is read with the names of the basins. */
-  private static boolean isBasin(Entry point) {
-    return point.value().findText("kind").filter("basin"::equals).isPresent();
-  }
-
-  /** All points, those with unknowns in them read again. */
-  private PointTable points(Ledger ledger) {
-    Map<String, Point> all = new LinkedHashMap<>(middlePoints.byName());
-    all.putAll(points(affectedPoints, ledger).byName());
-    return new PointTable(middlePoints.names(), all);
-  }
-
-  private PointTable points(MapNode tree, Ledger ledger) {
-    Fields root = Fields.of(tree, "", ledger, List.of(POINTS));
-    return new PointsReader(catalogue, ledger).read(root);
-  }
-
-  /** All pumps, those with unknowns in them read again: they are written in the file itself. */
-  private PumpTable pumps(Ledger ledger) {
-    if (pumpsOnly.isEmpty()) {
-      return pumps;
+    Map<String, Point> drawnPoints = new LinkedHashMap<>();
+    for (Point point : middle.points()) {
+      Template template = points.get(point.name().value());
+      drawnPoints.put(
+          point.name().value(), template == null ? point : (Point) template.with(values));
     }
-    Fields root = Fields.of(pumpsOnly.get(), "", ledger, List.of(PUMPS));
-    SheetSource none =
-        (path, density) -> {
-          throw new IllegalStateException("a sheet in a file is not drawn");
-        };
-    PumpTable drawn =
-        new PumpsReader(none, project.network().water().densityKgPerM3(), ledger).read(root);
-    Map<String, DataSheet> sheets = new LinkedHashMap<>(project.sheets());
-    sheets.putAll(drawn.sheets());
-    return new PumpTable(List.copyOf(project.sheets().keySet()), sheets);
-  }
-
-  /** All lines, those with unknowns in them read again. */
-  private List<Line> lines(PointTable points, Ledger ledger) {
-    Fields root = Fields.of(linesOnly, "", ledger, List.of(LINES));
-    PartReaders parts = new PartReaders(catalogue, head, pumps(ledger));
-    LinesReader reader = new LinesReader(points, parts, new PipeReader(catalogue), ledger);
-    List<PlacedLine> read = reader.read(root);
-    ledger.faults().throwIfAny();
-    Map<LineName, Line> drawn = new HashMap<>();
-    for (int i = 0; i < affected.size(); i++) {
-      Line line = read.get(i).line();
-      drawn.put(line.name(), affected.get(i).complete(line, project.network().line(line.name())));
+    Map<String, Line> drawnLines = new LinkedHashMap<>();
+    for (Line line : middle.lines()) {
+      Template template = lines.get(line.name().value());
+      drawnLines.put(line.name().value(), template == null ? line : (Line) template.with(values));
     }
-    List<Line> lines = new ArrayList<>();
-    for (Line line : project.network().lines()) {
-      lines.add(drawn.getOrDefault(line.name(), line));
-    }
-    return lines;
+    rest.map(reading -> reading.with(drawn(values), drawnPoints))
+        .ifPresent(
+            read -> {
+              read.points().forEach(point -> drawnPoints.put(point.name().value(), point));
+              read.lines().forEach(line -> drawnLines.put(line.name().value(), line));
+            });
+    return middle.with(List.copyOf(drawnPoints.values()), List.copyOf(drawnLines.values()));
   }
 }

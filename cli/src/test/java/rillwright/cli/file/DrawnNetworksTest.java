@@ -49,7 +49,7 @@ class DrawnNetworksTest {
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3})
-  void readingTheAffectedLinesGivesWhatReadingEverythingGives(long seed) {
+  void whatIsPutInItsPlaceIsWhatReadingEverythingGives(long seed) {
     Project project = ProjectReader.read(EXAMPLE, List.of());
     Project withWarmth =
         ProjectReader.read(EXAMPLE, List.of("water.temperature=20 C .. 20.000000001 C"));
@@ -88,9 +88,12 @@ class DrawnNetworksTest {
             + " .. 60 %}, loss: {flow: 1 gpm .. 2 gpm, head: 1 ft}]",
         "[run: {length: 3 ft .. 4 ft, inside: 1 in, roughness: 1 mm}, fitting: {type: enlargement},"
             + " run: {length: 4 ft, inside: 2 in, roughness: 1 mm}, loss: {k: 1}, run: {length: 4"
-            + " ft, inside: 1 in, roughness: 1 mm}]"
+            + " ft, inside: 1 in, roughness: 1 mm}]",
+        "[run: {length: 3 ft .. 9 ft, inside: 2 in, roughness: 1 mm, deposit: 0 mm .. 9 mm}, fitting:"
+            + " {k: 1}]",
+        "[run: {length: 3 ft, material: flexible PVC, size: 1 in .. 3 in}, fitting: {k: 1 .. 2}]"
       })
-  void aLineReadInPartIsTheLineReadAsAWhole(String parts) {
+  void aLineWithValuesIsTheLineReadWithThem(String parts) {
     Project project = ProjectText.withLine("{from: pond, to: low, parts: " + parts + "}");
     List<Uncertain> unknowns = unknowns(project);
     List<Double> values =

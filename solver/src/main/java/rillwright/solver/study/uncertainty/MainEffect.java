@@ -1,6 +1,7 @@
 package rillwright.solver.study.uncertainty;
 
-import java.util.List;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /**
  * How much of the variance of what comes out goes back to one quantity alone: the variance of the
@@ -30,8 +31,8 @@ final class MainEffect {
    * Mean square of the difference from the mean, as of a sample: divided by one less. 0 of outcomes
    * that are all alike, or of fewer than two.
    */
-  static double variance(List<Double> outcomes) {
-    if (outcomes.size() < 2) {
+  static double variance(double[] outcomes) {
+    if (outcomes.length < 2) {
       return 0;
     }
     double mean = mean(outcomes);
@@ -39,28 +40,37 @@ final class MainEffect {
     for (double outcome : outcomes) {
       sum += (outcome - mean) * (outcome - mean);
     }
-    double variance = sum / (outcomes.size() - 1);
+    double variance = sum / (outcomes.length - 1);
     double noise = EXACTNESS * mean;
     return variance > noise * noise ? variance : 0;
   }
 
-  private static double mean(List<Double> values) {
+  private static double mean(double[] values) {
     double sum = 0;
     for (double value : values) {
       sum += value;
     }
-    return sum / values.size();
+    return sum / values.length;
+  }
+
+  /** The numbers of the samples by a quantity's value, smallest first. */
+  static int[] order(double[] values) {
+    return IntStream.range(0, values.length)
+        .boxed()
+        .sorted(Comparator.comparingDouble(sample -> values[sample]))
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 
   /**
    * The variance that one quantity alone explains, at least 0, in the outcome's unit squared.
    *
-   * @param order of the samples by the quantity's value, smallest first
+   * @param order of the samples by the quantity's value
    * @param values of the quantity in each sample
    * @param outcomes of each sample, as many
    */
-  static double explainedVariance(List<Integer> order, List<Double> values, List<Double> outcomes) {
-    int samples = outcomes.size();
+  static double explainedVariance(int[] order, double[] values, double[] outcomes) {
+    int samples = outcomes.length;
     double variance = variance(outcomes);
     int classes = classes(samples);
     int freedom = samples - 2 * classes;
@@ -71,7 +81,7 @@ final class MainEffect {
     for (int i = 0; i < classes; i++) {
       int from = (int) ((long) i * samples / classes);
       int to = (int) ((long) (i + 1) * samples / classes);
-      unexplained += aboutItsLine(order.subList(from, to), values, outcomes);
+      unexplained += aboutItsLine(order, from, to, values, outcomes);
     }
     double explained = Math.min(variance, variance - unexplained / freedom);
     return explained > byChance(samples, classes) * variance ? explained : 0;
@@ -92,21 +102,21 @@ final class MainEffect {
 
   /** Sum of the squares of what a straight line through a class leaves. */
   private static double aboutItsLine(
-      List<Integer> members, List<Double> values, List<Double> outcomes) {
+      int[] order, int from, int to, double[] values, double[] outcomes) {
     double meanX = 0;
     double meanY = 0;
-    for (int j : members) {
-      meanX += values.get(j);
-      meanY += outcomes.get(j);
+    for (int i = from; i < to; i++) {
+      meanX += values[order[i]];
+      meanY += outcomes[order[i]];
     }
-    meanX /= members.size();
-    meanY /= members.size();
+    meanX /= to - from;
+    meanY /= to - from;
     double xx = 0;
     double xy = 0;
     double yy = 0;
-    for (int j : members) {
-      double x = values.get(j) - meanX;
-      double y = outcomes.get(j) - meanY;
+    for (int i = from; i < to; i++) {
+      double x = values[order[i]] - meanX;
+      double y = outcomes[order[i]] - meanY;
       xx += x * x;
       xy += x * y;
       yy += y * y;

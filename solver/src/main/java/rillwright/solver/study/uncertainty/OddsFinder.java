@@ -1,7 +1,7 @@
 package rillwright.solver.study.uncertainty;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,10 +9,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import rillwright.solver.balance.SearchFailed;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.progress.Progress;
+import rillwright.solver.steady.NoBalance;
+import rillwright.solver.steady.SteadyState;
+import rillwright.solver.steady.SteadyStateFinder;
 import rillwright.solver.study.uncertainty.Odds.Driver;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.study.uncertainty.Odds.FlowSpread;
@@ -48,20 +52,25 @@ public final class OddsFinder {
   private Odds find(Network middle, Progress progress) {
     List<Point> falls = middle.waysOut();
     List<PointName> names = falls.stream().map(Point::name).toList();
+    Optional<SteadyState> like = stateOf(middle);
     List<SampleOutcome> outcomes =
         SampleRun.of(
-            plan, sample -> SampleOutcome.of(uncertain.with(values(sample)), names), progress);
-    List<Integer> balanced =
+            plan.samples(),
+            plan.threads(),
+            sample -> SampleOutcome.of(uncertain.with(values(sample)), like, names),
+            progress);
+    int[] balanced =
         IntStream.range(0, outcomes.size())
             .filter(sample -> outcomes.get(sample).ending().isBalanced())
-            .boxed()
-            .toList();
+            .toArray();
     List<FallOdds> odds = new ArrayList<>();
-    List<List<Double>> flows = new ArrayList<>();
+    List<double[]> flows = new ArrayList<>();
     for (int fall = 0; fall < falls.size(); fall++) {
       int index = fall;
-      List<Double> ofFall =
-          balanced.stream().map(s -> outcomes.get(s).flowsM3PerS().get(index)).toList();
+      double[] ofFall =
+          Arrays.stream(balanced)
+              .mapToDouble(sample -> outcomes.get(sample).flowsM3PerS().get(index))
+              .toArray();
       flows.add(ofFall);
       boolean targeted = falls.get(fall).targetM3PerS().isPresent();
       odds.add(
@@ -77,12 +86,25 @@ public final class OddsFinder {
             falls.stream().anyMatch(fall -> fall.targetM3PerS().isPresent()),
             outcomes,
             outcome -> !outcome.served().contains(false)),
-        drivers(names, balanced, flows),
+        SampleRun.of(
+            uncertain.unknowns().size(),
+            plan.threads(),
+            unknown -> driver(unknown, names, balanced, flows),
+            Progress.UNSEEN),
         tally(outcomes),
         IntStream.range(0, outcomes.size())
             .filter(sample -> outcomes.get(sample).ending() == Ending.CONTRADICTION)
             .mapToObj(this::values)
             .findFirst());
+  }
+
+  /** Where the search for each sample's balance begins: the same for all, whoever comes first. */
+  private static Optional<SteadyState> stateOf(Network middle) {
+    try {
+      return Optional.of(SteadyStateFinder.find(middle));
+    } catch (NoBalance | SearchFailed none) {
+      return Optional.empty();
+    }
   }
 
   private double value(int unknown, int sample) {
@@ -112,8 +134,8 @@ public final class OddsFinder {
     return sound == 0 ? OptionalDouble.empty() : OptionalDouble.of((double) served / sound);
   }
 
-  private static Optional<FlowSpread> spread(List<Double> flows) {
-    if (flows.isEmpty()) {
+  private static Optional<FlowSpread> spread(double[] flows) {
+    if (flows.length == 0) {
       return Optional.empty();
     }
     Percentiles percentiles = new Percentiles(flows);
@@ -125,31 +147,22 @@ public final class OddsFinder {
             IntStream.rangeClosed(0, 100).mapToObj(i -> percentiles.at(i / 100.0)).toList()));
   }
 
-  private List<Driver> drivers(
-      List<PointName> names, List<Integer> balanced, List<List<Double>> flows) {
-    List<Driver> drivers = new ArrayList<>();
-    for (int unknown = 0; unknown < uncertain.unknowns().size(); unknown++) {
-      int index = unknown;
-      List<Double> values = balanced.stream().map(sample -> value(index, sample)).toList();
-      List<Integer> order =
-          IntStream.range(0, values.size())
-              .boxed()
-              .sorted(Comparator.comparingDouble(values::get))
-              .toList();
-      Map<PointName, Double> ofFall = new LinkedHashMap<>();
-      double explainedSum = 0;
-      double varianceSum = 0;
-      for (int fall = 0; fall < names.size(); fall++) {
-        double variance = MainEffect.variance(flows.get(fall));
-        double explained =
-            variance > 0 ? MainEffect.explainedVariance(order, values, flows.get(fall)) : 0;
-        ofFall.put(names.get(fall), variance > 0 ? explained / variance : 0);
-        explainedSum += explained;
-        varianceSum += variance;
-      }
-      drivers.add(new Driver(varianceSum > 0 ? explainedSum / varianceSum : 0, ofFall));
+  private Driver driver(int unknown, List<PointName> names, int[] balanced, List<double[]> flows) {
+    double[] values =
+        Arrays.stream(balanced).mapToDouble(sample -> value(unknown, sample)).toArray();
+    int[] order = MainEffect.order(values);
+    Map<PointName, Double> ofFall = new LinkedHashMap<>();
+    double explainedSum = 0;
+    double varianceSum = 0;
+    for (int fall = 0; fall < names.size(); fall++) {
+      double variance = MainEffect.variance(flows.get(fall));
+      double explained =
+          variance > 0 ? MainEffect.explainedVariance(order, values, flows.get(fall)) : 0;
+      ofFall.put(names.get(fall), variance > 0 ? explained / variance : 0);
+      explainedSum += explained;
+      varianceSum += variance;
     }
-    return drivers;
+    return new Driver(varianceSum > 0 ? explainedSum / varianceSum : 0, ofFall);
   }
 
   private static Tally tally(List<SampleOutcome> outcomes) {

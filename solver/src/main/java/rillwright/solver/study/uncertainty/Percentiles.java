@@ -1,6 +1,6 @@
 package rillwright.solver.study.uncertainty;
 
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * The values below which given shares of a sample lie, straight between its sorted values.
@@ -9,14 +9,15 @@ import java.util.List;
  * American Statistician 50(4), 361–365, definition 7.
  */
 final class Percentiles {
-  private final List<Double> sorted;
+  private final double[] sorted;
 
   /** Of a sample of one value or more. */
-  Percentiles(List<Double> sample) {
-    if (sample.isEmpty()) {
+  Percentiles(double[] sample) {
+    if (sample.length == 0) {
       throw new IllegalArgumentException("percentiles of no sample");
     }
-    this.sorted = sample.stream().sorted().toList();
+    this.sorted = sample.clone();
+    Arrays.sort(sorted);
   }
 
   /**
@@ -25,10 +26,10 @@ final class Percentiles {
    * @param share 0 to 1
    */
   double at(double share) {
-    double rank = share * (sorted.size() - 1);
+    double rank = share * (sorted.length - 1);
     int below = (int) Math.floor(rank);
-    int above = Math.min(sorted.size() - 1, below + 1);
-    double low = sorted.get(below);
-    return low + (rank - below) * (sorted.get(above) - low);
+    int above = Math.min(sorted.length - 1, below + 1);
+    double low = sorted[below];
+    return low + (rank - below) * (sorted[above] - low);
   }
 }

@@ -41,13 +41,22 @@ record SampleOutcome(Ending ending, List<Double> flowsM3PerS, List<Boolean> serv
     }
   }
 
-  /** What comes out of a network; empty for values that contradict each other. */
-  static SampleOutcome of(Optional<Network> network, List<PointName> falls) {
+  /**
+   * What comes out of a network; empty for values that contradict each other.
+   *
+   * @param like a state that its own is like; empty if there is none
+   */
+  static SampleOutcome of(
+      Optional<Network> network, Optional<SteadyState> like, List<PointName> falls) {
     if (network.isEmpty()) {
       return without(Ending.CONTRADICTION);
     }
     try {
-      return of(SteadyStateFinder.find(network.get()), falls);
+      Network drawn = network.get();
+      return of(
+          like.map(state -> SteadyStateFinder.find(drawn, state))
+              .orElseGet(() -> SteadyStateFinder.find(drawn)),
+          falls);
     } catch (NoBalance e) {
       return without(Ending.NO_BALANCE);
     } catch (SearchFailed e) {

@@ -11,26 +11,29 @@ import java.util.function.IntFunction;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.progress.Steps;
 
-/** Works out all samples, in blocks that several threads share; the order stays theirs. */
+/** Does many like pieces of work, in blocks that several threads share; the order stays theirs. */
 final class SampleRun {
-  private static final int BLOCK = 50;
+  private static final int LARGEST_BLOCK = 50;
 
-  private final int samples;
+  private final int pieces;
+  private final int inABlock;
   private final Steps steps;
 
-  private SampleRun(int samples, Progress progress) {
-    this.samples = samples;
-    this.steps = new Steps(progress, samples);
+  private SampleRun(int pieces, int threads, Progress progress) {
+    this.pieces = pieces;
+    this.inABlock = Math.max(1, Math.min(LARGEST_BLOCK, pieces / (4 * threads)));
+    this.steps = new Steps(progress, pieces);
   }
 
   /**
-   * What comes out of each sample, in order.
+   * What comes out of each piece, in order.
    *
-   * @param work what to do with a sample's number, from 0; called by several threads at a time
+   * @param pieces how many there are, such as samples
+   * @param work what to do with a piece's number, from 0; called by several threads at a time
    */
-  static <T> List<T> of(SamplingPlan plan, IntFunction<T> work, Progress progress) {
-    SampleRun run = new SampleRun(plan.samples(), progress);
-    ExecutorService threads = Executors.newFixedThreadPool(plan.threads());
+  static <T> List<T> of(int pieces, int threadCount, IntFunction<T> work, Progress progress) {
+    SampleRun run = new SampleRun(pieces, threadCount, progress);
+    ExecutorService threads = Executors.newFixedThreadPool(threadCount);
     try {
       List<T> all = new ArrayList<>();
       for (Future<List<T>> block : threads.invokeAll(run.blocks(work))) {
@@ -52,9 +55,9 @@ final class SampleRun {
 
   private <T> List<Callable<List<T>>> blocks(IntFunction<T> work) {
     List<Callable<List<T>>> blocks = new ArrayList<>();
-    for (int first = 0; first < samples; first += BLOCK) {
+    for (int first = 0; first < pieces; first += inABlock) {
       int from = first;
-      int to = Math.min(samples, first + BLOCK);
+      int to = Math.min(pieces, first + inABlock);
       blocks.add(() -> block(from, to, work));
     }
     return blocks;
@@ -63,8 +66,8 @@ final class SampleRun {
   private <T> List<T> block(int from, int to, IntFunction<T> work) {
     steps.done(0);
     List<T> results = new ArrayList<>(to - from);
-    for (int sample = from; sample < to; sample++) {
-      results.add(work.apply(sample));
+    for (int piece = from; piece < to; piece++) {
+      results.add(work.apply(piece));
     }
     steps.done(results.size());
     return results;

@@ -3,7 +3,6 @@ package rillwright.solver.study.uncertainty;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -26,18 +25,14 @@ class MainEffectTest {
               .mapToObj(i -> inputs.get(i).quantile(cube.chance(i, sample)))
               .toList());
     }
-    List<Double> outcomes = samples.stream().map(function).toList();
+    double[] outcomes = samples.stream().mapToDouble(function::apply).toArray();
     List<Double> shares = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
       int input = i;
-      List<Double> values = samples.stream().map(sample -> sample.get(input)).toList();
-      List<Integer> order =
-          IntStream.range(0, SAMPLES)
-              .boxed()
-              .sorted(Comparator.comparingDouble(values::get))
-              .toList();
+      double[] values = samples.stream().mapToDouble(sample -> sample.get(input)).toArray();
       shares.add(
-          MainEffect.explainedVariance(order, values, outcomes) / MainEffect.variance(outcomes));
+          MainEffect.explainedVariance(MainEffect.order(values), values, outcomes)
+              / MainEffect.variance(outcomes));
     }
     return shares;
   }
@@ -103,8 +98,8 @@ class MainEffectTest {
 
   @Test
   void whatDoesNotVaryHasNoVariance() {
-    assertEquals(0, MainEffect.variance(List.of(2.0, 2.0 + 1e-12, 2.0)));
-    assertEquals(0, MainEffect.variance(List.of(2.0)));
-    assertEquals(1, MainEffect.variance(List.of(1.0, 2.0, 3.0)), 1e-15);
+    assertEquals(0, MainEffect.variance(new double[] {2.0, 2.0 + 1e-12, 2.0}));
+    assertEquals(0, MainEffect.variance(new double[] {2.0}));
+    assertEquals(1, MainEffect.variance(new double[] {1.0, 2.0, 3.0}), 1e-15);
   }
 }

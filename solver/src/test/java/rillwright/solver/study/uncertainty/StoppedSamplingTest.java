@@ -14,8 +14,7 @@ class StoppedSamplingTest {
   private final AtomicInteger worked = new AtomicInteger();
 
   private void sample(int threads, Progress progress) {
-    SampleRun.of(
-        new SamplingPlan(10_000, 1, threads), sample -> worked.incrementAndGet(), progress);
+    SampleRun.of(10_000, threads, sample -> worked.incrementAndGet(), progress);
   }
 
   @Test
