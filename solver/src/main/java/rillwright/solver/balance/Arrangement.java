@@ -2,10 +2,11 @@ package rillwright.solver.balance;
 
 import java.util.Arrays;
 import java.util.List;
+import rillwright.solver.balance.linear.EdgePattern;
 import rillwright.solver.balance.linear.NodalSystem;
 import rillwright.solver.law.HeadLaw;
 
-/** A {@link BalanceProblem} in arrays, with its matrix's pattern analysed once. */
+/** A {@link BalanceProblem} in arrays. */
 final class Arrangement {
   final int nodeCount;
   final int linkCount;
@@ -35,6 +36,7 @@ final class Arrangement {
   /** The links that lead from each node to others, in their order. */
   final int[][] linksAt;
 
+  final EdgePattern edges;
   final NodalSystem system;
 
   Arrangement(BalanceProblem problem) {
@@ -67,7 +69,12 @@ final class Arrangement {
       draw[i] = held[i] ? 0 : node.drawM3PerS();
     }
     linksAt = incidence();
-    system = new NodalSystem(nodeCount, from, to);
+    edges =
+        problem
+            .like()
+            .filter(known -> known.isOf(nodeCount, from, to))
+            .orElseGet(() -> new EdgePattern(nodeCount, from, to));
+    system = new NodalSystem(edges);
   }
 
   private int[][] incidence() {

@@ -1,6 +1,7 @@
 package rillwright.solver.balance;
 
 import java.util.OptionalDouble;
+import rillwright.solver.balance.linear.EdgePattern;
 
 /** The balanced state of a {@link BalanceProblem}: its answer, its effort and its errors. */
 public final class Balance {
@@ -8,6 +9,7 @@ public final class Balance {
   private final double[] head;
   private final boolean[] determined;
   private final boolean[] shut;
+  private final EdgePattern edges;
   private final int iterations;
   private final double flowErrorM3PerS;
   private final double headErrorM;
@@ -17,6 +19,7 @@ public final class Balance {
       double[] head,
       boolean[] determined,
       boolean[] shut,
+      EdgePattern edges,
       int iterations,
       double flowErrorM3PerS,
       double headErrorM) {
@@ -24,6 +27,7 @@ public final class Balance {
     this.head = head.clone();
     this.determined = determined.clone();
     this.shut = shut.clone();
+    this.edges = edges;
     this.iterations = iterations;
     this.flowErrorM3PerS = flowErrorM3PerS;
     this.headErrorM = headErrorM;
@@ -45,6 +49,11 @@ public final class Balance {
   /** Whether a link carries exactly nothing because its law holds it shut. */
   public boolean isShut(int link) {
     return shut[link];
+  }
+
+  /** The edges of its problem, for one that is like it. */
+  public EdgePattern edges() {
+    return edges;
   }
 
   /** Number of Newton steps. */

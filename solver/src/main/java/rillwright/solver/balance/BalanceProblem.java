@@ -1,7 +1,9 @@
 package rillwright.solver.balance;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import rillwright.solver.balance.linear.EdgePattern;
 import rillwright.solver.law.HeadLaw;
 
 /**
@@ -9,11 +11,18 @@ import rillwright.solver.law.HeadLaw;
  *
  * @param nodes node i is the i-th; copied
  * @param links link k is the k-th; copied
+ * @param like the edges of a problem like it, if one was balanced: they need not be analysed again
+ *     where they are the same
  */
-public record BalanceProblem(List<Node> nodes, List<Link> links) {
+public record BalanceProblem(List<Node> nodes, List<Link> links, Optional<EdgePattern> like) {
   public BalanceProblem {
     nodes = List.copyOf(nodes);
     links = List.copyOf(links);
+  }
+
+  /** Like none that is known. */
+  public BalanceProblem(List<Node> nodes, List<Link> links) {
+    this(nodes, links, Optional.empty());
   }
 
   /**

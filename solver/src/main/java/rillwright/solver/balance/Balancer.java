@@ -206,7 +206,7 @@ public final class Balancer {
       shut[k] = deadAndShut || (!state.isFree(k) && state.flow[k] == 0 && !cutOffs.passesHead(k));
     }
     return new Balance(
-        state.flow, state.head, determined, shut, iterations, flowError(), headError());
+        state.flow, state.head, determined, shut, net.edges, iterations, flowError(), headError());
   }
 
   private double flowError() {

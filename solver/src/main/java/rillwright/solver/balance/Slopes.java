@@ -29,18 +29,14 @@ public final class Slopes {
     this.conductance = new double[links.size()];
     this.anchored = new boolean[nodes];
     this.head = new double[nodes];
-    int[] from = new int[links.size()];
-    int[] to = new int[links.size()];
     for (int k = 0; k < links.size(); k++) {
       Link link = links.get(k);
-      from[k] = link.from();
-      to[k] = link.to();
       double flow = balance.flowM3PerS(k);
       boolean isFree =
           !balance.isShut(k) && flow > link.law().leastFlow() && flow < link.law().greatestFlow();
       conductance[k] = isFree ? 1 / ExtendedLaw.bounded(link.law().slopeAt(flow)) : 0;
     }
-    this.system = new NodalSystem(nodes, from, to);
+    this.system = new NodalSystem(balance.edges());
     anchor(problem);
     factor();
   }

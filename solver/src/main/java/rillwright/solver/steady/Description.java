@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import rillwright.solver.balance.Slopes;
+import rillwright.solver.balance.linear.EdgePattern;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -51,6 +52,11 @@ final class Description {
     }
     Slopes slopes = new Slopes(solved.problem(), solved.balance());
     return Optional.of(line -> slopes.flowByHead(solved.linksOf().get(line).get(0)));
+  }
+
+  /** The edges of the balance. */
+  EdgePattern edges() {
+    return solved.balance().edges();
   }
 
   PointState of(Point point) {

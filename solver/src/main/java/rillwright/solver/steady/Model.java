@@ -4,8 +4,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import rillwright.solver.balance.linear.EdgePattern;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -28,12 +30,15 @@ final class Model {
    *
    * @param lineFlow along a line
    * @param outflow over a fall or out of an outlet
+   * @param edges of its links
    */
   record Near(
-      Function<LineName, OptionalDouble> lineFlow, Function<PointName, OptionalDouble> outflow) {
+      Function<LineName, OptionalDouble> lineFlow,
+      Function<PointName, OptionalDouble> outflow,
+      Optional<EdgePattern> edges) {
     /** None is known. */
     static final Near NOTHING =
-        new Near(line -> OptionalDouble.empty(), point -> OptionalDouble.empty());
+        new Near(line -> OptionalDouble.empty(), point -> OptionalDouble.empty(), Optional.empty());
   }
 
   private final Network network;
@@ -138,6 +143,6 @@ final class Model {
         numbering.addSpill(point.name(), point.spill().get(), near.outflow().apply(point.name()));
       }
     }
-    return numbering.balance();
+    return numbering.balance(near.edges());
   }
 }

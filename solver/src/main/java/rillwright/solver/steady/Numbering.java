@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import rillwright.solver.balance.BalanceProblem;
 import rillwright.solver.balance.BalanceProblem.Link;
 import rillwright.solver.balance.BalanceProblem.Node;
 import rillwright.solver.balance.Balancer;
+import rillwright.solver.balance.linear.EdgePattern;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.law.NoLoss;
 import rillwright.solver.law.OneWayLaw;
@@ -86,9 +88,13 @@ final class Numbering {
     nodes.add(Node.held(spill.levelM()));
   }
 
-  /** Balances it. */
-  Solved balance() {
-    BalanceProblem problem = new BalanceProblem(nodes, links);
+  /**
+   * Balances it.
+   *
+   * @param like the edges of a balance like it, if one is known
+   */
+  Solved balance(Optional<EdgePattern> like) {
+    BalanceProblem problem = new BalanceProblem(nodes, links, like);
     return new Solved(problem, Balancer.balance(problem), nodeOf, linksOf, spillOf, surplusOf);
   }
 }

@@ -2,6 +2,7 @@ package rillwright.solver.steady;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.balance.Balance;
 import rillwright.solver.balance.BalanceProblem;
@@ -46,7 +47,8 @@ record Solved(
         point ->
             spillOf.containsKey(point)
                 ? OptionalDouble.of(balance.flowM3PerS(spillOf.get(point)))
-                : OptionalDouble.empty());
+                : OptionalDouble.empty(),
+        Optional.of(balance.edges()));
   }
 
   /** Flow that a line brings to one of its ends, m³/s; 0 where it takes water away. */

@@ -103,7 +103,8 @@ public final class SteadyState {
             network
                 .findPoint(point)
                 .map(known -> OptionalDouble.of(description.outflowM3PerS(known)))
-                .orElseGet(OptionalDouble::empty));
+                .orElseGet(OptionalDouble::empty),
+        Optional.of(description.edges()));
   }
 
   /**

@@ -1,6 +1,8 @@
 package rillwright.solver.steady;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -54,6 +56,22 @@ class SameNetworkTest {
           return new Redescribed(
               new Network(network.water(), 0, points, lines), UnaryOperator.identity(), List.of());
         });
+  }
+
+  @Test
+  void whatIsLikeAnotherIsNotAnalysedAgain() {
+    Network network = RandomNetwork.of(1);
+    SteadyState state = SteadyStateFinder.find(network);
+    Network other = new Network(network.water(), 0, network.points(), network.lines());
+    assertSame(
+        state.near().edges().orElseThrow(),
+        SteadyStateFinder.find(other, state).near().edges().orElseThrow());
+    List<Line> turned = new ArrayList<>(network.lines());
+    Collections.reverse(turned);
+    Network rearranged = new Network(network.water(), 0, network.points(), turned);
+    assertNotSame(
+        state.near().edges().orElseThrow(),
+        SteadyStateFinder.find(rearranged, state).near().edges().orElseThrow());
   }
 
   @Test

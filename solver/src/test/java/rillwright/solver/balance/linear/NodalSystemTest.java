@@ -1,5 +1,6 @@
 package rillwright.solver.balance.linear;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -24,7 +25,7 @@ class NodalSystemTest {
     int edges = random.nextInt(3 * size);
     int[] from = random.ints(edges, 0, size).toArray();
     int[] to = random.ints(edges, 0, size).toArray();
-    NodalSystem system = new NodalSystem(size, from, to);
+    NodalSystem system = new NodalSystem(new EdgePattern(size, from, to));
     for (int round = 0; round < 3; round++) {
       RealMatrix dense = new Array2DRowRealMatrix(size, size);
       RealVector right = new ArrayRealVector(size);
@@ -49,6 +50,23 @@ class NodalSystemTest {
     }
   }
 
+  @Test
+  void systemsOfOnePatternDoNotDisturbEachOther() {
+    EdgePattern edges = new EdgePattern(2, new int[] {0}, new int[] {1});
+    NodalSystem one = new NodalSystem(edges);
+    NodalSystem other = new NodalSystem(edges);
+    boolean[] free = new boolean[2];
+    one.couple(0, 0, 1, 1, free);
+    other.couple(0, 0, 1, 3, free);
+    for (NodalSystem system : new NodalSystem[] {one, other}) {
+      system.addToDiagonal(0, 1);
+      system.addToRightHandSide(0, 1);
+      double[] heads = new double[2];
+      assertTrue(system.solve(heads));
+      assertArrayEquals(new double[] {1, 1}, heads, 1e-12);
+    }
+  }
+
   private static void add(NodalSystem system, RealMatrix dense, int node, double value) {
     system.addToDiagonal(node, value);
     dense.addToEntry(node, node, value);
@@ -68,7 +86,7 @@ class NodalSystemTest {
 
   @Test
   void saysSoWhenTheMatrixIsNotPositiveDefinite() {
-    NodalSystem system = new NodalSystem(2, new int[] {0}, new int[] {1});
+    NodalSystem system = new NodalSystem(new EdgePattern(2, new int[] {0}, new int[] {1}));
     system.addToDiagonal(0, 1);
     system.addToDiagonal(1, -1);
     assertFalse(system.solve(new double[2]));
@@ -76,6 +94,6 @@ class NodalSystemTest {
 
   @Test
   void aSystemOfNothingIsSolved() {
-    assertTrue(new NodalSystem(0, new int[0], new int[0]).solve(new double[0]));
+    assertTrue(new NodalSystem(new EdgePattern(0, new int[0], new int[0])).solve(new double[0]));
   }
 }
