@@ -91,6 +91,21 @@ class StreamCommandTest {
     assertTrue(run.out().contains("stays dry"), run.out());
   }
 
+  /** Nothing "runs now" over a sill that stands out of the water. */
+  @Test
+  void skimmerThatStandsDryIsOneWarningAndItsPumpRunsDryInSolveToo() {
+    String falls = FOLDER.resolveSibling("twin-falls/falls.yaml").toString();
+    String low = "points.pond.level=-7 in";
+
+    String stream = Run.of("stream", falls, "--set", low).flat();
+    Run.assertReported(
+        stream, "1 in below the skimmer's sill: nothing comes in, and the pump runs dry");
+    assertFalse(stream.contains("passes no more than what runs now"), stream);
+    Run.assertReported(
+        Run.of("solve", falls, "--set", low).flat(),
+        "supply 0 gph dry 250 W 23.6 ft 0 % of 4,950 gph pump P-400, runs dry");
+  }
+
   @Test
   void fileWithoutAStreamIsReported() {
     Run run = Run.of("stream", FOLDER.resolveSibling("twin-falls/falls.yaml").toString());

@@ -90,7 +90,7 @@ final class LevelFindings {
               .then(
                   " below the level at which the pump begins to draw air. Fill it higher, make it"
                       + " larger, set the intake deeper, or keep less water in the stream."));
-    } else if (holding == Holding.AT_ITS_LIMIT) {
+    } else if (holding == Holding.AT_ITS_LIMIT && room >= -NOTICEABLE_M) {
       findings.add(
           at(
               Severity.PROBLEM,
@@ -183,11 +183,12 @@ final class LevelFindings {
 
   private void mouths() {
     for (Skimmer skimmer : running.state().network().skimmersOf(budget.basin().name())) {
-      skimmer.mouthTopM().ifPresent(top -> mouth(skimmer, top));
+      skimmer.mouthTopM().ifPresent(this::mouth);
+      sill(skimmer);
     }
   }
 
-  private void mouth(Skimmer skimmer, double topM) {
+  private void mouth(double topM) {
     double rest = budget.restLevelM();
     double overflow = budget.overflowM().orElse(topM);
     double stopped = budget.stoppedLevelM().orElse(rest);
@@ -210,12 +211,15 @@ final class LevelFindings {
                   + "\" stands above the top of the skimmer's mouth, which then skims nothing; the"
                   + " overflow is best as high as the mouth's top (common practice)."));
     }
-    double lowest = budget.runningLevelM().orElse(rest);
+  }
+
+  private void sill(Skimmer skimmer) {
+    double lowest = budget.runningLevelM().orElse(budget.restLevelM());
     if (lowest < skimmer.sillM() - NOTICEABLE_M) {
       findings.add(
           at(Severity.PROBLEM, "below-sill", "Running, \"" + name + "\" would stand ")
               .depth("belowSill", skimmer.sillM() - lowest)
-              .then(" below the skimmer's sill: nothing comes in."));
+              .then(" below the skimmer's sill: nothing comes in, and the pump runs dry."));
     }
   }
 

@@ -19,7 +19,6 @@ public final class PumpsTable {
 
   /** Prints it; nothing where there is no pump. */
   public static void print(Solved solved, PageBuilder page) {
-    ShownUnits units = Shown.of(solved);
     TableBuilder table =
         new TableBuilder("PUMPS")
             .column("flow", Side.RIGHT)
@@ -31,7 +30,7 @@ public final class PumpsTable {
     for (LineState line : solved.state().lines()) {
       for (PartState part : line.parts()) {
         if (part.part() instanceof Pump pump) {
-          add(table, line, part, pump, units);
+          add(table, solved, line, part, pump);
         }
       }
     }
@@ -39,18 +38,26 @@ public final class PumpsTable {
   }
 
   private static void add(
-      TableBuilder table, LineState line, PartState part, Pump pump, ShownUnits units) {
+      TableBuilder table, Solved solved, LineState line, PartState part, Pump pump) {
+    ShownUnits units = Shown.of(solved);
+    String name = line.line().name().value();
+    boolean runsDry =
+        solved.findings().stream()
+            .anyMatch(it -> it.code().equals("pump-runs-dry") && it.at().equals(name));
     PumpSet set = pump.set();
     double flow = part.flowM3PerS();
     OptionalDouble power = set.powerAt(flow);
     double range = set.publishedRangeM3PerS();
     table.row(
-        line.line().name().value(),
+        name,
         units.flow(flow),
-        units.head(set.headAt(flow)),
+        runsDry ? "dry" : units.head(set.headAt(flow)),
         power.isPresent() ? units.power(power.getAsDouble()) : "not given",
         units.writtenHead(set.publishedShutOffHeadM()),
         range > 0 ? units.share(flow / range) + " of " + units.writtenFlow(range) : "stopped",
-        PartWords.of(pump, units));
+        PartWords.of(pump, units)
+            + (runsDry
+                ? ", runs dry"
+                : solved.state().point(line.line().from()).isStarved() ? ", draws air" : ""));
   }
 }
