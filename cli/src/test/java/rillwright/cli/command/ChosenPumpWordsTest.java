@@ -181,8 +181,11 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     Run.assertReported(
         text,
         "130 % 53 % 529 EUR far from best efficiency",
-        "The pump would run at 130 % of the flow of its best efficiency; 70 % to 120 % is recommended"
-            + " (common practice).");
+        "The pump in \"supply\" runs at 130 % of the flow of its best efficiency; 70 % to 120 % is"
+            + " recommended, since it wears sooner outside (common practice).");
+    Run.assertReported(
+        text("solve", "../examples/twin-falls/falls.yaml"),
+        "runs at 134 % of the flow of its best efficiency");
   }
 
   @Test

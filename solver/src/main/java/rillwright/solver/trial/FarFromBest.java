@@ -58,12 +58,12 @@ public final class FarFromBest {
   }
 
   private static Finding at(String line, double share) {
-    return Finding.of(Severity.ADVICE, CODE, line, "The pump would run at ")
+    return Finding.of(Severity.ADVICE, CODE, line, "The pump in \"" + line + "\" runs at ")
         .share("shareOfBestEfficiencyFlow", share)
         .then(" of the flow of its best efficiency; ")
         .share("usualLeastShare", LEAST_SHARE)
         .then(" to ")
         .share("usualGreatestShare", GREATEST_SHARE)
-        .then(" is recommended (common practice).");
+        .then(" is recommended, since it wears sooner outside (common practice).");
   }
 }

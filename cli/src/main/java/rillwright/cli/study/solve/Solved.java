@@ -10,6 +10,7 @@ import rillwright.cli.study.RunningFigures;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.steady.SteadyState;
+import rillwright.solver.trial.FarFromBest;
 
 /**
  * A solved project.
@@ -26,6 +27,7 @@ public record Solved(Job job, SteadyState state, List<Finding> findings) impleme
   /** That of a project in its steady state. */
   public static Solved of(Project project, SteadyState state) {
     List<Finding> findings = new ArrayList<>(Findings.of(state));
+    findings.addAll(FarFromBest.in(state));
     findings.addAll(InventedCurve.findIn(project));
     return new Solved(Job.of(project), state, findings);
   }
