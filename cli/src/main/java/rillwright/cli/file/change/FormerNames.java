@@ -2,6 +2,7 @@ package rillwright.cli.file.change;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
@@ -12,8 +13,15 @@ public final class FormerNames {
   private static final String WANT = "want";
   private static final String TARGET = "target";
   private static final String SIGNS = "signs";
-  private static final String SINCE_WEEKS = "since weeks";
-  private static final String FOR_WEEKS = "for weeks";
+  private static final Map<String, String> FORMER_SIGNS =
+      Map.of(
+          "since weeks", "for weeks",
+          "always", "since it was built",
+          "weak only below", "weak only downstream",
+          "noise", "loud pump",
+          "trips", "breaker trips",
+          "hot pump", "pump runs hot",
+          "rain", "after rain");
 
   private FormerNames() {}
 
@@ -37,7 +45,7 @@ public final class FormerNames {
 
   /** Today's name of a sign. */
   public static String sign(String name) {
-    return name.equals(SINCE_WEEKS) ? FOR_WEEKS : name;
+    return FORMER_SIGNS.getOrDefault(name, name);
   }
 
   /** An address with today's names, be it one of the file or of a change in a condition. */

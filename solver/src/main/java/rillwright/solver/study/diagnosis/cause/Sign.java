@@ -8,7 +8,7 @@ import java.util.Optional;
 public enum Sign {
   SUDDEN("sudden"),
   FOR_WEEKS("for weeks"),
-  ALWAYS("always"),
+  SINCE_BUILT("since it was built"),
   BUBBLES("bubbles"),
   NO_BUBBLES("no bubbles"),
   SURGING("surging"),
@@ -16,16 +16,16 @@ public enum Sign {
   POND_DROPPING("pond dropping"),
   POND_STEADY("pond steady"),
   WEAK_AT_THE_TOP("weak at the top"),
-  WEAK_ONLY_BELOW("weak only below"),
+  WEAK_ONLY_DOWNSTREAM("weak only downstream"),
   AFTER_ELECTRICAL_WORK("after electrical work"),
   AFTER_DIGGING("after digging"),
   AFTER_CLEANING("after cleaning"),
   AFTER_WINTER("after winter"),
-  NOISE("noise"),
+  LOUD_PUMP("loud pump"),
   MILKY_WATER("milky water"),
-  TRIPS("trips"),
-  HOT_PUMP("hot pump"),
-  RAIN("rain");
+  BREAKER_TRIPS("breaker trips"),
+  RUNS_HOT("pump runs hot"),
+  AFTER_RAIN("after rain");
 
   private final String words;
 
@@ -59,8 +59,8 @@ public enum Sign {
 
   private static final List<List<Sign>> EXCLUSIVE =
       List.of(
-          List.of(SUDDEN, FOR_WEEKS, ALWAYS),
+          List.of(SUDDEN, FOR_WEEKS, SINCE_BUILT),
           List.of(BUBBLES, NO_BUBBLES),
           List.of(POND_DROPPING, POND_STEADY),
-          List.of(WEAK_AT_THE_TOP, WEAK_ONLY_BELOW));
+          List.of(WEAK_AT_THE_TOP, WEAK_ONLY_DOWNSTREAM));
 }

@@ -55,7 +55,7 @@ public record SignTable(Map<Sign, Map<String, Double>> factors) {
             .with(0.1, "pipe smaller than drawn", "nothing wrong", "other pump")
             .factors());
     table.put(
-        Sign.ALWAYS,
+        Sign.SINCE_BUILT,
         row()
             .with(6, "pipe smaller than drawn", "nothing wrong", "other pump")
             .with(4, "more lift than drawn", "low voltage")
@@ -115,7 +115,7 @@ public record SignTable(Map<Sign, Map<String, Double>> factors) {
     table.put(
         Sign.WEAK_AT_THE_TOP, row().with(0.2, "stream leak", "water behind the rocks").factors());
     table.put(
-        Sign.WEAK_ONLY_BELOW,
+        Sign.WEAK_ONLY_DOWNSTREAM,
         row()
             .with(10, "stream leak", "water behind the rocks")
             .with(2, "crest wider", "crest not level")
@@ -147,7 +147,7 @@ public record SignTable(Map<Sign, Map<String, Double>> factors) {
             .with(1.5, "air in the pump", "hose kinked")
             .factors());
     table.put(
-        Sign.NOISE,
+        Sign.LOUD_PUMP,
         row()
             .with(3, "air in the pump", "intake cage packed")
             .with(2, "pump worn", "check valve stuck")
@@ -161,20 +161,20 @@ public record SignTable(Map<Sign, Map<String, Double>> factors) {
             .with(2, "skimmer clogged", "net clogged", "pond low", "air at a high point")
             .factors());
     table.put(
-        Sign.TRIPS,
+        Sign.BREAKER_TRIPS,
         row()
             .with(3, "low voltage", "pump worn")
             .with(2, "pump slow", "pump turning backwards")
             .factors());
     table.put(
-        Sign.HOT_PUMP,
+        Sign.RUNS_HOT,
         row()
             .with(4, "low voltage")
             .with(2, "pump slow", "intake cage packed", "check valve stuck")
             .with(1.5, "valve not where the file says", "hose kinked", "pump worn")
             .factors());
     table.put(
-        Sign.RAIN,
+        Sign.AFTER_RAIN,
         row()
             .with(2, "net clogged", "skimmer clogged", "intake cage packed")
             .with(0.3, "pond low")
