@@ -8,18 +8,9 @@ public final class HandleWords {
 
   /** "a full-bore ball valve about 53° from open" for the K of something of another kind. */
   public static String ofBallValve(double lossCoefficient) {
-    return "a full-bore ball valve " + degrees(lossCoefficient);
-  }
-
-  /** "a full-bore ball valve would stand about 53° from open" for a valve of unknown kind. */
-  public static String ifBallValve(double lossCoefficient) {
-    return "a full-bore ball valve would stand " + degrees(lossCoefficient);
-  }
-
-  private static String degrees(double lossCoefficient) {
     double open = ValveTravel.BALL.published().openingAt(lossCoefficient);
     double shown = Math.max(open, ValveTravel.BALL.leastPublishedOpening());
-    return "about "
+    return "a full-bore ball valve about "
         + Math.round(ValveTravel.degreesFromOpen(shown))
         + "° from open"
         + (open < shown ? " or more" : "");

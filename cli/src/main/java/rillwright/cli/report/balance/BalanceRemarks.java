@@ -252,7 +252,7 @@ public final class BalanceRemarks {
         line(set),
         the(set)
             + " is to be shut: its falls get their share by other ways, and what it lets through is"
-            + " too much. It has no K then.");
+            + " too much.");
   }
 
   private static Finding unknownHandle(SetValve set, ShownUnits units) {
@@ -263,16 +263,15 @@ public final class BalanceRemarks {
             line(set),
             "The file gives only a loss coefficient for the valve in \""
                 + line(set)
-                + "\", so its handle position is not known, only the K to reach: ")
+                + "\", so its handle position is not known: set it like "
+                + HandleWords.ofBallValve(lossCoefficient)
+                + " (loss coefficient K ")
         .figure(
             "lossCoefficient",
             lossCoefficient,
             Unit.ONE,
             wording -> units.computed(lossCoefficient))
-        .then(
-            ", which is "
-                + HandleWords.ofBallValve(lossCoefficient)
-                + ". Write for example \"valve: {type: ball, open: 100 %, adjustable: yes}\".");
+        .then("). Write for example \"valve: {type: ball, open: 100 %, adjustable: yes}\".");
   }
 
   private static String line(SetValve set) {

@@ -66,8 +66,9 @@ public final class RemedyWords {
   private static String of(Step step, ShownUnits units) {
     String at = "\"" + step.at() + "\"";
     return switch (step.action()) {
-      case TURN_VALVE, OPEN_VALVE, THROTTLE ->
+      case TURN_VALVE, OPEN_VALVE ->
           "set the " + step.part() + " of " + at + " to " + setting(step, units);
+      case THROTTLE -> "set the " + step.part() + " of " + at + " like " + setting(step, units);
       case ADD_VALVE -> "put a " + step.name() + " valve in " + at;
       case CLEAN -> "clean the " + step.part() + " of " + at;
       case LARGER_VALVE ->
@@ -177,10 +178,14 @@ public final class RemedyWords {
 
   private static String setting(Step step, ShownUnits units) {
     return switch (step.action()) {
-      case TURN_VALVE -> step.figure() == 0 ? "wide open" : units.number(step.figure()) + "°";
+      case TURN_VALVE ->
+          Math.round(step.figure()) == 0 ? "wide open" : Math.round(step.figure()) + "°";
       case OPEN_VALVE -> units.share(step.figure()) + " open";
       default ->
-          "K " + units.number(step.figure()) + " (" + HandleWords.ifBallValve(step.figure()) + ")";
+          HandleWords.ofBallValve(step.figure())
+              + " (loss coefficient K "
+              + units.number(step.figure())
+              + ")";
     };
   }
 }

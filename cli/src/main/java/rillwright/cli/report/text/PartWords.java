@@ -22,6 +22,11 @@ import rillwright.solver.network.Valve;
 
 /** A part in a few words: "38 ft of 2 in flexible PVC", "3 × elbow 90 (K 0.9)". */
 public final class PartWords {
+  /** What "(K 0.57)" behind a part means. */
+  public static final String K =
+      "K, the loss coefficient of a part, says how much head it takes, in velocity heads: about"
+          + " 0.06 for an open ball valve, 0.6 for an elbow, 2 for a swing check valve.";
+
   private static final double FULL_SPEED = 1;
 
   private static final Map<Class<? extends Part>, BiFunction<Part, ShownUnits, String>> BY_KIND =

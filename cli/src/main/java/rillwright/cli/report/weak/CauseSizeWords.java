@@ -1,5 +1,6 @@
 package rillwright.cli.report.weak;
 
+import rillwright.cli.report.HandleWords;
 import rillwright.cli.report.units.ShownUnits;
 
 /** How the size of a cause is shown to a crew. */
@@ -31,7 +32,7 @@ public enum CauseSizeWords {
       case NONE -> "";
       case PASSES -> "passes " + units.flow(size * pumpFlowM3PerS);
       case SHARE_CLOGGED -> "is " + units.share(size) + " clogged";
-      case LOSS -> "adds a loss of K " + units.computed(size);
+      case LOSS -> "holds the water back like " + HandleWords.ofBallValve(size);
       case HEAD_LEFT -> "gives " + units.share(size) + " of its head";
       case SPEED_LEFT -> "runs at " + units.share(size) + " of its speed";
       case BORE_LEFT -> "has " + units.share(size) + " of its bore left";

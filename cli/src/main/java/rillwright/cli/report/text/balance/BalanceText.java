@@ -80,7 +80,6 @@ public final class BalanceText {
             .column("valve", Side.LEFT)
             .column("handle from open", Side.RIGHT)
             .column("open", Side.RIGHT)
-            .column("K", Side.RIGHT)
             .column(slopeTitle(), Side.RIGHT)
             .column("", Side.LEFT);
     Set<SetValve> ordered = new LinkedHashSet<>(settings.listThrottled());
@@ -92,7 +91,6 @@ public final class BalanceText {
           set.valve().label(),
           handle(loss),
           shown(loss.opening(), units::share),
-          shown(set.lossCoefficient(), units::computed),
           shown(slope(set), this::slope),
           loss.isShut() ? "shut it" : words(set.role()));
     }

@@ -9,6 +9,7 @@ import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.text.PartWords;
 import rillwright.cli.report.text.PointWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
@@ -35,7 +36,7 @@ public final class CheckText {
     page.table(lines(project.network(), units));
     if (project.network().lines().stream()
         .anyMatch(line -> LineSentence.of(line, units).contains("(K "))) {
-      page.paragraph("K: the loss coefficient of a part, its head loss in velocity heads.");
+      page.paragraph(PartWords.K);
     }
     TableBuilder pumps = pumps(project.sheets(), units);
     page.tableOfAny(pumps);

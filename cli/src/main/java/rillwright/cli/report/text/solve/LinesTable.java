@@ -25,6 +25,8 @@ final class LinesTable {
           .column("head lost", Side.RIGHT)
           .column("most of it in", Side.LEFT);
 
+  private boolean namesK;
+
   private LinesTable(ShownUnits units) {
     this.units = units;
   }
@@ -33,6 +35,9 @@ final class LinesTable {
     LinesTable lines = new LinesTable(Shown.of(solved));
     solved.state().lines().forEach(lines::add);
     page.table(lines.table);
+    if (lines.namesK) {
+      page.paragraph(PartWords.K);
+    }
     for (LineState line : solved.state().lines()) {
       if (line.open() && line.flowM3PerS() < 0) {
         page.paragraph("A flow with a minus runs against the way in which its line is written.");
@@ -83,6 +88,7 @@ final class LinesTable {
         largest = loss.getKey();
       }
     }
+    namesK |= largest.contains("(K ");
     return largest.isEmpty() ? "-" : largest + ": " + units.share(losses.get(largest) / sum);
   }
 }

@@ -12,6 +12,7 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
+import rillwright.cli.report.text.PartWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.CausePlace;
@@ -39,8 +40,8 @@ public final class CausesText {
     page.table(causes(answer));
     page.paragraph(
         "Each size between \"from\" and \"to\" is as likely as any other; with \"log\" each"
-            + " doubling is, from 1 to 2 as from 100 to 200. K: head lost, in velocity heads of the"
-            + " pipe.");
+            + " doubling is, from 1 to 2 as from 100 to 200. "
+            + PartWords.K);
     page.table(signs(answer));
     page.paragraph(
         "Signs multiply the chance of a cause by these factors: common practice, no source. All"

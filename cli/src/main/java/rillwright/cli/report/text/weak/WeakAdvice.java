@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rillwright.cli.report.HandleWords;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.CausePlace;
-import rillwright.cli.report.weak.CauseSizeWords;
 import rillwright.cli.report.weak.CauseWords;
 import rillwright.cli.report.weak.Chance;
 import rillwright.cli.report.weak.Instrument;
@@ -89,9 +87,6 @@ final class WeakAdvice {
             + Chance.about(first.probability());
     List<String> clauses = new ArrayList<>();
     SizePhrase.of(first, answer).ifPresent(phrase -> clauses.add("it " + phrase));
-    if (cause.size() == CauseSizeWords.LOSS && first.size().isPresent()) {
-      clauses.add("as much as " + HandleWords.ofBallValve(first.size().getAsDouble()) + " takes");
-    }
     starved(id).ifPresent(clauses::add);
     String because = clauses.isEmpty() ? "" : ": " + String.join(", ", clauses);
     boolean isSettled =
