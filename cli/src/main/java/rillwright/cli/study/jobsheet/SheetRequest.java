@@ -2,7 +2,6 @@ package rillwright.cli.study.jobsheet;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Request;
 import rillwright.cli.study.balance.BalanceAnswer;
@@ -36,7 +35,8 @@ import rillwright.solver.trial.Verdict;
 /**
  * What stands on the job sheet? Valves that are marked adjustable are set first, as {@link
  * BalanceRequest} sets them: to the largest share or, where that is too much, to the targets. All
- * else is of the project so set.
+ * else is of the project so set, but what would mend it, where that lacks anything: that is the
+ * answer of {@link MendRequest} for the file as written.
  *
  * @param years over which cost counts, above 0
  */
@@ -59,6 +59,7 @@ public record SheetRequest(double years) implements Request<SheetAnswer> {
     Optional<BalanceAnswer> settings = settings(project);
     Project set = settings.map(it -> set(project, it)).orElse(project);
     Solved solved = new SolveRequest().answer(set);
+    MendRequest mend = new MendRequest(Offered.NOTHING, List.of(), years);
     return new SheetAnswer(
         new CheckRequest().answer(project),
         new SectionRequest().answer(set),
@@ -69,9 +70,7 @@ public record SheetRequest(double years) implements Request<SheetAnswer> {
             new AsSet(
                 settings,
                 solved,
-                new MendRequest(
-                        Offered.NOTHING, List.of(), years, OptionalDouble.empty(), Optional.empty())
-                    .answer(set, progress),
+                mend.answer(mend.findsNeeds(set) ? project : set, progress),
                 stream(set),
                 Card.of(solved))));
   }

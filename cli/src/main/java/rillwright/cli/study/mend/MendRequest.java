@@ -79,9 +79,7 @@ public record MendRequest(
 
   @Override
   public MendAnswer answer(Project project, Progress progress) {
-    PumpsChosen.require(project.network());
-    PondNeeds ponds = new PondNeeds(days);
-    Site site = Site.of(project, Optional.of(ponds), judging(project)).withPumps();
+    Site site = site(project);
     Trials trials = new Trials(site);
     Map<Set<String>, Remedy> remedies = new LinkedHashMap<>();
     if (!site.needs().isEmpty()) {
@@ -124,6 +122,16 @@ public record MendRequest(
         Bought.currency(project),
         trials.count(),
         site.work().untried());
+  }
+
+  private Site site(Project project) {
+    PumpsChosen.require(project.network());
+    return Site.of(project, Optional.of(new PondNeeds(days)), judging(project)).withPumps();
+  }
+
+  /** Whether more is in need than a pump far from its best efficiency. */
+  public boolean findsNeeds(Project project) {
+    return !site(project).needs().stream().allMatch(Need::isOfEfficiency);
   }
 
   private Optional<SiteConditions> judging(Project project) {

@@ -101,7 +101,9 @@ public final class BalanceText {
   private String handle(Valve.Setpoint loss) {
     return loss.degreesFromOpen().isPresent()
         ? Math.round(loss.degreesFromOpen().getAsDouble()) + "°"
-        : shown(loss.opening(), share -> units.share(share) + " open");
+        : loss.opening().isPresent()
+            ? units.share(loss.opening().getAsDouble()) + " open"
+            : "see the notes";
   }
 
   private static OptionalDouble slope(SetValve set) {

@@ -9,6 +9,7 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.solver.trial.RatedTrial;
+import rillwright.solver.trial.Verdict.Kind;
 
 /** Notes on a ranking of pumps. */
 final class PumpNotes {
@@ -37,6 +38,13 @@ final class PumpNotes {
   static void besideTheTable(PumpsAnswer answer, List<RatedTrial> does, PageBuilder page) {
     if (does.stream().anyMatch(rated -> rated.trial().verdict().throttled().isPresent())) {
       page.paragraph(CostNotes.THROTTLED);
+    }
+    if (does.stream()
+        .map(rated -> rated.trial().verdict().kind())
+        .anyMatch(kind -> kind == Kind.JUST_SHORT || kind == Kind.THROTTLED_JUST_SHORT)) {
+      page.paragraph(
+          "Accepted: up to 5 % under target counts as met (common practice). Of a change \"mend\""
+              + " asks the whole target.");
     }
     if (does.stream().anyMatch(rated -> rated.trial().setup().price().isEmpty())) {
       boolean marked = does.stream().anyMatch(rated -> rated.unknownCost() == 0);

@@ -91,7 +91,8 @@ public final class PumpsText {
   private void more(List<RatedTrial> all) {
     if (all.size() > MOST_ROWS) {
       String more = "and " + (all.size() - MOST_ROWS) + " more";
-      page.paragraph(more + "; --format json lists all of them.", more + ".");
+      page.paragraph(
+          more + "; the answer for programs (\"--format json\") has them all.", more + ".");
     }
   }
 

@@ -27,7 +27,8 @@ record ShownSizes<P extends SizedPipe>(List<P> rows, int more) {
   void tellMore(PageBuilder page) {
     if (more > 0) {
       String others = "and " + more + " more";
-      page.paragraph(others + "; --format json lists all of them.", others + ".");
+      page.paragraph(
+          others + "; the answer for programs (\"--format json\") has them all.", others + ".");
     }
   }
 }

@@ -38,8 +38,7 @@ public final class SheetText {
   private static final int MOST_REMEDIES = 3;
 
   private static final String VALVES_SET =
-      "All figures of this sheet are with the valves set as under SET IN THIS ORDER, those called"
-          + " \"as written\" too.";
+      "All figures of this sheet are with the valves set as under SET IN THIS ORDER";
 
   private final SheetAnswer answer;
   private final ShownUnits units;
@@ -116,7 +115,14 @@ public final class SheetText {
         .asSet()
         .flatMap(AsSet::settings)
         .filter(set -> !set.settings().listThrottled().isEmpty())
-        .ifPresent(set -> first(VALVES_SET));
+        .ifPresent(
+            set ->
+                first(
+                    VALVES_SET
+                        + (inNeed().isEmpty()
+                            ? "."
+                            : ", but those of remedies, which begin with the valves as written in"
+                                + " the file.")));
     answer.asSet().ifPresent(set -> FallsTable.print(set.solved(), page));
     answer.duty().ifPresent(duty -> DutyText.duty(duty, page));
     remarks.at(List.of(Fall.class, Outlet.class));

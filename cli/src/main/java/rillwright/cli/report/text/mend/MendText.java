@@ -36,6 +36,10 @@ public final class MendText {
   private static final String NOTHING_MENDS =
       "No change that was tried meets every need, alone or with others.";
 
+  private static final String WHOLE_TARGET =
+      "What is built may stay up to 5 % under target, here as by \"pumps\" and \"pipes\"; a change"
+          + " has to bring the whole target, 100 to 125 % of it (common practice).";
+
   private static final String UNKNOWN = "-";
 
   private final MendAnswer answer;
@@ -68,6 +72,7 @@ public final class MendText {
     } else {
       page.table(text.tables.of("REMEDIES, BEST FIRST", shown(mending, most)));
       page.paragraph(text.tables.legend());
+      page.paragraph(WHOLE_TARGET);
     }
     text.duty();
   }
@@ -86,6 +91,7 @@ public final class MendText {
       FirstWords.of(answer).ifPresent(page::paragraph);
     }
     page.table(needs());
+    page.paragraph(WHOLE_TARGET);
     if (!mending.isEmpty()) {
       page.table(
           tables.of(
@@ -124,7 +130,8 @@ public final class MendText {
   private void more(List<Remedy> all, int most) {
     if (all.size() > most) {
       String more = "and " + (all.size() - most) + " more";
-      page.paragraph(more + "; \"--format json\" lists them all.", more + ".");
+      page.paragraph(
+          more + "; the answer for programs (\"--format json\") has them all.", more + ".");
     }
   }
 

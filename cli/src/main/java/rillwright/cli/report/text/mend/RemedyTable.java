@@ -2,6 +2,7 @@ package rillwright.cli.report.text.mend;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
@@ -25,9 +26,9 @@ final class RemedyTable {
       "Costs: what is bought once, and the trench where one is dug; \"?\" stands for what has no"
           + " price in the file. ";
 
-  private static final String MET =
-      "A change counts as enough from 100 to 125 % of a target; a fall up to 5 % short today"
-          + " counts as met, here as by \"pumps\" and \"pipes\" (common practice).";
+  private static final String ORDER =
+      "Order: what meets more needs; what leaves the crests as they are; what costs nothing and needs"
+          + " no digging; then by the cost over %d years%s, what has no full price last.";
 
   /** More falls than this have their shares only. */
   private static final int FEW_FALLS = 2;
@@ -37,6 +38,7 @@ final class RemedyTable {
 
   private static final String UNKNOWN = "-";
   private static final String NOT_PRICED = "?";
+  private static final int TENTHS = 1000;
 
   private final MendAnswer answer;
   private final ShownUnits units;
@@ -52,7 +54,9 @@ final class RemedyTable {
 
   /** What the columns mean. */
   String legend() {
-    return COSTS + (isPumped ? "Electricity: that of a year. " : "") + MET;
+    return COSTS
+        + (isPumped ? "Electricity: that of a year. " : "")
+        + ORDER.formatted(Math.round(answer.years()), isPumped ? ", electricity included" : "");
   }
 
   /** The table, what stands today first; empty if there are none. */
@@ -124,7 +128,9 @@ final class RemedyTable {
   private String share(double share) {
     String most = units.share(Verdict.TOO_MUCH_SHARE);
     boolean seemsEnough = share > Verdict.TOO_MUCH_SHARE && units.share(share).equals(most);
-    return seemsEnough ? ">" + most : units.share(share);
+    return seemsEnough
+        ? String.format(Locale.ROOT, "%.1f %%", Math.ceil(TENTHS * share) / 10)
+        : units.share(share);
   }
 
   private static List<Cell> with(List<Cell> cells, String last) {

@@ -43,6 +43,11 @@ public record Candidate(List<Step> steps) {
         .orElseThrow();
   }
 
+  /** Whether a crest is moved or made narrower or wider. */
+  public boolean altersLook() {
+    return steps.stream().anyMatch(step -> step.action().work() == Work.CREST);
+  }
+
   /** The efforts of all, added up; a number to compare by. */
   public int effort() {
     return steps.stream().mapToInt(step -> step.action().work().effort()).sum();

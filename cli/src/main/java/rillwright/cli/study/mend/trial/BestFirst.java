@@ -5,8 +5,10 @@ import java.util.List;
 import rillwright.cli.study.mend.site.Need;
 
 /**
- * Remedies that mend before others, those that mend more first; among them what takes neither money
- * nor digging, then by cost over the years, else by effort. Of the others the nearest first.
+ * Remedies that mend before others, those that mend more first; of the others the nearest first.
+ * Then those that leave the crests, and so the look of the falls, as they are; among them what
+ * takes neither money nor digging, then by cost over the years, what has no price last and by
+ * effort.
  *
  * @param years over which cost counts
  * @param alike costs that differ by less are alike
@@ -20,6 +22,7 @@ public record BestFirst(double years, double alike, List<Need> needs)
     return Comparator.comparing((Remedy it) -> !it.mends())
         .thenComparingInt(it -> it.mends() ? -it.metOf(needs) : 0)
         .thenComparingDouble(it -> it.mends() ? 0 : -it.leastShare())
+        .thenComparing(it -> it.candidate().altersLook())
         .thenComparing(it -> !it.isFree())
         .thenComparingDouble(this::cost)
         .thenComparing(it -> it.candidate().work())
