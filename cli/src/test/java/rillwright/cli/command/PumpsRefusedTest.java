@@ -24,6 +24,14 @@ class PumpsRefusedTest extends ScratchSupplier {
   }
 
   @Test
+  void aFolderWhoseFolderHasThemAndAMisspeltFileAreAnsweredWithWhatIsThere() {
+    String examples = "../examples/twin-falls";
+    Run.of("pumps", examples + "/falls.yaml", "--from", examples)
+        .assertRefused("a folder in it has some: \"../examples/twin-falls/pumps\"");
+    Run.of("solve", examples + "/fals.yaml").assertRefused("did you mean \"falls.yaml\"?");
+  }
+
+  @Test
   void noTargetAnywhereIsReportedWithHowToWriteOne() throws IOException {
     sheet("one.csv", SHEET);
     String file =

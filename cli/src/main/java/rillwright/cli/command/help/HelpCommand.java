@@ -2,6 +2,7 @@ package rillwright.cli.command.help;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -17,6 +18,7 @@ import rillwright.cli.command.argument.Format;
 import rillwright.cli.command.output.ExitStatus;
 import rillwright.cli.output.InputFiles;
 import rillwright.cli.wording.Choices;
+import rillwright.curves.wording.Nearest;
 import rillwright.curves.wording.PlainText;
 
 /** Explains how files are written and answers are read. */
@@ -69,11 +71,17 @@ public final class HelpCommand implements Callable<Integer> {
   }
 
   private String hint(String written) {
-    List<String> known = new ArrayList<>(Topic.words());
-    List<String> near = Choices.meant(written, allWords());
-    return near.isEmpty()
-        ? "; choose " + String.join(", ", known)
-        : Choices.hint(written, allWords());
+    Map<String, Topic> fields = TopicPage.fields();
+    if (!fields.containsKey(written) && !Choices.meant(written, allWords()).isEmpty()) {
+      return Choices.hint(written, allWords());
+    }
+    return Nearest.to(written, fields.keySet()).stream()
+        .findFirst()
+        .map(
+            field ->
+                "; \"rillwright help %s\" explains %s"
+                    .formatted(fields.get(field).word(), PlainText.quoted(field)))
+        .orElse("; choose a command or one of " + String.join(", ", Topic.words()));
   }
 
   private List<String> allWords() {

@@ -2,6 +2,10 @@ package rillwright.cli.command.help;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -18,6 +22,7 @@ import rillwright.cli.schema.FieldRows;
  */
 final class TopicPage {
   private static final String SAMPLE = "    ";
+  private static final String FIELDS = "@fields ";
   private static final int LONGEST_FIELD = 26;
 
   private final PageBuilder page;
@@ -51,6 +56,24 @@ final class TopicPage {
     return page.build();
   }
 
+  /** The topic that explains each field, by its name. */
+  static Map<String, Topic> fields() {
+    FieldRows rows = FieldRows.published();
+    Map<String, Topic> explained = new TreeMap<>();
+    for (Topic topic : Topic.values()) {
+      for (String line : topic.lines()) {
+        if (line.startsWith(FIELDS)) {
+          String[] words = line.substring(FIELDS.length()).split(": ", 2);
+          explained.putIfAbsent(words[1].toLowerCase(Locale.ROOT), topic);
+          rows.of(words[0]).stream()
+              .flatMap(row -> Stream.of(row.name().split("\\.")))
+              .forEach(name -> explained.putIfAbsent(name, topic));
+        }
+      }
+    }
+    return explained;
+  }
+
   private void line(String line) {
     boolean sample = line.startsWith(SAMPLE);
     if ((sample != isSample && !line.isEmpty()) || (line.isEmpty() && !isSample)) {
@@ -59,8 +82,8 @@ final class TopicPage {
     isSample = sample || (isSample && line.isEmpty());
     if (line.startsWith("## ")) {
       page.heading(line.substring(3));
-    } else if (line.startsWith("@fields ")) {
-      String[] words = line.substring("@fields ".length()).split(": ", 2);
+    } else if (line.startsWith(FIELDS)) {
+      String[] words = line.substring(FIELDS.length()).split(": ", 2);
       fields(words[1], fields.of(words[0]));
     } else if (line.startsWith("@sections ")) {
       List<String> names = List.of(line.substring("@sections ".length()).split(", ", -1));

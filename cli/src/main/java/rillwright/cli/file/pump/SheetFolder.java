@@ -1,7 +1,5 @@
 package rillwright.cli.file.pump;
 
-import java.io.IOException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,12 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.wording.Beside;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.sheet.DataSheet;
+import rillwright.curves.wording.PlainText;
 
 /**
  * All data sheets of a folder: a supplier's list.
@@ -52,6 +51,12 @@ public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
       }
     }
     if (sheets.isEmpty()) {
+      if (!holding(folder).isEmpty()) {
+        faults.add(
+            0,
+            Fault.at(
+                Place.whole(folder.toString()), "no data sheet lies here" + elsewhere(folder)));
+      }
       throw new InvalidInput(faults);
     }
     return new SheetFolder(sheets, faults);
@@ -77,23 +82,32 @@ public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
 
   /** Folders that lie where it was looked for. */
   private static String meant(Path folder) {
-    Path parent = folder.toAbsolutePath().normalize().getParent();
     Path name = folder.getFileName();
-    if (parent == null || name == null || !Files.isDirectory(parent)) {
-      return "";
-    }
-    try (Stream<Path> entries = Files.list(parent)) {
-      List<String> folders =
-          entries
-              .filter(Files::isDirectory)
-              .map(entry -> entry.getFileName().toString())
-              .filter(entry -> !entry.startsWith("."))
-              .sorted()
-              .toList();
-      return Choices.hint(name.toString(), folders);
-    } catch (IOException unreadable) {
-      return "";
-    }
+    return name == null
+        ? ""
+        : Choices.hint(name.toString(), Beside.names(Beside.folderOf(folder), Files::isDirectory));
+  }
+
+  /** Where some lie instead, else what one is. */
+  private static String elsewhere(Path folder) {
+    List<String> holding = holding(folder);
+    return holding.isEmpty()
+        ? "; a data sheet is a file that ends in .csv and begins with \"flow [gph],head [ft],power"
+            + " [W]\""
+        : "; a folder in it has some: "
+            + PlainText.quoted(folder.resolve(holding.get(0)).toString());
+  }
+
+  /** Folders in a folder in which files lie that may be data sheets. */
+  private static List<String> holding(Path folder) {
+    return Beside.names(
+        folder,
+        entry -> Files.isDirectory(entry) && !Beside.names(entry, SheetFolder::isSheet).isEmpty());
+  }
+
+  private static boolean isSheet(Path entry) {
+    String name = entry.getFileName().toString().toLowerCase(Locale.ROOT);
+    return name.endsWith(ENDING) && Files.isRegularFile(entry);
   }
 
   /**
@@ -103,24 +117,11 @@ public record SheetFolder(Map<String, DataSheet> sheets, List<Fault> faults) {
    */
   public static List<Path> list(Path folder) {
     Place place = requireFolder(folder);
-    List<Path> files = new ArrayList<>();
-    try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
-      for (Path entry : entries) {
-        String name = entry.getFileName().toString().toLowerCase(Locale.ROOT);
-        if (name.endsWith(ENDING) && !name.startsWith(".") && Files.isRegularFile(entry)) {
-          files.add(entry);
-        }
-      }
-    } catch (IOException e) {
-      throw new InvalidInput(place, "the folder cannot be read");
-    }
+    List<Path> files =
+        Beside.names(folder, SheetFolder::isSheet).stream().map(folder::resolve).toList();
     if (files.isEmpty()) {
-      throw new InvalidInput(
-          place,
-          "no data sheet lies in this folder; a data sheet is a file that ends in .csv and begins"
-              + " with \"flow [gph],head [ft],power [W]\"");
+      throw new InvalidInput(place, "no data sheet lies in this folder" + elsewhere(folder));
     }
-    Collections.sort(files);
     return files;
   }
 }

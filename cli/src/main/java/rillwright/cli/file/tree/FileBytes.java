@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.fault.Place;
+import rillwright.cli.wording.Beside;
 import rillwright.cli.wording.FileNames;
 
 /** Reads the bytes of files that should be small. */
@@ -39,7 +40,10 @@ public final class FileBytes {
     } catch (NoSuchFileException e) {
       String whole = file.isAbsolute() ? name : System.getProperty("user.dir") + "/" + name;
       throw wrong(
-          name, FileNames.canWrite(whole) ? "there is no such file" : FileNames.whyNot(whole));
+          name,
+          FileNames.canWrite(whole)
+              ? "there is no such file" + Beside.meant(file)
+              : FileNames.whyNot(whole));
     } catch (AccessDeniedException e) {
       throw wrong(name, "the file may not be read; look at its permissions");
     } catch (IOException e) {

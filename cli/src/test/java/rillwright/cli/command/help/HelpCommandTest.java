@@ -54,6 +54,19 @@ class HelpCommandTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "wier, '\"rillwright help points\" explains \"weir\"'",
+    "weir, '\"rillwright help points\" explains \"weir\"'",
+    "skimer, '\"rillwright help parts\" explains \"skimmer\"'",
+    "solv, 'did you mean \"solve\"?'",
+    "filee, 'did you mean \"file\"?'",
+    "qqqqqq, 'choose a command or one of file, '"
+  })
+  void anUnknownWordIsAnsweredWithWhatExplainsIt(String word, String answer) {
+    Run.of("help", word).assertRefused(answer);
+  }
+
+  @ParameterizedTest
   @CsvSource({"solve", "catalogue", "weak"})
   void aCommandsHelpIsItsOwn(String command) {
     assertEquals(Run.of(command, "--help").out(), Run.of("help", command).out());
