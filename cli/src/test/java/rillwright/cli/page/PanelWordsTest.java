@@ -57,6 +57,16 @@ class PanelWordsTest {
   }
 
   @Test
+  void readingsOfTheJobAreListedInWords() throws IOException {
+    try (OpenPage page = OpenPage.ofExample("weak-fall/fall.yaml", folder)) {
+      PageAnswers answers = PageAnswers.open(page.file(), page.defects()::add);
+      String whole = answers.apply(asked(Asked.Method.GET, "", Map.of())).text();
+      assertTrue(whole.contains(">Flow at &quot;fall&quot;: 2,310 gph<"), whole);
+      assertTrue(whole.contains(">for weeks<"), whole);
+    }
+  }
+
+  @Test
   void commandsInMessagesBecomePanels() {
     assertEquals(
         "used only by \"Pipe sizes\", \"Mend it\" and \"Job sheet\"",

@@ -72,7 +72,10 @@ public final class HelpCommand implements Callable<Integer> {
 
   private String hint(String written) {
     Map<String, Topic> fields = TopicPage.fields();
-    if (!fields.containsKey(written) && !Choices.meant(written, allWords()).isEmpty()) {
+    boolean isField =
+        fields.containsKey(written)
+            && Topic.words().stream().noneMatch(topic -> topic.startsWith(written));
+    if (!isField && !Choices.meant(written, allWords()).isEmpty()) {
       return Choices.hint(written, allWords());
     }
     return Nearest.to(written, fields.keySet()).stream()

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.file.tree.Node;
 import rillwright.cli.file.tree.Scalar;
@@ -102,8 +103,8 @@ final class WeakPanel implements Panel {
     Sign.names().forEach(sign -> html.leaf("option", sign));
     html.close();
     html.leaf("button", "Add sign").close();
-    taken(project, "readings", html);
-    taken(project, "signs", html);
+    taken("readings", readings(project, units), html);
+    taken("signs", items(project, "signs"), html);
   }
 
   /** What can be read; nothing where nothing flows. */
@@ -161,11 +162,26 @@ final class WeakPanel implements Panel {
         "off");
   }
 
+  /** What was read, in words; as the file has it where something is wrong with that. */
+  private static List<String> readings(Project project, ShownUnits units) {
+    ReadingWords words = new ReadingWords(units);
+    try {
+      return VisitReader.inProject(project).readings().stream()
+          .map(it -> words.opening(it.what()) + ": " + words.value(it.what(), it.value()))
+          .toList();
+    } catch (InvalidInput wrong) {
+      return items(project, "readings");
+    }
+  }
+
+  private static List<String> items(Project project, String section) {
+    return project.tree().listItems(section).stream().map(WeakPanel::said).toList();
+  }
+
   /** What the job holds of it, each to be taken away again. */
-  private static void taken(Project project, String section, Html html) {
-    List<Node> items = project.tree().listItems(section);
+  private static void taken(String section, List<String> items, Html html) {
     for (int i = 0; i < items.size(); i++) {
-      String said = said(items.get(i));
+      String said = items.get(i);
       html.open("p", "class", "row").leaf("span", said);
       html.leaf(
           "button",

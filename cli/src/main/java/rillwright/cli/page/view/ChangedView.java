@@ -62,7 +62,7 @@ final class ChangedView {
         if (!tried && one.a().isPresent() && one.b().isPresent() && !isParts(one)) {
           html.leaf(
               "button",
-              "back to " + one.a().get(),
+              "as it was: " + one.a().get(),
               "type",
               "button",
               "data-do",

@@ -43,8 +43,8 @@ final class PumpNotes {
         .map(rated -> rated.trial().verdict().kind())
         .anyMatch(kind -> kind == Kind.JUST_SHORT || kind == Kind.THROTTLED_JUST_SHORT)) {
       page.paragraph(
-          "Accepted: up to 5 % under target counts as met (common practice). Of a change \"mend\""
-              + " asks the whole target.");
+          "Accepted: up to 5 % under target counts as met (common practice). \"rillwright mend\""
+              + " asks the whole target of a change.");
     }
     if (does.stream().anyMatch(rated -> rated.trial().setup().price().isEmpty())) {
       boolean marked = does.stream().anyMatch(rated -> rated.unknownCost() == 0);

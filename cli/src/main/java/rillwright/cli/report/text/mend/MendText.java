@@ -37,8 +37,8 @@ public final class MendText {
       "No change that was tried meets every need, alone or with others.";
 
   private static final String WHOLE_TARGET =
-      "What is built may stay up to 5 % under target, here as by \"pumps\" and \"pipes\"; a change"
-          + " has to bring the whole target, 100 to 125 % of it (common practice).";
+      "What is built may stay up to 5 % under target, here as in the choice of pumps and pipes; a"
+          + " change has to bring the whole target, 100 to 125 % of it (common practice).";
 
   private static final String UNKNOWN = "-";
 
