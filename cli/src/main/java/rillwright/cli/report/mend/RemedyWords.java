@@ -183,7 +183,7 @@ public final class RemedyWords {
       case OPEN_VALVE -> units.share(step.figure()) + " open";
       default ->
           HandleWords.ofBallValve(step.figure())
-              + " (loss coefficient K "
+              + " (loss coefficient "
               + units.number(step.figure())
               + ")";
     };
