@@ -53,8 +53,12 @@ public final class PumpTrials {
   public PumpTrial run(PumpSetup setup) {
     PumpSet set = setup.set(runsBack());
     Pump pump = new Pump(setup.offer().model(), set, inlet().withNeeds(setup.offer().needs()));
+    Network tried = network.withPart(place.line(), place.partIndex(), pump);
     SteadyState state =
-        SteadyStateFinder.find(network.withPart(place.line(), place.partIndex(), pump));
+        demand
+            .asTheyStand()
+            .map(enough -> SteadyStateFinder.find(tried, enough.state()))
+            .orElseGet(() -> SteadyStateFinder.find(tried));
     double flow = state.line(place.line()).flowM3PerS();
     RunningPoint operating = RunningPoint.of(set, flow, network.water().densityKgPerM3());
     Verdict verdict = judge.judge(set, flow, state);
