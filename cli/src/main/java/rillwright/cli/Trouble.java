@@ -42,8 +42,14 @@ final class Trouble {
     return status;
   }
 
-  /** The program is wrong. */
+  /** The program is wrong, or Java has too little memory for the file. */
   static int defect(Throwable e, boolean trace, PrintWriter err) {
+    if (e instanceof OutOfMemoryError) {
+      err.println(
+          "rillwright: Java was given too little memory for this; give it more, for example with"
+              + " java -Xmx4g -jar rillwright.jar");
+      return ExitStatus.DEFECT;
+    }
     StackTraceElement[] stack = e.getStackTrace();
     String at = stack.length == 0 ? "" : " at " + stack[0];
     err.println(

@@ -11,17 +11,17 @@ import rillwright.cli.file.fault.Place;
 import rillwright.cli.wording.Beside;
 import rillwright.cli.wording.FileNames;
 
-/** Reads the bytes of files that should be small. */
+/** Reads the bytes of files of a bounded size. */
 public final class FileBytes {
   /** The largest file that is read, bytes. */
-  public static final int MOST = 1_000_000;
+  public static final int MOST = 64_000_000;
 
   private FileBytes() {}
 
   /**
    * The bytes of a file.
    *
-   * @throws InvalidInput if it is missing, a folder, may not be read or is larger than 1 MB
+   * @throws InvalidInput if it is missing, a folder, may not be read or is larger than 64 MB
    */
   public static byte[] read(Path file) {
     String name = file.toString();
@@ -34,7 +34,7 @@ public final class FileBytes {
     try (InputStream in = Files.newInputStream(file)) {
       byte[] content = in.readNBytes(MOST + 1);
       if (content.length > MOST) {
-        throw wrong(name, "the file is larger than 1 MB; what is read here is a few pages of text");
+        throw wrong(name, "the file is larger than 64 MB; no project needs that");
       }
       return content;
     } catch (NoSuchFileException e) {

@@ -17,7 +17,8 @@ public record SourceText(String name, String text) {
   /**
    * Reads a file.
    *
-   * @throws InvalidInput if it is missing, a folder, empty, larger than 1 MB or not a text in UTF-8
+   * @throws InvalidInput if it is missing, a folder, empty, larger than 64 MB or not a text in
+   *     UTF-8
    */
   public static SourceText read(Path file) {
     return of(file.toString(), FileBytes.read(file));

@@ -2,7 +2,6 @@ package rillwright.cli.file.tree;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
@@ -36,7 +35,7 @@ public final class SpanReader {
     // A tab may stand between the pieces of JSON and not of YAML; a space is as long.
     String text = source.isJson() ? source.text().replace('\t', ' ') : source.text();
     try {
-      var compose = new Compose(LoadSettings.builder().build());
+      var compose = new Compose(YamlNotation.SETTINGS);
       return new SpanReader(source.text())
           .span(compose.composeReader(new WholeCharacters(text)).orElseThrow());
     } catch (YamlEngineException unreadable) {

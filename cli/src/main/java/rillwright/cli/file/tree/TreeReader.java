@@ -16,12 +16,17 @@ import tools.jackson.core.JsonToken;
 public final class TreeReader {
   private static final int DEEPEST = 40;
 
+  /** What 64 MB of a project hold; 64 MB of the shortest values would fill any memory. */
+  private static final int MOST_VALUES = 8_000_000;
+
   private final SourceText source;
   private final Notation notation;
   private final JsonParser parser;
   private final FaultList faults;
+  private int valuesLeft;
 
-  private TreeReader(SourceText source, Notation notation, JsonParser parser) {
+  private TreeReader(SourceText source, Notation notation, JsonParser parser, int mostValues) {
+    this.valuesLeft = mostValues;
     this.source = source;
     this.notation = notation;
     this.parser = parser;
@@ -34,9 +39,13 @@ public final class TreeReader {
    * @throws InvalidInput if it is not one map in YAML or JSON, or names something twice
    */
   public static MapNode read(SourceText source) {
+    return read(source, MOST_VALUES);
+  }
+
+  static MapNode read(SourceText source, int mostValues) {
     Notation notation = source.isJson() ? new JsonNotation() : new YamlNotation();
     try (JsonParser parser = notation.parserOf(source)) {
-      return new TreeReader(source, notation, parser).root();
+      return new TreeReader(source, notation, parser, mostValues).root();
     } catch (JacksonException complaint) {
       throw notation.explain(complaint, source);
     }
@@ -75,6 +84,10 @@ public final class TreeReader {
   private Node value(JsonToken token, int depth) {
     Place place = place();
     notation.refuseExtras(parser, source, place);
+    if (valuesLeft-- == 0) {
+      throw new InvalidInput(
+          place, "from here on there are too many values; no project needs them");
+    }
     return switch (token) {
       case START_OBJECT -> map(place, deeper(depth, place));
       case START_ARRAY -> list(place, deeper(depth, place));

@@ -1,5 +1,6 @@
 package rillwright.cli.file.tree;
 
+import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
@@ -13,6 +14,14 @@ import tools.jackson.dataformat.yaml.YAMLParser;
 
 /** YAML 1.2. */
 final class YamlNotation implements Notation {
+  /** As long as a file may be, bounded by {@link FileBytes}; {@link TreeReader} names twins. */
+  static final LoadSettings SETTINGS =
+      LoadSettings.builder().setCodePointLimit(FileBytes.MOST).setAllowDuplicateKeys(true).build();
+
+  /** Rebuilt from one as it comes, which reads otherwise than the builder's own. */
+  private static final YAMLFactory FACTORY =
+      new YAMLFactory().rebuild().loadSettings(SETTINGS).build();
+
   /** Where the last token began, in characters of the file and in those of Java. */
   private int lastOffset;
 
@@ -20,8 +29,7 @@ final class YamlNotation implements Notation {
 
   @Override
   public JsonParser parserOf(SourceText source) {
-    return new YAMLFactory()
-        .createParser(ObjectReadContext.empty(), new WholeCharacters(source.text()));
+    return FACTORY.createParser(ObjectReadContext.empty(), new WholeCharacters(source.text()));
   }
 
   @Override

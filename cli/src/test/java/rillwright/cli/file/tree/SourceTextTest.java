@@ -77,8 +77,6 @@ class SourceTextTest {
     try (RandomAccessFile huge = new RandomAccessFile(file.toFile(), "rw")) {
       huge.setLength(1L << 33);
     }
-    assertEquals(
-        file + ": the file is larger than 1 MB; what is read here is a few pages of text",
-        faultOf(file));
+    assertEquals(file + ": the file is larger than 64 MB; no project needs that", faultOf(file));
   }
 }

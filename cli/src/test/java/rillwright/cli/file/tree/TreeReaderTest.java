@@ -213,6 +213,22 @@ class TreeReaderTest {
   }
 
   @Test
+  void aProjectMayBeLongerThanItsParserUsuallyReads() {
+    String text = ("#" + "x".repeat(100) + "\n").repeat(40_000) + "a: 1";
+    assertEquals("1", ((Scalar) at(read("p.yaml", text), "a")).text());
+  }
+
+  @Test
+  void shortValuesWithoutEndAreRefused() {
+    SourceText text = new SourceText("p.yaml", "a: [1, 2, 3, 4, 5]");
+    InvalidInput wrong = assertThrows(InvalidInput.class, () -> TreeReader.read(text, 4));
+    assertEquals(
+        "p.yaml:1:11: from here on there are too many values; no project needs them",
+        wrong.getMessage());
+    assertEquals(1, TreeReader.read(text, 7).entries().size());
+  }
+
+  @Test
   void escapesInAFileNeverReachTheTerminal() {
     String shown = faultsOf("p\u001b[31m.yaml", "\"\\e[2J\": 1\n\"\\e[2J\": 2\n");
     assertEquals("p\\u001b[31m.yaml:2:1: \"\\u001b[2J\" is here twice, first in line 1", shown);
