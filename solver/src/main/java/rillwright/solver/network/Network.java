@@ -28,6 +28,9 @@ public final class Network {
    */
   private final Map<LineName, LineLaws> laws = new ConcurrentHashMap<>();
 
+  /** Points and parts by their kind, once they were asked for. */
+  private final Map<Class<?>, List<?>> kinds = new ConcurrentHashMap<>();
+
   /**
    * A network.
    *
@@ -103,13 +106,20 @@ public final class Network {
   }
 
   /** The points of a kind, in the order of the file. */
+  @SuppressWarnings("unchecked") // each kind's list is made below
   public <P extends Point> List<P> points(Class<P> kind) {
-    return pointsInOrder.stream().filter(kind::isInstance).map(kind::cast).toList();
+    return (List<P>)
+        kinds.computeIfAbsent(
+            kind, any -> pointsInOrder.stream().filter(kind::isInstance).map(kind::cast).toList());
   }
 
   /** The parts of a kind where they stand, in the order of the file. */
+  @SuppressWarnings("unchecked") // each kind's list is made below
   public <P extends Part> List<Placed<P>> placed(Class<P> kind) {
-    return linesInOrder.stream().flatMap(line -> line.placed(kind).stream()).toList();
+    return (List<Placed<P>>)
+        kinds.computeIfAbsent(
+            kind,
+            any -> linesInOrder.stream().flatMap(line -> line.placed(kind).stream()).toList());
   }
 
   /** Falls and outlets, in the order of the file. */

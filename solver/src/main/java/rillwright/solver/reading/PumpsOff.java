@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -47,11 +49,11 @@ public final class PumpsOff {
 
   /** The same network, all pumps at speed 0. */
   static Network stopped(Network running) {
-    Network network = running;
-    for (Line line : running.lines()) {
-      network = network.withLine(line.withEach(Pump.class, pump -> pump.atSpeed(0)));
-    }
-    return network;
+    return running.withLines(
+        running.lines().stream()
+            .filter(line -> line.has(Pump.class))
+            .map(line -> line.withEach(Pump.class, pump -> pump.atSpeed(0)))
+            .toList());
   }
 
   /** The lines from which water runs back through a pump: no check valve stands between. */
@@ -65,11 +67,15 @@ public final class PumpsOff {
         waiting.add(line);
       }
     }
+    Map<PointName, List<Line>> leaving =
+        network.lines().stream().collect(Collectors.groupingBy(Line::from));
     while (!waiting.isEmpty()) {
       PointName end = waiting.pop().to();
-      for (Line next : network.lines()) {
-        boolean joined = next.from().equals(end) && network.point(end).heldHeadM().isEmpty();
-        if (joined && !isHeld(next) && found.add(next.name())) {
+      if (network.point(end).heldHeadM().isPresent()) {
+        continue;
+      }
+      for (Line next : leaving.getOrDefault(end, List.of())) {
+        if (!isHeld(next) && found.add(next.name())) {
           waiting.add(next);
         }
       }

@@ -1,15 +1,19 @@
 package rillwright.solver.reading;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Part;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.Valve;
+import rillwright.solver.network.topology.NetworkGraph;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
@@ -51,15 +55,12 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
 
   /** A network with the last valve of some lines shut. */
   static Network withValvesShut(Network running, List<LineName> lines) {
-    Network network = running;
-    for (LineName name : lines) {
-      Line line = network.line(name);
-      List<Part> parts = new ArrayList<>(line.parts());
-      int last = lastValve(line);
-      parts.set(last, ((Valve) parts.get(last)).shut());
-      network = network.withLine(line.withParts(parts));
-    }
-    return network;
+    return running.withLines(lines.stream().map(name -> shut(running.line(name))).toList());
+  }
+
+  private static Line shut(Line line) {
+    int last = lastValve(line);
+    return line.withPart(last, ((Valve) line.parts().get(last)).shut());
   }
 
   private static int lastValve(Line line) {
@@ -71,22 +72,26 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
    * round in a ring to a line looked at already meets nothing new there.
    */
   private static List<LineName> toShut(Network network, PumpPlace pump) {
+    NetworkGraph graph = new NetworkGraph(network);
     Line pumped = network.line(pump.line());
     List<LineName> shutIn = new ArrayList<>();
-    List<Line> seen = new ArrayList<>(List.of(pumped));
-    for (int i = 0; i < seen.size(); i++) {
-      Line line = seen.get(i);
-      if (lastValve(line) >= (i == 0 ? pump.partIndex() + 1 : 0)) {
+    Set<Line> seen = new HashSet<>(Set.of(pumped));
+    Deque<Line> ahead = new ArrayDeque<>(seen);
+    while (!ahead.isEmpty()) {
+      Line line = ahead.remove();
+      if (lastValve(line) >= (line.equals(pumped) ? pump.partIndex() + 1 : 0)) {
         shutIn.add(line.name());
         continue;
       }
       Point end = network.point(line.to());
       List<Line> onwards =
-          network.lines().stream().filter(next -> next.from().equals(end.name())).toList();
+          graph.linesAt(end.name()).stream()
+              .filter(next -> next.from().equals(end.name()))
+              .toList();
       if (end.heldHeadM().isPresent() || end.spill().isPresent() || onwards.isEmpty()) {
         return List.of();
       }
-      onwards.stream().filter(next -> !seen.contains(next)).forEach(seen::add);
+      onwards.stream().filter(seen::add).forEach(ahead::add);
     }
     return shutIn;
   }

@@ -1,11 +1,14 @@
 package rillwright.solver.reading;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.function.Function;
 import rillwright.solver.law.HeadLaw;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -14,6 +17,7 @@ import rillwright.solver.network.Part;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Setting;
+import rillwright.solver.network.topology.NetworkGraph;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.SteadyState;
 
@@ -25,6 +29,11 @@ import rillwright.solver.steady.SteadyState;
 final class StandingWater {
   private final SteadyState state;
   private final Network network;
+
+  /** The lowest level that water at a point drains to, and the highest that fills it, m. */
+  private final Map<PointName, Double> drained = new HashMap<>();
+
+  private final Map<PointName, Double> filled = new HashMap<>();
 
   StandingWater(SteadyState state) {
     this.state = state;
@@ -69,19 +78,12 @@ final class StandingWater {
     if (known.isPresent()) {
       return known;
     }
-    OptionalDouble lowest =
-        reached(point, Way.DOWNSTREAM).stream()
-            .map(StandingWater::wayOutM)
-            .filter(OptionalDouble::isPresent)
-            .mapToDouble(OptionalDouble::getAsDouble)
-            .min();
-    return lowest.isPresent()
-        ? lowest
-        : reached(point, Way.UPSTREAM).stream()
-            .map(Point::heldHeadM)
-            .filter(OptionalDouble::isPresent)
-            .mapToDouble(OptionalDouble::getAsDouble)
-            .max();
+    if (drained.isEmpty()) {
+      spread(drained, StandingWater::wayOutM, Comparator.naturalOrder(), false);
+      spread(filled, Point::heldHeadM, Comparator.reverseOrder(), true);
+    }
+    Double level = drained.getOrDefault(point, filled.get(point));
+    return level == null ? OptionalDouble.empty() : OptionalDouble.of(level);
   }
 
   private static OptionalDouble wayOutM(Point point) {
@@ -91,29 +93,39 @@ final class StandingWater {
         .orElseGet(point::heldHeadM);
   }
 
-  private enum Way {
-    DOWNSTREAM,
-    UPSTREAM
-  }
-
-  /** All points that water gets to from a point, or from which it gets there. */
-  private List<Point> reached(PointName start, Way way) {
-    Set<PointName> reached = new LinkedHashSet<>(Set.of(start));
-    Deque<PointName> waiting = new ArrayDeque<>(reached);
-    while (!waiting.isEmpty()) {
-      PointName point = waiting.pop();
-      for (Line line : network.lines()) {
-        HeadLaw law = network.lawOf(line);
-        boolean forward = way == Way.DOWNSTREAM ? law.greatestFlow() > 0 : law.leastFlow() < 0;
-        boolean backward = way == Way.DOWNSTREAM ? law.leastFlow() < 0 : law.greatestFlow() > 0;
-        if (line.from().equals(point) && forward && reached.add(line.to())) {
-          waiting.push(line.to());
-        }
-        if (line.to().equals(point) && backward && reached.add(line.from())) {
-          waiting.push(line.from());
+  /**
+   * Gives every point the first level in an order that water gets to from there.
+   *
+   * @param levelM the level at which water stands at a point, where it has one of its own
+   * @param onwards whether the level goes the way of the water instead of against it
+   */
+  private void spread(
+      Map<PointName, Double> levels,
+      Function<Point, OptionalDouble> levelM,
+      Comparator<Double> order,
+      boolean onwards) {
+    NetworkGraph graph = new NetworkGraph(network);
+    record Source(PointName point, double levelM) {}
+    List<Source> sources = new ArrayList<>();
+    for (Point point : network.points()) {
+      levelM.apply(point).ifPresent(level -> sources.add(new Source(point.name(), level)));
+    }
+    sources.sort((one, other) -> order.compare(one.levelM, other.levelM));
+    Deque<PointName> waiting = new ArrayDeque<>();
+    for (Source source : sources) {
+      waiting.push(source.point);
+      while (!waiting.isEmpty()) {
+        PointName at = waiting.pop();
+        if (levels.putIfAbsent(at, source.levelM) == null) {
+          for (Line line : graph.linesAt(at)) {
+            boolean begins = line.from().equals(at);
+            HeadLaw law = network.lawOf(line);
+            if (begins == onwards ? law.greatestFlow() > 0 : law.leastFlow() < 0) {
+              waiting.push(begins ? line.to() : line.from());
+            }
+          }
         }
       }
     }
-    return reached.stream().map(network::point).toList();
   }
 }

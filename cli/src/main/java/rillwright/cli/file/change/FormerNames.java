@@ -37,8 +37,8 @@ public final class FormerNames {
       steps.add(entry.key());
       Node value = entry.value() instanceof MapNode below ? renewed(below, steps) : entry.value();
       String today = lastOf(renewed(steps));
-      boolean isFree = map.find(today).isEmpty();
-      entries.add(new Entry(isFree ? today : entry.key(), entry.keyPlace(), value));
+      boolean renames = !today.equals(entry.key()) && map.find(today).isEmpty();
+      entries.add(new Entry(renames ? today : entry.key(), entry.keyPlace(), value));
     }
     return new MapNode(entries, map.place());
   }

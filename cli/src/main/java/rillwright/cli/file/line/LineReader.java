@@ -85,7 +85,7 @@ final class LineReader {
 
   private Optional<String> end(Fields fields, String field) {
     Optional<String> name = fields.requireText(field, "pond");
-    if (name.isPresent() && !points.names().contains(name.get())) {
+    if (name.isPresent() && !points.has(name.get())) {
       fields.unknown(
           field, "there is no point " + PlainText.quoted(name.get()), name.get(), points.names());
       return Optional.empty();

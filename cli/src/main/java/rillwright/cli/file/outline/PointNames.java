@@ -12,7 +12,7 @@ public final class PointNames {
   public static void require(Fields fields, String field, PointTable points) {
     fields
         .requireText(field, "pond")
-        .filter(name -> !points.names().contains(name))
+        .filter(name -> !points.has(name))
         .ifPresent(
             name ->
                 fields.unknown(

@@ -20,6 +20,11 @@ public record PointTable(List<String> names, Map<String, Point> byName) {
     byName = Collections.unmodifiableMap(new LinkedHashMap<>(byName));
   }
 
+  /** Whether a point of that name is there, of whatever kind. */
+  public boolean has(String name) {
+    return byName.containsKey(name) || names.contains(name);
+  }
+
   /** The point of a name; empty if there is none, or none of a known kind. */
   public Optional<Point> find(String name) {
     return Optional.ofNullable(byName.get(name));

@@ -6,11 +6,15 @@ import java.util.Optional;
 
 /** Gathers a page from top to bottom. */
 public final class PageBuilder {
+  /** The blocks before the last one, of which the head and the lines so far are apart. */
   private final List<Block> blocks = new ArrayList<>();
+
+  private final List<Line> lines = new ArrayList<>();
+  private Head head;
 
   /** A page with a title. */
   public PageBuilder(String title) {
-    begin(new Head.Title(title));
+    this.head = new Head.Title(title);
   }
 
   /** A heading. */
@@ -70,18 +74,19 @@ public final class PageBuilder {
   }
 
   private void add(Line line) {
-    Block last = blocks.remove(blocks.size() - 1);
-    List<Line> lines = new ArrayList<>(last.lines());
     lines.add(line);
-    blocks.add(new Block(last.head(), lines));
   }
 
-  private void begin(Head head) {
-    blocks.add(new Block(head, List.of()));
+  private void begin(Head next) {
+    blocks.add(new Block(head, lines));
+    lines.clear();
+    head = next;
   }
 
   /** What was gathered. */
   public Page build() {
-    return new Page(blocks, Paper.SHEET, Optional.empty());
+    List<Block> all = new ArrayList<>(blocks);
+    all.add(new Block(head, lines));
+    return new Page(all, Paper.SHEET, Optional.empty());
   }
 }

@@ -2,6 +2,8 @@ package rillwright.cli.study.jobsheet.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import rillwright.cli.study.jobsheet.card.CardReading.Pressure;
 import rillwright.cli.study.jobsheet.card.CardReading.When;
 import rillwright.solver.network.LineName;
@@ -28,13 +30,15 @@ final class GaugeRounds {
         PumpPlace.listChosen(state.network()).stream()
             .flatMap(pump -> ShutOff.of(state.network(), pump).stream())
             .toList();
-    List<GaugeReading> pumpsOff = pumpsOff(state);
+    List<Map<String, List<GaugeReading>>> shut =
+        shutOffs.stream().map(shutOff -> byGauge(shutOff.readings())).toList();
+    Map<String, List<GaugeReading>> pumpsOff = byGauge(pumpsOff(state));
     List<CardReading> readings = new ArrayList<>();
     for (GaugeReading reading : running) {
       readings.add(read(reading, When.RUNNING, List.of()));
-      for (ShutOff shutOff : shutOffs) {
-        same(reading, shutOff.readings())
-            .forEach(it -> readings.add(read(it, When.VALVE_SHUT, shutOff.shutIn())));
+      for (int i = 0; i < shutOffs.size(); i++) {
+        List<LineName> shutIn = shutOffs.get(i).shutIn();
+        same(reading, shut.get(i)).forEach(it -> readings.add(read(it, When.VALVE_SHUT, shutIn)));
       }
       same(reading, pumpsOff).stream()
           .filter(it -> it.pressurePa().isPresent())
@@ -51,10 +55,12 @@ final class GaugeRounds {
     }
   }
 
-  private static List<GaugeReading> same(GaugeReading as, List<GaugeReading> readings) {
-    List<GaugeReading> same = new ArrayList<>(readings);
-    same.removeIf(reading -> !reading.gauge().name().equals(as.gauge().name()));
-    return same;
+  private static Map<String, List<GaugeReading>> byGauge(List<GaugeReading> readings) {
+    return readings.stream().collect(Collectors.groupingBy(reading -> reading.gauge().name()));
+  }
+
+  private static List<GaugeReading> same(GaugeReading as, Map<String, List<GaugeReading>> byGauge) {
+    return byGauge.getOrDefault(as.gauge().name(), List.of());
   }
 
   private static CardReading read(GaugeReading reading, When when, List<LineName> shut) {
