@@ -101,6 +101,11 @@ public final class PumpCommand implements Callable<Integer> {
   }
 
   private SheetFigures figures(Path file) {
+    if (file.toString().toLowerCase(Locale.ROOT).matches(".*\\.(ya?ml|json)")) {
+      throw new InvalidInput(
+          Place.whole(file.toString()),
+          "this is a project file; name a data sheet, for example pumps/P-180.csv");
+    }
     double density = Water.at(Water.USUAL_TEMPERATURE_C).densityKgPerM3();
     DataSheet sheet = new FolderSheets(Path.of("")).read(file.toString(), density);
     Nameplate plate = sheet.facts().nameplate();

@@ -25,18 +25,22 @@ public record OutputFile(Path path, String what) {
   public void check(InputFiles inputs) {
     if (Files.exists(path) && !Files.isRegularFile(path)) {
       String is = Files.isDirectory(path) ? "a folder" : "not a file to overwrite";
-      throw wrong("this is " + is + "; a " + what + " needs its own name");
+      throw wrong("this is " + is + "; " + indefinite() + " needs its own name");
     }
     inputs
         .find(path)
         .ifPresent(
             input -> {
-              throw wrong("this is " + input + "; a " + what + " needs its own name");
+              throw wrong("this is " + input + "; " + indefinite() + " needs its own name");
             });
     if (Files.exists(path) && !Files.isWritable(path)) {
       throw wrong("this file may not be overwritten; choose another name");
     }
     withNewFile((unfinished, target) -> {});
+  }
+
+  private String indefinite() {
+    return (what.startsWith("a") ? "an " : "a ") + what;
   }
 
   /** Refuses a name that nobody has asked for where a file of that name lies already. */

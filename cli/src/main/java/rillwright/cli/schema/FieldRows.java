@@ -25,7 +25,7 @@ public final class FieldRows {
   private static final String REFERENCE = "#/$defs/";
 
   /** More words than these are listed by the catalogue. */
-  private static final int MOST_WORDS = 14;
+  private static final int MOST_WORDS = 20;
 
   /** Letters of words that stand beside a field; longer lists stand in its meaning. */
   private static final int FEW_LETTERS = 26;

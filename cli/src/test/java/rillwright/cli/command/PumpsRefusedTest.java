@@ -29,6 +29,7 @@ class PumpsRefusedTest extends ScratchSupplier {
     Run.of("pumps", examples + "/falls.yaml", "--from", examples)
         .assertRefused("a folder in it has some: \"../examples/twin-falls/pumps\"");
     Run.of("solve", examples + "/fals.yaml").assertRefused("did you mean \"falls.yaml\"?");
+    Run.of("pump", examples + "/falls.yaml").assertRefused("this is a project file");
   }
 
   @Test

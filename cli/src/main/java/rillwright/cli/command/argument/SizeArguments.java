@@ -61,7 +61,7 @@ public final class SizeArguments {
   private List<SizeOption> sizesOf(LineSizes line) {
     Place place = Place.whole("--sizes \"" + sizes + "\"");
     Set<SizeOption> found = new LinkedHashSet<>();
-    for (String written : sizes.split(",", -1)) {
+    for (String written : sizes.split("[,;]", -1)) {
       found.add(line.read(written.strip(), place));
     }
     return List.copyOf(found);

@@ -5,6 +5,7 @@ import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.study.valvesetting.SetValve;
 import rillwright.solver.study.valvesetting.ValveSettings;
+import rillwright.solver.trial.Verdict;
 
 /** What every fall gets with valves so set, and what decides it. */
 public final class SharingWords {
@@ -60,6 +61,9 @@ public final class SharingWords {
     return governs
         + (settings.opensGoverningWay()
             ? ", so its valves stay wide open and the others are throttled."
-            : ", so the others are throttled and its own line stays as it is.");
+            : ", so the others are throttled and its own line stays as it is.")
+        + (settings.targetFraction() > Verdict.TOO_MUCH_SHARE
+            ? " That is too much for each: let \"rillwright balance\" aim at the targets."
+            : "");
   }
 }

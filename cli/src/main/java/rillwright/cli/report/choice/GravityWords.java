@@ -46,9 +46,7 @@ public final class GravityWords {
 
   private static String where(GravityPipe pipe) {
     return pipe.worstCondition()
-        .map(
-            worst ->
-                (worst.meetsTargets() ? ", lowest in " : " in ") + PlainText.quoted(worst.name()))
+        .map(worst -> JudgedWords.in(worst.name(), worst.meetsTargets()))
         .orElse("");
   }
 

@@ -2,6 +2,7 @@ package rillwright.cli.report.choice;
 
 import java.util.Optional;
 import java.util.Set;
+import rillwright.cli.file.condition.Condition;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.trial.ConditionTrial;
@@ -67,8 +68,15 @@ public final class JudgedWords {
     if (alike && trial.isPresent() && sayable.contains(trial.get().verdict().kind())) {
       return " in every condition";
     }
-    String name = PlainText.quoted(worst.get().condition());
-    return worst.get().meetsTargets() ? ", lowest in " + name : " in " + name;
+    return in(worst.get().condition(), worst.get().meetsTargets());
+  }
+
+  /** Which condition gave a verdict: {@code , lowest in "autumn"}. */
+  static String in(String condition, boolean meetsTargets) {
+    return (meetsTargets ? ", lowest " : " ")
+        + (condition.equals(Condition.AS_WRITTEN.name())
+            ? condition
+            : "in " + PlainText.quoted(condition));
   }
 
   /** What would have to change for a pump that does not do it: a sentence. */

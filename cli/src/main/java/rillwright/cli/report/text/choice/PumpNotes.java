@@ -9,7 +9,6 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.solver.trial.RatedTrial;
-import rillwright.solver.trial.Verdict.Kind;
 
 /** Notes on a ranking of pumps. */
 final class PumpNotes {
@@ -34,14 +33,17 @@ final class PumpNotes {
 
   private PumpNotes() {}
 
-  /** What belongs right below the table of those that do it. */
-  static void besideTheTable(PumpsAnswer answer, List<RatedTrial> does, PageBuilder page) {
+  /**
+   * What belongs right below the table of those that do it.
+   *
+   * @param accepts whether one of them is a little under a target
+   */
+  static void besideTheTable(
+      PumpsAnswer answer, List<RatedTrial> does, boolean accepts, PageBuilder page) {
     if (does.stream().anyMatch(rated -> rated.trial().verdict().throttled().isPresent())) {
       page.paragraph(CostNotes.THROTTLED);
     }
-    if (does.stream()
-        .map(rated -> rated.trial().verdict().kind())
-        .anyMatch(kind -> kind == Kind.JUST_SHORT || kind == Kind.THROTTLED_JUST_SHORT)) {
+    if (accepts) {
       page.paragraph(
           "Accepted: up to 5 % under target counts as met (common practice). \"rillwright mend\""
               + " asks the whole target of a change.");

@@ -59,7 +59,9 @@ public final class PumpsText {
     if (!does.isEmpty()) {
       page.table(doing(first(does)));
       more(does);
-      PumpNotes.besideTheTable(answer, first(does), page);
+      boolean accepts =
+          first(does).stream().anyMatch(it -> judged(it).brief().contains("accepted"));
+      PumpNotes.besideTheTable(answer, first(does), accepts, page);
       page.table(running(first(does)));
     }
     if (!others.isEmpty()) {
