@@ -46,7 +46,7 @@ import rillwright.curves.unit.Unit;
           + " %%\")",
       "is narrowed by what was read, assuming that nothing is wrong: each quantity and the flow of"
           + " each",
-      "fall with its median and its 5th and 95th percentile, readings that disagree, and the",
+      "fall with its low (5 %%), median and high (95 %%) value, readings that disagree, and the",
       "reading that would narrow the flows most. --to writes a new project file from which",
       "\"solve\", \"odds\" and next year's \"weak\" start."
     },

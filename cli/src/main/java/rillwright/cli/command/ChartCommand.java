@@ -37,8 +37,7 @@ import rillwright.solver.pumping.PumpPlace;
     footer = {
       "  rillwright chart pond.yaml                    writes pond.png beside the file",
       "  rillwright chart pond.yaml --to curves.svg --power",
-      "  rillwright chart pond.yaml --format json      the points, for programs; a picture with"
-          + " --to"
+      "  rillwright chart pond.yaml --format json      the points, for programs"
     })
 public final class ChartCommand implements Callable<Integer> {
   @Mixin private ProjectArguments project;

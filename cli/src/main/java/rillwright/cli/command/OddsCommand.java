@@ -37,7 +37,7 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
       "network is balanced with thousands of values drawn from it; the answer gives the chance,",
       "the expected flows, and which unknown contributes most to the spread.",
       "",
-      "A tolerance a ± b (or a +- b) is normal, b the half-width of its 95 %% interval, cut off at",
+      "A tolerance a ± b (or a +- b) is right within b either way in 19 of 20 cases, cut off at",
       "what is possible; in a range a .. b all values are equally likely. The same",
       "seed gives the same answer."
     },

@@ -36,8 +36,7 @@ import rillwright.curves.chart.content.Chart;
       "  rillwright section pond.yaml --to section.svg --shut-off",
       "  rillwright section pond.yaml --sketch --to network.png",
       "  rillwright section pond.yaml --condition autumn --to autumn.png",
-      "  rillwright section pond.yaml --format json      elevations and heads, for programs; a"
-          + " picture with --to"
+      "  rillwright section pond.yaml --format json      elevations and heads, for programs"
     })
 public final class SectionCommand implements Callable<Integer> {
   @Mixin private ProjectArguments project;

@@ -35,9 +35,9 @@ import rillwright.curves.wording.PlainText;
       "trench, materials, running cost, and a card for the readings at start-up. Valves that are",
       "marked adjustable are set as \"balance\" says (as \"balance --target\" where a fall would"
           + " get",
-      "more than 125 %% of its target); all other figures are those of the project so set. With",
-      "a pump still to be chosen the sheet has its duty and no readings. A project without a",
-      "balanced state has no sheet (exit status 3)."
+      "more than 125 %% of its target); the figures are those of the project so set, the remedies",
+      "those of \"mend\". With a pump still to be chosen the sheet has its duty and no readings.",
+      "A project without a balanced state has no sheet (exit status 3)."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -49,7 +49,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
       "  rillwright weak pond.yaml --causes --format json > priors.json",
       "  rillwright weak pond.yaml --priors priors.json",
       "",
-      "Readings, each with \"within\", half the width of its 95 %% interval:",
+      "Readings, each with \"within\": how far off it may be either way, in 19 of 20 cases:",
       "  readings:",
       "    - {at: upper fall, bucket: 5 gal, time: 8.6 s, within: 7 %%}",
       "    - {at: upper fall, crest head: 0.55 in, within: 0.08 in}",
@@ -77,7 +77,8 @@ public final class WeakCommand implements Callable<Integer> {
   @Option(
       names = "--causes",
       description =
-          "Lists the causes of this job with their sizes and priors, and the effect of signs.")
+          "Lists the causes of this job with their sizes, how likely each is before any reading"
+              + " (its prior), and the effect of signs.")
   private boolean causesOnly;
 
   @Option(

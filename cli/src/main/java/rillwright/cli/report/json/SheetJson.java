@@ -93,8 +93,9 @@ public final class SheetJson {
               "sheet",
               "A job sheet: the answers that it is put together of. Valves that are marked"
                   + " adjustable are set as \"balance\" says, to the targets where more than 125 %"
-                  + " of them would come; \"solve\", \"mend\" and \"stream\""
-                  + " are of the project so set.")
+                  + " of them would come; \"solve\" and \"stream\" are of the"
+                  + " project so set, \"mend\" of the file as written where that project lacks"
+                  + " anything.")
           .words("title", Meaning.TITLE, SheetAnswer::title)
           .list("changed", Value.words(), Meaning.CHANGED, SheetAnswer::changes)
           .orNull("firm", Value.words(), "The firm.", it -> it.papers().details().firm())

@@ -89,7 +89,7 @@ public final class BalanceText {
       table.row(
           set.place().line().value(),
           set.valve().label(),
-          handle(loss),
+          handle(loss, set.role()),
           shown(loss.opening(), units::share),
           shown(slope(set), this::slope),
           loss.isShut() ? "shut it" : words(set.role()));
@@ -98,12 +98,12 @@ public final class BalanceText {
   }
 
   /** Degrees where a handle turns so, else how far it is open. */
-  private String handle(Valve.Setpoint loss) {
+  private String handle(Valve.Setpoint loss, Role role) {
     return loss.degreesFromOpen().isPresent()
         ? Math.round(loss.degreesFromOpen().getAsDouble()) + "°"
         : loss.opening().isPresent()
             ? units.share(loss.opening().getAsDouble()) + " open"
-            : "see the notes";
+            : role == Role.THROTTLED ? "see the notes" : NONE;
   }
 
   private static OptionalDouble slope(SetValve set) {

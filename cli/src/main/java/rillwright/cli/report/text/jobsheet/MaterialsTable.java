@@ -75,7 +75,9 @@ final class MaterialsTable {
                     + " pipe passes a wall, are counted where the file does not name them (common"
                     + " practice)."
                 : "")
-            + (byLoss ? " A fitting with a K has no type in the file; write its type." : "")
+            + (byLoss
+                ? " A fitting with a K, its loss coefficient, has no type in the file; write its type."
+                : "")
             + " Not listed: liner, stone, primer and cement.");
   }
 }

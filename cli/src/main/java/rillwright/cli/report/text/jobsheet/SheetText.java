@@ -72,7 +72,7 @@ public final class SheetText {
 
   private Page whole() {
     inNeed().flatMap(FirstWords::of).ifPresent(this::first);
-    falls();
+    falls(inNeed().isPresent());
     pumps();
     section();
     answer.asSet().flatMap(AsSet::settings).ifPresent(it -> ValveBlocks.print(it, page));
@@ -98,7 +98,7 @@ public final class SheetText {
   }
 
   private Page crew() {
-    falls();
+    falls(false);
     answer.asSet().flatMap(AsSet::settings).ifPresent(it -> ValveBlocks.print(it, page));
     pipe();
     remarks.at(List.of(Basin.class, Chamber.class));
@@ -110,7 +110,7 @@ public final class SheetText {
     return page.build().as(Paper.SHEET, "Crew sheet");
   }
 
-  private void falls() {
+  private void falls(boolean remedies) {
     answer
         .asSet()
         .flatMap(AsSet::settings)
@@ -119,10 +119,10 @@ public final class SheetText {
             set ->
                 first(
                     VALVES_SET
-                        + (inNeed().isEmpty()
-                            ? "."
-                            : ", but those of remedies, which begin with the valves as written in"
-                                + " the file.")));
+                        + (remedies
+                            ? ", but those of remedies, which begin with the valves as written in"
+                                + " the file."
+                            : ".")));
     answer.asSet().ifPresent(set -> FallsTable.print(set.solved(), page));
     answer.duty().ifPresent(duty -> DutyText.duty(duty, page));
     remarks.at(List.of(Fall.class, Outlet.class));

@@ -72,9 +72,15 @@ public final class MendText {
     } else {
       page.table(text.tables.of("REMEDIES, BEST FIRST", shown(mending, most)));
       page.paragraph(text.tables.legend());
-      page.paragraph(WHOLE_TARGET);
+      text.wholeTarget();
     }
     text.duty();
+  }
+
+  private void wholeTarget() {
+    if (answer.needs().stream().anyMatch(need -> need.targetM3PerS().isPresent())) {
+      page.paragraph(WHOLE_TARGET);
+    }
   }
 
   private Page print() {
@@ -91,7 +97,7 @@ public final class MendText {
       FirstWords.of(answer).ifPresent(page::paragraph);
     }
     page.table(needs());
-    page.paragraph(WHOLE_TARGET);
+    wholeTarget();
     if (!mending.isEmpty()) {
       page.table(
           tables.of(

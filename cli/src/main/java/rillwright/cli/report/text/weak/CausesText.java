@@ -33,7 +33,7 @@ public final class CausesText {
     PageBuilder page = ChangedWords.page(answer.title(), answer.changes());
     page.space();
     page.paragraph(
-        "The probability of each cause before any reading, for a job reported weak: common"
+        "Prior: the probability of a cause before any reading, for a job reported weak: common"
             + " practice, no source. To use your own figures, print this with \"--format json\","
             + " edit it and give it with \"--priors FILE\"; priors that do not add up to 1 are"
             + " scaled until they do.");
