@@ -132,11 +132,12 @@ final class OrderlyRun {
         .forEach(it -> fail(what + out));
   }
 
-  /** What a comment of a file says is shown as it says it. */
+  /** What a comment of a file says is shown as it says it, but for a letter that begins a line. */
   private static boolean isQuoted(String words, Collection<ByteBuffer> files) {
+    String quoted = words.substring(words.lastIndexOf('>') + 1).toLowerCase(Locale.ROOT);
     return files.stream()
         .map(file -> StandardCharsets.UTF_8.decode(file.duplicate()).toString())
-        .anyMatch(text -> text.contains(words));
+        .anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(quoted));
   }
 
   /** No control, format or other character that is not to be printed, but for ends of lines. */

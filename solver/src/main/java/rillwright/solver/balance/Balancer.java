@@ -47,6 +47,9 @@ public final class Balancer {
   private final State state;
   private int iterations;
 
+  /** So many steps of a walk are taken whole. */
+  private int wholeSteps;
+
   /** Links that were pinned for a flow next to nothing and turned out to carry it. */
   private final boolean[] released;
 
@@ -70,7 +73,9 @@ public final class Balancer {
   private Balance run() {
     double steepness = steepness();
     for (int restart = 0; restart < MOST_RESTARTS; restart++) {
-      start(restart == 0);
+      boolean near = restart == 0 && !Arrays.stream(net.near).allMatch(Double::isNaN);
+      wholeSteps = near ? WHOLE_STEPS : 1;
+      start(near);
       walk(steepness);
       for (int round = 0; round < MOST_ROUNDS; round++) {
         pinWhatIsBeyondItsBounds();
@@ -109,10 +114,6 @@ public final class Balancer {
     cutOffs = CutOffs.mark(net, state);
   }
 
-  private int wholeSteps() {
-    return Arrays.stream(net.near).allMatch(Double::isNaN) ? 1 : WHOLE_STEPS;
-  }
-
   /** A flow that is known to be near; where it lies at a bound, just beyond it. */
   private double near(int link, double usual) {
     double known = net.near[link];
@@ -126,7 +127,7 @@ public final class Balancer {
   }
 
   private void walk(double steepness) {
-    iterations += new NewtonWalk(net, state, steepness, wholeSteps()).walk();
+    iterations += new NewtonWalk(net, state, steepness, wholeSteps).walk();
     cutOffs.settleDeadEnds();
   }
 

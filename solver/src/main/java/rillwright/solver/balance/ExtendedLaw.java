@@ -13,7 +13,7 @@ final class ExtendedLaw {
    */
   private static final double LEAST_SLOPE = 1e-5;
 
-  private static final double GREATEST_SLOPE = 1e12;
+  private static final double GREATEST_SLOPE = 1e18;
 
   private ExtendedLaw() {}
 

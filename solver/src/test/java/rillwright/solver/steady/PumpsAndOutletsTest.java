@@ -52,6 +52,25 @@ class PumpsAndOutletsTest {
     assertEquals(expected, flow(state, "strong"), 1e-12);
   }
 
+  /** A pipe as thin as a hair beside a wide one, and one that is nearly shut before both. */
+  @ParameterizedTest(name = "{0} m")
+  @ValueSource(doubles = {1e-4, 1.358e-4, 2e-4, 1e-5})
+  void aPipeAsThinAsAHairIsBalanced(double thin) {
+    state =
+        new Sketch()
+            .basin("pond", 0)
+            .tee("T")
+            .tee("end")
+            .fall("fall", 1)
+            .line("supply", "pond", "T", pump(0, 7, 0.006, 0), pipe(34, 4.6e-3))
+            .line("wide", "T", "end", pipe(35, 0.727))
+            .line("thin", "T", "end", pipe(31, thin))
+            .line("over", "T", "fall", pipe(22, 0.057))
+            .solve();
+    assertEquals(0, flow(state, "thin"), 1e-12);
+    assertEquals(outflow(state, "fall"), flow(state, "supply"), 1e-12);
+  }
+
   private static Sketch intoFall() {
     return new Sketch()
         .basin("pond", 0)
