@@ -53,7 +53,8 @@ public final class AsbuiltText {
     page.table(quantities());
     page.paragraph(
         "Low (5 %), median, high (95 %): it is less in 5, 50 and 95 % of what is likely. \"Before\""
-            + " is what the file says; \"as before\": the readings say nothing of it.");
+            + " is what the file says; \"as before\": the readings say nothing of it. Names lead to"
+            + " the values in the file.");
     answer.quantities().stream()
         .filter(quantity -> !quantity.chances().isEmpty())
         .forEach(quantity -> page.table(sizes(quantity)));
@@ -210,6 +211,8 @@ public final class AsbuiltText {
               .collect(Collectors.joining(", ")));
     }
     page.table(table);
+    page.paragraph(
+        "Range left: what would be left of the spread from low to high of each flow above.");
     for (Risk risk : risks) {
       RiskWords caution = RiskWords.of(risk, answer.network().isPumped());
       if (!caution.mark().isEmpty()) {

@@ -66,7 +66,7 @@ public final class OddsText {
     page.table(drivers());
     page.paragraph(
         "Share of variance: the part of the spread that goes away if this value alone is known"
-            + " exactly.");
+            + " exactly. Names lead to the values in the file.");
     answer.takes().ifPresent(figures -> RunningCost.print(figures, units, page));
     page.heading("WARNINGS AND NOTES");
     for (Finding remark : Remarks.of(answer)) {
