@@ -8,7 +8,7 @@ if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 set "quick=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
 set "shared="
 for %%a in ("%here%rillwright-*.jsa") do call :archive "%%~fa" "%%~za"
-"%java%" -XX:+IgnoreUnrecognizedVMOptions -Xshare:auto -Xlog:disable -XX:+DisplayVMOutputToStderr %shared% %quick% -jar "%here%rillwright.jar" %*
+"%java%" -XX:+IgnoreUnrecognizedVMOptions -Xshare:auto -Xlog:disable -XX:+DisplayVMOutputToStderr %shared% %quick% -Drillwright.parent=0 -jar "%here%rillwright.jar" %*
 exit /b %errorlevel%
 
 :archive

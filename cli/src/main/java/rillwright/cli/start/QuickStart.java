@@ -37,7 +37,7 @@ public final class QuickStart {
           "-XX:+UnlockDiagnosticVMOptions",
           "-XX:ArchiveRelocationMode=0");
 
-  /** Property of the second machine: the process that waits for it. */
+  /** Property of a prepared machine: the process that waits for it, 0 where none does. */
   private static final String PARENT = "rillwright.parent";
 
   /**
@@ -59,6 +59,9 @@ public final class QuickStart {
    * @return its exit status; empty if it has not been started
    */
   public static OptionalInt run(String[] arguments) {
+    if (Long.getLong(PARENT) != null) {
+      return OptionalInt.empty();
+    }
     ProcessHandle.Info self = ProcessHandle.current().info();
     String[] ownArguments = self.arguments().orElse(new String[0]);
     List<String> command =
