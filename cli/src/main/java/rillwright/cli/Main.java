@@ -8,10 +8,14 @@ import java.util.OptionalInt;
 import picocli.CommandLine;
 import rillwright.cli.command.Rillwright;
 import rillwright.cli.command.output.ExitStatus;
+import rillwright.cli.report.page.terminal.Screen;
 import rillwright.cli.start.QuickStart;
 
 /** The program's entrance. */
 public final class Main {
+  /** Narrower than this, the commands in a help text would be broken. */
+  private static final int LEAST_HELP_WIDTH = 80;
+
   private Main() {}
 
   /** Runs a command and ends the process with its exit status. */
@@ -52,6 +56,13 @@ public final class Main {
         .setExpandAtFiles(false)
         .setParameterExceptionHandler(Trouble::wrongArguments)
         .setExecutionExceptionHandler(Trouble::failed)
-        .setUsageHelpWidth(Rillwright.HELP_WIDTH);
+        .setUsageHelpWidth(helpWidth(arguments));
+  }
+
+  /** As wide as the terminal where help is asked for: it is looked at only then. */
+  private static int helpWidth(String[] arguments) {
+    boolean asked = Arrays.asList(arguments).contains("--help");
+    Screen screen = asked ? Screen.ofProcess(Screen.Coloring.AUTO) : Screen.PAPER;
+    return Math.max(LEAST_HELP_WIDTH, screen.columnsOfProse());
   }
 }

@@ -55,6 +55,14 @@ class ShownAtATerminalIT {
   }
 
   @Test
+  void helpFollowsItToo() throws Exception {
+    String all = shown(true, "stty cols 80; " + SOLVE + " --help --color never");
+    int longest =
+        all.replaceAll("\u001b\\[[0-9;]*m", "").lines().mapToInt(String::length).max().orElse(0);
+    assertTrue(longest <= 80 && longest > 70, longest + "\n" + all);
+  }
+
+  @Test
   void printsInColorAtATerminalUnlessThatIsRefused() throws Exception {
     assertTrue(shown(true, SOLVE).contains(ESCAPE));
     assertFalse(shown(true, "NO_COLOR=1 " + SOLVE).contains(ESCAPE));

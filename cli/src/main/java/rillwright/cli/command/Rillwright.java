@@ -52,9 +52,6 @@ import rillwright.cli.command.weak.WeakTrialCommand;
     },
     versionProvider = Version.class)
 public final class Rillwright implements Runnable {
-  /** Columns of help texts. */
-  public static final int HELP_WIDTH = 100;
-
   /** The commands, in the order of the help text: one line each. */
   private static Map<String, Class<?>> commands() {
     Map<String, Class<?>> commands = new LinkedHashMap<>();

@@ -39,7 +39,7 @@ public record Screen(Ink ink, int columns) {
   }
 
   /** Columns of prose: no more than are easily read. */
-  int columnsOfProse() {
+  public int columnsOfProse() {
     return Math.min(columns, PAPER.columns);
   }
 
