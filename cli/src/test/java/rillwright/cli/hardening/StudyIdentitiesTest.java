@@ -198,7 +198,7 @@ class StudyIdentitiesTest {
       return "open=" + 100 * valve.get("opening").asDouble() + " %";
     }
     JsonNode lossCoefficient = valve.get("lossCoefficient");
-    return "k=" + (lossCoefficient.isNull() ? "1e15" : lossCoefficient.asString());
+    return "k=" + (lossCoefficient.isNull() ? "1e9" : lossCoefficient.asString());
   }
 
   @Test
