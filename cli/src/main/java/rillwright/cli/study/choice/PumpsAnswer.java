@@ -22,6 +22,7 @@ import rillwright.solver.trial.SiteState;
  * @param otherCurrencies models whose price is in another currency and does not count
  * @param conditions that judge them; empty to judge by the project as it stands
  * @param states the project in these conditions
+ * @param fillsStreams whether the pump fills streams out of the pond, which is not computed here
  */
 public record PumpsAnswer(
     DutyAnswer duty,
@@ -31,7 +32,8 @@ public record PumpsAnswer(
     List<Fault> faults,
     List<String> otherCurrencies,
     Optional<JudgingConditions> conditions,
-    List<SiteState> states)
+    List<SiteState> states,
+    boolean fillsStreams)
     implements Answer {
   public PumpsAnswer {
     faults = List.copyOf(faults);

@@ -61,6 +61,7 @@ public record PumpsRequest(
         sheets.faults(),
         offers.otherCurrencies(),
         judging.shown(List.of(new Address(List.of("lines", place.line().value(), "pump")).text())),
-        states);
+        states,
+        !project.streams().streams().isEmpty());
   }
 }

@@ -89,6 +89,15 @@ final class PumpNotes {
     CostNotes notes = new CostNotes(page, Shown.of(answer), answer.currency());
     if (!does.isEmpty()) {
       notes.electricity(answer.terms(), "energy");
+      if (answer.terms().pricePerKwh().isPresent()) {
+        page.paragraph(
+            "\"%.0f-year cost\" is that electricity and the price of the pump, where its sheet gives one; service is not counted."
+                .formatted(answer.terms().years()));
+      }
+      if (answer.fillsStreams()) {
+        page.paragraph(
+            "Not computed here: what a stream holds is drawn from the pond when the pump starts, and comes back when it stops. Before buying, run \"rillwright stream\" with the pump in the file.");
+      }
       notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(
           "\"Of range\" is the flow against the greatest flow of the data sheet, \"of best\" that"
