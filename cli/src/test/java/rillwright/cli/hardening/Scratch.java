@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 
 /** Project files of one test. */
 final class Scratch {
@@ -21,6 +23,24 @@ final class Scratch {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** A folder with a data sheet of a pump's points, as a project file writes them. */
+  static String sheets(Path folder, List<Map<String, Object>> points) {
+    StringBuilder sheet = new StringBuilder("flow [m3/h],head [m],power [W]\n");
+    for (Map<String, Object> point : points) {
+      String power = number(point.getOrDefault("power", "100 W"));
+      String row = number(point.get("flow")) + "," + number(point.get("head")) + "," + power;
+      sheet.append(row + "\n");
+    }
+    Path sheets = folder.resolve("sheets");
+    sheets.toFile().mkdirs();
+    file(sheets, "own.csv", sheet.toString());
+    return sheets.toString();
+  }
+
+  private static String number(Object quantity) {
+    return ((String) quantity).replaceFirst(" .*", "");
   }
 
   /** The text of a file. */

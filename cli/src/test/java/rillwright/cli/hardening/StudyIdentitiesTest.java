@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -69,7 +68,8 @@ class StudyIdentitiesTest {
   @Test
   void aSecondRunAndAnotherNotationAreTheSameBytes() throws IOException {
     String sheets =
-        sheets(
+        Scratch.sheets(
+            folder,
             List.of(
                 Map.of("flow", "0 m3/h", "head", "6 m"), Map.of("flow", "9 m3/h", "head", "1 m")));
     each(
@@ -138,7 +138,8 @@ class StudyIdentitiesTest {
             return false;
           }
           Map<String, Object> pump = map(map(tree.get("pumps")).values().iterator().next());
-          MeasuredRun pumps = run(tree, "pumps", "--from", sheets(list(pump.get("points"))));
+          MeasuredRun pumps =
+              run(tree, "pumps", "--from", Scratch.sheets(folder, list(pump.get("points"))));
           boolean asked = pumps.status() == 0;
           if (asked) {
             assertFalls(solve, pumps.json().get("candidates").get(0), "pumps, seed " + seed);
@@ -273,23 +274,6 @@ class StudyIdentitiesTest {
           }
           return true;
         });
-  }
-
-  /** A folder with a data sheet of a pump's points. */
-  private String sheets(List<Map<String, Object>> points) throws IOException {
-    StringBuilder sheet = new StringBuilder("flow [m3/h],head [m],power [W]\n");
-    for (Map<String, Object> point : points) {
-      String power = number(point.getOrDefault("power", "100 W"));
-      String row = number(point.get("flow")) + "," + number(point.get("head")) + "," + power;
-      sheet.append(row + "\n");
-    }
-    Path sheets = Files.createDirectories(folder.resolve("sheets"));
-    Files.writeString(sheets.resolve("own.csv"), sheet);
-    return sheets.toString();
-  }
-
-  private static String number(Object quantity) {
-    return ((String) quantity).replaceFirst(" .*", "");
   }
 
   private static String[] with(String[] words, String... more) {
