@@ -51,7 +51,7 @@ class ShownAtATerminalIT {
     String all = shown(true, "stty cols " + columns + "; " + SOLVE + " --color never");
     int longest = all.lines().mapToInt(String::length).max().orElse(0);
     assertTrue(longest <= prose && longest > prose - 20, longest + " of " + columns + "\n" + all);
-    assertTrue(all.contains("2,160 gph") && all.contains("K 2.94"), all);
+    assertTrue(all.contains("2,160 gph") && all.contains("3,790 gph"), all);
   }
 
   @Test

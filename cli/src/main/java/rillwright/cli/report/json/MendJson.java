@@ -129,6 +129,7 @@ public final class MendJson {
           .words("title", Meaning.TITLE, MendAnswer::title)
           .list("changed", Value.words(), Meaning.CHANGED, MendAnswer::changes)
           .list("needs", NEED, "What does not do what it should.", MendAnswer::needs)
+          .member("running", RunningJson.SHAPE, Meaning.RUNNING, MendAnswer::takes)
           .list(
               "remedies",
               REMEDY,
