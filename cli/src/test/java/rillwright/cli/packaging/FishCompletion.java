@@ -1,8 +1,10 @@
 package rillwright.cli.packaging;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,9 +53,25 @@ final class FishCompletion {
         + command
         + "' -l "
         + option.longestName().replaceFirst("^--", "")
-        + (takesAValue ? " -r" : "")
+        + (takesAValue ? values(option) : "")
         + " -d "
         + quoted(option.description());
+  }
+
+  /** That a value follows, and what it may be where that is known. */
+  private static String values(OptionSpec option) {
+    if (option.completionCandidates() == null) {
+      return " -r";
+    }
+    List<String> values = new ArrayList<>();
+    String said = String.join(" ", option.description());
+    for (String value : option.completionCandidates()) {
+      String written = value.toLowerCase(Locale.ROOT);
+      if (said.contains(written)) {
+        values.add(written);
+      }
+    }
+    return " -x -a '" + String.join(" ", values) + "'";
   }
 
   private static String quoted(String[] description) {

@@ -28,7 +28,9 @@ public final class ShellPapers {
     write(folder.resolve("rillwright.bash"), bash);
     write(
         folder.resolve("_rillwright"),
-        "#compdef rillwright\nautoload -U +X bashcompinit && bashcompinit\n" + bash);
+        "#compdef rillwright\nautoload -U +X bashcompinit && bashcompinit\n"
+            + "(( $+functions[compopt] )) || compopt() { : } # bash has it, zsh does not\n"
+            + bash);
     write(folder.resolve("rillwright.fish"), FishCompletion.of(program.getCommandSpec()));
     Path manual = Files.createDirectories(Path.of(arguments[1]));
     ManPageGenerator.generateManPage(

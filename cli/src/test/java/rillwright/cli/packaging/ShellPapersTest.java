@@ -34,5 +34,8 @@ class ShellPapersTest {
                 + " drawn down to its pump\\'s intake.'"),
         fish.toString());
     assertEquals(List.of(), fish.stream().filter(it -> it.contains("weak-trial")).toList());
+    assertTrue(
+        fish.stream().anyMatch(it -> it.contains("solve' -l format -x -a 'text html json'")),
+        fish.toString());
   }
 }
