@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.codegen.docgen.manpage.ManPageGenerator;
@@ -24,7 +26,7 @@ public final class ShellPapers {
   public static void main(String[] arguments) throws IOException {
     CommandLine program = Main.commandLine();
     Path folder = Files.createDirectories(Path.of(arguments[0]));
-    String bash = AutoComplete.bash(program.getCommandName(), program);
+    String bash = asTheyAreTyped(AutoComplete.bash(program.getCommandName(), program));
     write(folder.resolve("rillwright.bash"), bash);
     write(
         folder.resolve("_rillwright"),
@@ -35,6 +37,13 @@ public final class ShellPapers {
     Path manual = Files.createDirectories(Path.of(arguments[1]));
     ManPageGenerator.generateManPage(
         manual.toFile(), null, new boolean[0], true, program.getCommandSpec());
+  }
+
+  /** The words that an option takes in small letters, as the program does. */
+  private static String asTheyAreTyped(String bash) {
+    return Pattern.compile("_option_args=\\(.*\\)")
+        .matcher(bash)
+        .replaceAll(words -> words.group().toLowerCase(Locale.ROOT));
   }
 
   private static void write(Path file, String text) throws IOException {

@@ -34,6 +34,7 @@ class ShellPapersTest {
                 + " drawn down to its pump\\'s intake.'"),
         fish.toString());
     assertEquals(List.of(), fish.stream().filter(it -> it.contains("weak-trial")).toList());
+    assertTrue(bash.contains("_option_args=(\"crew\" \"customer\" \"lid\")"), bash);
     assertTrue(
         fish.stream().anyMatch(it -> it.contains("solve' -l format -x -a 'text html json'")),
         fish.toString());
