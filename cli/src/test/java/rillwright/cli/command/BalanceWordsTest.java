@@ -47,7 +47,10 @@ class BalanceWordsTest {
     arguments.addAll(List.of(options.split(" ")));
     String text = text(arguments);
 
-    Run.assertReported(text, words);
+    Run.assertReported(
+        text,
+        words,
+        "Never shut all lines while it runs, but for the ten seconds of a gauge test.");
     assertEquals(
         options.contains("--target"),
         text.contains("set for the largest fraction of target"),

@@ -69,7 +69,7 @@ public final class BalanceText {
         "- ",
         settings.state().network().isPumped()
             ? "Electricity and water: switch the pump off and unplug it before hands go into water."
-                + " Never shut all lines while it runs."
+                + " Never shut all lines while it runs, but for the ten seconds of a gauge test."
             : "Water held uphill: keep its overflow clear.");
     return page.build();
   }
