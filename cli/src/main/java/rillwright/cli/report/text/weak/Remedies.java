@@ -66,8 +66,8 @@ final class Remedies {
                   + ", "
                   + cause
                   + ": "
-                  + remedy(cause, places.get(cause), answer)
-                  + (caution.isEmpty() ? "" : " " + caution));
+                  + (caution.isEmpty() ? "" : caution + " ")
+                  + remedy(cause, places.get(cause), answer));
         });
   }
 
