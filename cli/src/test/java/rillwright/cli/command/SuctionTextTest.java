@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import rillwright.cli.report.weak.RiskWords;
 import tools.jackson.databind.JsonNode;
 
 /** What {@code solve} prints of the suction side; its figures are those of its JSON. */
@@ -27,6 +28,7 @@ class SuctionTextTest {
   void aPumpInTheWaterShowsTheDepthOverItsInlet() {
     String shown = Run.of("solve", "../examples/weak-fall/fall.yaml").flat();
     Run.assertReported(shown, "SUCTION water over inlet needed supply 14.4 in 7.9 in");
+    Run.assertReported(shown, "never reach in while it runs. " + RiskWords.FROM_THE_EDGE);
     assertFalse(shown.contains("NPSH"), "its sheet asks for none and it stands in the water");
   }
 

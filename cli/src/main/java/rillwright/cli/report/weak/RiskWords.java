@@ -9,6 +9,9 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
  * @param sentence what to mind
  */
 public record RiskWords(String mark, String sentence) {
+  /** How the depth of running water is read. */
+  public static final String FROM_THE_EDGE =
+      "Read with a ruler or staff from the edge, hands out of the water while the pump runs";
 
   /**
    * The words for a risk.
@@ -32,8 +35,7 @@ public record RiskWords(String mark, String sentence) {
       case OPEN_WATER ->
           new RiskWords(
               "~",
-              "Read with a ruler or staff from the edge"
-                  + (isPumped ? ", hands out of the water while the pump runs" : "")
+              (isPumped ? FROM_THE_EDGE : "Read with a ruler or staff from the edge")
                   + "; open water drowns small children.");
       case PUMP_OFF ->
           new RiskWords(

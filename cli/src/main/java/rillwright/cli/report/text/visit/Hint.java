@@ -1,12 +1,15 @@
 package rillwright.cli.report.text.visit;
 
 import rillwright.cli.report.units.VisitTools;
+import rillwright.cli.report.weak.RiskWords;
 
 /** Notes on readings; in the order in which it is shown. */
 enum Hint {
   HANDS(
       "Electricity and water: switch the pump off and unplug it before hands go in; never reach in"
-          + " while it runs. Wiring, its ground-fault (GFCI or RCD) protection and clamp-meter work are for a qualified"
+          + " while it runs. "
+          + RiskWords.FROM_THE_EDGE
+          + ". Wiring, its ground-fault (GFCI or RCD) protection and clamp-meter work are for a qualified"
           + " electrician, licensed where the law requires it."),
   OPEN_WATER(
       "Deep or open water drowns small children: keep watch while covers and grates are off."),
