@@ -178,8 +178,7 @@ public final class RemedyWords {
 
   private static String setting(Step step, ShownUnits units) {
     return switch (step.action()) {
-      case TURN_VALVE ->
-          Math.round(step.figure()) == 0 ? "wide open" : Math.round(step.figure()) + "°";
+      case TURN_VALVE -> HandleWords.at(step.figure());
       case OPEN_VALVE -> units.share(step.figure()) + " open";
       default ->
           HandleWords.ofBallValve(step.figure())

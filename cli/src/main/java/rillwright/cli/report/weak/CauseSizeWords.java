@@ -32,7 +32,7 @@ public enum CauseSizeWords {
       case NONE -> "";
       case PASSES -> "passes " + units.flow(size * pumpFlowM3PerS);
       case SHARE_CLOGGED -> "is " + units.share(size) + " clogged";
-      case LOSS -> "acts like a ball valve turned " + HandleWords.turned(size);
+      case LOSS -> "acts like a ball valve " + HandleWords.turned(size);
       case HEAD_LEFT -> "gives " + units.share(size) + " of its head";
       case SPEED_LEFT -> "runs at " + units.share(size) + " of its speed";
       case BORE_LEFT -> "has " + units.share(size) + " of its bore left";

@@ -1,5 +1,6 @@
 package rillwright.cli.report.weak;
 
+import rillwright.cli.report.HandleWords;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Valve;
@@ -29,13 +30,13 @@ public final class ValveWords {
   /** "set it back to 50° from open". */
   public static String setBack(Valve valve, ShownUnits units) {
     return valve.loss() instanceof Valve.Opening filed
-        ? "set it back to " + (filed.open() == 1 ? "wide open" : opening(filed, units))
+        ? "set it back to " + opening(filed, units)
         : "open it as it was";
   }
 
   private static String opening(Valve.Opening at, ShownUnits units) {
     return at.degreesFromOpen().isPresent()
-        ? Math.round(at.degreesFromOpen().getAsDouble()) + "\u00b0 from open"
+        ? HandleWords.at(at.degreesFromOpen().getAsDouble())
         : units.share(at.open()) + " open";
   }
 }

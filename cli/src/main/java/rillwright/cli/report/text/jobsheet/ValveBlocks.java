@@ -2,6 +2,7 @@ package rillwright.cli.report.text.jobsheet;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import rillwright.cli.report.HandleWords;
 import rillwright.cli.report.page.Handle;
 import rillwright.cli.report.page.Head;
 import rillwright.cli.report.page.PageBuilder;
@@ -57,8 +58,7 @@ final class ValveBlocks {
     if (valve.isShut()) {
       words = "shut";
     } else if (degrees.isPresent()) {
-      long whole = Math.round(degrees.getAsDouble());
-      words = whole == 0 ? "wide open" : whole + "° from open";
+      words = HandleWords.at(degrees.getAsDouble());
     } else {
       OptionalDouble open = valve.loss().opening();
       words = open.isPresent() ? units.share(open.getAsDouble()) + " open" : "as it was set";
