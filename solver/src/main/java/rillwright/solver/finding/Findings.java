@@ -17,6 +17,7 @@ public final class Findings {
           new LayoutDetector(),
           new ShortRunDetector(),
           new ReachDetector(),
+          new SuctionLiftDetector(),
           new DoubtfulTargetDetector(),
           new DoubtfulSheetDetector());
 

@@ -23,15 +23,8 @@ final class SuctionDetector implements Detector {
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
-    for (LineState line : state.lines()) {
-      if (line.flowM3PerS() > 0) {
-        for (int i = 0; i < line.parts().size(); i++) {
-          PumpSuction.of(state, line, i)
-              .filter(pump -> !pump.isStarved())
-              .ifPresent(pump -> check(state, line, pump, findings));
-        }
-      }
-    }
+    PumpSuction.listFed(state)
+        .forEach(pump -> check(state, state.line(pump.line()), pump, findings));
     return findings;
   }
 

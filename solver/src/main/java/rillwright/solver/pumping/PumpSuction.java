@@ -1,14 +1,19 @@
 package rillwright.solver.pumping;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.Gravity;
 import rillwright.solver.law.pump.SuctionNeeds;
+import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.HighPoint;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Pump;
 import rillwright.solver.steady.LineState;
@@ -36,6 +41,23 @@ public final class PumpSuction {
     this.pump = (Pump) part.part();
   }
 
+  /** Of each pump that runs. */
+  public static List<PumpSuction> listRunning(SteadyState state) {
+    return state.lines().stream()
+        .filter(line -> line.flowM3PerS() > 0)
+        .flatMap(
+            line ->
+                IntStream.range(0, line.parts().size())
+                    .mapToObj(place -> of(state, line, place))
+                    .flatMap(Optional::stream))
+        .toList();
+  }
+
+  /** Of each pump that runs, unless the chamber that it draws from is drawn down to its intake. */
+  public static List<PumpSuction> listFed(SteadyState state) {
+    return listRunning(state).stream().filter(pump -> !pump.isStarved()).toList();
+  }
+
   /** Of the pump at a place among the parts of a line; empty if there is none. */
   public static Optional<PumpSuction> of(SteadyState state, LineState line, int place) {
     return line.parts().get(place).part() instanceof Pump
@@ -52,6 +74,38 @@ public final class PumpSuction {
     return place == 0 && network.point(line.from()) instanceof Chamber chamber
         ? OptionalDouble.of(chamber.intakeM())
         : OptionalDouble.empty();
+  }
+
+  /**
+   * Height over the water at rest, m, at which a pump or its suction pipe is filled by hand and
+   * kept full by a check valve upstream of it; empty if it needs none of that or no height is
+   * known.
+   */
+  public static OptionalDouble liftM(Network network, Line line, int place) {
+    OptionalDouble level =
+        network.point(line.from()) instanceof Basin basin
+            ? OptionalDouble.of(basin.levelM())
+            : network.point(line.from()) instanceof Chamber
+                ? network.points(Basin.class).stream().mapToDouble(Basin::levelM).max()
+                : OptionalDouble.empty();
+    double climb = highestM(network, line, place) - level.orElse(Double.POSITIVE_INFINITY);
+    Pump pump = (Pump) line.parts().get(place);
+    return climb > pump.inlet().needs().selfPrimingM().orElse(0)
+            && line.parts().stream().limit(place).anyMatch(CheckValve.class::isInstance)
+            && line.parts().stream().limit(place).noneMatch(Pump.class::isInstance)
+        ? OptionalDouble.of(climb)
+        : OptionalDouble.empty();
+  }
+
+  private static double highestM(Network network, Line line, int place) {
+    return DoubleStream.concat(
+            elevationM(network, line, place).stream(),
+            line.parts().stream()
+                .limit(place)
+                .filter(HighPoint.class::isInstance)
+                .mapToDouble(part -> ((HighPoint) part).elevationM()))
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   private OptionalDouble elevationM() {
@@ -96,6 +150,21 @@ public final class PumpSuction {
     return byFlow.isPresent() ? byFlow : needs().npshRequiredM();
   }
 
+  /** Whether the level of its inlet is known. */
+  public boolean isInletKnown() {
+    return elevationM().isPresent();
+  }
+
+  /** Whether water boils at its inlet: it finds less than its data sheet asks for. */
+  public boolean boils() {
+    return npshAvailableM().orElse(Double.POSITIVE_INFINITY) < npshRequiredM().orElse(0);
+  }
+
+  /** The line that it stands in. */
+  public LineName line() {
+    return line.name();
+  }
+
   /** Depth of water over the inlet of a pump that stands in it, m; empty where not known. */
   public OptionalDouble depthM() {
     OptionalDouble level = source().headM();
@@ -130,15 +199,11 @@ public final class PumpSuction {
    */
   public OptionalDouble unprimedM() {
     OptionalDouble level = source().headM();
-    double highest = elevationM().orElse(Double.NEGATIVE_INFINITY);
-    boolean held = false;
-    for (int i = 0; i < place; i++) {
-      if (line.parts().get(i) instanceof HighPoint point) {
-        highest = Math.max(highest, point.elevationM());
-      }
-      held |= line.parts().get(i) instanceof CheckValve || line.parts().get(i) instanceof Pump;
-    }
-    double climb = highest - level.orElse(Double.POSITIVE_INFINITY);
+    boolean held =
+        line.parts().stream()
+            .limit(place)
+            .anyMatch(upstream -> upstream instanceof CheckValve || upstream instanceof Pump);
+    double climb = highestM(state.network(), line, place) - level.orElse(Double.POSITIVE_INFINITY);
     return climb > 0 && !held && climb > needs().selfPrimingM().orElse(0)
         ? OptionalDouble.of(climb)
         : OptionalDouble.empty();

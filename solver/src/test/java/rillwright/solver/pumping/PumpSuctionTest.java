@@ -162,6 +162,9 @@ class PumpSuctionTest {
     assertTrue(!codes(state(20, 0, SUCTION_PIPE, pump(-1))).contains("not-primed"));
     CheckValve foot = new CheckValve("foot valve", 0, 0, BORE);
     assertTrue(!codes(state(20, 0, foot, SUCTION_PIPE, pump(1))).contains("not-primed"));
+    assertTrue(codes(state(20, 0, foot, SUCTION_PIPE, pump(1))).contains("suction-lift"));
+    assertTrue(!codes(state(20, 0, foot, SUCTION_PIPE, pump(-1))).contains("suction-lift"));
+    assertTrue(!codes(state(20, 0, SUCTION_PIPE, pump(1))).contains("suction-lift"));
     HighPoint hump = new HighPoint(1.5, Optional.of(BORE));
     Pump priming = pump(OptionalDouble.of(1), needs(-1, -1, 1.2), UNKNOWN);
     assertTrue(!codes(state(20, 0, SUCTION_PIPE, priming)).contains("not-primed"));
