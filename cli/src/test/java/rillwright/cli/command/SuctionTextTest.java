@@ -1,6 +1,7 @@
 package rillwright.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -33,8 +34,29 @@ class SuctionTextTest {
   }
 
   @Test
-  void nothingIsShownWhereNoInletHasALevel() {
-    assertFalse(Run.of("solve", "../examples/fish-pond/pond.yaml").out().contains("SUCTION"));
+  void whereNoInletHasALevelItIsSaidThatNothingIsChecked() {
+    Run.assertReported(
+        Run.of("solve", "../examples/fish-pond/pond.yaml").flat(),
+        "SUCTION \"supply\": the elevation of its pump's inlet is not given (\"elevation\"), so"
+            + " neither the water over it nor its suction head (NPSH) is checked. LEVELS");
+  }
+
+  /** With less head at the inlet than the sheet asks for its figures hold for no pump. */
+  @Test
+  void aPumpInWhichWaterBoilsHasNoReadingsToExpect() {
+    String shown = Run.of("solve", VAULT, "--set", "lines.supply.pump.elevation=6 m").flat();
+    int warned = shown.indexOf("These flows are not reached: water boils");
+    assertTrue(warned > 0 && warned < shown.indexOf("FALLS"), shown);
+    Run.assertReported(shown, "READINGS ON THE DAY None: water boils");
+    assertFalse(shown.contains("barrel"), shown);
+    assertFalse(Run.of("solve", VAULT).out().contains("boils"), "it has what its sheet asks for");
+  }
+
+  @Test
+  void aPumpAboveTheWaterIsToBeFilled() {
+    String words = "The suction of the pump in \"supply\" climbs 0.9 m above the water: fill pump";
+    Run.assertReported(Run.of("check", VAULT).flat(), words);
+    Run.assertReported(Run.of("solve", VAULT).flat(), words);
   }
 
   private static JsonNode pump(String file, String line) {

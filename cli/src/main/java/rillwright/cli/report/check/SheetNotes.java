@@ -9,13 +9,14 @@ import rillwright.curves.sheet.DataSheet;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Line;
+import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
 import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpSuction;
 
 /** What is taken beyond the data sheets of pumps, and what they ask for. */
-final class SheetNotes {
+public final class SheetNotes {
   private final Project project;
   private final ShownUnits units;
   private final List<String> notes = new ArrayList<>();
@@ -48,12 +49,16 @@ final class SheetNotes {
 
   private void elevation(Line line, int place) {
     if (PumpSuction.elevationM(project.network(), line, place).isEmpty()) {
-      notes.add(
-          "line \""
-              + line.name().value()
-              + "\": the elevation of its pump's inlet is not given (\"elevation\"), so neither"
-              + " the water over it nor its suction head (NPSH) is checked");
+      notes.add("line " + unchecked(line.name()));
     }
+  }
+
+  /** That the suction of a line's pump is not checked, and why. */
+  public static String unchecked(LineName line) {
+    return "\""
+        + line.value()
+        + "\": the elevation of its pump's inlet is not given (\"elevation\"), so neither the water"
+        + " over it nor its suction head (NPSH) is checked";
   }
 
   private void submergence(Line line, Pump pump) {

@@ -9,6 +9,7 @@ import rillwright.cli.study.Job;
 import rillwright.cli.study.RunningFigures;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
+import rillwright.solver.pumping.PumpSuction;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.trial.FarFromBest;
 
@@ -40,6 +41,11 @@ public record Solved(Job job, SteadyState state, List<Finding> findings) impleme
   /** Whether a fall or outlet gets less than its target. */
   public boolean missesATarget() {
     return state.missesATarget();
+  }
+
+  /** Whether water boils at the inlet of a pump, which then gives less than its curve. */
+  public boolean boils() {
+    return PumpSuction.listFed(state).stream().anyMatch(PumpSuction::boils);
   }
 
   /** Whether it does not do what it should: a target is missed or a chamber starves. */

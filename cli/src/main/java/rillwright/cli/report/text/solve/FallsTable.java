@@ -52,6 +52,13 @@ public final class FallsTable {
     if (falls.table.isEmpty()) {
       return;
     }
+    if (solved.boils()) {
+      page.space();
+      page.marked(
+          "! ",
+          "These flows are not reached: water boils at a pump's inlet, as the warnings say, so it"
+              + " gives less, and is worn by it.");
+    }
     page.table(falls.table);
     if (solved.state().starves()) {
       page.marked(

@@ -1,10 +1,10 @@
 package rillwright.cli.report.text.solve;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
+import rillwright.cli.report.check.SheetNotes;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -12,8 +12,8 @@ import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.solve.Solved;
+import rillwright.solver.network.LineName;
 import rillwright.solver.pumping.PumpSuction;
-import rillwright.solver.steady.LineState;
 
 /**
  * The suction side of pumps that run: water over the inlet of those that stand in it, NPSH where
@@ -32,9 +32,10 @@ final class SuctionTable {
 
   private SuctionTable() {}
 
-  /** Prints it; nothing where no level of an inlet is known. */
+  /** Prints it; where no level of an inlet is known, that it is not checked. */
   static void print(Solved solved, PageBuilder page) {
-    List<Row> rows = rows(solved);
+    List<PumpSuction> running = PumpSuction.listRunning(solved.state());
+    List<Row> rows = rows(running);
     boolean depth = rows.stream().anyMatch(Row::isUnderWater);
     boolean npsh = rows.stream().anyMatch(Row::isNpshOfInterest);
     TableBuilder table = new TableBuilder("SUCTION");
@@ -58,6 +59,16 @@ final class SuctionTable {
           Stream.concat(depth ? ofDepth : Stream.of(), npsh ? ofNpsh : Stream.of()).toList());
     }
     page.tableOfAny(table);
+    List<LineName> unchecked =
+        running.stream()
+            .filter(pump -> !pump.isInletKnown())
+            .map(PumpSuction::line)
+            .distinct()
+            .toList();
+    if (rows.isEmpty() && !unchecked.isEmpty()) {
+      page.heading("SUCTION");
+    }
+    unchecked.forEach(line -> page.paragraph(SheetNotes.unchecked(line) + "."));
     if (depth) {
       page.paragraph(
           "Needed so that no air is drawn: by the data sheet, else by the inlet's bore and flow.");
@@ -68,16 +79,11 @@ final class SuctionTable {
     }
   }
 
-  private static List<Row> rows(Solved solved) {
-    List<Row> rows = new ArrayList<>();
-    for (LineState line : solved.state().lines()) {
-      for (int i = 0; i < line.parts().size() && line.flowM3PerS() > 0; i++) {
-        PumpSuction.of(solved.state(), line, i)
-            .filter(pump -> pump.npshAvailableM().isPresent())
-            .ifPresent(pump -> rows.add(new Row(line.line().name().value(), pump)));
-      }
-    }
-    return rows;
+  private static List<Row> rows(List<PumpSuction> running) {
+    return running.stream()
+        .filter(pump -> pump.npshAvailableM().isPresent())
+        .map(pump -> new Row(pump.line().value(), pump))
+        .toList();
   }
 
   private static Cell cell(OptionalDouble value, DoubleFunction<String> words) {

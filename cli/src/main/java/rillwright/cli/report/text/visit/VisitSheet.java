@@ -18,6 +18,10 @@ public final class VisitSheet {
       "None: the pump draws a chamber down to its intake and draws air, so nothing is steady"
           + " while it runs. Do not leave it running so; mend that first.";
 
+  private static final String BOILS =
+      "None: water boils at a pump's inlet, so it gives less than is computed. Do not leave it"
+          + " running so; mend that first.";
+
   private VisitSheet() {}
 
   /** Prints it. */
@@ -40,9 +44,9 @@ public final class VisitSheet {
       before = reading.at();
     }
     if (table.isEmpty()) {
-      if (solved.state().starves()) {
+      if (solved.state().starves() || solved.boils()) {
         page.heading("READINGS ON THE DAY");
-        page.paragraph(NONE);
+        page.paragraph(solved.state().starves() ? NONE : BOILS);
       }
       return;
     }

@@ -48,10 +48,10 @@ public final class Card {
 
   /**
    * The readings, in the order in which they are shown; none where a chamber is drawn down to its
-   * pump's intake, since nothing is steady then.
+   * pump's intake, since nothing is steady then, or water boils in a pump.
    */
   public static List<CardReading> of(Solved solved) {
-    if (solved.state().starves()) {
+    if (solved.state().starves() || solved.boils()) {
       return List.of();
     }
     Card card = new Card(solved);
