@@ -22,6 +22,8 @@ class StreamCommandTest {
   private static final Path FOLDER = Path.of("..", "examples", "long-stream");
   private static final String DRY = FOLDER.resolve("dry.yaml").toString();
 
+  private static final String LOWER_SILL = "lines.intake.skimmer.sill=-110 mm";
+
   @TempDir private Path folder;
 
   private String changed(String from, String to) throws IOException {
@@ -53,6 +55,28 @@ class StreamCommandTest {
     assertEquals(2, run.status(), run.out());
     assertTrue(run.err().contains(words), run.err());
     assertTrue(run.err().contains("stream.yaml:"), run.err());
+  }
+
+  /** The table says how uncertain the water in transit is; the level must have room for it. */
+  @Test
+  void aLevelWithLessRoomThanTransitIsUncertainIsWarnedOf() {
+    String job = FOLDER.resolve("stream.yaml").toString();
+    String words =
+        "\"pond\" holds only 36 L above the level at which its skimmer starves; 142 L more";
+    String shown = Run.of("stream", job).flat();
+    Run.assertReported(
+        shown, words, " 3: reach, 8 m ", ", less the 30 L that chambers give, which stand lower");
+    assertFalse(Run.of("stream", job, "--set", LOWER_SILL).out().contains("L more may be"));
+  }
+
+  @Test
+  void toppingUpIsNotAdvisedWhereItRunsOverAtEachStop() {
+    String shown = Run.of("stream", DRY).flat();
+    Run.assertReported(
+        shown,
+        "it would stay supplied too, but run over at each stop.",
+        "once the pump stays supplied without topping up, top up with it off.");
+    assertFalse(shown.contains("automatic fill"), shown);
   }
 
   @Test

@@ -45,6 +45,15 @@ public record LevelBudget(
     return starve.stream().mapToDouble(StarveLevel::levelM).findFirst();
   }
 
+  /** Water between its running level and the one at which it starves, m³; empty if not known. */
+  public OptionalDouble volumeToStarveM3() {
+    return starve.isEmpty() || runningLevelM.isEmpty() || basin.shape().isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            basin.shape().get().volumeM3(runningLevelM.getAsDouble())
+                - basin.shape().get().volumeM3(starve.get().levelM()));
+  }
+
   /** All water for the first start besides the basin's own, m³. */
   public double firstFillM3() {
     return firstFill.totalM3();

@@ -117,6 +117,39 @@ final class LevelFindings {
                       + (air
                           ? "a deeper intake, a larger reservoir."
                           : "a lower sill, a wider mouth, a wider pond.")));
+    } else if (holding.compareTo(Holding.NEEDS_TOPPING_UP) > 0) {
+      inDoubt(air);
+    }
+  }
+
+  /** Less water above the level at which it starves than the streams may well hold besides. */
+  private void inDoubt(boolean air) {
+    WaterSources sources = new WaterSources(running.state());
+    double moreM3 =
+        running.streams().stream()
+            .filter(stream -> sources.isFrom(budget.basin().name(), stream.stream().from()))
+            .flatMap(stream -> stream.items().stream())
+            .mapToDouble(item -> item.mostVolumeM3() - item.volumeM3())
+            .sum();
+    double leftM3 = budget.volumeToStarveM3().orElse(Double.POSITIVE_INFINITY);
+    if (leftM3 < moreM3) {
+      findings.add(
+          at(
+                  Severity.ADVICE,
+                  "starves-if-more-in-transit",
+                  "While the pump runs \"" + name + "\" holds only ")
+              .volume("aboveStarveLevel", leftM3)
+              .then(
+                  air
+                      ? " above the level at which the pump draws air; "
+                      : " above the level at which its skimmer starves; ")
+              .volume("moreInTransit", moreM3)
+              .then(
+                  " more may be in transit than is computed, since the roughness of a bed is an"
+                      + " estimate. Give it room: "
+                      + (air
+                          ? "a deeper intake, a larger reservoir."
+                          : "a lower sill, a wider mouth, a wider pond.")));
     }
   }
 
@@ -148,8 +181,11 @@ final class LevelFindings {
               .depth("aboveOverflow", stopped - budget.overflowM().getAsDouble())
               .then(
                   " above its overflow, if it was topped up while running; what stands above it"
-                      + " is lost at each stop and must be topped up again. Top up with the pump"
-                      + " off, or lead the overflow somewhere safe."));
+                      + " is lost at each stop and must be topped up again. "
+                      + (running.state().starves()
+                          ? "Lead the overflow somewhere safe; once the pump stays supplied without"
+                              + " topping up, top up with it off."
+                          : "Top up with the pump off, or lead the overflow somewhere safe.")));
     }
   }
 

@@ -9,7 +9,6 @@ import rillwright.solver.finding.Figure.Unit;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Severity;
 import rillwright.solver.finding.Wording;
-import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.Fall;
 import rillwright.solver.network.PointName;
 import rillwright.solver.stream.FirstFill.Item;
@@ -122,13 +121,7 @@ final class StrayWaterFindings {
 
   /** How long the basin lasts from its running level; empty where nothing tells it. */
   private OptionalDouble secondsToStarve(double flowM3PerS) {
-    OptionalDouble starve = budget.starveLevelM();
-    OptionalDouble level = budget.runningLevelM();
-    if (starve.isEmpty() || level.isEmpty() || budget.basin().shape().isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    BasinShape shape = budget.basin().shape().get();
-    double volume = shape.volumeM3(level.getAsDouble()) - shape.volumeM3(starve.getAsDouble());
+    double volume = budget.volumeToStarveM3().orElse(0);
     return volume > 0 ? OptionalDouble.of(volume / flowM3PerS) : OptionalDouble.empty();
   }
 }

@@ -94,9 +94,11 @@ final class StreamFindings {
                     + " what comes in. "
                     + (fullToo
                         ? "Topping up does not help; the intake is too small for this pump."
-                        : "Topped up to its level at rest it would stay supplied; a lower sill or intake, a"
-                            + " larger pond, a level kept by an automatic fill or less water in"
-                            + " the stream would help.")));
+                        : "A lower sill or intake, a larger pond or less water in the stream would"
+                            + " help. Topped up to its level at rest"
+                            + (budgets.stream().anyMatch(budget -> budget.runsOverM3() > 0)
+                                ? " it would stay supplied too, but run over at each stop."
+                                : ", as by an automatic fill, it would stay supplied too."))));
       }
     }
   }

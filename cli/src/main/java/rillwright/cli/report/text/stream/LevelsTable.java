@@ -48,7 +48,7 @@ final class LevelsTable {
     row(table, "after a stop", basin.stoppedLevelM(), rest, stopped(basin));
     marks(basin).forEach(mark -> row(table, mark.name(), mark.levelM(), rest, mark.words()));
     page.table(table);
-    List<String> filled = filled(basin.firstFill());
+    String filled = filled(basin.firstFill());
     if (basin.firstFillM3() > 0 && !filled.isEmpty()) {
       page.paragraph(
           "The first day needs "
@@ -56,36 +56,37 @@ final class LevelsTable {
               + " besides what fills \""
               + basin.basin().name().value()
               + "\" to its level: "
-              + Listing.of(filled)
+              + filled
               + ".");
     }
   }
 
-  private List<String> filled(FirstFill fill) {
+  private String filled(FirstFill fill) {
     List<String> words = new ArrayList<>();
+    String given = "";
     Iterator<String> volumes = units.volumes(List.copyOf(fill.volumeM3().values())).iterator();
     for (FirstFill.Item item : fill.volumeM3().keySet()) {
       String volume = volumes.next();
-      if (!volume.startsWith("0 ")) {
-        words.add(filled(item, volume));
+      if (volume.startsWith("-")) {
+        given =
+            ", less the "
+                + volume.substring(1)
+                + " that chambers give, which stand lower while it runs";
+      } else if (!volume.startsWith("0 ")) {
+        words.add(volume + filled(item));
       }
     }
-    return words;
+    return words.isEmpty() ? "" : Listing.of(words) + given;
   }
 
-  private static String filled(FirstFill.Item item, String shown) {
-    boolean isLess = shown.startsWith("-");
-    String volume = (isLess ? shown.substring(1) : shown) + " ";
+  private static String filled(FirstFill.Item item) {
     return switch (item) {
-      case TRANSIT -> volume + "in transit";
-      case POOLS -> volume + "in pools below their crests";
-      case GRAVEL -> volume + "in gravel that does not drain";
-      case PIPES -> volume + "in pipes that stay full";
-      case BOXES -> volume + "in boxes below their crests";
-      case CHAMBERS ->
-          isLess
-              ? "minus " + volume + "from chambers that stand lower"
-              : volume + "in chambers that stand higher";
+      case TRANSIT -> " in transit";
+      case POOLS -> " in pools below their crests";
+      case GRAVEL -> " in gravel that does not drain";
+      case PIPES -> " in pipes that stay full";
+      case BOXES -> " in boxes below their crests";
+      case CHAMBERS -> " in chambers that stand higher";
     };
   }
 

@@ -37,7 +37,7 @@ final class ReachesTable {
     for (ItemState item : state.items()) {
       number++;
       table.row(
-          number + " " + words(item),
+          number + ": " + words(item),
           item.item().dropM() > 0 ? units.depth(item.item().dropM()) : NONE,
           item.depthM() > 0 ? units.depth(item.depthM()) : "dry",
           shown(item.velocityMPerS(), units::velocity),
@@ -63,7 +63,7 @@ final class ReachesTable {
 
   private String words(ItemState item) {
     if (item.item() instanceof Reach reach) {
-      return units.length(reach.lengthM()) + " reach";
+      return "reach, " + units.length(reach.lengthM());
     }
     return item.item().kind();
   }
