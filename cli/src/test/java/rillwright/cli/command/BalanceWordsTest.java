@@ -58,6 +58,13 @@ class BalanceWordsTest {
   }
 
   @Test
+  void tooMuchForEachNamesTheOption() {
+    Run.assertReported(
+        Run.of("balance", EXAMPLES.resolve("header-pond/troughs.yaml").toString()).flat(),
+        "too much for each: \"rillwright balance --target\" aims at the targets.");
+  }
+
+  @Test
   void openingBeyondThePublishedTableIsAGuess() throws IOException {
     String gate =
         changed("lip: stone, target: 90 gph/in}\n  high", "lip: stone, target: 48 gph/in}\n  high");

@@ -71,6 +71,7 @@ class PanelWordsTest {
     assertEquals(
         "used only by \"Pipe sizes\", \"Mend it\" and \"Job sheet\"",
         PageWords.here("used only by \"rillwright pipes\", \"mend\" and \"sheet\""));
+    assertEquals("\"Set the valves\" aims", PageWords.here("\"rillwright balance --target\" aims"));
     assertEquals(
         "&quot;Catalogue&quot; lists all",
         PageWords.here("&quot;rillwright catalogue lips&quot; lists all"));

@@ -63,7 +63,7 @@ public final class SharingWords {
             ? ", so its valves stay wide open and the others are throttled."
             : ", so the others are throttled and its own line stays as it is.")
         + (settings.targetFraction() > Verdict.TOO_MUCH_SHARE
-            ? " That is too much for each: let \"rillwright balance\" aim at the targets."
+            ? " That is too much for each: \"rillwright balance --target\" aims at the targets."
             : "");
   }
 }

@@ -29,7 +29,7 @@ public final class PageWords {
   /** {@code "rillwright pipes", "mend" and "sheet"}, in HTML too. */
   private static final Pattern COMMANDS =
       Pattern.compile(
-          "(?<q>\"|&quot;)rillwright (\\w+)(?: \\w+)?\\k<q>"
+          "(?<q>\"|&quot;)rillwright (\\w+)(?: (?:--)?\\w+)?\\k<q>"
               + "(?:(?:, | and )\\k<q>\\w+\\k<q>)*(?: and \\k<q>\\w+\\k<q>)?");
 
   private static final Pattern NAME =
