@@ -6,7 +6,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rillwright.cli.study.odds.OddsAnswer.Unknown;
 
-/** Names of uncertain quantities in pictures. */
+/** Names of uncertain quantities in pictures and in what asbuilt says. */
 class UnknownWordsTest {
   @ParameterizedTest
   @CsvSource(
@@ -18,6 +18,7 @@ class UnknownWordsTest {
         "line \"low\": pipe: roughness | pipe in low, roughness",
         "line \"a: b\": skimmer: clogged | skimmer in a: b, clogged",
         "point \"low fall\": crest | low fall, crest",
+        "pump \"old pump\": unknown: bend | old pump, bend of its curve",
         "water: temperature | water: temperature"
       })
   void partLineAndQuantity(String what, String words) {

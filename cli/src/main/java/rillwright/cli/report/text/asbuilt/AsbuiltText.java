@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rillwright.cli.file.quantity.WrittenUnit;
+import rillwright.cli.report.odds.UnknownWords;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -53,8 +54,7 @@ public final class AsbuiltText {
     page.table(quantities());
     page.paragraph(
         "Low (5 %), median, high (95 %): it is less in 5, 50 and 95 % of what is likely. \"Before\""
-            + " is what the file says; \"as before\": the readings say nothing of it. Names lead to"
-            + " the values in the file.");
+            + " is what the file says; \"as before\": the readings say nothing of it.");
     answer.quantities().stream()
         .filter(quantity -> !quantity.chances().isEmpty())
         .forEach(quantity -> page.table(sizes(quantity)));
@@ -97,29 +97,34 @@ public final class AsbuiltText {
             .column("median", Side.RIGHT)
             .column("high (95 %)", Side.RIGHT);
     for (Quantity quantity : answer.quantities()) {
+      String name = name(quantity);
       String written = quantity.named().quantity().written().text();
       if (!quantity.chances().isEmpty()) {
-        table.row(quantity.named().address(), written, "", "see its sizes", "");
+        table.row(name, written, "", "see its sizes", "");
       } else if (quantity.isLearnt()) {
         WrittenUnit unit = quantity.named().quantity().unit();
         Band now = quantity.posterior();
         double matters = now.width() / 2;
         table.row(
-            quantity.named().address(),
+            name,
             written,
             unit.value(now.p5(), matters),
             unit.value(now.p50(), matters),
             unit.value(now.p95(), matters));
       } else {
-        table.row(quantity.named().address(), written, "", "as before", "");
+        table.row(name, written, "", "as before", "");
       }
     }
     return table;
   }
 
+  private static String name(Quantity quantity) {
+    return UnknownWords.of(quantity.named().quantity().what());
+  }
+
   private TableBuilder sizes(Quantity quantity) {
     TableBuilder table =
-        new TableBuilder("SIZE of " + quantity.named().address().replace(".size", ""))
+        new TableBuilder("SIZE of " + name(quantity).replace(", size", ""))
             .column("before", Side.RIGHT)
             .column("now", Side.RIGHT);
     quantity
