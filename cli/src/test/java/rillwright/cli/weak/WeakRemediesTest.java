@@ -21,6 +21,8 @@ import rillwright.solver.study.diagnosis.reading.Effort.Risk;
 
 /** What to do about likely causes, by what was promised and by whether there is a pump. */
 class WeakRemediesTest {
+  private static final String TWO_FAULTS = "../examples/weak-fall/two-faults.yaml";
+
   @TempDir private Path folder;
 
   private String without(String job, String change, String sign) throws IOException {
@@ -81,6 +83,16 @@ class WeakRemediesTest {
     String remedy = CauseWords.AIR_AT_HIGH_POINT.remedy();
     assertTrue(remedy.contains("through a valve that is closed while it runs"), remedy);
     assertFalse(remedy.matches("(?i).*(vent the|fit a vent|air valve).*"), remedy);
+  }
+
+  @Test
+  void chancesOfSingleFaultsAreThoseOfAll() {
+    String shown = WeakCall.about(WeakCall.JOB, "--readings", TWO_FAULTS).flat();
+    Run.assertReported(
+        shown,
+        "All single faults together: under 1 %.",
+        "A none of these under 1 %",
+        "B pipe fouled under 1 %");
   }
 
   @Test

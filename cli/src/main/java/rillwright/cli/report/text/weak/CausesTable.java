@@ -32,9 +32,7 @@ final class CausesTable {
     if (pairsLead) {
       page.heading("IF IT IS ONE FAULT AFTER ALL");
       page.paragraph(
-          "Chances in this table and the next are shares of what is left for one fault alone, "
-              + Chance.words(1 - PairsText.allPairs(answer))
-              + " in all.");
+          "All single faults together: " + Chance.words(1 - PairsText.allPairs(answer)) + ".");
       page.table(table);
     } else {
       page.table(table);
@@ -86,12 +84,13 @@ final class CausesTable {
 
   private static void rows(
       TableBuilder table, WeakAnswer answer, List<Explanation> causes, int firstLetter) {
+    double all = answer.diagnosis().pairsLead() ? 1 - PairsText.allPairs(answer) : 1;
     for (int i = 0; i < causes.size(); i++) {
       Explanation explanation = causes.get(i);
       table.row(
           Letters.of(firstLetter + i),
           explanation.cause().id().cause(),
-          Chance.words(explanation.probability()),
+          Chance.words(all * explanation.probability()),
           SizePhrase.of(explanation, answer).orElse("-"),
           CausePlace.words(explanation.cause().id(), answer.scope().job()));
     }
