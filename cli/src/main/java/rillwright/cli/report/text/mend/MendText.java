@@ -40,6 +40,12 @@ public final class MendText {
       "What is built may stay up to 5 % under target, here as in the choice of pumps and pipes; a"
           + " change has to bring the whole target, 100 to 125 % of it (common practice).";
 
+  private static final String WHOLE_IN_CONDITIONS =
+      "As written, what is built may stay up to 5 % under target, here as in the choice of pumps"
+          + " and pipes; in conditions, and once a stream has filled, anything under the whole"
+          + " target counts. A change has to bring the whole target in each of them, and as written"
+          + " 100 to 125 % of it (common practice).";
+
   private static final String UNKNOWN = "-";
 
   private final MendAnswer answer;
@@ -79,7 +85,10 @@ public final class MendText {
 
   private void wholeTarget() {
     if (answer.needs().stream().anyMatch(need -> need.targetM3PerS().isPresent())) {
-      page.paragraph(WHOLE_TARGET);
+      page.paragraph(
+          answer.needs().stream().anyMatch(Need::isOfCondition)
+              ? WHOLE_IN_CONDITIONS
+              : WHOLE_TARGET);
     }
   }
 
