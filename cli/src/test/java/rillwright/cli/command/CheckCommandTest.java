@@ -165,7 +165,7 @@ class CheckCommandTest {
           "reach 1: of the gravel 38 % is taken as voids (common practice, no source);",
           "reach 1: of the water in the gravel 50 % is taken to drain when the pump stops",
           "reach 4: the pool's crest is taken as stone;",
-          "taken from the pond and the wet surface of the streams: 0.",
+          "taken from all open water, the streams' too: 0.",
           "in a day by the weather, with the water as warm as the file says; nothing is taken for"
               + " splash"
         }) {

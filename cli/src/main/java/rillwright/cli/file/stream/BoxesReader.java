@@ -41,7 +41,9 @@ public final class BoxesReader {
                   + " of water, "
                   + fall.findText(DEPTH)
                       .map(text -> text + " deep below the crest")
-                      .orElse("and" + " no depth below the crest is counted; give \"box depth\""));
+                      .orElse(
+                          "and"
+                              + " no depth below the crest is counted; write \"box depth\" in the file"));
         }
         area.ifPresent(a -> boxes.put(new PointName(entry.key()), new FallBox(a, depth)));
       }

@@ -41,7 +41,7 @@ final class DefaultsTaken {
       notes.add(
           "the water is taken at "
               + (int) Water.USUAL_TEMPERATURE_C
-              + " C (68 F); give \"water: {temperature: ...}\" for cold water, which takes a little"
+              + " C (68 F); write \"water: {temperature: ...}\" for cold water, which takes a little"
               + " more head");
     }
     if (project.tree().find("site").isEmpty()) {
@@ -67,8 +67,8 @@ final class DefaultsTaken {
       }
     }
     add(stone, "the lip is taken as stone; say \"lip: metal\" or \"lip: boulders\" if it is not");
-    add(noTarget, "there is no target, so no shortfall can be found; give \"target\"");
-    add(floor, "the pump intake is taken at the floor; give \"intake\"");
+    add(noTarget, "there is no target, so no shortfall can be found; write \"target\" in the file");
+    add(floor, "the pump intake is taken at the floor; write \"intake\" in the file");
   }
 
   private void add(List<String> names, String sentence) {

@@ -66,7 +66,8 @@ final class StreamNotes {
     if (item instanceof Reach reach) {
       sentences.add(bed(reach.bed(), written));
       if (written.find("bank").isEmpty()) {
-        sentences.add("the banks are taken as vertical; give \"bank\", run over rise");
+        sentences.add(
+            "the banks are taken as vertical; write \"bank\", run over rise, in the file");
       }
       written.findMap("gravel").ifPresent(gravel -> gravel(gravel, sentences));
     }
@@ -98,14 +99,14 @@ final class StreamNotes {
       sentences.add(
           "of the gravel "
               + units.share(Gravel.USUAL_VOIDS)
-              + " is taken as voids (common practice, no source); give \"voids\"");
+              + " is taken as voids (common practice, no source); write \"voids\" in the file");
     }
     if (gravel.find("drains").isEmpty()) {
       sentences.add(
           "of the water in the gravel "
               + units.share(Gravel.USUALLY_DRAINS)
-              + " is taken to drain when the pump stops (common practice, no source); give"
-              + " \"drains\"");
+              + " is taken to drain when the pump stops (common practice, no source); write"
+              + " \"drains\" in the file");
     }
   }
 
@@ -114,13 +115,13 @@ final class StreamNotes {
     boolean byWeather = written.flatMap(fields -> fields.find("air")).isPresent();
     boolean splash = written.flatMap(fields -> fields.find("splash")).isPresent();
     notes.add(
-        "evaporation is taken from the pond and the wet surface of the streams"
+        "evaporation is taken from all open water, the streams' too"
             + (byWeather
                 ? ": "
                     + units.fineDepth(loss.evaporationMPerDay())
                     + " a day by the weather, with the water as warm as the file says"
                 : "")
-            + (splash ? "" : "; nothing is taken for splash, give \"splash\""));
+            + (splash ? "" : "; nothing is taken for splash, write \"splash\" in the file"));
   }
 
   /** How much of a basin full of stone is water, and from what of it water evaporates. */
@@ -138,7 +139,7 @@ final class StreamNotes {
                         + ((Scalar) voids.value()).text()
                         + " of its volume is water, at every level"
                         + (open
-                            ? ", and as much of its area evaporates; give \"evaporates\", 0 where"
+                            ? ", and as much of its area evaporates; write \"evaporates\", 0 where"
                                 + " it is covered"
                             : "")));
   }
