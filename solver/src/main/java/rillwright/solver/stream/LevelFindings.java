@@ -124,13 +124,7 @@ final class LevelFindings {
 
   /** Less water above the level at which it starves than the streams may well hold besides. */
   private void inDoubt(boolean air) {
-    WaterSources sources = new WaterSources(running.state());
-    double moreM3 =
-        running.streams().stream()
-            .filter(stream -> sources.isFrom(budget.basin().name(), stream.stream().from()))
-            .flatMap(stream -> stream.items().stream())
-            .mapToDouble(item -> item.mostVolumeM3() - item.volumeM3())
-            .sum();
+    double moreM3 = running.moreInTransitFromM3(budget.basin().name());
     double leftM3 = budget.volumeToStarveM3().orElse(Double.POSITIVE_INFINITY);
     if (leftM3 < moreM3) {
       findings.add(
@@ -139,10 +133,8 @@ final class LevelFindings {
                   "starves-if-more-in-transit",
                   "While the pump runs \"" + name + "\" holds only ")
               .volume("aboveStarveLevel", leftM3)
-              .then(
-                  air
-                      ? " above the level at which the pump draws air; "
-                      : " above the level at which its skimmer starves; ")
+              .then(" above the level at which ")
+              .then(air ? "the pump draws air; " : "its skimmer starves; ")
               .volume("moreInTransit", moreM3)
               .then(
                   " more may be in transit than is computed, since the roughness of a bed is an"

@@ -92,6 +92,16 @@ public record RunningWater(
     return transitFrom.values().stream().reduce(Transit.NONE, Transit::plus);
   }
 
+  /** How much more water may be in streams from a basin than is computed, m³. */
+  double moreInTransitFromM3(PointName basin) {
+    WaterSources sources = new WaterSources(state);
+    return streams.stream()
+        .filter(stream -> sources.isFrom(basin, stream.stream().from()))
+        .flatMap(stream -> stream.items().stream())
+        .mapToDouble(item -> item.mostVolumeM3() - item.volumeM3())
+        .sum();
+  }
+
   /**
    * Water that chambers fed from a basin have given off since they stood at its level at rest, m³;
    * of chambers whose area is known.
