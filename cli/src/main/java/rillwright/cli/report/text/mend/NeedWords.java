@@ -11,7 +11,22 @@ import rillwright.solver.trial.Verdict;
 
 /** What is in need, in a few words. */
 final class NeedWords {
+  private static final String WHOLE_TARGET =
+      "What is built may stay up to 5 % under target, here as in the choice of pumps and pipes; a"
+          + " change has to bring the whole target, 100 to 125 % of it (common practice).";
+
+  private static final String WHOLE_IN_CONDITIONS =
+      "As written, what is built may stay up to 5 % under target, here as in the choice of pumps"
+          + " and pipes; in conditions, and once a stream has filled, anything under the whole"
+          + " target counts. A change has to bring the whole target in each of them, and as written"
+          + " 100 to 125 % of it (common practice).";
+
   private NeedWords() {}
+
+  /** How much of its target is enough for what is built, and for a change. */
+  static String wholeTarget(List<Need> needs) {
+    return needs.stream().anyMatch(Need::isOfCondition) ? WHOLE_IN_CONDITIONS : WHOLE_TARGET;
+  }
 
   /** Without place and condition. */
   static String what(Need need) {
