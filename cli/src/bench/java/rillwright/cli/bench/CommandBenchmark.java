@@ -1,8 +1,6 @@
 package rillwright.cli.bench;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -10,7 +8,7 @@ import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import rillwright.cli.Main;
+import rillwright.cli.command.Run;
 import rillwright.cli.large.LargeProject;
 
 /** Whole commands, once the machine has started. */
@@ -50,16 +48,10 @@ public class CommandBenchmark {
   }
 
   private static String run(String... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int status =
-        Main.commandLine(arguments)
-            .setOut(new PrintWriter(out))
-            .setErr(new PrintWriter(err))
-            .execute(arguments);
-    if (status != 0) {
-      throw new IllegalStateException(err.toString());
+    Run run = Run.of(arguments);
+    if (run.status() != 0) {
+      throw new IllegalStateException(run.err());
     }
-    return out.toString();
+    return run.out();
   }
 }
