@@ -204,6 +204,9 @@ public final class FieldRows {
   }
 
   private void addChoices(MapNode schema, Set<String> choices) {
+    if (schema.find("deprecated").isPresent()) {
+      return;
+    }
     choices.addAll(words(schema.findNode("enum")));
     schema.findMap("items").ifPresent(it -> addChoices(it, choices));
     referred(schema).filter(FieldRows::isGroup).ifPresent(it -> addChoices(it, choices));

@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.catalogue.Catalogue;
+import rillwright.cli.command.Run;
 import rillwright.cli.file.ProjectReader;
 import rillwright.curves.unit.Unit;
 import tools.jackson.databind.JsonNode;
@@ -58,6 +59,22 @@ class ProjectSchemaTest {
     Files.createDirectory(folder.resolve("pumps"));
     Files.writeString(folder.resolve("pumps/D-60.csv"), "flow [m3/h],head [m]\n0,4\n10,2\n");
     assertEquals("Demo 40", ProjectReader.read(file, List.of()).title());
+  }
+
+  /** Files that name a sign as earlier versions did stay readable, for the schema too. */
+  @ParameterizedTest
+  @ValueSource(strings = {"always", "weak only below", "noise", "trips", "hot pump", "rain"})
+  void formerSignsAreTakenByBoth(String sign, @TempDir Path folder) throws IOException {
+    String text = Files.readString(Path.of("../examples/weak-fall/fall.yaml"));
+    String former = text.replaceFirst("signs: \\[.*]", "signs: [" + sign + "]");
+    assertNotEquals(text, former);
+    assertEquals(List.of(), SCHEMA.validate(former, InputFormat.YAML));
+    Path sheets = Files.createDirectory(folder.resolve("pumps"));
+    Path sheet = Path.of("../examples/weak-fall/pumps/P-400.csv");
+    Files.copy(sheet, sheets.resolve(sheet.getFileName()));
+    Path file = Files.writeString(folder.resolve("fall.yaml"), former);
+    Run check = Run.of("check", file.toString());
+    assertEquals(0, check.status(), check.err());
   }
 
   @Test
