@@ -25,6 +25,8 @@ public final class JudgedWords {
       Set.of(
           Kind.MEETS_TARGET, Kind.THROTTLED, Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
 
+  private static final Set<Kind> ACCEPTED = Set.of(Kind.JUST_SHORT, Kind.THROTTLED_JUST_SHORT);
+
   private final VerdictWords words;
   private final Optional<PumpTrial> trial;
   private final Optional<ConditionTrial> worst;
@@ -44,6 +46,11 @@ public final class JudgedWords {
 
   private static Optional<Kind> kind(ConditionTrial tried) {
     return tried.trial().map(trial -> trial.verdict().kind());
+  }
+
+  /** Whether it counts as met although some fall gets a little less than its target. */
+  public boolean accepts() {
+    return trial.map(it -> it.verdict().kind()).filter(ACCEPTED::contains).isPresent();
   }
 
   /** A few words for a cell of a table. */

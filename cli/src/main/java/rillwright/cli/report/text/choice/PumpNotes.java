@@ -1,6 +1,7 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.page.PageBuilder;
@@ -91,12 +92,17 @@ final class PumpNotes {
       notes.electricity(answer.terms(), "energy");
       if (answer.terms().pricePerKwh().isPresent()) {
         page.paragraph(
-            "\"%.0f-year cost\" is that electricity and the price of the pump, where its sheet gives one; service is not counted."
-                .formatted(answer.terms().years()));
+            String.format(
+                Locale.ROOT,
+                "\"%.0f-year cost\" is that electricity and the price of the pump, where its sheet"
+                    + " gives one; service is not counted.",
+                answer.terms().years()));
       }
       if (answer.fillsStreams()) {
         page.paragraph(
-            "Not computed here: what a stream holds is drawn from the pond when the pump starts, and comes back when it stops. Before buying, run \"rillwright stream\" with the pump in the file.");
+            "Not computed here: what a stream holds is drawn from the pond when the pump starts, and"
+                + " comes back when it stops. Before buying, run \"rillwright stream\" with the pump"
+                + " in the file.");
       }
       notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(

@@ -59,8 +59,7 @@ public final class PumpsText {
     if (!does.isEmpty()) {
       page.table(doing(first(does)));
       more(does);
-      boolean accepts =
-          first(does).stream().anyMatch(it -> judged(it).brief().contains("accepted"));
+      boolean accepts = first(does).stream().anyMatch(it -> judged(it).accepts());
       PumpNotes.besideTheTable(answer, first(does), accepts, page);
       page.table(running(first(does)));
     }
