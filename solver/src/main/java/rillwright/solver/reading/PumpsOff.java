@@ -5,15 +5,14 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
+import rillwright.solver.network.topology.NetworkGraph;
 import rillwright.solver.steady.SteadyState;
 import rillwright.solver.steady.SteadyStateFinder;
 
@@ -67,14 +66,13 @@ public final class PumpsOff {
         waiting.add(line);
       }
     }
-    Map<PointName, List<Line>> leaving =
-        network.lines().stream().collect(Collectors.groupingBy(Line::from));
+    NetworkGraph graph = new NetworkGraph(network);
     while (!waiting.isEmpty()) {
       PointName end = waiting.pop().to();
       if (network.point(end).heldHeadM().isPresent()) {
         continue;
       }
-      for (Line next : leaving.getOrDefault(end, List.of())) {
+      for (Line next : graph.linesFrom(end)) {
         if (!isHeld(next) && found.add(next.name())) {
           waiting.add(next);
         }

@@ -84,10 +84,7 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
         continue;
       }
       Point end = network.point(line.to());
-      List<Line> onwards =
-          graph.linesAt(end.name()).stream()
-              .filter(next -> next.from().equals(end.name()))
-              .toList();
+      List<Line> onwards = graph.linesFrom(end.name());
       if (end.heldHeadM().isPresent() || end.spill().isPresent() || onwards.isEmpty()) {
         return List.of();
       }

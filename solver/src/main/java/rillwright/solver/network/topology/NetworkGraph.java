@@ -38,6 +38,11 @@ public final class NetworkGraph {
     return linesAt.get(point);
   }
 
+  /** The lines that begin at a point, in the order of the file. */
+  public List<Line> linesFrom(PointName point) {
+    return linesAt(point).stream().filter(line -> line.from().equals(point)).toList();
+  }
+
   /**
    * The points that no line joins, over whatever points, to a place where water has a level or
    * leaves.
