@@ -1,16 +1,14 @@
 package rillwright.cli.bench;
 
-import java.util.Arrays;
 import java.util.Map;
-import java.util.Random;
 import java.util.TreeMap;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.data.DMatrixSparseTriplet;
+import org.ejml.interfaces.linsol.LinearSolverSparse;
 import org.ejml.ops.DConvertMatrixStruct;
 import org.ejml.sparse.FillReducing;
 import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
-import org.ejml.interfaces.linsol.LinearSolverSparse;
 import org.ojalgo.matrix.decomposition.SparseQDLDL;
 import org.ojalgo.matrix.store.R064CSC;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -18,7 +16,6 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import rillwright.solver.network.Network;
 
 /** The same matrices as {@link FactorBenchmark} by libraries that factor any sparse matrix. */
 @State(Scope.Benchmark)
@@ -30,28 +27,19 @@ public class LibraryBenchmark {
   })
   public String network;
 
-  private int[] from;
-  private int[] to;
-  private double[] conductance;
+  private StepMatrix step;
   private R064CSC upper;
   private SparseQDLDL plain;
   private SparseQDLDL.EliminationTree tree;
-  private double[] rightHandSide;
   private DMatrixSparseCSC whole;
   private LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> unordered;
 
-  /** The same matrix for each. */
+  /** The matrix as each library takes it. */
   @Setup
   public void prepare() {
-    Network read = Networks.of(network);
-    int size = read.points().size();
-    from = Networks.ends(read, true);
-    to = Networks.ends(read, false);
-    Random random = new Random(1);
-    conductance = random.doubles(from.length, 1e-5, 1e-3).toArray();
-    rightHandSide = new double[size];
-    Arrays.fill(rightHandSide, 1e-4);
-    whole = summed(size);
+    step = StepMatrix.of(network);
+    int size = step.size();
+    whole = summed(size, step.from(), step.to());
     upper = new R064CSC(size, size, whole.nz_values, whole.nz_rows, whole.col_idx);
     plain = new SparseQDLDL();
     tree = plain.computeEliminationTree(upper);
@@ -59,16 +47,17 @@ public class LibraryBenchmark {
   }
 
   /** The upper triangle, each place once. */
-  private DMatrixSparseCSC summed(int size) {
+  private DMatrixSparseCSC summed(int size, int[] from, int[] to) {
     Map<Long, Double> entries = new TreeMap<>();
     for (int i = 0; i < size; i++) {
-      entries.merge((long) i * size + i, 1e-4, Double::sum);
+      entries.merge((long) i * size + i, StepMatrix.ANCHOR, Double::sum);
     }
     for (int k = 0; k < from.length; k++) {
-      entries.merge((long) from[k] * size + from[k], conductance[k], Double::sum);
-      entries.merge((long) to[k] * size + to[k], conductance[k], Double::sum);
+      double conductance = step.conductance()[k];
+      entries.merge((long) from[k] * size + from[k], conductance, Double::sum);
+      entries.merge((long) to[k] * size + to[k], conductance, Double::sum);
       long place = (long) Math.max(from[k], to[k]) * size + Math.min(from[k], to[k]);
-      entries.merge(place, -conductance[k], Double::sum);
+      entries.merge(place, -conductance, Double::sum);
     }
     DMatrixSparseTriplet triplet = new DMatrixSparseTriplet(size, size, entries.size());
     entries.forEach((at, value) -> triplet.addItem((int) (at % size), (int) (at / size), value));
@@ -81,15 +70,15 @@ public class LibraryBenchmark {
   @Benchmark
   public double[] ojAlgo() {
     plain.factor(upper, tree);
-    return plain.solve(rightHandSide.clone());
+    return plain.solve(step.rightHandSide().clone());
   }
 
   /** EJML's sparse Cholesky as it comes, in the order of the file. */
   @Benchmark
   public DMatrixRMaj ejml() {
-    DMatrixRMaj answer = new DMatrixRMaj(rightHandSide.length, 1);
+    DMatrixRMaj answer = new DMatrixRMaj(step.size(), 1);
     unordered.setA(whole);
-    unordered.solve(new DMatrixRMaj(rightHandSide.length, 1, true, rightHandSide), answer);
+    unordered.solve(new DMatrixRMaj(step.size(), 1, true, step.rightHandSide()), answer);
     return answer;
   }
 }

@@ -2,12 +2,10 @@ package rillwright.cli.bench;
 
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.large.LargeProject;
-import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -31,14 +29,5 @@ final class Networks {
       numbers.put(point.name(), numbers.size());
     }
     return numbers;
-  }
-
-  /** The number of one end of each line. */
-  static int[] ends(Network network, boolean first) {
-    Map<PointName, Integer> numbers = numbers(network);
-    List<Line> lines = network.lines();
-    return lines.stream()
-        .mapToInt(line -> numbers.get(first ? line.from() : line.to()))
-        .toArray();
   }
 }
