@@ -10,12 +10,14 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.conditions.ChangesText;
+import rillwright.cli.report.units.NearLimit;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.condition.JudgingConditions.InTheWay;
 import rillwright.cli.study.condition.NamedCondition;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.trial.RatedTrial;
+import rillwright.solver.trial.Verdict;
 
 /** What the worst fall gets of its target with each choice in each condition. */
 final class ConditionTables {
@@ -93,10 +95,16 @@ final class ConditionTables {
   }
 
   private Cell cell(Gets tried) {
-    String share = tried.balanced() ? units.share(tried.share()) : "no balance";
-    return new Cell(
-        tried.meetsTargets() ? share : "! " + share,
-        tried.meetsTargets() ? Tone.GOOD : Tone.WARNING);
+    boolean isEnough = tried.share() >= Verdict.JUST_SHORT_SHARE;
+    String share =
+        !tried.balanced()
+            ? "no balance"
+            : isEnough
+                ? units.share(tried.share())
+                : NearLimit.below(tried.share(), Verdict.JUST_SHORT_SHARE, units);
+    return tried.meetsTargets()
+        ? new Cell(isEnough ? share : "t " + share, Tone.GOOD)
+        : new Cell("! " + share, Tone.WARNING);
   }
 
   private static String words(InTheWay change) {
@@ -111,7 +119,8 @@ final class ConditionTables {
   static void note(JudgingConditions judging, PageBuilder page) {
     page.paragraph(
         "\"In conditions\" is the fraction of its target that the lowest fall gets with the valves"
-            + " as they stand; \"!\" marks where that is too little, throttled or not. A candidate"
+            + " as they stand. \"t\" marks less than 95 % that becomes enough once the falls that"
+            + " get more are throttled, \"!\" what stays too little. A candidate"
             + " meets the target only if it does in every condition; the lowest gives the verdict."
             + " Flows, heads, watts, energy and cost elsewhere are of the file as written.");
     if (!judging.inTheWay().isEmpty()) {

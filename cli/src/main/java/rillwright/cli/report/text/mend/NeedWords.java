@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import rillwright.cli.report.units.NearLimit;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.solver.trial.Verdict;
@@ -62,9 +63,7 @@ final class NeedWords {
     double share = need.hasM3PerS() / need.targetM3PerS().orElse(Double.NaN);
     return (share > Verdict.TOO_MUCH_SHARE
             ? "over " + units.share(Verdict.TOO_MUCH_SHARE)
-            : share < 1 && units.share(share).equals(units.share(1))
-                ? "just under " + units.share(1)
-                : "at " + units.share(share))
+            : "at " + (share < 1 ? NearLimit.below(share, 1, units) : units.share(share)))
         + (need.isOfCondition() ? " " + when(need) : "");
   }
 }

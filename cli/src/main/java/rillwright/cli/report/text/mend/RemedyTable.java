@@ -2,7 +2,6 @@ package rillwright.cli.report.text.mend;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
@@ -11,6 +10,7 @@ import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.page.Tone;
+import rillwright.cli.report.units.NearLimit;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.MendAnswer;
@@ -28,7 +28,8 @@ final class RemedyTable {
 
   private static final String ORDER =
       "Order: what meets more needs; what leaves the crests as they are; what costs nothing and needs"
-          + " no digging; then by the cost over %d years%s, what has no full price last.";
+          + " no digging; then by the cost over %d years%s; last what has no full price, the least"
+          + " work first.";
 
   /** More falls than this have their shares only. */
   private static final int FEW_FALLS = 2;
@@ -38,7 +39,6 @@ final class RemedyTable {
 
   private static final String UNKNOWN = "-";
   private static final String NOT_PRICED = "?";
-  private static final int TENTHS = 1000;
 
   private final MendAnswer answer;
   private final ShownUnits units;
@@ -102,7 +102,7 @@ final class RemedyTable {
               price(remedy.candidate()),
               money(remedy.costPerYear()));
       table.row(
-          number + "  " + RemedyWords.of(remedy.candidate(), answer.state().network(), units),
+          number + ": " + RemedyWords.of(remedy.candidate(), answer.state().network(), units),
           leaving ? with(then, NeedWords.of(remedy.leaves(), units)) : then);
     }
     return table;
@@ -124,13 +124,11 @@ final class RemedyTable {
     return cells;
   }
 
-  /** What is a little too much is not shown as what is still enough. */
+  /** What is a little too much or too little is not shown as what is still enough. */
   private String share(double share) {
-    String most = units.share(Verdict.TOO_MUCH_SHARE);
-    boolean seemsEnough = share > Verdict.TOO_MUCH_SHARE && units.share(share).equals(most);
-    return seemsEnough
-        ? String.format(Locale.ROOT, "%.1f %%", Math.ceil(TENTHS * share) / 10)
-        : units.share(share);
+    return share > Verdict.TOO_MUCH_SHARE
+        ? NearLimit.above(share, Verdict.TOO_MUCH_SHARE, units)
+        : share < 1 ? NearLimit.below(share, 1, units) : units.share(share);
   }
 
   private static List<Cell> with(List<Cell> cells, String last) {
