@@ -68,7 +68,12 @@ public final class FirstWords {
   }
 
   private static String with(MendAnswer answer) {
-    return isOpened(answer) ? " with the adjustable valves wide open" : "";
+    return hardest(answer) + (isOpened(answer) ? " with the adjustable valves wide open" : "");
+  }
+
+  /** Of which condition the duty of another pump is. */
+  public static String hardest(MendAnswer answer) {
+    return answer.conditions().isPresent() ? ", as the hardest condition asks," : "";
   }
 
   /** Whether the duty of another pump is that with some valves wide open. */

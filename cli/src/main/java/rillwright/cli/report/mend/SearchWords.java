@@ -33,7 +33,7 @@ public final class SearchWords {
                 remedy ->
                     begin(searched, answer)
                         + RemedyWords.of(remedy.candidate(), answer.state().network(), units)
-                        + (searched.proven() ? ". It is the least of " : ". Of "))
+                        + (searched.proven() ? ". None of " : ". Of "))
             .orElse("No set that was looked at meets every target, of ");
     String rest =
         !searched.proven()
@@ -45,7 +45,11 @@ public final class SearchWords {
                     + ", or "
                     + beyond
                     + ".";
-    return found + sets + ": " + computed + rest + left;
+    String none =
+        searched.proven() && searched.least().isPresent()
+            ? searched.byCost() ? ", costs less" : ", takes less new pipe"
+            : "";
+    return found + sets + none + ": " + computed + rest + left;
   }
 
   private static String begin(Searched searched, MendAnswer answer) {

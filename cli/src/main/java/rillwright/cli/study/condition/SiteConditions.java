@@ -37,9 +37,22 @@ public final class SiteConditions {
    * @throws rillwright.cli.file.fault.InvalidInput if it is wrong in one of them
    */
   public List<SiteState> states(Project project) {
-    return conditions.map(all -> all.ofAnother(project)).orElse(List.of()).stream()
+    return inEach(project)
         .map(state -> new SiteState(state.condition().name(), state.project().network()))
         .toList();
+  }
+
+  /**
+   * The same with all that the file says of it.
+   *
+   * @throws rillwright.cli.file.fault.InvalidInput if it is wrong in one of them
+   */
+  public Stream<Project> projects(Project project) {
+    return inEach(project).map(InCondition::project);
+  }
+
+  private Stream<InCondition> inEach(Project project) {
+    return conditions.map(all -> all.ofAnother(project)).orElse(List.of()).stream();
   }
 
   /** A project in each of the conditions, by name; empty where it is wrong in one. */

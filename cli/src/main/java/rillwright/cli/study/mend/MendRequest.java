@@ -2,12 +2,14 @@ package rillwright.cli.study.mend;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.PumpsChosen;
@@ -44,6 +46,7 @@ import rillwright.cli.study.mend.trial.Roomier;
 import rillwright.cli.study.mend.trial.Trials;
 import rillwright.solver.progress.Progress;
 import rillwright.solver.pumping.PumpPlace;
+import rillwright.solver.study.duty.Duty;
 
 /**
  * What would mend it?
@@ -164,7 +167,10 @@ public record MendRequest(
     return new BestFirst(years, ALIKE * years * today.orElse(0), site.needs());
   }
 
-  /** The duty of the one pump that drives what lacks water, once what can be set is opened. */
+  /**
+   * The duty of the one pump that drives what lacks water, once what can be set is opened: the most
+   * that any condition asks.
+   */
   static Optional<DutyAnswer> duty(Site site) {
     List<PumpPlace> pumps =
         PumpPlace.listChosen(site.network()).stream()
@@ -172,7 +178,15 @@ public record MendRequest(
             .toList();
     boolean lacks = site.needs().stream().anyMatch(Need::isUnder);
     return lacks && pumps.size() == 1
-        ? Optional.of(new DutyRequest(pumps.get(0)).withValvesOpen(site.project()))
+        ? Stream.concat(
+                Stream.of(site.project()),
+                site.conditions().stream().flatMap(all -> all.projects(site.project())))
+            .map(project -> new DutyRequest(pumps.get(0)).withValvesOpen(project))
+            .max(Comparator.comparingDouble(MendRequest::headM))
         : Optional.empty();
+  }
+
+  private static double headM(DutyAnswer duty) {
+    return duty.duty().throttled().map(Duty.Throttled::headM).orElse(Double.POSITIVE_INFINITY);
   }
 }

@@ -229,6 +229,7 @@ public final class MendText {
                         + " at "
                         + units.head(throttled.headM())
                         + leastShutOff()
+                        + FirstWords.hardest(answer)
                         + (FirstWords.isOpened(answer)
                             ? " with the adjustable valves wide open"
                             : "")
@@ -257,8 +258,8 @@ public final class MendText {
     if (answer.needs().stream().anyMatch(need -> PondNeeds.isOfStarving(need.code()))) {
       page.marked(
           "- ",
-          "An automatic fill through an air gap keeps a pond at its level; it cannot be written in"
-              + " a file.");
+          "An automatic fill through an air gap keeps a pond at its level. It is not counted here:"
+              + " it hides a leak, and feeds what runs over at each stop.");
     }
     caution(Caution.SUCTION, works, Work.PUMP, Work.SKIMMER);
     caution(Caution.OPEN_WATER, works, Work.LEVEL, Work.SKIMMER, Work.OVERFLOW, Work.POND);
