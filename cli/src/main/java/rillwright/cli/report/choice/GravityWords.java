@@ -46,8 +46,16 @@ public final class GravityWords {
 
   private static String where(GravityPipe pipe) {
     return pipe.worstCondition()
-        .map(worst -> JudgedWords.in(worst.name(), worst.meetsTargets()))
+        .map(
+            worst ->
+                pipe.conditions().stream().allMatch(GravityWords::isWhole)
+                    ? JudgedWords.EVERYWHERE
+                    : JudgedWords.in(worst.name(), worst.meetsTargets()))
         .orElse("");
+  }
+
+  private static boolean isWhole(InCondition condition) {
+    return condition.run().filter(run -> run.meetsTargets() && !run.isJustShort()).isPresent();
   }
 
   private String brief(GravityRun run) {
@@ -55,10 +63,10 @@ public final class GravityWords {
       return run.inUse().leastFraction() > 0 ? "falls short by " + lack(run) : "leaves a fall dry";
     }
     if (run.throttled().isEmpty()) {
-      return run.isJustShort() ? lack(run) + " under target, accepted" : "meets the target";
+      return run.isJustShort() ? lack(run) + " under target, counts as met" : "meets the target";
     }
     return run.isJustShort()
-        ? lack(run) + " under target when throttled, accepted"
+        ? lack(run) + " under target when throttled, counts as met"
         : "meets the target when throttled";
   }
 

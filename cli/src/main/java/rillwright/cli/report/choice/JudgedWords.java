@@ -2,6 +2,7 @@ package rillwright.cli.report.choice;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rillwright.cli.file.condition.Condition;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
@@ -18,19 +19,19 @@ import rillwright.solver.trial.Verdict.Kind;
 public final class JudgedWords {
   /** Verdicts that read the same in all conditions where their kind is the same. */
   private static final Set<Kind> ALIKE =
-      Set.of(Kind.MEETS_TARGET, Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
+      Set.of(Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
 
-  /** The same for verdicts without figures. */
-  private static final Set<Kind> ALIKE_IN_BRIEF =
-      Set.of(
-          Kind.MEETS_TARGET, Kind.THROTTLED, Kind.CANNOT_START, Kind.CANNOT_LIFT, Kind.NOT_NEEDED);
+  private static final Set<Kind> WHOLE = Set.of(Kind.MEETS_TARGET, Kind.THROTTLED);
 
   private static final Set<Kind> ACCEPTED = Set.of(Kind.JUST_SHORT, Kind.THROTTLED_JUST_SHORT);
+
+  /** Where it is so in all of them. */
+  static final String EVERYWHERE = " in every condition tried";
 
   private final VerdictWords words;
   private final Optional<PumpTrial> trial;
   private final Optional<ConditionTrial> worst;
-  private final boolean alike;
+  private final boolean everywhere;
 
   /**
    * Words about a pump.
@@ -39,7 +40,12 @@ public final class JudgedWords {
    */
   public JudgedWords(ShownUnits units, Demand demand, RatedTrial rated) {
     this.worst = rated.worst();
-    this.alike = rated.conditions().stream().map(JudgedWords::kind).distinct().count() == 1;
+    Set<Optional<Kind>> kinds =
+        rated.conditions().stream().map(JudgedWords::kind).collect(Collectors.toSet());
+    this.everywhere =
+        kinds.stream().allMatch(kind -> kind.filter(WHOLE::contains).isPresent())
+            || (kinds.size() == 1
+                && kinds.stream().allMatch(kind -> kind.filter(ALIKE::contains).isPresent()));
     this.words = new VerdictWords(units, worst.map(ConditionTrial::demand).orElse(demand));
     this.trial = worst.isPresent() ? worst.get().trial() : Optional.of(rated.trial());
   }
@@ -55,12 +61,13 @@ public final class JudgedWords {
 
   /** A few words for a cell of a table. */
   public String brief() {
-    return trial.map(words::brief).orElse("no balance") + where(ALIKE_IN_BRIEF);
+    return trial.map(words::brief).orElse("no balance") + where();
   }
 
-  /** The whole verdict, without a full stop. */
+  /** The whole verdict, without a full stop; over several conditions without figures of one. */
   public String full() {
-    return trial.map(words::full).orElse("no balance") + where(ALIKE);
+    boolean ofOne = worst.isEmpty() || !everywhere;
+    return trial.map(ofOne ? words::full : words::brief).orElse("no balance") + where();
   }
 
   /** The verdict as a code. */
@@ -68,22 +75,22 @@ public final class JudgedWords {
     return VerdictCode.ofPump(trial);
   }
 
-  private String where(Set<Kind> sayable) {
-    if (worst.isEmpty()) {
-      return "";
-    }
-    if (alike && trial.isPresent() && sayable.contains(trial.get().verdict().kind())) {
-      return " in every condition";
-    }
-    return in(worst.get().condition(), worst.get().meetsTargets());
+  private String where() {
+    return worst
+        .map(it -> everywhere ? EVERYWHERE : in(it.condition(), it.meetsTargets()))
+        .orElse("");
   }
 
   /** Which condition gave a verdict: {@code , lowest in "autumn"}. */
   static String in(String condition, boolean meetsTargets) {
-    return (meetsTargets ? ", lowest " : " ")
-        + (condition.equals(Condition.AS_WRITTEN.name())
-            ? condition
-            : "in " + PlainText.quoted(condition));
+    return (meetsTargets ? ", lowest " : " ") + in(condition);
+  }
+
+  /** {@code in "autumn"}, {@code as written}. */
+  public static String in(String condition) {
+    return condition.equals(Condition.AS_WRITTEN.name())
+        ? condition
+        : "in " + PlainText.quoted(condition);
   }
 
   /** What would have to change for a pump that does not do it: a sentence. */

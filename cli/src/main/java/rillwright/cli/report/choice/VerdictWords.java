@@ -32,11 +32,11 @@ public final class VerdictWords {
     Verdict verdict = trial.verdict();
     return switch (verdict.kind()) {
       case MEETS_TARGET -> "meets the target";
-      case JUST_SHORT -> shortBy(verdict) + " under target, accepted";
+      case JUST_SHORT -> shortBy(verdict) + " under target, counts as met";
       case THROTTLED -> "meets the target when throttled" + noValve(verdict.missingValves());
       case THROTTLED_JUST_SHORT ->
           throttledShort(verdict)
-              + " under target when throttled, accepted"
+              + " under target when throttled, counts as met"
               + noValve(verdict.missingValves());
       case FALLS_SHORT ->
           verdict.leastFraction() < 1
@@ -89,7 +89,7 @@ public final class VerdictWords {
     String worst = PlainText.quoted(verdict.worst().value());
     return switch (verdict.kind()) {
       case MEETS_TARGET -> "meets the target";
-      case JUST_SHORT -> worst + " gets " + shortBy(verdict) + " under target, accepted";
+      case JUST_SHORT -> worst + " gets " + shortBy(verdict) + " under target, which counts as met";
       case THROTTLED ->
           "meets the target when throttled"
               + throttled(verdict)
@@ -99,7 +99,7 @@ public final class VerdictWords {
           throttledShort(verdict)
               + " under every target when throttled"
               + throttled(verdict)
-              + ", accepted"
+              + ", which counts as met"
               + missing(verdict.missingValves());
       case FALLS_SHORT ->
           verdict.leastFraction() < 1

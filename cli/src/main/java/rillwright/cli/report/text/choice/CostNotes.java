@@ -33,15 +33,17 @@ final class CostNotes {
    * What electricity is counted at.
    *
    * @param instead by what those that do it are ranked where no cost is known
+   * @param more what else the cost over the years counts
    */
-  void electricity(RunningTerms terms, String instead) {
+  void electricity(RunningTerms terms, String instead, String more) {
     if (terms.pricePerKwh().isEmpty()) {
       page.paragraph(
           "The file gives no price of electricity, so no cost is shown; those that meet the target"
               + " are ranked by "
               + instead
-              + ". Write for example \"running: {price: 0.17 USD/kWh, hours: 24 h/day, days: 210"
-              + " days/year}\".");
+              + ". Write for example \"running: {price: "
+              + sample("0.17")
+              + "/kWh, hours: 24 h/day, days: 210 days/year}\".");
       return;
     }
     page.paragraph(
@@ -50,18 +52,30 @@ final class CostNotes {
             + " hours a year at "
             + units.number(terms.pricePerKwh().getAsDouble())
             + currency.map(name -> " " + name).orElse("")
-            + "/kWh.");
+            + "/kWh. \""
+            + units.number(terms.years())
+            + "-year cost\" is that electricity"
+            + more);
+  }
+
+  /** An amount in the currency of the file. */
+  private String sample(String amount) {
+    return amount + " " + currency.orElse("USD");
   }
 
   /**
    * Says that some pumps have no price.
    *
    * @param marked whether such costs are marked
+   * @param several whether some run together
    */
-  void unpricedPumps(boolean marked) {
+  void unpricedPumps(boolean marked, boolean several) {
     page.paragraph(
         (marked ? "\"+ pump\": no" : "No")
-            + " price in the data sheet (\"# price: 389 USD\"), so the cost excludes the pump"
+            + " price in the data sheet (\"# price: "
+            + sample("389")
+            + "\"), so the cost excludes the pump"
+            + (several ? ", and two may rank before one that costs less to buy" : "")
             + (marked
                 ? ". Ask for the price before comparing; such pumps are listed after those with a"
                     + " price."
@@ -112,7 +126,11 @@ final class CostNotes {
                   : ", so the cost excludes the pipe")
               + "; write for example \"prices: {pipe: {"
               + unpriced.get(0)
-              + ": 4.20 USD/ft}}\".");
+              + ": "
+              + sample("4.20")
+              + "/"
+              + units.frictionLength().replaceAll(".* ", "")
+              + "}}\".");
     }
   }
 
@@ -126,7 +144,9 @@ final class CostNotes {
               + ", though other fittings have one: sizes with these appear cheaper than they are."
               + " Write for example \"prices: {fittings: {"
               + fittings.get(0)
-              + ": 3.10 USD}}\".");
+              + ": "
+              + sample("3.10")
+              + "}}\".");
     }
   }
 }

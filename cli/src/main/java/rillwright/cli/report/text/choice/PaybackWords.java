@@ -2,6 +2,7 @@ package rillwright.cli.report.text.choice;
 
 import java.util.Locale;
 import java.util.Optional;
+import rillwright.cli.report.choice.SizeWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.PipesAnswer;
@@ -14,11 +15,13 @@ final class PaybackWords {
   private static final double LONGEST_YEARS = 50;
 
   private final PipesAnswer answer;
+  private final SizeWords sizes;
   private final ShownUnits units;
   private final Optional<RatedPipe> cheapest;
 
-  PaybackWords(PipesAnswer answer) {
+  PaybackWords(PipesAnswer answer, SizeWords sizes) {
     this.answer = answer;
+    this.sizes = sizes;
     this.units = Shown.of(answer);
     this.cheapest = answer.choice().cheapestPipe();
   }
@@ -26,7 +29,7 @@ final class PaybackWords {
   /** A few words against the cheapest pipe that gives the falls their targets. */
   String cell(RatedPipe rated) {
     if (!rated.meetsTargets() || cheapest.isEmpty()) {
-      return "-";
+      return "not compared";
     }
     if (cheapest.get().equals(rated)) {
       boolean allPriced =
@@ -37,11 +40,23 @@ final class PaybackWords {
     Payback payback = Payback.of(cheapest.get(), rated, answer.terms());
     return switch (payback.kind()) {
       case PAID_BACK -> isTooLate(payback) ? "never" : "in year " + year(payback);
-      case AT_ONCE -> "at once";
+      case AT_ONCE -> "costs no more to buy";
       case NEVER -> "never";
-      case SAME_PUMP -> "never: same pump";
-      case UNKNOWN -> "-";
+      case SAME_PUMP -> "saves nothing: same pump";
+      case UNKNOWN -> "not known";
     };
+  }
+
+  /** What the cells mean; empty where no pipe has a price. */
+  String legend() {
+    return cheapest
+        .map(
+            pipe ->
+                " \"Paid back\": when the electricity saved has paid what pipe and pump cost more than"
+                    + " those of "
+                    + sizes.phrase(pipe.option())
+                    + ", the cheapest pipe that meets every target.")
+        .orElse("");
   }
 
   /** A sentence on a dearer pipe against a cheaper one. */

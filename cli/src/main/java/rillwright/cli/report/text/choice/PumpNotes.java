@@ -1,7 +1,6 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.page.PageBuilder;
@@ -46,12 +45,13 @@ final class PumpNotes {
     }
     if (accepts) {
       page.paragraph(
-          "Accepted: up to 5 % under target counts as met (common practice). \"rillwright mend\""
-              + " asks the whole target of a change.");
+          "Up to 5 % under target counts as met (common practice). \"rillwright mend\" asks the"
+              + " whole target of a change.");
     }
     if (does.stream().anyMatch(rated -> rated.trial().setup().price().isEmpty())) {
       boolean marked = does.stream().anyMatch(rated -> rated.unknownCost() == 0);
-      new CostNotes(page, Shown.of(answer), answer.currency()).unpricedPumps(marked);
+      boolean several = does.stream().anyMatch(rated -> rated.trial().setup().count() > 1);
+      new CostNotes(page, Shown.of(answer), answer.currency()).unpricedPumps(marked, several);
     }
   }
 
@@ -89,15 +89,10 @@ final class PumpNotes {
   static void print(PumpsAnswer answer, List<RatedTrial> does, PageBuilder page) {
     CostNotes notes = new CostNotes(page, Shown.of(answer), answer.currency());
     if (!does.isEmpty()) {
-      notes.electricity(answer.terms(), "energy");
-      if (answer.terms().pricePerKwh().isPresent()) {
-        page.paragraph(
-            String.format(
-                Locale.ROOT,
-                "\"%.0f-year cost\" is that electricity and the price of the pump, where its sheet"
-                    + " gives one; service is not counted.",
-                answer.terms().years()));
-      }
+      notes.electricity(
+          answer.terms(),
+          "energy",
+          " and the pump, as far as it has a price; pipe and service are not counted.");
       if (answer.fillsStreams()) {
         page.paragraph(
             "Not computed here: what a stream holds is drawn from the pond when the pump starts, and"

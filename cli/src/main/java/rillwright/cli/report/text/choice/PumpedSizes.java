@@ -3,6 +3,7 @@ package rillwright.cli.report.text.choice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import rillwright.cli.report.choice.JudgedWords;
 import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.choice.SetupWords;
@@ -30,7 +31,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   PumpedSizes(PipesAnswer answer) {
     super(answer);
     this.answer = answer;
-    this.paybacks = new PaybackWords(answer);
+    this.paybacks = new PaybackWords(answer, sizes);
     this.onePump = rows.stream().allMatch(rated -> rated.hasThePumpOf(rows.get(0)));
     this.falls = new FallCells(rows.get(0).demand().targets(), units, onePump ? 2 : 1);
   }
@@ -104,7 +105,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
             .anyMatch(
                 rated -> rated.meetsTargets() && rated.pump().trial().setup().price().isEmpty());
     if (unpriced) {
-      costs.unpricedPumps(marksPumps());
+      costs.unpricedPumps(marksPumps(), false);
     }
   }
 
@@ -118,16 +119,19 @@ final class PumpedSizes extends SizesText<RatedPipe> {
         new TableBuilder("PUMP")
             .column("head", Side.RIGHT)
             .column("draws", Side.RIGHT)
-            .column("energy a year", Side.RIGHT)
-            .column("paid back", Side.LEFT);
+            .column("energy a year", Side.RIGHT);
+    if (!onePump) {
+      table.column("paid back", Side.LEFT);
+    }
     for (RatedPipe rated : rows) {
       RunningPoint point = rated.pump().trial().inUse();
-      table.row(
-          sizes.cell(rated.option()),
-          units.head(point.headM()),
-          point.powerW().isPresent() ? units.power(point.powerW().getAsDouble()) : UNKNOWN,
-          money.energy(rated.pump().energyKwhPerYear()),
-          paybacks.cell(rated));
+      Stream<String> cells =
+          Stream.of(
+              units.head(point.headM()),
+              point.powerW().isPresent() ? units.power(point.powerW().getAsDouble()) : UNKNOWN,
+              money.energy(rated.pump().energyKwhPerYear()),
+              paybacks.cell(rated));
+      table.row(sizes.cell(rated.option()), cells.limit(onePump ? 3 : 4).map(Cell::of).toList());
     }
     return table;
   }
@@ -245,7 +249,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
 
   @Override
   String pricesMean() {
-    return " \"Paid back\" compares with the cheapest pipe that meets every target.";
+    return onePump ? "" : paybacks.legend();
   }
 
   @Override
@@ -255,7 +259,8 @@ final class PumpedSizes extends SizesText<RatedPipe> {
         answer.terms(),
         answer.pumpsFree()
             ? "size, the narrower first, and each one's pumps by energy"
-            : "size, the narrower first");
+            : "size, the narrower first",
+        ", the pump and the pipe, as far as they have a price; service is not counted.");
   }
 
   private void samePump() {
@@ -270,9 +275,16 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     if (oneSetup && several && !answer.pumpsFree()) {
       String same =
           "All sizes run the same pump, so a larger pipe adds flow and saves nothing. Their watts"
-              + " differ only because some run further above the target, which a valve corrects"
-              + " with any size. To see what a larger pipe saves, let each size have its own pump:"
-              + " ";
+              + " differ only because some run further above the target; throttled to it all draw"
+              + " the same"
+              + answer
+                  .choice()
+                  .cheapestPipe()
+                  .map(
+                      it ->
+                          ", and " + sizes.phrase(it.option()) + ", the cheapest pipe, costs least")
+                  .orElse("")
+              + ". To see what a larger pipe saves, let each size have its own pump: ";
       page.paragraph(same + "--from FOLDER.", same + "ask again with data sheets.");
     }
   }

@@ -1,6 +1,7 @@
 package rillwright.cli.report.text.choice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,7 +19,9 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.cli.study.condition.JudgingConditions;
+import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.study.duty.Duty;
+import rillwright.solver.trial.ConditionTrial;
 import rillwright.solver.trial.FarFromBest;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RatedTrial;
@@ -137,10 +140,33 @@ public final class PumpsText {
                   : " with the valves as they stand, or "
                       + units.flow(throttled.get().flowM3PerS())
                       + atHead(throttled.get().headM())
-                      + " with the easier falls throttled."));
+                      + " with the easier falls throttled.")
+              + inConditions());
     } else {
       page.marked("! ", PumpNotes.outOfReach(answer));
     }
+  }
+
+  /** What the hardest condition asks; nothing without conditions. */
+  private String inConditions() {
+    return answer.choice().ranked().stream()
+        .limit(1)
+        .flatMap(rated -> rated.conditions().stream())
+        .filter(tried -> tried.demand().throttled().isPresent())
+        .max(Comparator.comparingDouble(tried -> needed(tried).headM()))
+        .map(
+            tried ->
+                " That is of the file as written; the most that a condition asks is "
+                    + units.flow(needed(tried).flowM3PerS())
+                    + atHead(needed(tried).headM())
+                    + ", "
+                    + JudgedWords.in(tried.condition())
+                    + ". A pump counts only if it meets the target in every condition tried.")
+        .orElse("");
+  }
+
+  private static HeadNeeded needed(ConditionTrial tried) {
+    return tried.demand().throttled().orElseThrow().needed();
   }
 
   /** Water that runs down by itself asks for none. */
