@@ -12,14 +12,20 @@ import rillwright.cli.file.site.Running;
  * @param show units to tell it in
  * @param running how long its pumps run and what electricity costs
  * @param changes that were made to its file, as written
+ * @param ranges how many of its values are ranges, computed with at their middles
  */
-public record Job(String title, Show show, Running running, List<String> changes) {
+public record Job(String title, Show show, Running running, List<String> changes, int ranges) {
   public Job {
     changes = List.copyOf(changes);
   }
 
   /** The job of a project. */
   public static Job of(Project project) {
-    return new Job(project.title(), project.show(), project.running(), project.changes());
+    return new Job(
+        project.title(),
+        project.show(),
+        project.running(),
+        project.changes(),
+        project.uncertain().size());
   }
 }

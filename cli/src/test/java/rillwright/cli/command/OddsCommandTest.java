@@ -172,7 +172,7 @@ class OddsCommandTest {
     assertTrue(
         run.out()
             .contains(
-                "running.hours (8 h/day .. 24 h/day) does not affect the flows and is left out."),
+                "\"running: hours\" (8 h/day .. 24 h/day) does not affect the flows and is left out."),
         run.out());
   }
 

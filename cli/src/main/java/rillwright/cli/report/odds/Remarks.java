@@ -7,6 +7,7 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.odds.OddsAnswer;
 import rillwright.cli.study.odds.OddsAnswer.RankedDriver;
 import rillwright.cli.study.odds.OddsAnswer.Unknown;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.finding.Figure.Unit;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Severity;
@@ -130,7 +131,9 @@ public final class Remarks {
                   Severity.ADVICE,
                   "measure-first",
                   address,
-                  "Look at " + address + " first: if it is known exactly, ")
+                  "Look first at "
+                      + PlainText.quoted(UnknownWords.of(first.unknown()))
+                      + ": if it is known exactly, ")
               .share("varianceShare", first.driver().varianceShare())
               .then(
                   " of the variance goes away. Values with a share near 0 are not worth"
@@ -151,7 +154,7 @@ public final class Remarks {
               Severity.NOTE,
               "no-say",
               unknown.address(),
-              unknown.address()
+              PlainText.quoted(UnknownWords.of(unknown))
                   + " ("
                   + unknown.written()
                   + ") does not affect the flows and is left out."));

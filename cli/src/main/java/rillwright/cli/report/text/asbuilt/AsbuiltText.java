@@ -58,12 +58,17 @@ public final class AsbuiltText {
     answer.quantities().stream()
         .filter(quantity -> !quantity.chances().isEmpty())
         .forEach(quantity -> page.table(sizes(quantity)));
+    if (answer.quantities().stream().anyMatch(quantity -> !quantity.chances().isEmpty())) {
+      page.paragraph(
+          "Chances are among these sizes, if all else in the file and the readings is right.");
+    }
     answer.pumps().forEach(pump -> page.table(pump(pump)));
     page.table(falls());
     page.table(readings());
     page.paragraph(
-        "Deviations: how far off a reading is, in standard deviations of its error; 2 is usual at"
-            + " times, 3 is not.");
+        "Within: the error as written, or as usual; of a bucket with 0.2 s of its watch. Deviations:"
+            + " how far off a reading is, in standard deviations of its error; 2 is usual at times, 3"
+            + " is not.");
     next();
     page.heading("NOTES");
     notes();

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import rillwright.cli.report.odds.ChanceWords;
+import rillwright.cli.report.odds.UnknownWords;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -119,7 +120,9 @@ public final class OddsConditionsText {
             one.answer().orElseThrow().ranked().stream()
                 .filter(ranked -> share(ranked, fall) > 0)
                 .max(Comparator.comparingDouble(ranked -> share(ranked, fall)))
-                .map(ranked -> ranked.unknown().address() + " " + units.share(share(ranked, fall)))
+                .map(
+                    ranked ->
+                        UnknownWords.of(ranked.unknown()) + ": " + units.share(share(ranked, fall)))
                 .orElse("nothing")));
     return cells;
   }

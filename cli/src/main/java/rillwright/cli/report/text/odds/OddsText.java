@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.cli.report.odds.ChanceWords;
 import rillwright.cli.report.odds.Remarks;
+import rillwright.cli.report.odds.UnknownWords;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -66,7 +67,7 @@ public final class OddsText {
     page.table(drivers());
     page.paragraph(
         "Share of variance: the part of the spread that goes away if this value alone is known"
-            + " exactly. Names lead to the values in the file.");
+            + " exactly.");
     answer.takes().ifPresent(figures -> RunningCost.print(figures, units, page));
     page.heading("WARNINGS AND NOTES");
     for (Finding remark : Remarks.of(answer)) {
@@ -118,7 +119,7 @@ public final class OddsText {
         falls.forEach(fall -> cells.add(Cell.of(units.share(ranked.driver().ofFall().get(fall)))));
       }
       cells.add(Cell.of(ranked.unknown().written()));
-      table.row(ranked.unknown().address(), cells);
+      table.row(UnknownWords.of(ranked.unknown()), cells);
     }
     return table;
   }

@@ -62,5 +62,14 @@ public final class SolveText {
       page.marked("! ", finding.message(Shown.of(solved)));
     }
     FirstWords.alsoOf(first).forEach(words -> page.marked("- ", words));
+    int ranges = solved.job().ranges();
+    if (ranges > 0) {
+      String middles =
+          (ranges == 1
+                  ? "1 value of the file is a range"
+                  : ranges + " values of the file are ranges")
+              + "; the figures here are those of the middle.";
+      page.paragraph(middles + " \"rillwright odds\" shows the spread.", middles);
+    }
   }
 }

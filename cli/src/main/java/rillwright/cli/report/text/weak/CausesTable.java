@@ -17,6 +17,10 @@ import rillwright.solver.study.diagnosis.inference.Explanation;
 final class CausesTable {
   private static final double WORTH_TELLING = 0.01;
 
+  private static final String AMONG =
+      "Chances are among the causes tried here, if the file and the readings are right; they prove"
+          + " none of them.";
+
   private CausesTable() {}
 
   /**
@@ -98,7 +102,7 @@ final class CausesTable {
 
   private static String apart(WeakAnswer answer, int group) {
     if (group == 1) {
-      return "It alone makes up at least 80 % of the probability.";
+      return AMONG;
     }
     ReadingWords words = new ReadingWords(Shown.of(answer));
     return answer
@@ -106,11 +110,7 @@ final class CausesTable {
         .separatedBy()
         .map(
             next ->
-                "Together they make up at least 80 % of the probability. The reading that separates them best: "
-                    + words.name(next.what())
-                    + ".")
-        .orElse(
-            "Together they make up at least 80 % of the probability. No reading separates them: open a union and"
-                + " look.");
+                AMONG + " The reading that separates them best: " + words.name(next.what()) + ".")
+        .orElse(AMONG + " No reading separates them: open a union and look.");
   }
 }
