@@ -8,7 +8,7 @@ import rillwright.solver.law.weir.BrinkRule;
  *
  * @param name as project files name it: {@code stone}
  * @param coefficient C, m^½/s
- * @param brink how thick the sheet is at the lip
+ * @param brink how thick the sheet is at the brink
  * @param band by what share a depth may be off
  * @param source where the numbers are from
  */

@@ -51,7 +51,7 @@ record PointJson(SteadyState whole, PointState state) {
           .ifAny(
               "brinkDepthM",
               METRES.from(0).orNull(),
-              "Fall: thickness of the sheet at the lip; null where no rule is known.",
+              "Fall: thickness of the sheet at the brink; null where no rule is known.",
               it ->
                   it.as(Fall.class).map(fall -> fall.weir().brinkDepthAt(it.state.outflowM3PerS())))
           .ifAny(

@@ -24,8 +24,9 @@ import rillwright.solver.network.Valve;
 public final class PartWords {
   /** What "(K 0.57)" behind a part means. */
   public static final String K =
-      "K, the loss coefficient of a part, says how much head it takes, in velocity heads: about"
-          + " 0.06 for an open ball valve, 0.6 for an elbow, 2 for a swing check valve.";
+      "K is the loss coefficient of a part: the larger it is, the more head the part takes at one"
+          + " speed of the water. About 0.06 for an open ball valve, 0.6 for an elbow, 2 for a swing"
+          + " check valve.";
 
   private static final double FULL_SPEED = 1;
 
@@ -69,6 +70,14 @@ public final class PartWords {
   public static String of(Part part, ShownUnits units) {
     BiFunction<Part, ShownUnits, String> words = BY_KIND.get(part.getClass());
     return words == null ? part.label() : words.apply(part, units);
+  }
+
+  /** Whether the words for a part name its {@link #K}. */
+  public static boolean nameK(Part part) {
+    return part instanceof Fitting
+        || part instanceof CheckValve
+        || (part instanceof Valve valve && !valve.isShut())
+        || (part instanceof Loss loss && loss.law() instanceof VelocityHeadLoss);
   }
 
   /** The words for a change of bore between two runs. */

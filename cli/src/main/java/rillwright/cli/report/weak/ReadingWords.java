@@ -80,7 +80,7 @@ public final class ReadingWords {
 
     @Override
     public String brink(Measurands.Brink brink) {
-      return "depth at the lip of " + quoted(brink.fall().value());
+      return "thickness at the brink of " + quoted(brink.fall().value());
     }
 
     @Override

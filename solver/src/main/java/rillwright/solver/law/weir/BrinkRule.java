@@ -2,7 +2,7 @@ package rillwright.solver.law.weir;
 
 import rillwright.solver.law.Gravity;
 
-/** How thick the sheet is at the lip. */
+/** How thick the sheet is at the brink. */
 public enum BrinkRule {
   /**
    * Free overfall from a flat crest: 0.715 of the critical depth (q²/g)^⅓.

@@ -12,7 +12,7 @@ import rillwright.solver.law.Gravity;
  *
  * @param coefficient C, m^½/s, greater than 0
  * @param widthM b, the width that runs wet, m, greater than 0
- * @param brink how thick the sheet is at the lip
+ * @param brink how thick the sheet is at the brink
  */
 public record PowerWeir(double coefficient, double widthM, BrinkRule brink) implements Weir {
   public PowerWeir {

@@ -19,7 +19,7 @@ public sealed interface Weir permits PowerWeir, ThinPlateWeir, VNotchWeir, Wider
   /** Head upstream of the crest, m, at a flow, m³/s, 0 or more. */
   double headAt(double flowM3PerS);
 
-  /** Thickness of the sheet at the lip, m, at a flow, m³/s; empty where no such rule is known. */
+  /** Thickness of the sheet at the brink, m, at a flow, m³/s; empty where no such rule is known. */
   OptionalDouble brinkDepthAt(double flowM3PerS);
 
   /** Head that a ruler in the middle of the crest shows, m, at a flow, m³/s, 0 or more. */

@@ -256,7 +256,7 @@ public final class DutyText {
             + (isOneFall() ? "this point" : "one of these points")
             + " or a little above it, in the middle of its range (40 to 85 % of its greatest flow;"
             + " where its sheet gives the power, 70 to 120 % of the flow of its best efficiency;"
-            + " common practice). The greatest flow printed on a pump's box is at zero head.");
+            + " common practice). The greatest flow printed on a pump's box is at no head.");
     clogging();
     SiteCautions.print(answer.network(), page);
   }

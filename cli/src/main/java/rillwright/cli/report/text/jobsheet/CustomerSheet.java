@@ -67,7 +67,7 @@ final class CustomerSheet {
         new TableBuilder("WHAT YOU WILL SEE")
             .column("width", Side.RIGHT)
             .column("water", Side.RIGHT)
-            .column("thick at the lip", Side.RIGHT)
+            .column("thick at the brink", Side.RIGHT)
             .column("", Side.LEFT);
     for (PointState state : solved.state().points()) {
       double flow = state.outflowM3PerS();
@@ -85,7 +85,7 @@ final class CustomerSheet {
     page.tableOfAny(table);
     if (!table.isEmpty()) {
       page.paragraph(
-          "Stone, wind and the level of the lip make each fall different: the thickness is a"
+          "Stone, wind and the level of the crest make each fall different: the thickness is a"
               + " range, and how it looks is common practice."
               + (set.settings().isPresent()
                   ? " Computed with the valves set as the crew's sheet says."

@@ -69,7 +69,7 @@ public final class FallsTable {
     if (anyFall) {
       page.paragraph(
           "Over the crest: the depth, read three or four depths upstream of it. At the brink: the"
-              + " sheet where it leaves the lip.");
+              + " thickness of the sheet where it leaves the crest.");
     }
   }
 

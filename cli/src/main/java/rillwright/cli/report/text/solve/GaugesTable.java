@@ -27,15 +27,22 @@ final class GaugesTable {
               + units.level(reading.gauge().elevationM());
       table.row(reading.gauge().name(), shown(reading.pressurePa(), units), place);
     }
+    boolean anyTee = false;
     for (PointState state : solved.state().points()) {
       if (state.point() instanceof Tee tee && tee.elevationM().isPresent()) {
+        anyTee = true;
         table.row(
             tee.name().value(),
             shown(tee.pressurePa(state.headM(), solved.state().network().water()), units),
-            "tee, total pressure, at " + units.level(tee.elevationM().getAsDouble()));
+            "tee at " + units.level(tee.elevationM().getAsDouble()));
       }
     }
     page.tableOfAny(table);
+    if (anyTee) {
+      page.paragraph(
+          "At a tee: the pressure of its water brought to rest; a gauge in a pipe beside it shows a"
+              + " little less.");
+    }
   }
 
   private static String shown(OptionalDouble pressure, ShownUnits units) {

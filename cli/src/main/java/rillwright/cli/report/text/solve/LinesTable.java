@@ -1,5 +1,6 @@
 package rillwright.cli.report.text.solve;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -49,46 +50,56 @@ final class LinesTable {
   private void add(LineState line) {
     String name = line.line().name().value();
     if (!line.open()) {
-      table.row(name, units.flow(0), "-", "-", "shut: carries nothing");
+      table.row(name, units.flow(0), "none", "none", "shut: carries nothing");
       return;
     }
-    Map<String, Double> losses = losses(line);
+    Map<Taking, Double> losses = losses(line);
     double sum = losses.values().stream().mapToDouble(Double::doubleValue).sum();
     OptionalDouble velocity = line.velocityMPerS();
     table.row(
         name,
         units.flow(line.flowM3PerS()),
-        velocity.isPresent() ? units.velocity(velocity.getAsDouble()) : "-",
+        velocity.isPresent() ? units.velocity(velocity.getAsDouble()) : "no pipe",
         units.head(sum),
         most(losses, sum));
   }
 
   /** What each part takes in the direction of its flow, m; a pump takes nothing. */
-  private Map<String, Double> losses(LineState line) {
-    Map<String, Double> losses = new LinkedHashMap<>();
-    losses.put("its entrance", Math.abs(line.entranceLossM()));
+  private Map<Taking, Double> losses(LineState line) {
+    Map<Taking, Double> losses = new LinkedHashMap<>();
+    losses.put(new Taking("its entrance", false), Math.abs(line.entranceLossM()));
     for (PartState part : line.parts()) {
       if (!(part.part() instanceof Pump)) {
         losses.merge(
-            PartWords.of(part.part(), units), Math.abs(part.headLossM().orElse(0)), Double::sum);
+            new Taking(PartWords.of(part.part(), units), PartWords.nameK(part.part())),
+            Math.abs(part.headLossM().orElse(0)),
+            Double::sum);
       }
     }
     for (ChangeOfBore change : line.line().changesOfBore()) {
       losses.merge(
-          PartWords.of(change, units), Math.abs(line.headLossM(change).orElse(0)), Double::sum);
+          new Taking(PartWords.of(change, units), true),
+          Math.abs(line.headLossM(change).orElse(0)),
+          Double::sum);
     }
-    losses.merge("its exit", Math.abs(line.exitLossM()), Double::sum);
+    losses.merge(new Taking("its exit", false), Math.abs(line.exitLossM()), Double::sum);
     return losses;
   }
 
-  private String most(Map<String, Double> losses, double sum) {
-    String largest = "";
-    for (Map.Entry<String, Double> loss : losses.entrySet()) {
-      if (loss.getValue() > losses.getOrDefault(largest, 0.0)) {
-        largest = loss.getKey();
-      }
+  private String most(Map<Taking, Double> losses, double sum) {
+    Map.Entry<Taking, Double> largest =
+        Collections.max(losses.entrySet(), Map.Entry.comparingByValue());
+    if (largest.getValue() == 0) {
+      return "nothing";
     }
-    namesK |= largest.contains("(K ");
-    return largest.isEmpty() ? "-" : largest + ": " + units.share(losses.get(largest) / sum);
+    namesK |= largest.getKey().namesK();
+    return largest.getKey().words() + ": " + units.share(largest.getValue() / sum);
   }
+
+  /**
+   * What takes head.
+   *
+   * @param namesK whether its words name the K of a part
+   */
+  private record Taking(String words, boolean namesK) {}
 }

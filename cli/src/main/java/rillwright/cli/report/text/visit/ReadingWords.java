@@ -75,7 +75,7 @@ public record ReadingWords(
 
   private static String depthOf(What what, ShownUnits units) {
     if (what instanceof CrestHead crest) {
-      return "water over the crest, " + units.distance(crest.upstreamM()) + " upstream of the lip";
+      return "water over the crest, " + units.distance(crest.upstreamM()) + " upstream of it";
     }
     return what instanceof Level level
         ? (level.above() ? "level above \"" : "level below \"") + level.basin().value() + "\""

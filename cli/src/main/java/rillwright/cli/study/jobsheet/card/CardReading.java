@@ -41,7 +41,7 @@ public record CardReading(String at, What what, OptionalDouble expected, double 
   /** The depth of the water over a crest, m, so far upstream of it, m. */
   public record CrestHead(double upstreamM) implements What {}
 
-  /** The thickness of the sheet where it leaves the lip, m. */
+  /** The thickness of the sheet where it leaves the crest, m. */
   public record Brink() implements What {}
 
   /** The pressure on a gauge, Pa; with the last valves of some lines shut, or none. */

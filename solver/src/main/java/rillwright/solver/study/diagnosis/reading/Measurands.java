@@ -83,7 +83,7 @@ public final class Measurands {
     }
   }
 
-  /** Depth at a fall's brink, m: a ruler at the lip. */
+  /** Depth at a fall's brink, m: a ruler there. */
   public record Brink(PointName fall, When when) implements Measurand {
     @Override
     public OptionalDouble valueIn(Observed job) {
