@@ -24,8 +24,7 @@ final class VelocityDetector implements Detector {
   private static final double DISCHARGE_M_PER_S = 1.524;
 
   private static final String FRICTION =
-      " Friction grows almost with the square of it; compare the next size up before the trench is"
-          + " closed.";
+      " Friction grows almost with the square of it; compare the next size up.";
 
   /** Where a pipe lies, and what that means for its speed. */
   private enum Side {

@@ -74,7 +74,7 @@ final class StreamFindings {
               budgets.get(0).basin().name().value(),
               "With nothing topped up the water falls so low that what is drawn from the network"
                   + " goes short: the levels and flows while running are the lowest at which it"
-                  + " does not. Keep the level with an automatic fill, or draw less."));
+                  + " does not. Draw less, or take a larger pond or a lower sill."));
     }
   }
 
@@ -96,9 +96,10 @@ final class StreamFindings {
                         ? "Topping up does not help; the intake is too small for this pump."
                         : "A lower sill or intake, a larger pond or less water in the stream would"
                             + " help. Topped up to its level at rest"
+                            + " it would stay supplied too"
                             + (budgets.stream().anyMatch(budget -> budget.runsOverM3() > 0)
-                                ? " it would stay supplied too, but run over at each stop."
-                                : ", as by an automatic fill, it would stay supplied too."))));
+                                ? ", but run over at each stop."
+                                : "."))));
       }
     }
   }
