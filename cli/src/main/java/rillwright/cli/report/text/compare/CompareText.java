@@ -71,6 +71,7 @@ public final class CompareText {
     entered();
     targets();
     FiguresTables.print(compared, page);
+    page.paragraph("Differences are taken before rounding.");
     electricity();
     findings("WARNINGS IN A ONLY", compared.onlyInA());
     findings("WARNINGS IN B ONLY", compared.onlyInB());

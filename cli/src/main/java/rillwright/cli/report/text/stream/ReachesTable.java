@@ -17,10 +17,21 @@ final class ReachesTable {
 
   private final StreamState state;
   private final ShownUnits units;
+  private final String atRest;
 
-  ReachesTable(StreamState state, ShownUnits units) {
+  /**
+   * The table.
+   *
+   * @param toppedUp the same stream with the basins kept at their levels at rest
+   */
+  ReachesTable(StreamState state, StreamState toppedUp, ShownUnits units) {
     this.state = state;
     this.units = units;
+    String kept = units.flow(toppedUp.flowM3PerS());
+    this.atRest =
+        kept.equals(units.flow(state.flowM3PerS()))
+            ? ""
+            : "; at the levels at rest, as other answers have them, it is " + kept;
   }
 
   void print(PageBuilder page) {
@@ -55,7 +66,9 @@ final class ReachesTable {
             + state.stream().from().value()
             + "\" to \""
             + state.stream().to().value()
-            + "\", with open water at the levels that it runs at. Froude number: below 1 the water"
+            + "\", with open water at the levels that it runs at"
+            + atRest
+            + ". Froude number: below 1 the water"
             + " runs calmly, above 1 it shoots, thin and fast. Critical: the depth at which it is"
             + " 1, as over a drop. Water held includes the gravel of a reach; a pool holds what"
             + " stands above its crest, a step holds none.");

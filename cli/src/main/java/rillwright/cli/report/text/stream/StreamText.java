@@ -58,8 +58,9 @@ public final class StreamText {
   }
 
   private void water() {
-    for (StreamState stream : budget.running().streams()) {
-      new ReachesTable(stream, units).print(page);
+    List<StreamState> streams = budget.running().streams();
+    for (int i = 0; i < streams.size(); i++) {
+      new ReachesTable(streams.get(i), budget.toppedUp().streams().get(i), units).print(page);
     }
     transit();
     LevelsTable.print(budget, units, page);
