@@ -22,21 +22,30 @@ final class OpenSuctionDetector implements Detector {
           && state.network().point(from) instanceof Basin basin
           && !basin.fullOfStone()) {
         findings.add(
-            openSuction(line.line().name().value(), from.value(), Math.abs(line.flowM3PerS())));
+            openSuction(
+                line.line().name().value(),
+                from.value(),
+                Math.abs(line.flowM3PerS()),
+                state.network().isPumped() ? "switch off" : "shut it off"));
       }
     }
     return findings;
   }
 
-  /** An open suction in a basin. */
-  private static Finding openSuction(String at, String basin, double flowM3PerS) {
+  /**
+   * An open suction in a basin.
+   *
+   * @param first what to do before somebody enters
+   */
+  private static Finding openSuction(String at, String basin, double flowM3PerS, String first) {
     return Finding.of(Severity.DANGER, "open-suction", at, "\"" + at + "\" draws ")
         .flow("flow", flowM3PerS)
         .then(
             " straight out of \""
                 + basin
                 + "\". Never leave an open suction where a person or child can reach it: use two"
-                + " intakes apart, or a large guarded one, as local code asks, and switch off"
+                + " intakes apart, or a large guarded one, as local code asks, and "
+                + first
                 + " before anyone enters the water.");
   }
 }

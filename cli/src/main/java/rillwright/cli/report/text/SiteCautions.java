@@ -16,6 +16,10 @@ public final class SiteCautions {
       "Wiring for a pump by water is for a qualified electrician, licensed where the law requires"
           + " it, with ground-fault (GFCI or RCD) protection; unplug before hands go in. Local codes decide.";
 
+  /** Where nothing is pumped. */
+  public static final String UPHILL =
+      "Water held uphill: keep its overflow clear, and lead it somewhere safe.";
+
   private SiteCautions() {}
 
   /** Of pipes, and of pumps where there are any. */
@@ -28,9 +32,7 @@ public final class SiteCautions {
   /** The same, where it is known whether something is pumped. */
   public static void print(boolean pumped, PageBuilder page) {
     page.paragraph(DIGGING);
-    if (pumped) {
-      printWiring(page);
-    }
+    page.paragraph(pumped ? WIRING : UPHILL);
   }
 
   /** Of a pump alone. */

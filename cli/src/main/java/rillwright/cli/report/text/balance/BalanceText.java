@@ -14,6 +14,7 @@ import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.RunningCost;
+import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.balance.BalanceAnswer;
@@ -26,7 +27,7 @@ import rillwright.solver.study.valvesetting.ValveSettings;
 
 /** Valve settings for people. */
 public final class BalanceText {
-  private static final String NONE = "-";
+  private static final String NONE = "none";
 
   private final BalanceAnswer answer;
   private final ValveSettings settings;
@@ -70,7 +71,7 @@ public final class BalanceText {
         settings.state().network().isPumped()
             ? "Electricity and water: switch the pump off and unplug it before hands go into water."
                 + " Never shut all lines while it runs, but for the ten seconds of a gauge test."
-            : "Water held uphill: keep its overflow clear.");
+            : SiteCautions.UPHILL);
     return page.build();
   }
 
