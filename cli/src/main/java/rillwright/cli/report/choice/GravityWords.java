@@ -50,7 +50,7 @@ public final class GravityWords {
             worst ->
                 pipe.conditions().stream().allMatch(GravityWords::isWhole)
                     ? JudgedWords.EVERYWHERE
-                    : JudgedWords.in(worst.name(), worst.meetsTargets()))
+                    : JudgedWords.in(worst.name(), isWhole(worst)))
         .orElse("");
   }
 
@@ -63,10 +63,12 @@ public final class GravityWords {
       return run.inUse().leastFraction() > 0 ? "falls short by " + lack(run) : "leaves a fall dry";
     }
     if (run.throttled().isEmpty()) {
-      return run.isJustShort() ? lack(run) + " under target, counts as met" : "meets the target";
+      return run.isJustShort()
+          ? VerdictWords.COUNTS + lack(run) + " under target"
+          : "meets the target";
     }
     return run.isJustShort()
-        ? lack(run) + " under target when throttled, counts as met"
+        ? VerdictWords.COUNTS + lack(run) + " under target when throttled"
         : "meets the target when throttled";
   }
 

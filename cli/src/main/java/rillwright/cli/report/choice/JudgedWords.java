@@ -77,7 +77,7 @@ public final class JudgedWords {
 
   private String where() {
     return worst
-        .map(it -> everywhere ? EVERYWHERE : in(it.condition(), it.meetsTargets()))
+        .map(it -> everywhere ? EVERYWHERE : in(it.condition(), it.meetsTargets() && !accepts()))
         .orElse("");
   }
 

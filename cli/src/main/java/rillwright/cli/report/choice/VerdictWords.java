@@ -18,6 +18,9 @@ public final class VerdictWords {
   /** Shares of a target that a reader would tell apart. */
   private static final double SEEN = 0.01;
 
+  /** Before what lacks little enough. */
+  static final String COUNTS = "counts as met: ";
+
   private final ShownUnits units;
   private final Demand demand;
 
@@ -32,11 +35,12 @@ public final class VerdictWords {
     Verdict verdict = trial.verdict();
     return switch (verdict.kind()) {
       case MEETS_TARGET -> "meets the target";
-      case JUST_SHORT -> shortBy(verdict) + " under target, counts as met";
+      case JUST_SHORT -> COUNTS + shortBy(verdict) + " under target";
       case THROTTLED -> "meets the target when throttled" + noValve(verdict.missingValves());
       case THROTTLED_JUST_SHORT ->
-          throttledShort(verdict)
-              + " under target when throttled, counts as met"
+          COUNTS
+              + throttledShort(verdict)
+              + " under target when throttled"
               + noValve(verdict.missingValves());
       case FALLS_SHORT ->
           verdict.leastFraction() < 1
@@ -89,17 +93,17 @@ public final class VerdictWords {
     String worst = PlainText.quoted(verdict.worst().value());
     return switch (verdict.kind()) {
       case MEETS_TARGET -> "meets the target";
-      case JUST_SHORT -> worst + " gets " + shortBy(verdict) + " under target, which counts as met";
+      case JUST_SHORT -> COUNTS + worst + " gets " + shortBy(verdict) + " under target";
       case THROTTLED ->
           "meets the target when throttled"
               + throttled(verdict)
               + unthrottled(trial)
               + missing(verdict.missingValves());
       case THROTTLED_JUST_SHORT ->
-          throttledShort(verdict)
+          COUNTS
+              + throttledShort(verdict)
               + " under every target when throttled"
               + throttled(verdict)
-              + ", which counts as met"
               + missing(verdict.missingValves());
       case FALLS_SHORT ->
           verdict.leastFraction() < 1

@@ -71,7 +71,7 @@ public record SharedFinding<A>(List<Made<A>> made) {
     boolean alike = made.stream().allMatch(one -> one.finding().message(wording).equals(message));
     return "In "
         + conditions()
-        + (alike || made.size() == 1
+        + (alike || names().size() == 1
             ? ": "
             : " (figures of \"" + shown.where().condition() + "\"): ")
         + message;
@@ -79,7 +79,10 @@ public record SharedFinding<A>(List<Made<A>> made) {
 
   /** The names of the conditions: {@code "low" and "lower"}. */
   private String conditions() {
-    return Listing.of(
-        made.stream().map(one -> "\"" + one.where().condition() + "\"").distinct().toList());
+    return Listing.of(names());
+  }
+
+  private List<String> names() {
+    return made.stream().map(one -> "\"" + one.where().condition() + "\"").distinct().toList();
   }
 }

@@ -1,12 +1,15 @@
 package rillwright.cli.report.text.stream;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 import rillwright.cli.report.conditions.SharedFinding;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
@@ -21,6 +24,7 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.condition.Case;
 import rillwright.cli.study.condition.Cases;
 import rillwright.cli.study.stream.StreamAnswer;
+import rillwright.curves.wording.Listing;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
@@ -160,7 +164,7 @@ public final class StreamConditionsText {
 
   /** In which conditions it does not hold its pump, else in which it has least room. */
   private void leastRoom(PointName basin) {
-    List<String> without = new ArrayList<>();
+    Map<String, List<String>> without = new LinkedHashMap<>();
     Optional<String> least = Optional.empty();
     double room = Double.POSITIVE_INFINITY;
     for (Case<StreamAnswer> one : answer.cases()) {
@@ -173,7 +177,9 @@ public final class StreamConditionsText {
           level.get().runningLevelM().orElse(Double.POSITIVE_INFINITY)
               - level.get().starveLevelM().getAsDouble();
       if (holding.compareTo(Holding.NEEDS_TOPPING_UP) < 0) {
-        without.add(PlainText.quoted(one.condition()) + " (" + words(holding) + ")");
+        without
+            .computeIfAbsent(words(holding), any -> new ArrayList<>())
+            .add(PlainText.quoted(one.condition()));
       } else if (here < room) {
         room = here;
         least = Optional.of(one.condition());
@@ -184,8 +190,10 @@ public final class StreamConditionsText {
       page.marked(
           "! ",
           name
-              + " does not keep its pump supplied in "
-              + String.join(", ", without)
+              + " does not keep its pump supplied: "
+              + without.entrySet().stream()
+                  .map(kind -> kind.getKey() + " in " + Listing.of(kind.getValue()))
+                  .collect(Collectors.joining("; "))
               + ". For details of one condition run \"rillwright stream\" with its changes.");
     } else if (least.isPresent() && Double.isFinite(room)) {
       page.paragraph(
