@@ -48,10 +48,10 @@ class ConditionRemarksTest {
     String page = solved(POND);
     for (String row :
         new String[] {
-          "as written - - - above the intake",
-          "low - - - starved: chamber",
-          "lower - - - starved: chamber",
-          "drought - - - dry: chamber"
+          "as written not known not known not known above the intake",
+          "low not known not known not known starved: chamber",
+          "lower not known not known not known starved: chamber",
+          "drought not known not known not known dry: chamber"
         }) {
       assertTrue(page.contains(row), page);
     }

@@ -265,7 +265,7 @@ public final class BalanceRemarks {
                 + line(set)
                 + "\", so its handle position is not known: set it like "
                 + HandleWords.ofBallValve(lossCoefficient)
-                + " (loss coefficient ")
+                + " (K ")
         .figure(
             "lossCoefficient",
             lossCoefficient,

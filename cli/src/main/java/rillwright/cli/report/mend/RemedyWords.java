@@ -181,10 +181,7 @@ public final class RemedyWords {
       case TURN_VALVE -> HandleWords.at(step.figure());
       case OPEN_VALVE -> units.share(step.figure()) + " open";
       default ->
-          HandleWords.ofBallValve(step.figure())
-              + " (loss coefficient "
-              + units.number(step.figure())
-              + ")";
+          HandleWords.ofBallValve(step.figure()) + " (K " + units.number(step.figure()) + ")";
     };
   }
 }

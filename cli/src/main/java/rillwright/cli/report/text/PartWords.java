@@ -156,7 +156,13 @@ public final class PartWords {
         + (pump.inlet().elevationM().isPresent()
             ? ", inlet" + at(pump.inlet().elevationM().getAsDouble(), units)
             : "")
-        + pump.inlet().bore().map(bore -> ", its bore " + units.width(bore.diameterM())).orElse("");
+        + pump.inlet()
+            .bore()
+            .map(
+                bore ->
+                    (pump.inlet().elevationM().isPresent() ? ", its bore " : ", inlet bore ")
+                        + units.width(bore.diameterM()))
+            .orElse("");
   }
 
   private static String clogged(double clogged, ShownUnits units) {

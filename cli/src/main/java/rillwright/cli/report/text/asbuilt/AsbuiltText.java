@@ -166,7 +166,7 @@ public final class AsbuiltText {
       OptionalDouble target = answer.network().point(fall.name()).targetM3PerS();
       table.row(
           fall.name().value(),
-          target.isPresent() ? units.writtenFlow(target.getAsDouble()) : "-",
+          target.isPresent() ? units.writtenFlow(target.getAsDouble()) : "none",
           units.flow(fall.before().p5()) + " to " + units.flow(fall.before().p95()),
           units.flow(fall.after().p5()),
           units.flow(fall.after().p50()),
@@ -191,7 +191,7 @@ public final class AsbuiltText {
           one.deviations().isPresent()
               ? String.format(Locale.ROOT, "%+.1f", one.deviations().getAsDouble())
                   + (one.isOff() ? " !" : "")
-              : "-");
+              : "");
     }
     return table;
   }

@@ -8,7 +8,7 @@ import rillwright.solver.trial.RatedTrial;
 
 /** Energy and money in cells of a table. */
 final class MoneyWords {
-  private static final String UNKNOWN = "-";
+  private static final String UNKNOWN = "not known";
   private static final String PUMP = " + pump";
 
   private final ShownUnits units;
@@ -26,7 +26,7 @@ final class MoneyWords {
   String price(OptionalDouble price) {
     return price.isPresent()
         ? units.number(price.getAsDouble()) + currency.map(c -> " " + c).orElse("")
-        : UNKNOWN;
+        : "not given";
   }
 
   String amount(OptionalDouble amount) {

@@ -47,6 +47,16 @@ final class PaybackWords {
     };
   }
 
+  /** That another pipe than the first costs least where all draw the same. */
+  String cheaper(Optional<RatedPipe> first) {
+    return cheapest
+        .filter(pipe -> !first.equals(cheapest))
+        .map(
+            pipe ->
+                ", and then " + sizes.phrase(pipe.option()) + ", the cheapest pipe, costs least")
+        .orElse("");
+  }
+
   /** What the cells mean; empty where no pipe has a price. */
   String legend() {
     return cheapest

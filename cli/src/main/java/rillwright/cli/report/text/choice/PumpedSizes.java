@@ -18,7 +18,7 @@ import rillwright.solver.trial.Verdict;
 
 /** Sizes with their pumps. */
 final class PumpedSizes extends SizesText<RatedPipe> {
-  private static final String UNKNOWN = "-";
+  private static final String UNKNOWN = "not known";
 
   /** Less than this share of a flow is noticeably less of it. */
   private static final double NOTICEABLE_SHARE = 0.99;
@@ -277,13 +277,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
           "All sizes run the same pump, so a larger pipe adds flow and saves nothing. Their watts"
               + " differ only because some run further above the target; throttled to it all draw"
               + " the same"
-              + answer
-                  .choice()
-                  .cheapestPipe()
-                  .map(
-                      it ->
-                          ", and " + sizes.phrase(it.option()) + ", the cheapest pipe, costs least")
-                  .orElse("")
+              + paybacks.cheaper(answer.choice().leastCost())
               + ". To see what a larger pipe saves, let each size have its own pump: ";
       page.paragraph(same + "--from FOLDER.", same + "ask again with data sheets.");
     }

@@ -33,7 +33,7 @@ public final class PumpsText {
   /** Rows of a table; the rest is shown by number. */
   private static final int MOST_ROWS = 12;
 
-  private static final String UNKNOWN = "-";
+  private static final String UNKNOWN = "not known";
 
   private final PumpsAnswer answer;
   private final ShownUnits units;

@@ -15,7 +15,7 @@ import rillwright.solver.study.pipechoice.SizedPipe;
  * the most, what the pipe holds, and what is found.
  */
 final class WaterTable {
-  private static final String UNKNOWN = "-";
+  private static final String UNKNOWN = "none";
 
   private final ShownUnits units;
 

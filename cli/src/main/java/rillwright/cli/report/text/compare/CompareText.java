@@ -24,7 +24,7 @@ import rillwright.solver.finding.Finding;
 
 /** Two projects side by side on one page. */
 public final class CompareText {
-  private static final String NONE = "-";
+  private static final String NONE = "none";
   private static final int LONGEST_ADDRESS = 48;
 
   private final Compared compared;

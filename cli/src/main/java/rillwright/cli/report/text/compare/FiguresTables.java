@@ -18,7 +18,7 @@ import rillwright.curves.sheet.fact.Price;
 /** Figures side by side, a table for each kind, with what differs marked. */
 final class FiguresTables {
   private static final List<Kind> RUNNING = List.of(Kind.POWER, Kind.ENERGY, Kind.COST);
-  private static final String NONE = "-";
+  private static final String NONE = "none";
 
   /** Shares below it are 0 % as they are shown. */
   private static final double HARDLY = 0.005;

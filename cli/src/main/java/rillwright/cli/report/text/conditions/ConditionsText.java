@@ -22,7 +22,8 @@ import rillwright.solver.steady.PointState;
 
 /** A project in several conditions, on one page. */
 public final class ConditionsText {
-  private static final String NONE = "-";
+  private static final String NONE = "";
+  private static final String UNKNOWN = "not known";
 
   /** More falls than this do not fit beside each other; then each has a table of its own. */
   private static final int MOST_COLUMNS = 3;
@@ -104,14 +105,14 @@ public final class ConditionsText {
         boolean known = running.powerW().isPresent();
         table.row(
             one.condition(),
-            known ? units.power(running.powerW().getAsDouble()) : NONE,
-            known ? units.amount(running.energyKwhPerYear().getAsDouble()) : NONE,
+            known ? units.power(running.powerW().getAsDouble()) : UNKNOWN,
+            known ? units.amount(running.energyKwhPerYear().getAsDouble()) : UNKNOWN,
             running.wireToWater().isPresent()
                 ? units.share(running.wireToWater().getAsDouble())
-                : NONE,
+                : UNKNOWN,
             ChamberWords.of(solved));
       } else {
-        table.row(one.condition(), NONE, NONE, NONE, NONE);
+        table.row(one.condition(), UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN);
       }
     }
     return table;

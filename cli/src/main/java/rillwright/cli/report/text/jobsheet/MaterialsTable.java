@@ -11,7 +11,7 @@ import rillwright.cli.study.jobsheet.materials.Stock;
 
 /** What the job is built of. */
 final class MaterialsTable {
-  private static final String NONE = "-";
+  private static final String NONE = "?";
 
   private MaterialsTable() {}
 
@@ -56,10 +56,11 @@ final class MaterialsTable {
       table.row(MaterialWords.totalOf(materials), "", "", "", "", "", total);
     }
     page.table(table);
-    notes(materials, units, page);
+    notes(materials, units, priced, page);
   }
 
-  private static void notes(Materials materials, ShownUnits units, PageBuilder page) {
+  private static void notes(
+      Materials materials, ShownUnits units, boolean priced, PageBuilder page) {
     boolean joints =
         materials.items().stream()
             .map(item -> item.what().kind())
@@ -78,6 +79,7 @@ final class MaterialsTable {
             + (byLoss
                 ? " A fitting with a K, its loss coefficient, has no type in the file; write its type."
                 : "")
+            + (priced ? " \"?\" has no price in the file." : "")
             + " Not listed: liner, stone, primer and cement.");
   }
 }

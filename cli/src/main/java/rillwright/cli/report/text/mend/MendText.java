@@ -36,7 +36,7 @@ public final class MendText {
   private static final String NOTHING_MENDS =
       "No change that was tried meets every need, alone or with others.";
 
-  private static final String UNKNOWN = "-";
+  private static final String UNKNOWN = "";
 
   private final MendAnswer answer;
   private final ShownUnits units;

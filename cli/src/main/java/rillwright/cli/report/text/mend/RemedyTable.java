@@ -29,7 +29,7 @@ final class RemedyTable {
   private static final String ORDER =
       "Order: what meets more needs; what leaves the crests as they are; what costs nothing and needs"
           + " no digging; then by the cost over %d years%s; last what has no full price, the least"
-          + " work first.";
+          + " work first, then by what is known of its cost.";
 
   /** More falls than this have their shares only. */
   private static final int FEW_FALLS = 2;
@@ -37,7 +37,7 @@ final class RemedyTable {
   /** What is to be done takes a line of its own where it is longer. */
   private static final int LONGEST_NAME = 36;
 
-  private static final String UNKNOWN = "-";
+  private static final String UNKNOWN = "not known";
   private static final String NOT_PRICED = "?";
 
   private final MendAnswer answer;

@@ -31,7 +31,7 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
 
 /** Odds in several conditions, on one page. */
 public final class OddsConditionsText {
-  private static final String NONE = "-";
+  private static final String NONE = "none";
 
   private final Cases<OddsAnswer> answer;
   private final ShownUnits units;

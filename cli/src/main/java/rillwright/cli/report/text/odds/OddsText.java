@@ -29,7 +29,7 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
 
 /** The odds of a project on one page. */
 public final class OddsText {
-  private static final String NONE = "-";
+  private static final String NONE = "none";
 
   /** More falls than this do not fit beside each other. */
   private static final int MOST_COLUMNS = 3;

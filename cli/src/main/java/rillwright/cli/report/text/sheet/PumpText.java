@@ -113,7 +113,7 @@ public final class PumpText {
     return table;
   }
 
-  private static final String NONE = "-";
+  private static final String NONE = "not given";
 
   private static String orNothing(OptionalDouble value, Function<Double, String> words) {
     return value.isPresent() ? words.apply(value.getAsDouble()) : NONE;

@@ -19,7 +19,7 @@ import rillwright.solver.steady.PointState;
 
 /** Falls and outlets: what runs, against the target, and how thick the sheet is. */
 public final class FallsTable {
-  private static final String NONE = "-";
+  private static final String NONE = "";
 
   private final ShownUnits units;
   private final TableBuilder table;
@@ -69,7 +69,7 @@ public final class FallsTable {
     if (anyFall) {
       page.paragraph(
           "Over the crest: the depth, read three or four depths upstream of it. At the brink: the"
-              + " thickness of the sheet where it leaves the crest.");
+              + " thickness of the sheet where it leaves the crest. ±: how far its formula may be off.");
     }
   }
 
@@ -93,7 +93,7 @@ public final class FallsTable {
   private String target(Point point) {
     return point.targetM3PerS().isPresent()
         ? units.writtenFlow(point.targetM3PerS().getAsDouble())
-        : NONE;
+        : "none";
   }
 
   private Cell ofTarget(PointState state) {

@@ -87,6 +87,6 @@ final class SuctionTable {
   }
 
   private static Cell cell(OptionalDouble value, DoubleFunction<String> words) {
-    return Cell.of(value.isPresent() ? words.apply(value.getAsDouble()) : "-");
+    return Cell.of(value.isPresent() ? words.apply(value.getAsDouble()) : "not given");
   }
 }

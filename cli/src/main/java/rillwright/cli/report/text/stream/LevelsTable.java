@@ -18,7 +18,7 @@ import rillwright.solver.stream.StreamBudget;
 
 /** What becomes of the levels of basins. */
 final class LevelsTable {
-  private static final String NONE = "-";
+  private static final String NONE = "";
 
   private final StreamBudget budget;
   private final ShownUnits units;

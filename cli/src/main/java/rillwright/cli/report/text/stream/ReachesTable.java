@@ -13,7 +13,7 @@ import rillwright.solver.stream.StreamState;
 
 /** The pieces of a stream, from the fall home. */
 final class ReachesTable {
-  private static final String NONE = "-";
+  private static final String NONE = "";
 
   private final StreamState state;
   private final ShownUnits units;

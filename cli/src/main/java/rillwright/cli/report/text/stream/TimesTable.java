@@ -121,6 +121,6 @@ final class TimesTable {
 
   private String flow(double flowM3PerS) {
     String shown = Decimals.beside(units.flow(Math.max(0, flowM3PerS)), units.flow(greatest));
-    return shown.matches("0[.0]* .*") ? "-" : shown;
+    return shown.matches("0[.0]* .*") ? "none" : shown;
   }
 }

@@ -95,7 +95,7 @@ final class CausesTable {
           Letters.of(firstLetter + i),
           explanation.cause().id().cause(),
           Chance.words(all * explanation.probability()),
-          SizePhrase.of(explanation, answer).orElse("-"),
+          SizePhrase.of(explanation, answer).orElse(""),
           CausePlace.words(explanation.cause().id(), answer.scope().job()));
     }
   }

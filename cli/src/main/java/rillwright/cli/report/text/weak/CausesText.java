@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
-import rillwright.cli.report.page.Tone;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.PartWords;
 import rillwright.cli.report.units.Shown;
@@ -52,27 +50,22 @@ public final class CausesText {
   private static TableBuilder causes(CausesAnswer answer) {
     TableBuilder table =
         new TableBuilder("CAUSES")
-            .column("", Side.LEFT)
             .column("prior", Side.RIGHT)
             .column("from", Side.RIGHT)
             .column("to", Side.RIGHT)
             .column("at", Side.LEFT)
-            .column("what they measure", Side.LEFT);
-    String before = "";
+            .column("size", Side.LEFT);
     for (Cause cause : answer.causes().causes()) {
-      String name = cause.id().cause();
       table.row(
-          "",
-          new Cell(name, name.equals(before) ? Tone.AGAIN : Tone.PLAIN),
+          cause.id().cause(),
           String.format(Locale.ROOT, "%.1f %%", 100 * cause.prior()),
-          cause.sizes().map(sizes -> number(sizes.from(), cause, Shown.of(answer))).orElse("-"),
+          cause.sizes().map(sizes -> number(sizes.from(), cause, Shown.of(answer))).orElse(""),
           cause
               .sizes()
               .map(sizes -> number(sizes.to(), cause, Shown.of(answer)) + log(sizes))
-              .orElse("-"),
+              .orElse(""),
           CausePlace.shortly(cause.id()),
           cause.quantity().words());
-      before = name;
     }
     return table;
   }
