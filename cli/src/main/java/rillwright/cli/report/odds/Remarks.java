@@ -41,6 +41,11 @@ public final class Remarks {
     return List.copyOf(remarks.remarks);
   }
 
+  /** Whether it is about samples that did not end as they should. */
+  public static boolean isOfSamples(Finding remark) {
+    return remark.code().startsWith("samples-");
+  }
+
   private void samples() {
     Odds.Tally tally = answer.odds().tally();
     samples(

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import rillwright.cli.report.conditions.SharedFinding;
 import rillwright.cli.report.odds.ChanceWords;
+import rillwright.cli.report.odds.Remarks;
 import rillwright.cli.report.odds.UnknownWords;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Page;
@@ -24,6 +26,7 @@ import rillwright.cli.study.odds.OddsAnswer;
 import rillwright.cli.study.odds.OddsAnswer.RankedDriver;
 import rillwright.cli.study.odds.WorstOdds;
 import rillwright.curves.wording.PlainText;
+import rillwright.solver.finding.Finding;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.uncertainty.Odds.FallOdds;
 import rillwright.solver.study.uncertainty.Odds.FlowSpread;
@@ -32,6 +35,10 @@ import rillwright.solver.study.uncertainty.SamplingPlan;
 /** Odds in several conditions, on one page. */
 public final class OddsConditionsText {
   private static final String NONE = "none";
+
+  private static final Comparator<Case<OddsAnswer>> STARVED_FIRST =
+      Comparator.comparingInt(
+          one -> -one.answer().map(it -> it.odds().tally().starved()).orElse(0));
 
   private final Cases<OddsAnswer> answer;
   private final ShownUnits units;
@@ -61,6 +68,8 @@ public final class OddsConditionsText {
     page.heading("WARNINGS AND NOTES");
     WorstOdds.listOf(answer).forEach(this::worst);
     ChangesText.noBalance(answer, page);
+    SharedFinding.listOf(answer, OddsConditionsText::ofSamples)
+        .forEach(it -> page.marked("! ", it.sentence(it.first(STARVED_FIRST), units)));
     if (answer.offered()) {
       ChangesText.offer(page);
     }
@@ -74,6 +83,11 @@ public final class OddsConditionsText {
             "%,d samples of the uncertain values in each condition (seed %d), each balanced anew.",
             plan.samples(),
             plan.seed()));
+  }
+
+  /** What went wrong in samples. */
+  private static List<Finding> ofSamples(OddsAnswer shown) {
+    return Remarks.of(shown).stream().filter(Remarks::isOfSamples).toList();
   }
 
   private Set<PointName> falls() {

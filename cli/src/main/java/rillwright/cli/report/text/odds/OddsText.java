@@ -71,7 +71,7 @@ public final class OddsText {
     answer.takes().ifPresent(figures -> RunningCost.print(figures, units, page));
     page.heading("WARNINGS AND NOTES");
     for (Finding remark : Remarks.of(answer)) {
-      page.marked(remark.code().startsWith("samples-") ? "! " : "", remark.message(units));
+      page.marked(Remarks.isOfSamples(remark) ? "! " : "", remark.message(units));
     }
     SiteCautions.print(answer.takes().isPresent(), page);
     return page.build();
