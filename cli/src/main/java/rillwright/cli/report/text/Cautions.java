@@ -19,8 +19,6 @@ public final class Cautions {
           + " on.";
   private static final String OPEN_WATER =
       "Any open water can drown a small child; keep watch while covers and grates are off.";
-  private static final String UPHILL =
-      "Water held uphill needs an overflow that goes somewhere safe.";
   private static final String CODES = "Local codes and licensed professionals decide.";
 
   private Cautions() {}
@@ -55,7 +53,7 @@ public final class Cautions {
             .flatMap(stream -> stream.items().stream())
             .anyMatch(Pool.class::isInstance);
     if (pools || !isPumped(network) || network.points(Basin.class).size() > 1) {
-      all.add(UPHILL);
+      all.add(SiteCautions.UPHILL);
     }
     all.add(CODES);
     return all;

@@ -18,7 +18,7 @@ public final class SiteCautions {
 
   /** Where nothing is pumped. */
   public static final String UPHILL =
-      "Water held uphill: keep its overflow clear, and lead it somewhere safe.";
+      "Water held uphill needs an overflow that goes somewhere safe; keep it clear.";
 
   private SiteCautions() {}
 

@@ -5,6 +5,7 @@ import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.text.ChangedWords;
 import rillwright.cli.report.text.RunningCost;
+import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.text.visit.VisitSheet;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.mend.MendAnswer;
@@ -50,6 +51,9 @@ public final class SolveText {
     findings(solved, first, page);
     RunningCost.print(solved.takes(), Shown.of(solved), page);
     VisitSheet.print(solved, page);
+    if (!solved.state().network().isPumped()) {
+      page.marked("- ", SiteCautions.UPHILL);
+    }
     return page.build();
   }
 
