@@ -31,7 +31,7 @@ final class SheetDetector implements Detector {
     return Finding.of(Severity.ADVICE, "thin-sheet", at, "The water over \"" + at + "\" is only ")
         .depth("crestHead", crestHeadM)
         .then(
-            " deep: the sheet breaks up and runs back under the lip. A narrower crest or a sharp"
+            " deep: the sheet breaks up and runs back under the crest. A narrower crest or a sharp"
                 + " drip edge helps more than flow. (Below about ")
         .depth("usualLeastCrestHead", THINNEST_M)
         .then(", common practice.)");

@@ -66,7 +66,7 @@ final class DefaultsTaken {
         floor.add(name);
       }
     }
-    add(stone, "the lip is taken as stone; say \"lip: metal\" or \"lip: boulders\" if it is not");
+    add(stone, "the crest is taken as stone; say \"lip: metal\" or \"lip: boulders\" if it is not");
     add(noTarget, "there is no target, so no shortfall can be found; write \"target\" in the file");
     add(floor, "the pump intake is taken at the floor; write \"intake\" in the file");
   }

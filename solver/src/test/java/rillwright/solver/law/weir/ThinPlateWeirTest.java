@@ -85,7 +85,7 @@ class ThinPlateWeirTest implements WeirContract {
   }
 
   @Test
-  void sheetAtTheLipIsEightyFivePerCentOfTheHead() {
+  void sheetAtTheBrinkIsEightyFivePerCentOfTheHead() {
     ThinPlateWeir weir = new ThinPlateWeir(0.75, 0.2, 0.75);
     assertEquals(0.85 * weir.headAt(0.004), weir.brinkDepthAt(0.004).orElseThrow(), 1e-16);
   }

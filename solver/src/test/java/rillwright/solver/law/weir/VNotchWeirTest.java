@@ -70,7 +70,7 @@ class VNotchWeirTest implements WeirContract {
   }
 
   @Test
-  void sheetAtTheLipOfANotchIsNotReported() {
+  void sheetAtTheBrinkOfANotchIsNotReported() {
     assertEquals(OptionalDouble.empty(), new VNotchWeir(90).brinkDepthAt(0.001));
   }
 
