@@ -29,8 +29,8 @@ public final class Balancer {
   /** Flow at which the search starts, m³/s: about 1 m/s in the pipes of a pond. */
   private static final double START_FLOW_M3_PER_S = 1e-3;
 
-  /** A flow so small tells nothing of where to begin: many laws are nearly level there. */
-  private static final double SMALL_FLOW_M3_PER_S = 1e-6;
+  /** No search begins at less: many laws are nearly level there. */
+  private static final double SMALL_FLOW_M3_PER_S = 1e-7;
 
   private static final double TINY_FLOW_M3_PER_S = 1e-9;
 
@@ -123,7 +123,7 @@ public final class Balancer {
     if (known >= net.greatest[link]) {
       return net.greatest[link] + TINY_FLOW_M3_PER_S;
     }
-    return Math.abs(known) > SMALL_FLOW_M3_PER_S ? known : usual;
+    return Math.abs(known) > SMALL_FLOW_M3_PER_S ? known : Math.min(SMALL_FLOW_M3_PER_S, usual);
   }
 
   private void walk(double steepness) {

@@ -26,7 +26,6 @@ final class InflowSearch {
   private final NetworkGraph graph;
   private final Model model;
   private final Map<LineName, Double> falling;
-  private final Model.Near first;
   private Model.Near near;
   private int iterations;
 
@@ -37,7 +36,6 @@ final class InflowSearch {
    * @param near flows near which its first balance is
    */
   InflowSearch(NetworkGraph graph, Model model, Map<LineName, Double> falling, Model.Near near) {
-    this.first = near;
     this.near = near;
     this.graph = graph;
     this.model = model;
@@ -56,7 +54,6 @@ final class InflowSearch {
    * @throws SearchFailed if the search does not end
    */
   Solved settle(Map<PointName, Starved> starved) {
-    near = first;
     Map<Object, Recycle> recycles = new HashMap<>();
     starved.keySet().forEach(chamber -> recycles.put(chamber, new Recycle()));
     falling.keySet().forEach(line -> recycles.put(line, new Recycle()));

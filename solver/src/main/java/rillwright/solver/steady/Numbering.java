@@ -65,16 +65,26 @@ final class Numbering {
     if (intakeAtFrom == from && intakeAtTo == to) {
       links.add(new Link(from, to, law, near));
     } else {
-      links.add(new Link(from, intakeAtTo, new OneWayLaw(law, Direction.FORWARD)));
-      links.add(new Link(intakeAtFrom, to, new OneWayLaw(law, Direction.BACKWARD)));
+      links.add(new Link(from, intakeAtTo, new OneWayLaw(law, Direction.FORWARD), part(near, 1)));
+      links.add(new Link(intakeAtFrom, to, new OneWayLaw(law, Direction.BACKWARD), part(near, -1)));
     }
     linksOf.put(line.name(), IntStream.range(first, links.size()).boxed().toList());
+  }
+
+  /** What of a flow runs in a direction. */
+  private static OptionalDouble part(OptionalDouble flow, int direction) {
+    return flow.stream().map(q -> direction * Math.max(0, direction * q)).findFirst();
   }
 
   /** The link by which what comes into a starved chamber and is not drawn goes to its intake. */
   void addSurplus(PointName chamber) {
     surplusOf.put(chamber, links.size());
-    links.add(new Link(nodeOf.get(chamber), intakeNodeOf.get(chamber), NoLoss.forwardOnly()));
+    links.add(
+        new Link(
+            nodeOf.get(chamber),
+            intakeNodeOf.get(chamber),
+            NoLoss.forwardOnly(),
+            OptionalDouble.of(0)));
   }
 
   /**

@@ -37,12 +37,28 @@ public record RunningWater(
    * @throws rillwright.solver.steady.NoBalance if the network has no balanced state
    */
   static RunningWater at(StreamPlan plan, Map<PointName, Double> levelM) {
+    return of(plan, SteadyStateFinder.find(held(plan, levelM)));
+  }
+
+  /**
+   * The same plan with its basins held at other levels, m; the search begins at what flows here.
+   *
+   * @throws rillwright.solver.steady.NoBalance if the network has no balanced state
+   */
+  RunningWater at(Map<PointName, Double> levelM) {
+    return of(plan, SteadyStateFinder.find(held(plan, levelM), state));
+  }
+
+  private static Network held(StreamPlan plan, Map<PointName, Double> levelM) {
     Network network = plan.network();
     for (Map.Entry<PointName, Double> level : levelM.entrySet()) {
       Basin basin = (Basin) network.point(level.getKey());
       network = network.withPoint(basin.withLevel(level.getValue()));
     }
-    SteadyState state = SteadyStateFinder.find(network);
+    return network;
+  }
+
+  private static RunningWater of(StreamPlan plan, SteadyState state) {
     List<StreamState> streams =
         plan.streams().stream()
             .map(stream -> StreamState.of(stream, state.point(stream.from()).outflowM3PerS()))

@@ -10,9 +10,14 @@ import rillwright.solver.finding.Finding;
  * @param toppedUp with the pumps running and the basins topped up to their levels at rest
  * @param basins in the order of the network
  * @param findings what the crew should know, the gravest first
+ * @param iterations Newton steps of all balances that led to it
  */
 public record StreamBudget(
-    RunningWater running, RunningWater toppedUp, List<LevelBudget> basins, List<Finding> findings) {
+    RunningWater running,
+    RunningWater toppedUp,
+    List<LevelBudget> basins,
+    List<Finding> findings,
+    int iterations) {
   public StreamBudget {
     basins = List.copyOf(basins);
     findings = List.copyOf(findings);

@@ -1,10 +1,8 @@
 package rillwright.solver.stream;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import rillwright.solver.law.curve.FallingRoot;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
@@ -19,18 +17,30 @@ public final class StreamBudgetFinder {
   private static final double LEVEL_TOLERANCE_M = 1e-12;
   private static final int MOST_ROUNDS = 20;
 
-  /** How closely the lowest level with a balance is found, a share of the way down to it. */
-  private static final double WAY_TOLERANCE = 1e-9;
-
   /** How far below rest the level of a basin of unknown depth is looked for, in what it lacks. */
   private static final double FARTHER = 1.5;
 
+  /** How closely the lowest level with a balance is found, m: finer than any ripple. */
+  private static final double BALANCE_TOLERANCE_M = 1e-9;
+
   private final StreamPlan plan;
-  private final List<Basin> basins = new ArrayList<>();
+  private final List<Basin> basins;
+  private final RunningWater toppedUp;
+
+  /** Water with a balance, the last that was tried: the next balance is like its own. */
+  private RunningWater last;
+
+  private int iterations;
+
+  /** Levels of the basins as far as they are found; the network has a balance at them. */
+  private final Map<PointName, Double> levels = new LinkedHashMap<>();
 
   private StreamBudgetFinder(StreamPlan plan) {
     this.plan = plan;
-    basins.addAll(plan.network().points(Basin.class));
+    this.basins = plan.network().points(Basin.class);
+    basins.forEach(basin -> levels.put(basin.name(), basin.levelM()));
+    this.toppedUp = RunningWater.at(plan, levels);
+    this.last = toppedUp;
   }
 
   /**
@@ -43,23 +53,21 @@ public final class StreamBudgetFinder {
   }
 
   private StreamBudget run() {
-    Map<PointName, Double> rest = new LinkedHashMap<>();
-    basins.forEach(basin -> rest.put(basin.name(), basin.levelM()));
-    RunningWater toppedUp = RunningWater.at(plan, rest);
-    Map<PointName, Double> levels = new LinkedHashMap<>(rest);
-    double moved = 1;
+    List<Basin> moving = basins.stream().filter(this::moves).toList();
+    double moved = moving.isEmpty() ? 0 : 1;
+    boolean goesShort = false;
     for (int round = 0; round < MOST_ROUNDS && moved > LEVEL_TOLERANCE_M; round++) {
       moved = 0;
-      for (Basin basin : basins) {
-        double before = levels.get(basin.name());
-        double after = runningLevelM(basin, levels, toppedUp);
-        levels.put(basin.name(), after);
-        moved = basins.size() == 1 ? 0 : Math.max(moved, Math.abs(after - before));
+      goesShort = false;
+      for (Basin basin : moving) {
+        Descent descent = new Descent(basin);
+        double level = descent.levelM();
+        goesShort |= descent.goesShortAt(level);
+        double before = levels.put(basin.name(), level);
+        moved = moving.size() == 1 ? 0 : Math.max(moved, Math.abs(level - before));
       }
     }
-    Optional<RunningWater> settled = balanced(levels);
-    RunningWater running = settled.orElseGet(() -> lowest(rest, levels));
-    levels.replaceAll((name, level) -> ((Basin) running.state().network().point(name)).levelM());
+    RunningWater running = moving.isEmpty() ? toppedUp : RunningWater.at(plan, levels);
     LevelBudgets computing = new LevelBudgets(running, toppedUp);
     List<LevelBudget> budgets =
         basins.stream().map(basin -> computing.of(basin, levels.get(basin.name()))).toList();
@@ -67,60 +75,69 @@ public final class StreamBudgetFinder {
         running,
         toppedUp,
         budgets,
-        new StreamFindings(running, toppedUp, budgets, settled.isEmpty()).list());
+        new StreamFindings(running, toppedUp, budgets, goesShort).list(),
+        iterations);
   }
 
-  private Optional<RunningWater> balanced(Map<PointName, Double> levels) {
-    try {
-      return Optional.of(RunningWater.at(plan, levels));
-    } catch (NoBalance drawsGoShort) {
-      return Optional.empty();
+  /** Whether a basin of known shape gives off any water. */
+  private boolean moves(Basin basin) {
+    return basin.shape().isPresent()
+        && (toppedUp.transitFrom(basin.name()).totalM3() != 0
+            || toppedUp.leftChambersM3(basin) != 0);
+  }
+
+  /**
+   * A basin's fall to the level at which what it gave off is in transit, the others staying where
+   * they are; or as far down as the network has a balance, if draws go short before.
+   */
+  private final class Descent {
+    private final Basin basin;
+    private final BasinShape shape;
+
+    /** The lowest level that was tried at which there is a balance, and the highest without, m. */
+    private double balancesM;
+
+    private double goesShortM = Double.NEGATIVE_INFINITY;
+
+    Descent(Basin basin) {
+      this.basin = basin;
+      this.shape = basin.shape().orElseThrow();
+      this.balancesM = levels.get(basin.name());
     }
-  }
 
-  /** As far down from rest towards levels at which draws go short as the network has a balance. */
-  private RunningWater lowest(Map<PointName, Double> rest, Map<PointName, Double> tooLow) {
-    RunningWater lowest = RunningWater.at(plan, rest);
-    double balances = 0;
-    double fails = 1;
-    while (fails - balances > WAY_TOLERANCE) {
-      double tried = (balances + fails) / 2;
-      Map<PointName, Double> levels = new LinkedHashMap<>(rest);
-      levels.replaceAll((name, level) -> level + tried * (tooLow.get(name) - level));
-      Optional<RunningWater> water = balanced(levels);
-      balances = water.isPresent() ? tried : balances;
-      fails = water.isPresent() ? fails : tried;
-      lowest = water.orElse(lowest);
+    double levelM() {
+      double taken = toppedUp.transitFrom(basin.name()).totalM3();
+      double fromChambers = toppedUp.leftChambersM3(basin);
+      double area = shape.areaM2(basin.levelM());
+      double level =
+          FallingRoot.find(
+              this::surplusM3,
+              Math.max(shape.floorM(), basin.levelM() - FARTHER * taken / area - 1),
+              basin.levelM() + Math.max(0, fromChambers) / area,
+              LEVEL_TOLERANCE_M);
+      return goesShortAt(level) ? balancesM : level;
     }
-    return lowest;
-  }
 
-  private double runningLevelM(Basin basin, Map<PointName, Double> levels, RunningWater toppedUp) {
-    double taken = toppedUp.transitFrom(basin.name()).totalM3();
-    double fromChambers = toppedUp.leftChambersM3(basin);
-    if (basin.shape().isEmpty() || (taken == 0 && fromChambers == 0)) {
-      return basin.levelM();
+    /** Whether draws go short just below a level. */
+    boolean goesShortAt(double levelM) {
+      return levelM - goesShortM <= BALANCE_TOLERANCE_M;
     }
-    BasinShape shape = basin.shape().get();
-    double area = shape.areaM2(basin.levelM());
-    double low = Math.max(shape.floorM(), basin.levelM() - FARTHER * taken / area - 1);
-    return FallingRoot.find(
-        level -> surplusM3(basin, level, levels),
-        low,
-        basin.levelM() + Math.max(0, fromChambers) / area,
-        LEVEL_TOLERANCE_M);
-  }
 
-  /** What a basin has given off down to a level, less what of it is in transit then. */
-  private double surplusM3(Basin basin, double levelM, Map<PointName, Double> others) {
-    Map<PointName, Double> levels = new LinkedHashMap<>(others);
-    levels.put(basin.name(), levelM);
-    BasinShape shape = basin.shape().orElseThrow();
-    double given = shape.volumeM3(basin.levelM()) - shape.volumeM3(levelM);
-    return balanced(levels)
-        .map(
-            water ->
-                given + water.leftChambersM3(basin) - water.transitFrom(basin.name()).totalM3())
-        .orElse(given); // so low that draws go short: nothing runs
+    /** What the basin has given off down to a level, less what of it is in transit then. */
+    private double surplusM3(double levelM) {
+      Map<PointName, Double> tried = new LinkedHashMap<>(levels);
+      tried.put(basin.name(), levelM);
+      double given = shape.volumeM3(basin.levelM()) - shape.volumeM3(levelM);
+      double surplus = given; // where draws go short nothing runs
+      try {
+        last = last.at(tried);
+        balancesM = Math.min(balancesM, levelM);
+        surplus += last.leftChambersM3(basin) - last.transitFrom(basin.name()).totalM3();
+      } catch (NoBalance drawsGoShort) {
+        goesShortM = Math.max(goesShortM, levelM);
+      }
+      iterations += last.state().iterations();
+      return goesShortAt(balancesM) ? 0 : surplus;
+    }
   }
 }

@@ -26,10 +26,12 @@ import rillwright.solver.network.LineName;
 import rillwright.solver.network.Loss;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Run;
 import rillwright.solver.network.Skimmer;
+import rillwright.solver.network.Tee;
 import rillwright.solver.stream.Reach.Band;
 import rillwright.solver.water.Water;
 
@@ -44,9 +46,7 @@ public final class Slope {
   private static final Bore BORE = new Bore(0.06);
   private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
-  private BasinShape shape =
-      new BasinShape(
-          List.of(new BasinShape.Row(-0.8, POND_AREA_M2), new BasinShape.Row(0.3, POND_AREA_M2)));
+  private BasinShape shape = upright(POND_AREA_M2);
   private OptionalDouble chamberAreaM2 = OptionalDouble.of(0.3);
   private boolean checkValve = true;
   private double sillM = -0.12;
@@ -54,6 +54,7 @@ public final class Slope {
   private Optional<WaterLoss> loss = Optional.empty();
   private List<StreamItem> items = List.of(reach(12, 0.5), pool(1.5), new Step(1.5, 0.5));
   private OptionalDouble overflowM = OptionalDouble.of(0.01);
+  private double tapM3PerS;
 
   public Slope shape(BasinShape other) {
     shape = other;
@@ -92,6 +93,22 @@ public final class Slope {
 
   public Slope dampWeather() {
     loss = Optional.of(new WaterLoss(0, true, 0));
+    return this;
+  }
+
+  /** A pond with upright walls. */
+  public Slope area(double areaM2) {
+    return shape(upright(areaM2));
+  }
+
+  private static BasinShape upright(double areaM2) {
+    return new BasinShape(
+        List.of(new BasinShape.Row(-0.8, areaM2), new BasinShape.Row(0.3, areaM2)));
+  }
+
+  /** What is drawn from the chamber beside the pump, m³/s. */
+  public Slope tap(double drawM3PerS) {
+    tapM3PerS = drawM3PerS;
     return this;
   }
 
@@ -145,6 +162,15 @@ public final class Slope {
                     CHAMBER,
                     new Skimmer(0.4, OptionalDouble.of(0.17), sillM, Skimmer.WITH_DOOR, 0)),
                 supply()));
+    if (tapM3PerS > 0) {
+      Tee tap = new Tee(new PointName("tap"), UNKNOWN, tapM3PerS);
+      Run run = new Run(1, BORE, new Friction.Roughness(1e-5), "pipe");
+      List<Point> points = new ArrayList<>(network.points());
+      List<Line> lines = new ArrayList<>(network.lines());
+      points.add(tap);
+      lines.add(line("branch", CHAMBER, tap.name(), run));
+      network = network.with(points, lines);
+    }
     return new StreamPlan(network, List.of(new Stream("main", FALL, POND, items)), boxes, loss);
   }
 

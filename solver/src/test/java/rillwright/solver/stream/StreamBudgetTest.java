@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.network.Basin;
 import rillwright.solver.network.BasinShape;
 import rillwright.solver.network.BasinShape.Row;
 import rillwright.solver.network.TerracedPond;
@@ -111,6 +112,25 @@ class StreamBudgetTest {
     // besides what is in transit: the pool, the gravel's other half, the pipe
     double others = 1.5 * 0.3 + 0.4 * 12 * 0.08 * 0.4 * 0.5 + Math.PI / 4 * 0.06 * 0.06 * 25;
     assertEquals(budget.running().transit().totalM3() + others, pond.firstFillM3(), 1e-12);
+  }
+
+  /**
+   * By hand: a pipe of 59 L that fills whatever little runs, from a pond that has less above the
+   * level at which its skimmer, Q = 2/3 · 0.36 · 0.4 · √(2g) · h^1.5, passes the tap's draw alone.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.31, 0.4, 0.5, 0.55, 0.63, 0.7, 0.77, 0.81, 0.9, 0.98, 1.05, 1.1})
+  void pondThatGivesLessThanAPipeHoldsFallsUntilATapGoesShort(double areaM2) {
+    double draw = 1e-4;
+    Slope slope = new Slope().withoutCheckValve().withoutChamberArea().sill(-0.05);
+    StreamBudget budget = StreamBudgetFinder.find(slope.area(areaM2).tap(draw).plan());
+    double over = Math.pow(draw / (0.24 * 0.4 * Math.sqrt(2 * 9.80665)), 2.0 / 3);
+    double level = ((Basin) budget.running().state().network().point(Slope.POND)).levelM();
+
+    assertEquals(-0.05 + over, level, 2e-9);
+    assertTrue(codes(budget).contains("draws-go-short-at-start"), () -> "" + codes(budget));
+    assertTrue(codes(budget).contains("starves-at-start"), () -> "" + codes(budget));
+    assertTrue(budget.iterations() < 500, () -> "" + budget.iterations());
   }
 
   @Test

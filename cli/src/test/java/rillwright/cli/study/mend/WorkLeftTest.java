@@ -6,13 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.cli.study.mend.site.WorkLeft;
 import rillwright.cli.study.mend.trial.Trials;
+import rillwright.solver.stream.StreamBudgetFinder;
 
 /** What is left out of a large job is counted, and said. */
 class WorkLeftTest {
@@ -33,6 +36,22 @@ class WorkLeftTest {
     assertTrue(work.isSpent());
     assertFalse(work.take(1));
     assertEquals(2, work.untried());
+  }
+
+  @Test
+  void isSpentByTheStepsOfWhatPondsAreAsked() {
+    Project stream = ProjectReader.read(Path.of("../examples/long-stream/stream.yaml"), List.of());
+    WorkLeft work = Site.of(stream).work();
+    new PondNeeds(OptionalDouble.empty()).in(stream, work).orElseThrow();
+    int steps = StreamBudgetFinder.find(stream.streams()).iterations();
+    int taken = 0;
+    while (work.take(1)) {
+      taken++;
+    }
+    // ten Newton steps of a network are one balance of its lines
+    double lines = stream.network().lines().size();
+    assertTrue(steps > 20, () -> "" + steps);
+    assertEquals(Math.ceil((150_000 + 3_000 * lines) / lines - steps / 10.0), taken);
   }
 
   @Test

@@ -81,7 +81,7 @@ public final class Ponds implements Source {
 
   private static boolean meets(Site site, Candidate change, List<Need> needs) {
     return site.changed(change.set())
-        .flatMap(changed -> site.ponds().orElseThrow().in(changed))
+        .flatMap(site::waterIn)
         .filter(water -> water.meets(needs))
         .isPresent();
   }

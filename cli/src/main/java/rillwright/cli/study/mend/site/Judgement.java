@@ -38,9 +38,7 @@ public record Judgement(
     if (!isOfPonds && !falls.mends() && falls.helped().isEmpty()) {
       return Optional.of(falls);
     }
-    return site.ponds().isEmpty()
-        ? Optional.of(falls)
-        : site.ponds().get().in(changed).map(falls::with);
+    return site.ponds().isEmpty() ? Optional.of(falls) : site.waterIn(changed).map(falls::with);
   }
 
   private Judgement with(PondWater water) {

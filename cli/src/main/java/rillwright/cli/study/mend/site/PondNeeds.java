@@ -67,24 +67,26 @@ public record PondNeeds(OptionalDouble days) {
   }
 
   /** A network of a project as it runs, nothing topped up; empty if its levels have no balance. */
-  static Optional<SteadyState> running(Project project, Network network) {
+  static Optional<SteadyState> running(Project project, Network network, WorkLeft work) {
     StreamPlan plan = project.streams();
-    return budget(new StreamPlan(network, plan.streams(), plan.boxes(), plan.loss()))
+    return budget(new StreamPlan(network, plan.streams(), plan.boxes(), plan.loss()), work)
         .map(budget -> budget.running().state());
   }
 
-  private static Optional<StreamBudget> budget(StreamPlan plan) {
+  private static Optional<StreamBudget> budget(StreamPlan plan, WorkLeft work) {
     try {
-      return Optional.of(StreamBudgetFinder.find(plan));
+      StreamBudget budget = StreamBudgetFinder.find(plan);
+      work.spendSteps(budget.iterations());
+      return Optional.of(budget);
     } catch (NoBalance | SearchFailed none) {
       return Optional.empty();
     }
   }
 
   /** What ponds of a project are; empty if their levels have no balance. */
-  public Optional<PondWater> in(Project project) {
+  public Optional<PondWater> in(Project project, WorkLeft work) {
     return asksOf(project)
-        ? budget(project.streams()).map(budget -> in(project.network(), budget))
+        ? budget(project.streams(), work).map(budget -> in(project.network(), budget))
         : Optional.of(PondWater.NOT_ASKED);
   }
 

@@ -49,9 +49,6 @@ public record Site(
     Optional<SiteConditions> conditions,
     WorstShares worst,
     WorkLeft work) {
-  /** States that the levels that run ask for, about. */
-  private static final int STATES = 30;
-
   public static Site of(Project project) {
     SteadyState state = SteadyStateFinder.find(project.network());
     return of(project, state, Findings.of(state));
@@ -73,7 +70,7 @@ public record Site(
 
   private Site asking(
       Optional<PondNeeds> ponds, Optional<SiteConditions> conditions, WorkLeft work) {
-    PondWater water = ponds.flatMap(asked -> asked.in(project)).orElse(PondWater.NOT_ASKED);
+    PondWater water = ponds.flatMap(asked -> asked.in(project, work)).orElse(PondWater.NOT_ASKED);
     WorstShares worst = WorstShares.of(project, conditions).and(water.runningShares());
     List<Need> needs = new ArrayList<>(this.needs);
     needs.addAll(water.needs());
@@ -93,7 +90,7 @@ public record Site(
   /** The same where changes must leave its ponds without needs; these are not its own. */
   public Site keepingPonds() {
     PondNeeds asked = new PondNeeds(OptionalDouble.empty());
-    PondWater now = asked.in(project).orElse(PondWater.NOT_ASKED);
+    PondWater now = asked.in(project, work).orElse(PondWater.NOT_ASKED);
     return new Site(
         project,
         state,
@@ -192,15 +189,16 @@ public record Site(
    * no balance.
    */
   public Optional<SteadyState> running(Network changed) {
-    if (!asksForLevels()) {
-      return Optional.empty();
-    }
-    work.spend(STATES);
-    return PondNeeds.running(project, changed);
+    return asksForLevels() ? PondNeeds.running(project, changed, work) : Optional.empty();
   }
 
   private boolean asksForLevels() {
     return ponds.filter(asked -> asked.asksOf(project)).isPresent();
+  }
+
+  /** What its ponds are in a changed project; empty if their levels have no balance. */
+  public Optional<PondWater> waterIn(Project changed) {
+    return ponds.orElseThrow().in(changed, work);
   }
 
   /** Whether a changed network does something at the levels that it runs at, if asked for them. */

@@ -14,6 +14,11 @@ public final class WorkLeft {
   /** Lines balanced for each line of it. */
   private static final double A_LINE = 3_000;
 
+  /** Newton steps of one balance, about. */
+  private static final double STEPS = 10;
+
+  private final int lines;
+
   /** Lines balanced for one state: each that climbs asks for one balance more. */
   private final double ofAState;
 
@@ -21,7 +26,7 @@ public final class WorkLeft {
   private int untried;
 
   WorkLeft(Network network) {
-    int lines = network.lines().size();
+    this.lines = network.lines().size();
     long climbing = network.lines().stream().filter(line -> line.has(HighPoint.class)).count();
     this.ofAState = lines * (1.0 + climbing);
     this.left = ANYWAY + A_LINE * lines;
@@ -40,6 +45,11 @@ public final class WorkLeft {
   /** Takes what some states cost. */
   public void spend(int states) {
     left -= states * ofAState;
+  }
+
+  /** Takes what some Newton steps cost. */
+  void spendSteps(int steps) {
+    left -= steps / STEPS * lines;
   }
 
   /** Whether nothing more is tried. */
