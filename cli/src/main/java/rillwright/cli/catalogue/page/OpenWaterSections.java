@@ -27,7 +27,7 @@ final class OpenWaterSections {
     return new Section<>(
         "lips",
         "lips",
-        "Q = C b h^1.5 over a fall's lip, h upstream of it; and how far a depth may be off",
+        "Q = C b h^1.5 over a fall's crest, h upstream of it; and how far a depth may be off",
         catalogue.listLips(),
         lip -> List.of(lip.name()),
         List.of(

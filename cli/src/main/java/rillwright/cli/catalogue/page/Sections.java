@@ -155,7 +155,7 @@ final class Sections {
     return new Section<>(
         "valves",
         "valves",
-        "K by opening: share of the handle's turn or the stem's lift; log K straight in between",
+        "K by opening, share of turn or lift; log K straight between those with more K than open",
         catalogue.listValveOpenings(),
         opening -> List.of(opening.type()),
         List.of(
