@@ -161,7 +161,10 @@ public final class MendJson {
                   + " known to do.",
               it -> duty(it, true))
           .numberOrNull(
-              "dutyHeadM", METRES, "Head that it must make at that flow.", it -> duty(it, false))
+              "dutyHeadM",
+              METRES,
+              "Head that it must make at that flow, in the hardest condition.",
+              it -> duty(it, false))
           .number("years", NUMBER.above(0), Meaning.YEARS, MendAnswer::years)
           .orNull("currency", Value.words(), Meaning.CURRENCY, MendAnswer::currency)
           .including(CasesJson.JUDGING, MendAnswer::conditions);
