@@ -15,6 +15,9 @@ import rillwright.solver.stream.StreamState;
 final class ReachesTable {
   private static final String NONE = "";
 
+  /** Less than this share of a flow is not worth a word. */
+  private static final double SEEN_SHARE = 0.01;
+
   private final StreamState state;
   private final ShownUnits units;
   private final String atRest;
@@ -27,11 +30,11 @@ final class ReachesTable {
   ReachesTable(StreamState state, StreamState toppedUp, ShownUnits units) {
     this.state = state;
     this.units = units;
-    String kept = units.flow(toppedUp.flowM3PerS());
+    double kept = toppedUp.flowM3PerS();
     this.atRest =
-        kept.equals(units.flow(state.flowM3PerS()))
+        Math.abs(kept - state.flowM3PerS()) < SEEN_SHARE * kept
             ? ""
-            : "; at the levels at rest, as other answers have them, it is " + kept;
+            : "; at the levels at rest, as other answers have them, it is " + units.flow(kept);
   }
 
   void print(PageBuilder page) {
