@@ -75,7 +75,7 @@ public final class ReadingWords {
 
     @Override
     public String crestHead(Measurands.CrestHead head) {
-      return "head over the crest of " + quoted(head.fall().value());
+      return "water over the crest of " + quoted(head.fall().value());
     }
 
     @Override
