@@ -175,6 +175,10 @@ class PipesCommandTest {
             STRONGER);
 
     assertTrue(run.out().contains("a larger pipe adds flow and saves nothing"), run.out());
+    assertTrue(run.out().contains("Least pipe cost of those that meet"), run.out());
+    // P-400 at 3.44 L/s, the flow that is named, not at the 2.5 L/s of the target
+    assertTrue(
+        run.out().replaceAll("\\s+", " ").contains("draw 396 W instead of 371 W"), run.out());
     assertFalse(run.out().contains("in year"), run.out());
     assertTrue(run.out().contains("Changed with --set: " + STRONGER));
   }

@@ -7,7 +7,8 @@ import java.util.Optional;
 /**
  * Sizes tried with their pumps.
  *
- * @param ranked by what pipe, pump and electricity cost over the years
+ * @param ranked by what pipe, pump and electricity cost over the years; by the pipe alone where all
+ *     that meet the targets run one and the same pump
  * @param leftOut models with which the network has no balanced state with some size
  * @param trials how many pumps were tried in all of them together
  */
@@ -16,6 +17,16 @@ public record PipeChoice(List<RatedPipe> ranked, List<String> leftOut, int trial
   public PipeChoice {
     ranked = List.copyOf(ranked);
     leftOut = List.copyOf(leftOut);
+  }
+
+  /** Whether several meet the targets, all with one and the same pump at one speed. */
+  public boolean isOfOnePump() {
+    return isOfOnePump(ranked);
+  }
+
+  static boolean isOfOnePump(List<RatedPipe> rated) {
+    List<RatedPipe> meeting = rated.stream().filter(RatedPipe::meetsTargets).toList();
+    return meeting.size() > 1 && meeting.stream().allMatch(it -> it.hasThePumpOf(meeting.get(0)));
   }
 
   /**

@@ -46,7 +46,7 @@ public final class PipeChooser {
       leftOut.addAll(pumps.leftOut());
       ranked.add(rate(option, sites, pumps.ranked().get(0), anyPriced));
     }
-    ranked.sort(RatedPipe.BEST_FIRST);
+    ranked.sort(RatedPipe.bestFirst(PipeChoice.isOfOnePump(ranked)));
     return new PipeChoice(ranked, List.copyOf(leftOut), count);
   }
 

@@ -23,15 +23,23 @@ public record RatedPipe(
   /**
    * As pumps are ranked, the cost of the pipe included; of equal ones the narrower first. What has
    * a pipe or pump without a price is listed after what has one.
+   *
+   * @param onePump whether all that meet the targets run one and the same pump: throttled alike
+   *     they draw the same, so only the cost of the pipe counts
    */
-  static final Comparator<RatedPipe> BEST_FIRST =
-      Comparator.comparing((RatedPipe rated) -> !rated.meetsTargets())
-          .thenComparing(rated -> rated.meetsTargets() && rated.option.materialCost().isEmpty())
-          .thenComparingInt(rated -> rated.meetsTargets() ? rated.pump.unknownCost() : 0)
-          .thenComparingDouble(
-              rated -> rated.meetsTargets() ? WholeCents.of(rated.costOverYears) : 0)
-          .thenComparingDouble(rated -> rated.meetsTargets() ? rated.option.sumOfBoresM() : 0)
-          .thenComparing(rated -> rated.pump, RatedTrial.BEST_FIRST);
+  static Comparator<RatedPipe> bestFirst(boolean onePump) {
+    return Comparator.comparing((RatedPipe rated) -> !rated.meetsTargets())
+        .thenComparing(rated -> rated.meetsTargets() && rated.option.materialCost().isEmpty())
+        .thenComparingInt(rated -> rated.meetsTargets() ? rated.pump.unknownCost() : 0)
+        .thenComparingDouble(rated -> rated.meetsTargets() ? WholeCents.of(rated.cost(onePump)) : 0)
+        .thenComparingDouble(rated -> rated.meetsTargets() ? rated.option.sumOfBoresM() : 0)
+        .thenComparing(rated -> rated.pump, RatedTrial.BEST_FIRST);
+  }
+
+  /** What is compared. */
+  private OptionalDouble cost(boolean onePump) {
+    return onePump ? option.materialCost() : costOverYears;
+  }
 
   @Override
   public SteadyState state() {

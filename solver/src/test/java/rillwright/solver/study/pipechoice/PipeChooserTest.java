@@ -7,11 +7,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.Gravity;
+import rillwright.solver.law.pump.PumpCurve;
+import rillwright.solver.law.pump.PumpPoint;
 import rillwright.solver.law.pump.PumpSet.Arrangement;
+import rillwright.solver.law.pump.SuctionNeeds;
 import rillwright.solver.network.Friction;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -90,6 +94,27 @@ class PipeChooserTest {
     assertTrue(
         thick.pump().trial().operating().flowM3PerS()
             > thin.pump().trial().operating().flowM3PerS());
+  }
+
+  @Test
+  void withOneAndTheSamePumpTheCheapestPipeIsFirstThoughADearerOneIsThrottledToLessPower() {
+    PumpPoint shutOff = new PumpPoint(0, 4.6, OptionalDouble.of(100));
+    PumpPoint last = new PumpPoint(4.6 / 600, 0, OptionalDouble.of(400));
+    PumpCurve rising = new PumpCurve(List.of(shutOff, last));
+    PumpOffer pump =
+        new PumpOffer(
+            "rising", rising, Optional.empty(), OptionalDouble.empty(), SuctionNeeds.NONE);
+    // the thin pipe gives 2.1 L/s, the wide one 4.1 L/s: that is throttled to 2 L/s
+    PipeChoice choice = choose(List.of(option("wide", 0.06, 1e4, 101), THIN), pump);
+
+    RatedPipe first = choice.ranked().get(0);
+    RatedPipe second = choice.ranked().get(1);
+    assertTrue(choice.isOfOnePump());
+    assertTrue(second.isThrottled() && !first.isThrottled());
+    assertTrue(
+        second.costOverYears().orElseThrow() < first.costOverYears().orElseThrow(),
+        "its 10-year cost is the lower one");
+    assertEquals("thin", size(first));
   }
 
   @Test

@@ -47,15 +47,27 @@ final class CostNotes {
       return;
     }
     page.paragraph(
-        "Electricity is counted for "
-            + String.format(Locale.ROOT, "%,d", Math.round(terms.hoursPerYear()))
-            + " hours a year at "
-            + units.number(terms.pricePerKwh().getAsDouble())
-            + currency.map(name -> " " + name).orElse("")
-            + "/kWh. \""
+        counted(terms)
+            + " \""
             + units.number(terms.years())
             + "-year cost\" is that electricity"
             + more);
+  }
+
+  /** What electricity is counted at, where it has a price and no cost over the years is shown. */
+  void electricity(RunningTerms terms) {
+    if (terms.pricePerKwh().isPresent()) {
+      page.paragraph(counted(terms));
+    }
+  }
+
+  private String counted(RunningTerms terms) {
+    return "Electricity is counted for "
+        + String.format(Locale.ROOT, "%,d", Math.round(terms.hoursPerYear()))
+        + " hours a year at "
+        + units.number(terms.pricePerKwh().orElseThrow())
+        + currency.map(name -> " " + name).orElse("")
+        + "/kWh.";
   }
 
   /** An amount in the currency of the file. */
@@ -101,22 +113,23 @@ final class CostNotes {
   }
 
   /**
-   * What the price of a pipe counts, or how to give one.
+   * What figures of the water mean, and what the price of a pipe counts, or how to give one.
    *
    * @param unpriced pipe without a price
    * @param anyPriced whether some choice has one
    * @param more to say of it where all have a price
    */
   void pipe(List<String> unpriced, boolean anyPriced, String more) {
-    if (unpriced.isEmpty()) {
-      page.paragraph(
-          "\"Loss per "
-              + units.frictionLength()
-              + "\" is friction. \"Pipe cost\" is the pipe of these lines, with the"
-              + " fittings that have a price; the trench costs the same for any size and is not"
-              + " included."
-              + more);
-    } else {
+    page.paragraph(
+        "\"Loss per "
+            + units.frictionLength()
+            + "\" is friction, the greatest of these lines; \"holds\" is the water in their pipe."
+            + (unpriced.isEmpty()
+                ? " \"Pipe cost\" is that pipe, with the fittings that have a price; the trench"
+                    + " costs the same for any size and is not included."
+                    + more
+                : ""));
+    if (!unpriced.isEmpty()) {
       page.marked(
           anyPriced ? "! " : "",
           "No price is given for "

@@ -3,6 +3,7 @@ package rillwright.cli.report.text.choice;
 import java.util.Locale;
 import java.util.Optional;
 import rillwright.cli.report.choice.SizeWords;
+import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.PipesAnswer;
@@ -47,14 +48,24 @@ final class PaybackWords {
     };
   }
 
-  /** That another pipe than the first costs least where all draw the same. */
-  String cheaper(Optional<RatedPipe> first) {
-    return cheapest
-        .filter(pipe -> !first.equals(cheapest))
-        .map(
-            pipe ->
-                ", and then " + sizes.phrase(pipe.option()) + ", the cheapest pipe, costs least")
-        .orElse("");
+  /**
+   * Why sizes with one and the same pump are ranked as they are.
+   *
+   * @param priced whether their pipe has a price
+   */
+  void samePump(PageBuilder page, boolean priced) {
+    String same =
+        (answer.pumpsFree() ? "All that meet the target" : "All sizes")
+            + " run the same pump, so a larger pipe adds flow and saves nothing. Their watts differ"
+            + " only because some run further above the target; throttled to it all draw the same."
+            + " So they are ranked by "
+            + (priced ? "the cost of the pipe." : "size, the narrower first.");
+    String own = " To see what a larger pipe saves, let each size have its own pump: ";
+    if (answer.pumpsFree()) {
+      page.paragraph(same);
+    } else {
+      page.paragraph(same + own + "--from FOLDER.", same + own + "ask again with data sheets.");
+    }
   }
 
   /** What the cells mean; empty where no pipe has a price. */

@@ -26,6 +26,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   private final PipesAnswer answer;
   private final PaybackWords paybacks;
   private final boolean onePump;
+  private final boolean byPipe;
   private final FallCells falls;
 
   PumpedSizes(PipesAnswer answer) {
@@ -33,6 +34,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     this.answer = answer;
     this.paybacks = new PaybackWords(answer, sizes);
     this.onePump = rows.stream().allMatch(rated -> rated.hasThePumpOf(rows.get(0)));
+    this.byPipe = answer.choice().isOfOnePump();
     this.falls = new FallCells(rows.get(0).demand().targets(), units, onePump ? 2 : 1);
   }
 
@@ -57,9 +59,10 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     if (!onePump) {
       table.column("pump", Side.LEFT);
     }
-    table
-        .column("pipe cost", Side.RIGHT)
-        .column(units.number(answer.terms().years()) + "-year cost", Side.RIGHT);
+    table.column("pipe cost", Side.RIGHT);
+    if (!byPipe) {
+      table.column(units.number(answer.terms().years()) + "-year cost", Side.RIGHT);
+    }
   }
 
   @Override
@@ -69,7 +72,9 @@ final class PumpedSizes extends SizesText<RatedPipe> {
       cells.add(Cell.of(pump(rated)));
     }
     cells.add(Cell.of(money.amount(rated.option().materialCost())));
-    cells.add(Cell.of(money.cost(rated, marksPumps())));
+    if (!byPipe) {
+      cells.add(Cell.of(money.cost(rated, marksPumps())));
+    }
     return cells;
   }
 
@@ -104,7 +109,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
         rows.stream()
             .anyMatch(
                 rated -> rated.meetsTargets() && rated.pump().trial().setup().price().isEmpty());
-    if (unpriced) {
+    if (unpriced && !byPipe) {
       costs.unpricedPumps(marksPumps(), false);
     }
   }
@@ -142,23 +147,31 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     boolean othersUnpriced =
         answer.choice().ranked().stream()
             .anyMatch(rated -> rated.meetsTargets() && rated.option().materialCost().isEmpty());
-    if (least.costOverYears().isEmpty()) {
+    if (byPipe ? !priced : least.costOverYears().isEmpty()) {
       return "Narrowest of " + MEET + (priced && othersUnpriced ? " and have a price" : "");
+    }
+    if (byPipe) {
+      return "Least pipe cost of " + MEET + (othersUnpriced ? " and have a price" : "");
     }
     return "Least cost of " + MEET + (priced ? "" : ", without the pipe");
   }
 
   @Override
   String at(RatedPipe rated) {
+    String years =
+        byPipe ? " for the pipe" : " over " + units.number(answer.terms().years()) + " years";
     return " with "
         + pump(rated)
-        + (rated.costOverYears().isPresent()
-            ? ", "
-                + money.cost(rated, marksPumps())
-                + " over "
-                + units.number(answer.terms().years())
-                + " years"
-            : "");
+        + (cost(rated).isEmpty()
+            ? ""
+            : ", "
+                + (byPipe ? money.amount(cost(rated)) : money.cost(rated, marksPumps()))
+                + years);
+  }
+
+  /** The cost by which those that meet the targets are ranked. */
+  private OptionalDouble cost(RatedPipe rated) {
+    return byPipe ? rated.option().materialCost() : rated.costOverYears();
   }
 
   @Override
@@ -169,8 +182,8 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   /** ", 30 EUR more" where both costs are known. */
   @Override
   String more(RatedPipe least, RatedPipe second) {
-    OptionalDouble first = least.costOverYears();
-    OptionalDouble next = second.costOverYears();
+    OptionalDouble first = cost(least);
+    OptionalDouble next = cost(second);
     if (first.isEmpty() || next.isEmpty()) {
       return "";
     }
@@ -211,8 +224,8 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   }
 
   private String draws(RatedPipe least, RatedPipe next) {
-    OptionalDouble before = least.pump().trial().inUse().powerW();
-    OptionalDouble after = next.pump().trial().inUse().powerW();
+    OptionalDouble before = point(least, next, least).powerW();
+    OptionalDouble after = point(least, next, next).powerW();
     if (before.isEmpty() || after.isEmpty()) {
       return "";
     }
@@ -226,6 +239,10 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   @Override
   boolean isAsTheyStand(RatedPipe least, RatedPipe next) {
     return (least.isThrottled() || next.isThrottled()) && !eachWithItsPump(least, next);
+  }
+
+  private RunningPoint point(RatedPipe least, RatedPipe next, RatedPipe of) {
+    return isAsTheyStand(least, next) ? of.pump().trial().operating() : of.pump().trial().inUse();
   }
 
   private static boolean eachWithItsPump(RatedPipe least, RatedPipe next) {
@@ -254,33 +271,17 @@ final class PumpedSizes extends SizesText<RatedPipe> {
 
   @Override
   void runningNotes() {
-    samePump();
+    if (byPipe) {
+      paybacks.samePump(page, cost(rows.get(0)).isPresent());
+      costs.electricity(answer.terms());
+      return;
+    }
     costs.electricity(
         answer.terms(),
         answer.pumpsFree()
             ? "size, the narrower first, and each one's pumps by energy"
             : "size, the narrower first",
         ", the pump and the pipe, as far as they have a price; service is not counted.");
-  }
-
-  private void samePump() {
-    boolean oneSetup =
-        answer.choice().ranked().stream()
-                .filter(RatedPipe::meetsTargets)
-                .map(rated -> rated.pump().trial().setup())
-                .distinct()
-                .count()
-            == 1;
-    boolean several = answer.choice().ranked().stream().filter(RatedPipe::meetsTargets).count() > 1;
-    if (oneSetup && several && !answer.pumpsFree()) {
-      String same =
-          "All sizes run the same pump, so a larger pipe adds flow and saves nothing. Their watts"
-              + " differ only because some run further above the target; throttled to it all draw"
-              + " the same"
-              + paybacks.cheaper(answer.choice().leastCost())
-              + ". To see what a larger pipe saves, let each size have its own pump: ";
-      page.paragraph(same + "--from FOLDER.", same + "ask again with data sheets.");
-    }
   }
 
   @Override
