@@ -25,9 +25,7 @@ import rillwright.solver.steady.SteadyState;
  * root of an equation", BIT 11, 168–174 (from memory).
  */
 public final class TargetHead {
-  private static final double RELATIVE_ACCURACY = 1e-13;
-
-  /** A surplus that cannot be distinguished from none, as a share of a target. */
+  /** As closely as flows can be told apart. */
   private static final double EXACT = 1e-13;
 
   /**
@@ -46,6 +44,7 @@ public final class TargetHead {
   private final PumpPlace place;
   private final Targets targets;
   private final double sumOfTargets;
+  private final double accuracy;
 
   /** What happened at the flow that was tried last: the next one is near it. */
   private Optional<SteadyState> last = Optional.empty();
@@ -59,11 +58,21 @@ public final class TargetHead {
   public record Governed(PointName governing, HeadNeeded needed) {}
 
   /**
-   * A search.
+   * A search for exact flows.
    *
    * @throws IllegalArgumentException if there is no target
    */
   public TargetHead(Network network, PumpPlace place, Targets targets) {
+    this(network, place, targets, EXACT);
+  }
+
+  /**
+   * A search.
+   *
+   * @param accuracy how closely the pump's flow is found, a share of it
+   * @throws IllegalArgumentException if there is no target
+   */
+  public TargetHead(Network network, PumpPlace place, Targets targets, double accuracy) {
     if (targets.isEmpty()) {
       throw new IllegalArgumentException("no fall or outlet has a target");
     }
@@ -71,6 +80,7 @@ public final class TargetHead {
     this.place = place;
     this.targets = targets;
     this.sumOfTargets = targets.sumM3PerS();
+    this.accuracy = accuracy;
   }
 
   /**
@@ -169,7 +179,7 @@ public final class TargetHead {
     double over = best.isPresent() ? surplus.applyAsDouble(best.get()) : Double.NaN;
     // A flow that cannot be drawn counts as too much: below it there may be one that is enough.
     int side = 0;
-    for (int round = 0; high - low > RELATIVE_ACCURACY * high && !(over <= EXACT); round++) {
+    for (int round = 0; high - low > accuracy * high && !(over <= accuracy); round++) {
       Optional<HeadNeeded> least = best;
       if (low == 0 && high < NOTHING * sumOfTargets) {
         return at.apply(0).filter(still -> surplus.applyAsDouble(still) >= 0).or(() -> least);

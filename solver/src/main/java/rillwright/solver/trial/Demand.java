@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
@@ -21,6 +22,9 @@ public final class Demand {
   /** How closely a share of targets is found. */
   static final double SHARE_ACCURACY = 1e-5;
 
+  /** How closely flows are found in the search for a share, a share of them. */
+  private static final double ABOUT = 1e-7;
+
   private final Network network;
   private final PumpPlace place;
   private final Targets targets;
@@ -29,6 +33,8 @@ public final class Demand {
   private final Optional<Governed> throttledJustShort;
   private final Optional<LeastShutOff> leastShutOff;
   private final Map<PointName, OptionalDouble> lifts = new HashMap<>();
+
+  private final Map<Double, Optional<Governed>> halves = new ConcurrentHashMap<>();
 
   /** Found when it is asked for, mostly never. */
   private OptionalDouble greatestShare = OptionalDouble.empty();
@@ -93,15 +99,28 @@ public final class Demand {
     return new TargetHead(network, place, targets.times(share)).throttled();
   }
 
+  /** The same, as closely as it takes to find a share. */
+  Optional<Governed> about(double share) {
+    Optional<Governed> known = halves.get(share);
+    return known == null
+        ? new TargetHead(network, place, targets.times(share), ABOUT).throttled()
+        : known;
+  }
+
+  /** The same for a share that halves a way which is the same for all pumps: it is kept. */
+  Optional<Governed> aboutHalf(double share) {
+    return halves.computeIfAbsent(share, this::about);
+  }
+
   /** The greatest share of all targets, 1 at most, that some pump could give every fall. */
   synchronized double greatestShare() {
     if (greatestShare.isEmpty()) {
-      boolean any = throttled.isPresent() || throttledTo(SHARE_ACCURACY).isPresent();
+      boolean any = throttled.isPresent() || about(SHARE_ACCURACY).isPresent();
       double low = throttled.isPresent() ? 1 : 0;
       double high = any ? 1 : 0;
       while (high - low > SHARE_ACCURACY) {
         double middle = (low + high) / 2;
-        if (throttledTo(middle).isPresent()) {
+        if (about(middle).isPresent()) {
           low = middle;
         } else {
           high = middle;

@@ -18,6 +18,9 @@ final class Judge {
   /** Share of a head by which rounding may make it look too small. */
   private static final double ROUNDING = 1e-9;
 
+  /** How often the way to a share is halved where all pumps ask for the same halves. */
+  private static final int HALVES = 4;
+
   private final Demand demand;
   private final double densityKgPerM3;
 
@@ -110,7 +113,10 @@ final class Judge {
       case THROTTLED_JUST_SHORT ->
           OptionalDouble.of(
               FallingRoot.find(
-                  share -> spareM(set, share), Verdict.JUST_SHORT_SHARE, 1, Demand.SHARE_ACCURACY));
+                  share -> spareM(set, demand.about(share)),
+                  Verdict.JUST_SHORT_SHARE,
+                  1,
+                  Demand.SHARE_ACCURACY));
       default -> OptionalDouble.empty();
     };
   }
@@ -124,17 +130,26 @@ final class Judge {
     if (demand.targets().falls().size() == 1) {
       return OptionalDouble.of(least);
     }
-    double from = Math.max(least, Demand.SHARE_ACCURACY);
+    double from = Demand.SHARE_ACCURACY;
     double to = demand.greatestShare();
-    return OptionalDouble.of(
+    for (int half = 0; half < HALVES; half++) {
+      double middle = (from + to) / 2;
+      if (spareM(set, demand.aboutHalf(middle)) >= 0) {
+        from = middle;
+      } else {
+        to = middle;
+      }
+    }
+    double share =
         from < to
-            ? FallingRoot.find(share -> spareM(set, share), from, to, Demand.SHARE_ACCURACY)
-            : from);
+            ? FallingRoot.find(it -> spareM(set, demand.about(it)), from, to, Demand.SHARE_ACCURACY)
+            : from;
+    return OptionalDouble.of(Math.max(least, share));
   }
 
   /** The head that it has to spare where every fall gets a share of its target, m. */
-  private double spareM(PumpSet set, double share) {
-    return demand.throttledTo(share).map(at -> -lackM(set, at.needed())).orElse(-1.0);
+  private static double spareM(PumpSet set, Optional<Governed> asked) {
+    return asked.map(at -> -lackM(set, at.needed())).orElse(-1.0);
   }
 
   private Optional<HeadNeeded> throttled(OptionalDouble share) {

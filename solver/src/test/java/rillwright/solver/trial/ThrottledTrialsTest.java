@@ -1,6 +1,7 @@
 package rillwright.solver.trial;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.law.Bore;
 import rillwright.solver.law.pump.PumpSet.Arrangement;
@@ -51,6 +53,22 @@ class ThrottledTrialsTest {
     assertEquals(kind, trial.verdict().kind());
     assertEquals(new PointName("high"), trial.verdict().worst());
     assertTrue(trial.verdict().leastFraction() < 0.95, "as the valves stand it is short");
+  }
+
+  /**
+   * The same by hand: 0.5 f² + 1.2 f = H - 3. Half shares of the way there are found once for all.
+   */
+  @ParameterizedTest(name = "{0} m at no flow")
+  @ValueSource(doubles = {3.02, 3.2, 3.5, 3.9, 4, 4.3, 4.5})
+  void pumpThatFallsShortGivesAllTheShareWhereItsHeadIsWhatTheyTake(double shutOffM) {
+    PumpTrials trials = new PumpTrials(PlainNetworks.twoOutlets(), PlainNetworks.PLACE);
+    Verdict verdict = trials.run(alone(PlainNetworks.offer("p", shutOffM, 100))).verdict();
+    double share = Math.sqrt(1.44 + 2 * (shutOffM - 3)) - 1.2;
+
+    assertEquals(Kind.FALLS_SHORT, verdict.kind());
+    assertEquals(share, verdict.attainableShare().orElseThrow(), 2 * Demand.SHARE_ACCURACY);
+    double half = (Demand.SHARE_ACCURACY + trials.demand().greatestShare()) / 2;
+    assertSame(trials.demand().aboutHalf(half), trials.demand().about(half));
   }
 
   /**
