@@ -52,10 +52,11 @@ public final class Main {
    * arguments it has all of them.
    */
   public static CommandLine commandLine(String... arguments) {
+    Trouble trouble = new Trouble();
     return Rillwright.withCommandsFor(arguments)
         .setExpandAtFiles(false)
-        .setParameterExceptionHandler(Trouble::wrongArguments)
-        .setExecutionExceptionHandler(Trouble::failed)
+        .setParameterExceptionHandler(trouble)
+        .setExecutionExceptionHandler(trouble)
         .setUsageHelpWidth(helpWidth(arguments));
   }
 

@@ -6,14 +6,16 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.net.URI;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import rillwright.cli.page.Pages;
 import rillwright.cli.page.web.WebServer;
 
 /**
- * Goes through the short commands and the first page of the live page once, unseen, so that the
- * build can archive the classes that they need.
+ * Goes through the short commands on a project, solves some more and asks for the first page of the
+ * live page once, unseen, so that the build can archive the classes that they need.
  *
  * @see rillwright.cli.start.QuickStart
  */
@@ -23,13 +25,15 @@ public final class Rehearsal {
   /**
    * Runs the commands on a project.
    *
-   * @param arguments the project file
+   * @param arguments the project file, then those that are solved
    */
   public static void main(String[] arguments) throws IOException {
     String file = arguments[0];
-    List<List<String>> commands =
+    List<List<String>> commands = new ArrayList<>();
+    Arrays.stream(arguments).forEach(project -> commands.add(List.of("solve", project)));
+    commands.addAll(
         List.of(
-            List.of("solve", file),
+            List.of("mend", file),
             List.of("solve", file, "--format", "json"),
             List.of("solve", file, "--conditions"),
             List.of("check", file),
@@ -38,7 +42,7 @@ public final class Rehearsal {
             List.of("solve", "no such file"),
             List.of("solve", "--help"),
             List.of("page", "--help"),
-            List.of("catalogue"));
+            List.of("catalogue")));
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
     for (List<String> command : commands) {
       Main.commandLine(command.toArray(String[]::new))

@@ -2,6 +2,8 @@ package rillwright.cli;
 
 import java.io.PrintWriter;
 import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import rillwright.cli.command.output.ExitStatus;
@@ -9,12 +11,16 @@ import rillwright.cli.command.output.NoAnswer;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.curves.wording.PlainText;
 
-/** What went wrong, for the one who can mend it, and its exit status. */
-final class Trouble {
-  private Trouble() {}
-
+/**
+ * What went wrong, for the one who can mend it, and its exit status.
+ *
+ * <p>A class and no function: what is made of a function of picocli's old classes leaves them out
+ * of the archive of classes.
+ */
+final class Trouble implements IParameterExceptionHandler, IExecutionExceptionHandler {
   /** The arguments are wrong. */
-  static int wrongArguments(ParameterException e, String[] arguments) {
+  @Override
+  public int handleParseException(ParameterException e, String[] arguments) {
     CommandLine command = e.getCommandLine();
     PrintWriter err = command.getErr();
     err.println(PlainText.harmless(ArgumentWords.of(e, arguments)));
@@ -25,7 +31,8 @@ final class Trouble {
   }
 
   /** The command did not come to an end. */
-  static int failed(Exception e, CommandLine command, ParseResult arguments) {
+  @Override
+  public int handleExecutionException(Exception e, CommandLine command, ParseResult arguments) {
     PrintWriter err = command.getErr();
     int status;
     if (e instanceof InvalidInput invalid) {

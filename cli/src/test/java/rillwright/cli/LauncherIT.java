@@ -106,6 +106,7 @@ class LauncherIT {
     List<String> ofPicocli =
         Files.readAllLines(log).stream().filter(line -> line.contains(" picocli.")).toList();
     long shared = ofPicocli.stream().filter(line -> line.contains("shared objects file")).count();
+    assertTrue(ofPicocli.toString().contains(" picocli.CommandLine source: shared objects file"));
     assertTrue(shared > 100 && shared > 0.9 * ofPicocli.size(), shared + " classes are shared");
   }
 

@@ -13,6 +13,19 @@ public record LineName(String value) implements Comparable<LineName> {
     return value.compareTo(other.value);
   }
 
+  /**
+   * Written out, as is {@link #hashCode}: what a record gives by itself is linked at each start.
+   */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LineName name && value.equals(name.value);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode();
+  }
+
   @Override
   public String toString() {
     return value;

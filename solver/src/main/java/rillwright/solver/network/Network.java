@@ -196,8 +196,14 @@ public final class Network {
     return known(line).withChanges();
   }
 
+  /** Whether a line is this very one of the network; a like one counts as another. */
+  @SuppressWarnings("ReferenceEquality") // to compare all of them takes longer than to know laws
+  private boolean has(Line line) {
+    return line == lines.get(line.name());
+  }
+
   private LineLaws known(Line line) {
-    return line.equals(lines.get(line.name()))
+    return has(line)
         ? laws.computeIfAbsent(line.name(), name -> LineLaws.of(line, settingOf(line)))
         : LineLaws.of(line, settingOf(line));
   }
@@ -212,8 +218,7 @@ public final class Network {
     for (Line line : otherLines) {
       LineLaws found = laws.get(line.name());
       boolean sameStart = points.get(line.from()) == other.points.get(line.from());
-      boolean stays =
-          line.equals(lines.get(line.name())) && (sameStart || !line.has(Skimmer.class));
+      boolean stays = has(line) && (sameStart || !line.has(Skimmer.class));
       if (found != null && stays) {
         other.laws.put(line.name(), found);
       }

@@ -75,11 +75,11 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
     NetworkGraph graph = new NetworkGraph(network);
     Line pumped = network.line(pump.line());
     List<LineName> shutIn = new ArrayList<>();
-    Set<Line> seen = new HashSet<>(Set.of(pumped));
-    Deque<Line> ahead = new ArrayDeque<>(seen);
+    Set<LineName> seen = new HashSet<>(Set.of(pump.line()));
+    Deque<Line> ahead = new ArrayDeque<>(List.of(pumped));
     while (!ahead.isEmpty()) {
       Line line = ahead.remove();
-      if (lastValve(line) >= (line.equals(pumped) ? pump.partIndex() + 1 : 0)) {
+      if (lastValve(line) >= (line.name().equals(pump.line()) ? pump.partIndex() + 1 : 0)) {
         shutIn.add(line.name());
         continue;
       }
@@ -88,7 +88,7 @@ public record ShutOff(PumpPlace pump, List<LineName> shutIn, List<GaugeReading> 
       if (end.heldHeadM().isPresent() || end.spill().isPresent() || onwards.isEmpty()) {
         return List.of();
       }
-      onwards.stream().filter(seen::add).forEach(ahead::add);
+      onwards.stream().filter(onward -> seen.add(onward.name())).forEach(ahead::add);
     }
     return shutIn;
   }

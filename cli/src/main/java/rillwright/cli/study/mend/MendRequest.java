@@ -174,7 +174,7 @@ public record MendRequest(
   static Optional<DutyAnswer> duty(Site site) {
     List<PumpPlace> pumps =
         PumpPlace.listChosen(site.network()).stream()
-            .filter(place -> site.lines().contains(site.network().line(place.line())))
+            .filter(place -> site.lines().stream().anyMatch(it -> it.name().equals(place.line())))
             .toList();
     boolean lacks = site.needs().stream().anyMatch(Need::isUnder);
     return lacks && pumps.size() == 1
