@@ -1,5 +1,6 @@
 package rillwright.cli;
 
+import java.io.FileDescriptor;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -45,12 +46,11 @@ public final class Rehearsal {
             List.of("catalogue")));
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
     for (List<String> command : commands) {
-      Main.commandLine(command.toArray(String[]::new))
-          .setOut(nowhere)
-          .setErr(nowhere)
-          .execute(command.toArray(String[]::new));
+      String[] words = FormerOptions.renewed(command.toArray(String[]::new));
+      Main.commandLine(words).setOut(nowhere).setErr(nowhere).execute(words);
     }
     firstPage(Path.of(file));
+    StandardOutput.to(FileDescriptor.out).writer().flush();
   }
 
   private static void firstPage(Path file) throws IOException {

@@ -98,7 +98,9 @@ public final class Rillwright implements Runnable {
     boolean one = asked != null && asked != HelpCommand.class;
     Collection<Class<?>> needed = one ? List.of(asked) : commands().values();
     CommandLine commandLine = new CommandLine(new Rillwright());
-    needed.forEach(commandLine::addSubcommand);
+    for (Class<?> command : needed) { // a method reference keeps picocli out of the archive
+      commandLine.addSubcommand(command);
+    }
     return commandLine;
   }
 
