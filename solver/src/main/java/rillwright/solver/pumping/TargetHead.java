@@ -25,7 +25,7 @@ import rillwright.solver.steady.SteadyState;
  * root of an equation", BIT 11, 168–174 (from memory).
  */
 public final class TargetHead {
-  /** As closely as flows can be told apart. */
+  /** As closely as flows can be distinguished. */
   private static final double EXACT = 1e-13;
 
   /**
