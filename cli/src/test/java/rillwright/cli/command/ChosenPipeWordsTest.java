@@ -54,7 +54,10 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   void pricedPumpIsEachSizesCheapestAndTheOtherIsMarked() throws IOException {
     sheet("cheap.csv", TwinFalls.SHEET);
     String project = twin("title", "title");
-    Run.assertReported(text(project, "2 in, 3 in", "--from", list.toString()), "USD + pump");
+    Run.assertReported(
+        text(project, "2 in, 3 in", "--from", list.toString()),
+        "All that meet the target run the same pump",
+        "So they are ranked by the cost of the pipe.");
 
     sheet("priced.csv", "# price: 900 USD\n" + TwinFalls.SHEET.replace("235", "265"));
     String both = text(project, "2 in, 3 in", "--from", list.toString());
@@ -66,7 +69,7 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   void upToFivePercentShortCountsAndThatIsSaid() throws IOException {
     Run.assertReported(
         text(twin("title", "title"), "2 in, 3 in"),
-        "Least cost of those that meet every target (up to 5 % short counts): 2 in");
+        "Least pipe cost of those that meet every target (up to 5 % short counts): 2 in");
   }
 
   @Test
@@ -78,17 +81,23 @@ class ChosenPipeWordsTest extends ScratchSupplier {
             "2 in, 3 in");
     Run.assertReported(
         text,
-        "Least cost of those that meet every target (up to 5 % short counts): 3 in",
+        "Least pipe cost of those that meet every target (up to 5 % short counts) and have a price:"
+            + " 3 in",
         "! No price is given for PVC schedule 40 2 in, so its cost is not known and it is listed"
             + " after those with a price");
   }
 
   @Test
   void withoutAPriceOfElectricityTheNarrowestIsReportedAsThat() throws IOException {
-    String text = text(twin(RUNNING, "running: {"), "2 in, 3 in");
+    Path stream = Path.of("..", "examples", "long-stream").toAbsolutePath();
+    String unpriced =
+        Files.readString(stream.resolve("stream.yaml")).replace("price: 0.28 EUR/kWh, ", "");
+    ExampleSheets.layInto(folder, stream);
+    String project = Files.writeString(folder.resolve("stream.yaml"), unpriced).toString();
+    String text = text(project, "63 mm, 110 mm", "--from", stream + "/supplier");
     Run.assertReported(
-        text, "Narrowest of those that meet every target (up to 5 % short counts): 2 in");
-    Run.assertReported(text, "those that meet the target are ranked by size, the narrower first.");
+        text, "Narrowest of those that meet every target (up to 5 % short counts): 63 mm");
+    Run.assertReported(text, "those that meet the target are ranked by size, the narrower first");
     assertFalse(text.contains("Least cost"), text);
   }
 
