@@ -61,6 +61,9 @@ import rillwright.curves.unit.Unit;
       "Readings are written as for \"weak\"; \"sheet --readings\" writes the list to fill in."
     })
 public final class AsbuiltCommand implements Callable<Integer> {
+  private static final String LEARNT =
+      "learnt by readings on site, the middle of a band; no data sheet of its maker";
+
   private static final String UNKNOWN =
       "{unknown: {shut-off: 4 m .. 12 m, runs out: 5 m3/h .. 25 m3/h}}";
 
@@ -150,7 +153,7 @@ public final class AsbuiltCommand implements Callable<Integer> {
               + UNKNOWN);
     }
     LearntPump pump = answer.pumps().get(0);
-    return writer(read.show()).write(pump.sheet(read.sheets().get(pump.name())));
+    return writer(read.show()).write(pump.sheet(read.sheets().get(pump.name()), LEARNT));
   }
 
   private static SheetWriter writer(Show show) {

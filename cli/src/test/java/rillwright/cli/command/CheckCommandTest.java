@@ -114,7 +114,8 @@ class CheckCommandTest {
             "evaporation: 5 mm/day\nreadings: [{at: fall, flow: 1500 gph, within: 7 %}]\n");
     assertTrue(
         notes.contains(
-            "section \"evaporation\" is used only by \"rillwright stream\" and \"sheet\""),
+            "section \"evaporation\" is used only by \"rillwright stream\", \"mend\" and"
+                + " \"sheet\""),
         notes);
     assertTrue(notes.contains("section \"readings\" is used only by \"rillwright weak\""), notes);
     assertFalse(notes.contains("section \"signs\""), notes);

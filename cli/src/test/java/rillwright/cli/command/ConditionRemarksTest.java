@@ -80,8 +80,7 @@ class ConditionRemarksTest {
     String flow = page.replaceAll(".* lower ([0-9,]+ gph) .*", "$1");
     assertTrue(
         page.contains(
-            "! In \"low\" and \"lower\" (figures of \"lower\"): The pump draws \"chamber\" down to"
-                + " its intake and draws air. The skimmer passes no more than "
+            "! In \"lower\": The pump draws \"chamber\" down to its intake and draws air. The skimmer passes no more than "
                 + flow
                 + " at that level."),
         page);

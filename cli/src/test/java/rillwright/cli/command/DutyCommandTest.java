@@ -36,6 +36,6 @@ class DutyCommandTest {
   void onlyWhatTheFileHasIsAdvisedOn() {
     String shown = duty("fish-pond/pond.yaml");
     assertFalse(shown.contains("skimmer"), shown);
-    assertTrue(shown.contains("lines.LINE.filter.clogged"), shown);
+    assertTrue(shown.contains("lines.filter branch.filter.clogged"), shown);
   }
 }

@@ -59,7 +59,7 @@ import rillwright.solver.study.diagnosis.job.AsBuilt;
       "    - {at: chamber, below pond: 2 in}",
       "    - {line: supply, flow: 2300 gph, within: 5 %%}          a meter clamped on the pipe",
       "    - {at: chamber, drops: 1.6 in, in: 6 s}",
-      "      (its mouth held shut while the pump runs; keep hands and hair clear of the suction)",
+      "      (its mouth shut by a board, never a hand; hands and hair clear of the suction)",
       "    - {look: net, at: intake, seen: dirty}                  a look; more in \"help"
           + " readings\"",
       "    - {look: handle, at: supply, seen: 40 deg}              from open",

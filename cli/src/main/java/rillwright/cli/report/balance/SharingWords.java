@@ -47,8 +47,8 @@ public final class SharingWords {
                 + " is lost in the valves; "
             : "There is more head than the targets need: the excess is throttled; ")
         + (settings.favoured().isEmpty()
-            ? "set for the largest fraction of target, all would get more."
-            : "set for the largest fraction of target, the fall with the least would get more.");
+            ? "a setting not held to the targets would give all of them more."
+            : "a setting not held to the targets would give the fall with the least more.");
   }
 
   private static String governed(BalanceAnswer answer) {

@@ -25,8 +25,8 @@ final class SectionNotes {
     Map<String, String> uses = new LinkedHashMap<>();
     uses.put("job", "\"rillwright sheet\"");
     uses.put("prices", "\"rillwright pipes\", \"mend\" and \"sheet\"");
-    uses.put("streams", "\"rillwright stream\" and \"sheet\"");
-    uses.put("evaporation", "\"rillwright stream\" and \"sheet\"");
+    uses.put("streams", "\"rillwright stream\", \"mend\" and \"sheet\"");
+    uses.put("evaporation", "\"rillwright stream\", \"mend\" and \"sheet\"");
     uses.put("readings", "\"rillwright weak\" and \"asbuilt\"");
     uses.put("signs", "\"rillwright weak\"");
     uses.put(

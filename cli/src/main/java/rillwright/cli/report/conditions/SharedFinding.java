@@ -62,27 +62,28 @@ public record SharedFinding<A>(List<Made<A>> made) {
   }
 
   /**
-   * It in a sentence: {@code In "low" and "lower" (figures of "lower"): …}.
+   * It in a sentence: {@code In "low" and "lower": …}; where the figures differ {@code In "lower":
+   * … With other figures also in "low".}
    *
    * @param shown where it is shown with its figures
    */
   public String sentence(Made<A> shown, Wording wording) {
     String message = shown.finding().message(wording);
     boolean alike = made.stream().allMatch(one -> one.finding().message(wording).equals(message));
-    return "In "
-        + conditions()
-        + (alike || names().size() == 1
-            ? ": "
-            : " (figures of \"" + shown.where().condition() + "\"): ")
-        + message;
+    List<String> names = made.stream().map(SharedFinding::name).distinct().toList();
+    List<String> others = names.stream().filter(name -> !name.equals(name(shown))).toList();
+    return alike || others.isEmpty()
+        ? "In " + Listing.of(names) + ": " + message
+        : "In "
+            + name(shown)
+            + ": "
+            + message
+            + " With other figures also in "
+            + Listing.of(others)
+            + ".";
   }
 
-  /** The names of the conditions: {@code "low" and "lower"}. */
-  private String conditions() {
-    return Listing.of(names());
-  }
-
-  private List<String> names() {
-    return made.stream().map(one -> "\"" + one.where().condition() + "\"").distinct().toList();
+  private static String name(Made<?> one) {
+    return "\"" + one.where().condition() + "\"";
   }
 }

@@ -44,8 +44,7 @@ public final class Cautions {
     if (network.lines().stream().anyMatch(line -> isOpenSuction(line, network))) {
       all.add(SUCTION);
     }
-    if (network.points(Basin.class).stream().anyMatch(Cautions::isOpen)
-        || !network.points(Chamber.class).isEmpty()) {
+    if (hasOpenWater(network)) {
       all.add(OPEN_WATER);
     }
     boolean pools =
@@ -57,6 +56,12 @@ public final class Cautions {
     }
     all.add(CODES);
     return all;
+  }
+
+  /** Whether somebody may fall or reach into water: an open basin, or a chamber. */
+  public static boolean hasOpenWater(Network network) {
+    return network.points(Basin.class).stream().anyMatch(Cautions::isOpen)
+        || !network.points(Chamber.class).isEmpty();
   }
 
   /** Whether a pump stands or will stand somewhere. */

@@ -119,8 +119,12 @@ public record LearntPump(String name, List<Point> points, List<Point> finely, Li
     return number < 0 ? known : draw.values().get(number);
   }
 
-  /** A data sheet with the facts of another and the middle of what was learnt. */
-  public DataSheet sheet(DataSheet like) {
+  /**
+   * A data sheet with the facts of another and the middle of what was learnt.
+   *
+   * @param remark where it comes from
+   */
+  public DataSheet sheet(DataSheet like, String remark) {
     List<PumpPoint> middle =
         points.stream()
             .map(
@@ -131,6 +135,12 @@ public record LearntPump(String name, List<Point> points, List<Point> finely, Li
                         OptionalDouble.empty(),
                         OptionalDouble.empty()))
             .toList();
-    return new DataSheet(name, new PumpCurve(middle), like.facts(), List.of(), false, like.units());
+    return new DataSheet(
+        name,
+        new PumpCurve(middle),
+        like.facts().withRemark(remark),
+        List.of(),
+        false,
+        like.units());
   }
 }

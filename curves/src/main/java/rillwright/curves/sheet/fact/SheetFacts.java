@@ -1,5 +1,6 @@
 package rillwright.curves.sheet.fact;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,6 +34,13 @@ public record SheetFacts(
   /** Whether the curve is no pump's, but stands for one that is not chosen yet. */
   public boolean isInvented() {
     return kind.filter("invented"::equalsIgnoreCase).isPresent();
+  }
+
+  /** The same with one more remark. */
+  public SheetFacts withRemark(String remark) {
+    List<String> more = new ArrayList<>(remarks);
+    more.add(remark);
+    return new SheetFacts(maker, price, kind, needs, variableSpeed, solidsM, nameplate, more);
   }
 
   /** Nothing said. */

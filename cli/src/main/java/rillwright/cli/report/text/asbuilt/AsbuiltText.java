@@ -54,7 +54,8 @@ public final class AsbuiltText {
     page.table(quantities());
     page.paragraph(
         "Low (5 %), median, high (95 %): it is less in 5, 50 and 95 % of what is likely. \"Before\""
-            + " is what the file says; \"as before\": the readings say nothing of it.");
+            + " is what the file says; \"as before\": the readings say nothing of it."
+            + (answer.pumps().isEmpty() ? "" : " Bend: 1 is a straight line."));
     answer.quantities().stream()
         .filter(quantity -> !quantity.chances().isEmpty())
         .forEach(quantity -> page.table(sizes(quantity)));

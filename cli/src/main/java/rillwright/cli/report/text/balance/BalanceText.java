@@ -183,7 +183,10 @@ public final class BalanceText {
             .map(set -> "\"" + set.place().line().value() + "\"")
             .collect(Collectors.joining(", then "));
     page.paragraph(
-        "Open all of these valves wide, "
+        "\""
+            + slopeTitle().replaceFirst("f", "F")
+            + "\": how much less its line carries if the valve is closed that much further. Open all"
+            + " of these valves wide, "
             + (settings.state().network().isPumped() ? "start the pump" : "let the water run")
             + ", then set "
             + lines

@@ -106,6 +106,9 @@ final class PumpNotes {
               + " practice).");
     }
     notes.notTried(answer.faults(), answer.choice().leftOut());
+    if (answer.choice().ranked().stream().anyMatch(it -> it.trial().setup().count() > 1)) {
+      page.paragraph(SiteCautions.SEVERAL_PUMPS);
+    }
     if (!does.isEmpty()) {
       SiteCautions.print(true, page);
     }

@@ -10,6 +10,7 @@ import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.study.choice.PipesAnswer;
 import rillwright.solver.network.PointName;
 import rillwright.solver.study.pipechoice.RatedPipe;
@@ -288,5 +289,8 @@ final class PumpedSizes extends SizesText<RatedPipe> {
   void leftOut() {
     costs.otherCurrencies(answer.otherCurrencies());
     costs.notTried(answer.faults(), answer.choice().leftOut());
+    if (rows.stream().anyMatch(rated -> rated.pump().trial().setup().count() > 1)) {
+      page.paragraph(SiteCautions.SEVERAL_PUMPS);
+    }
   }
 }

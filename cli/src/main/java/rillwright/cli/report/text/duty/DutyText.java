@@ -204,7 +204,7 @@ public final class DutyText {
     page.paragraph(
         (isOneFall() ? "Hydraulic power is " : "With the others throttled, hydraulic power is ")
             + units.power(takes.waterPowerW())
-            + ". Pond pumps have "
+            + ". Pond pumps of this size have "
             + units.share(poor)
             + " to "
             + units.share(good)
@@ -235,15 +235,17 @@ public final class DutyText {
     Stream.of(Skimmer.class, Filter.class)
         .flatMap(kind -> answer.network().placed(kind).stream())
         .findFirst()
-        .map(placed -> placed.part().kind())
         .ifPresent(
-            kind -> {
+            placed -> {
+              String kind = placed.part().kind();
               String before = "Nets clog and pipes foul: before deciding, ";
               page.paragraph(
                   before
                       + "run the file with a dirty "
                       + kind
-                      + ", --set \"lines.LINE."
+                      + ", --set \"lines."
+                      + placed.line().name().value()
+                      + "."
                       + kind
                       + ".clogged=40 %\".",
                   before + "look at it with a " + kind + " clogged by 40 %.");

@@ -2,10 +2,7 @@ package rillwright.cli.report.text.mend;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import rillwright.cli.report.mend.FirstWords;
 import rillwright.cli.report.mend.SearchWords;
 import rillwright.cli.report.page.Page;
@@ -13,25 +10,19 @@ import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.text.ChangedWords;
-import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.text.conditions.ChangesText;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
-import rillwright.cli.report.weak.Caution;
 import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.mend.MendAnswer;
-import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.site.Need;
-import rillwright.cli.study.mend.site.PondNeeds;
 import rillwright.cli.study.mend.trial.Remedy;
-import rillwright.solver.stream.Freeboard;
 
 /** What would mend a job, on one page. */
 public final class MendText {
   private static final int MOST_MENDING = 8;
   private static final int MOST_OTHERS = 5;
   private static final int MOST_SET = 3;
-  private static final double ROUND_M = 0.005;
 
   private static final String NOTHING_MENDS =
       "No change that was tried meets every need, alone or with others.";
@@ -106,6 +97,10 @@ public final class MendText {
     more(some, MOST_OTHERS);
     page.tableOfAny(tables.leaving("NOT ENOUGH, NEAREST FIRST", shown(others, MOST_OTHERS)));
     more(others, MOST_OTHERS);
+    if (!others.isEmpty()) {
+      page.paragraph(
+          "Not enough: no need is met, or something leaves its bounds that was in them.");
+    }
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
       page.paragraph(tables.legend());
     }
@@ -121,7 +116,7 @@ public final class MendText {
     page.heading("WARNINGS AND NOTES");
     first(mending);
     duty();
-    cautions();
+    new MendCautions(answer, page).print();
     return page.build();
   }
 
@@ -185,10 +180,6 @@ public final class MendText {
     }
   }
 
-  private boolean isPumped() {
-    return answer.state().network().isPumped();
-  }
-
   private void cannot() {
     List<String> sentences = FirstWords.alsoOf(answer);
     if (!sentences.isEmpty()) {
@@ -244,51 +235,5 @@ public final class MendText {
         .flatMap(duty -> duty.duty().leastShutOff())
         .map(least -> " and more than " + units.head(least.headM()) + " at no flow")
         .orElse("");
-  }
-
-  private void cautions() {
-    Set<Work> works =
-        answer.remedies().stream().map(it -> it.candidate().work()).collect(Collectors.toSet());
-    if (answer.needs().stream().anyMatch(Need::isOfPond)) {
-      page.paragraph(ponds());
-    }
-    if (isPumped()) {
-      page.marked("- ", SiteCautions.WIRING);
-    }
-    if (answer.needs().stream().anyMatch(need -> PondNeeds.isOfStarving(need.code()))) {
-      page.marked(
-          "- ",
-          "An automatic fill through an air gap keeps a pond at its level. It is not counted here:"
-              + " it hides a leak, and feeds what runs over at each stop.");
-    }
-    caution(Caution.SUCTION, works, Work.PUMP, Work.SKIMMER);
-    caution(Caution.OPEN_WATER, works, Work.LEVEL, Work.SKIMMER, Work.OVERFLOW, Work.POND);
-    caution(Caution.UPHILL, works, Work.LEVEL, Work.OVERFLOW, Work.POND);
-    if (works.stream().anyMatch(Work::digs)) {
-      page.marked("- ", SiteCautions.DIGGING);
-    }
-  }
-
-  /** How far ponds are changed. */
-  private String ponds() {
-    return "A pond is made twice as large at most. Its water is kept "
-        + usual(Freeboard.BELOW_GRADE_M)
-        + " below grade and "
-        + usual(Freeboard.BELOW_MOUTH_TOP_M)
-        + " below the top of a skimmer's mouth, its overflow "
-        + usual(Freeboard.OVERFLOW_BELOW_EDGE_M)
-        + " below grade or the liner's edge (common practice, no source). A change counts only if the"
-        + " falls get their targets with the levels at rest and with those while running.";
-  }
-
-  /** A depth of common practice, in a round figure of either system: "3 in", "75 mm". */
-  private String usual(double depthM) {
-    return units.depth(ROUND_M * Math.rint(depthM / ROUND_M));
-  }
-
-  private void caution(Caution caution, Set<Work> works, Work... where) {
-    if (Stream.of(where).anyMatch(works::contains)) {
-      page.marked("- ", caution.sentence(isPumped()));
-    }
   }
 }

@@ -35,6 +35,7 @@ final class NeedWords {
       case Need.UNDER_IN_CONDITION, Need.UNDER_RUNNING -> "under target";
       case Need.TOUCHY -> "sensitive to the pond's level";
       case Need.STARVED -> "down at its pump's intake";
+      case "skimmer-at-its-limit" -> "has a skimmer that only just passes the flow";
       default -> need.code().replace('-', ' ').replace("npsh", "NPSH");
     };
   }

@@ -70,7 +70,7 @@ public record ReadingWords(
         RULER,
         units.tools().ruler().with(reading.expected().orElse(0)),
         units.tools().ruler().between(reading.low(), reading.high()),
-        List.of(isLevel ? Hint.OPEN_WATER : Hint.CREST));
+        isLevel ? List.of() : List.of(Hint.CREST));
   }
 
   private static String depthOf(What what, ShownUnits units) {

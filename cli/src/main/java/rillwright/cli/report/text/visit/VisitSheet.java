@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
+import rillwright.cli.report.text.Cautions;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.jobsheet.card.Card;
@@ -60,6 +61,9 @@ public final class VisitSheet {
     Set<Hint> hints = new TreeSet<>(List.of(Hint.BANDS));
     if (solved.state().network().isPumped()) {
       hints.add(Hint.HANDS);
+    }
+    if (Cautions.hasOpenWater(solved.state().network())) {
+      hints.add(Hint.OPEN_WATER);
     }
     card.forEach(reading -> hints.addAll(ReadingWords.of(reading, Shown.of(solved)).hints()));
     hints.forEach(hint -> page.marked("- ", hint.sentence(Shown.of(solved).tools())));
