@@ -14,8 +14,6 @@ import rillwright.cli.examples.ExampleSheets;
 
 /** What is said of sizes of pipe, and where it stands. */
 class ChosenPipeWordsTest extends ScratchSupplier {
-  private static final String RUNNING = "running: {price: 0.17 USD/kWh,";
-
   private String twin(String what, String by) throws IOException {
     return TwinFalls.changed("falls.yaml", folder, what, by);
   }
