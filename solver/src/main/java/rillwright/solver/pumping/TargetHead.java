@@ -88,6 +88,7 @@ public final class TargetHead {
    */
   public Optional<HeadNeeded> asTheyStand() {
     return leastFlow(
+        at(sumOfTargets, Map.of()),
         flow -> at(flow, Map.of()),
         needed -> targets.shareAt(targets.worstIn(needed.state()), needed.state()) - 1);
   }
@@ -103,8 +104,18 @@ public final class TargetHead {
    * pump that gives nothing, and that must not be the order of the file.
    */
   public Optional<Governed> throttled() {
+    return throttled(Optional.empty());
+  }
+
+  /**
+   * The same, looked for from another fall on.
+   *
+   * @param likely to decide the head; empty for the highest
+   */
+  public Optional<Governed> throttled(Optional<PointName> likely) {
     Set<PointName> left = new LinkedHashSet<>(targets.falls());
-    Optional<PointName> next = left.stream().max(Comparator.comparingDouble(this::asksM));
+    Optional<PointName> next =
+        likely.or(() -> left.stream().max(Comparator.comparingDouble(this::asksM)));
     Optional<Governed> highest = Optional.empty();
     while (next.isPresent()) {
       PointName candidate = next.get();
@@ -150,7 +161,7 @@ public final class TargetHead {
     if (atSum.isPresent() && Math.abs(surplus(atSum.get(), open)) < 1e-9) {
       return atSum;
     }
-    return leastFlow(flow -> at(flow, others), needed -> surplus(needed, open));
+    return leastFlow(atSum, flow -> at(flow, others), needed -> surplus(needed, open));
   }
 
   private Optional<HeadNeeded> at(double flowM3PerS, Map<PointName, Double> others) {
@@ -163,13 +174,19 @@ public final class TargetHead {
     return targets.shareAt(fall, needed.state()) - 1;
   }
 
-  /** The least flow of the pump at which a surplus that rises with it is 0 or more. */
+  /**
+   * The least flow of the pump at which a surplus that rises with it is 0 or more.
+   *
+   * @param atSum what happens at the sum of all targets
+   */
   private Optional<HeadNeeded> leastFlow(
-      DoubleFunction<Optional<HeadNeeded>> at, ToDoubleFunction<HeadNeeded> surplus) {
+      Optional<HeadNeeded> atSum,
+      DoubleFunction<Optional<HeadNeeded>> at,
+      ToDoubleFunction<HeadNeeded> surplus) {
     double low = 0;
     double lack = 1;
     double high = sumOfTargets;
-    Optional<HeadNeeded> best = at.apply(high);
+    Optional<HeadNeeded> best = atSum;
     while (best.isPresent() && surplus.applyAsDouble(best.get()) < 0) {
       low = high;
       lack = -surplus.applyAsDouble(best.get());

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import rillwright.solver.balance.linear.EdgePattern;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.Shut;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
@@ -86,7 +88,12 @@ final class Model {
     Map<PointName, Double> inflows = new LinkedHashMap<>();
     starved.forEach((chamber, state) -> inflows.put(chamber, state.inflowM3PerS()));
     return DrawCheck.unmet(
-        network, lines, running::lawOf, inflows, draws, imposed.outflowM3PerS().keySet());
+        graph, this::freeLawOf, inflows, draws, imposed.outflowM3PerS().keySet());
+  }
+
+  /** The law of a line; one with an imposed flow carries no other. */
+  private HeadLaw freeLawOf(Line line) {
+    return imposed.lineFlowM3PerS().containsKey(line.name()) ? new Shut() : running.lawOf(line);
   }
 
   /**

@@ -101,9 +101,18 @@ public final class Demand {
 
   /** The same, as closely as it takes to find a share. */
   Optional<Governed> about(double share) {
+    return about(share, Optional.empty());
+  }
+
+  /**
+   * The same.
+   *
+   * @param likely to decide what is asked, if that of a share near it is known
+   */
+  Optional<Governed> about(double share, Optional<PointName> likely) {
     Optional<Governed> known = halves.get(share);
     return known == null
-        ? new TargetHead(network, place, targets.times(share), ABOUT).throttled()
+        ? new TargetHead(network, place, targets.times(share), ABOUT).throttled(likely)
         : known;
   }
 

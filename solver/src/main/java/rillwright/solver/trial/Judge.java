@@ -132,17 +132,22 @@ final class Judge {
     }
     double from = Demand.SHARE_ACCURACY;
     double to = demand.greatestShare();
+    Optional<Governed> near = Optional.empty();
     for (int half = 0; half < HALVES; half++) {
       double middle = (from + to) / 2;
-      if (spareM(set, demand.aboutHalf(middle)) >= 0) {
+      Optional<Governed> asked = demand.aboutHalf(middle);
+      near = asked.isPresent() ? asked : near;
+      if (spareM(set, asked) >= 0) {
         from = middle;
       } else {
         to = middle;
       }
     }
+    Optional<PointName> likely = near.map(Governed::governing);
     double share =
         from < to
-            ? FallingRoot.find(it -> spareM(set, demand.about(it)), from, to, Demand.SHARE_ACCURACY)
+            ? FallingRoot.find(
+                it -> spareM(set, demand.about(it, likely)), from, to, Demand.SHARE_ACCURACY)
             : from;
     return OptionalDouble.of(Math.max(least, share));
   }

@@ -1,6 +1,9 @@
 package rillwright.solver.network.topology;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -54,10 +57,12 @@ public final class DrawCheck {
     }
   }
 
-  private final SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> graph =
+  private final SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> flows =
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
+  private final NetworkGraph graph;
   private final Network network;
   private final Function<Line, HeadLaw> laws;
+  private final Map<PointName, Double> starved;
   private final Map<PointName, Double> draws;
   private final Set<PointName> closed;
   private final Side side;
@@ -66,13 +71,16 @@ public final class DrawCheck {
   private final double all;
 
   private DrawCheck(
-      Network network,
+      NetworkGraph graph,
       Function<Line, HeadLaw> laws,
+      Map<PointName, Double> starved,
       Map<PointName, Double> draws,
       Set<PointName> closed,
       Side side) {
-    this.network = network;
+    this.graph = graph;
+    this.network = graph.network();
     this.laws = laws;
+    this.starved = starved;
     this.draws = draws;
     this.closed = closed;
     this.side = side;
@@ -82,16 +90,14 @@ public final class DrawCheck {
   /**
    * The draws that cannot be met, in the order of the network's points.
    *
-   * @param lines that are there to carry water
-   * @param laws of these lines
+   * @param laws of its lines
    * @param starved chambers that swallow all that their lines bring, and the flow that can be drawn
    *     from each, m³/s
    * @param draws flow taken out at points, m³/s; negative puts in
    * @param closed points whose own way out of the network is not there
    */
   public static List<UnmetDraw> unmet(
-      Network network,
-      List<Line> lines,
+      NetworkGraph graph,
       Function<Line, HeadLaw> laws,
       Map<PointName, Double> starved,
       Map<PointName, Double> draws,
@@ -101,25 +107,26 @@ public final class DrawCheck {
       return List.of();
     }
     List<UnmetDraw> unmet = new ArrayList<>();
-    unmet.addAll(new DrawCheck(network, laws, draws, closed, Side.DRAWN).run(lines, starved));
-    unmet.addAll(new DrawCheck(network, laws, draws, closed, Side.PUT_IN).run(lines, starved));
+    for (Side side : Side.values()) {
+      unmet.addAll(new DrawCheck(graph, laws, starved, draws, closed, side).run());
+    }
     return unmet;
   }
 
-  private List<UnmetDraw> run(List<Line> lines, Map<PointName, Double> starved) {
+  private List<UnmetDraw> run() {
     double asked = draws.values().stream().mapToDouble(d -> Math.max(0, side.wanted(d))).sum();
     if (asked == 0) {
       return List.of();
     }
     List<Point> wanting = network.points().stream().filter(point -> wanted(point) > 0).toList();
-    Set<PointName> wide = ways(asked, lines, starved).reached();
+    Set<PointName> wide = reached(asked);
     if (wanting.stream().allMatch(point -> wide.contains(point.name()))) {
       return List.of();
     }
-    Set<PointName> any = ways(0, lines, starved).reached();
+    Set<PointName> any = reached(0);
     return wanting.stream().allMatch(it -> wide.contains(it.name()) || !any.contains(it.name()))
         ? unmet(wanting, point -> any.contains(point.name()) ? wanted(point) : 0)
-        : byGreatestFlow(wanting, lines, starved);
+        : byGreatestFlow(wanting);
   }
 
   private List<UnmetDraw> unmet(List<Point> wanting, ToDoubleFunction<Point> metM3PerS) {
@@ -135,13 +142,12 @@ public final class DrawCheck {
     return unmet;
   }
 
-  private List<UnmetDraw> byGreatestFlow(
-      List<Point> wanting, List<Line> lines, Map<PointName, Double> starved) {
-    List.of(SOURCE, SINK, WORLD).forEach(graph::addVertex);
-    graph.setEdgeWeight(graph.addEdge(SOURCE, WORLD), PLENTY);
-    network.points().forEach(point -> graph.addVertex(vertex(point.name())));
-    network.points().forEach(point -> addPoint(point, starved));
-    for (Line line : lines) {
+  private List<UnmetDraw> byGreatestFlow(List<Point> wanting) {
+    List.of(SOURCE, SINK, WORLD).forEach(flows::addVertex);
+    flows.setEdgeWeight(flows.addEdge(SOURCE, WORLD), PLENTY);
+    network.points().forEach(point -> flows.addVertex(vertex(point.name())));
+    network.points().forEach(this::addPoint);
+    for (Line line : network.lines()) {
       HeadLaw law = laws.apply(line);
       String from = vertex(line.from());
       String to = vertex(line.to());
@@ -151,53 +157,47 @@ public final class DrawCheck {
       addPath(to, intoFrom, Math.max(0, -law.leastFlow()));
     }
     MaximumFlow<DefaultWeightedEdge> flow =
-        new EdmondsKarpMFImpl<>(graph, NOTHING).getMaximumFlow(SOURCE, SINK);
-    return unmet(wanting, point -> all * flow.getFlow(graph.getEdge(vertex(point.name()), SINK)));
+        new EdmondsKarpMFImpl<>(flows, NOTHING).getMaximumFlow(SOURCE, SINK);
+    return unmet(wanting, point -> all * flow.getFlow(flows.getEdge(vertex(point.name()), SINK)));
   }
 
   /**
-   * The ways by which wants are met. If every want is met by ways that can each carry all of them,
-   * all are met at once: mostly so, and soon seen. To what no way leads at all nothing comes.
+   * The points that ways lead to. If every want is met by ways that can each carry all of them, all
+   * are met at once: mostly so, and soon seen. To what no way leads at all nothing comes.
    *
    * @param leastM3PerS what a way must be able to carry; 0 for anything at all
    */
-  private Ways ways(double leastM3PerS, List<Line> lines, Map<PointName, Double> starved) {
-    Ways ways = new Ways();
+  private Set<PointName> reached(double leastM3PerS) {
+    Set<PointName> reached = new HashSet<>();
+    Deque<PointName> waiting = new ArrayDeque<>();
     for (Point point : network.points()) {
-      double fromOutside = fromOutsideM3PerS(point, starved);
-      if (fromOutside > 0 && fromOutside >= leastM3PerS) {
-        ways.begin(point.name());
+      double fromOutside = fromOutsideM3PerS(point);
+      if (fromOutside > 0 && fromOutside >= leastM3PerS && reached.add(point.name())) {
+        waiting.add(point.name());
       }
     }
-    for (Line line : lines) {
-      HeadLaw law = laws.apply(line);
-      if (law.greatestFlow() > 0 && law.greatestFlow() >= leastM3PerS) {
-        addWay(ways, line.from(), line.to(), starved);
-      }
-      if (law.leastFlow() < 0 && -law.leastFlow() >= leastM3PerS) {
-        addWay(ways, line.to(), line.from(), starved);
+    while (!waiting.isEmpty()) {
+      PointName point = waiting.remove();
+      for (Line line : graph.linesAt(point)) {
+        boolean begins = line.from().equals(point);
+        PointName next = begins ? line.to() : line.from();
+        boolean swallowed = side == Side.DRAWN && starved.containsKey(next);
+        HeadLaw law = laws.apply(line);
+        double most = begins == (side == Side.DRAWN) ? law.greatestFlow() : -law.leastFlow();
+        if (most > 0 && most >= leastM3PerS && !swallowed && reached.add(next)) {
+          waiting.add(next);
+        }
       }
     }
-    return ways;
+    return reached;
   }
 
   /** What can come to a point from nowhere else, m³/s, or, of what is put in, leave there. */
-  private double fromOutsideM3PerS(Point point, Map<PointName, Double> starved) {
+  private double fromOutsideM3PerS(Point point) {
     boolean unbounded =
         side == Side.DRAWN ? gives(point) : takes(point) || starved.containsKey(point.name());
     double bounded = side == Side.DRAWN ? starved.getOrDefault(point.name(), 0.0) : 0;
     return unbounded ? Double.POSITIVE_INFINITY : Math.max(bounded, -wanted(point));
-  }
-
-  /** Adds that water can run from one point to another; a starved chamber swallows it. */
-  private void addWay(Ways ways, PointName from, PointName to, Map<PointName, Double> starved) {
-    if (side == Side.DRAWN && !starved.containsKey(to)) {
-      ways.add(from, to);
-    } else if (side == Side.PUT_IN && starved.containsKey(to)) {
-      ways.begin(from);
-    } else if (side == Side.PUT_IN) {
-      ways.add(to, from);
-    }
   }
 
   /** What this side wants at a point, m³/s; negative if the point helps instead. */
@@ -205,7 +205,7 @@ public final class DrawCheck {
     return side.wanted(draws.getOrDefault(point.name(), 0.0));
   }
 
-  private void addPoint(Point point, Map<PointName, Double> starved) {
+  private void addPoint(Point point) {
     String vertex = vertex(point.name());
     double wanted = wanted(point);
     addEdge(vertex, SINK, Math.max(0, wanted));
@@ -255,11 +255,11 @@ public final class DrawCheck {
     if (capacity <= 0 || from.equals(to)) {
       return;
     }
-    DefaultWeightedEdge edge = graph.getEdge(from, to);
+    DefaultWeightedEdge edge = flows.getEdge(from, to);
     if (edge == null) {
-      graph.setEdgeWeight(graph.addEdge(from, to), capacity / all);
+      flows.setEdgeWeight(flows.addEdge(from, to), capacity / all);
     } else {
-      graph.setEdgeWeight(edge, graph.getEdgeWeight(edge) + capacity / all);
+      flows.setEdgeWeight(edge, flows.getEdgeWeight(edge) + capacity / all);
     }
   }
 }

@@ -86,7 +86,7 @@ class TopologyTest {
   private Map<String, Double> unmet() {
     Map<String, Double> met = new LinkedHashMap<>();
     Network network = network();
-    DrawCheck.unmet(network, lines, network::lawOf, starved, draws, Set.of())
+    DrawCheck.unmet(new NetworkGraph(network), network::lawOf, starved, draws, Set.of())
         .forEach(draw -> met.put(draw.point().value(), draw.metM3PerS()));
     return met;
   }
