@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.curves.sheet.fact.Price;
 import rillwright.curves.sheet.fact.SheetFacts;
@@ -55,6 +56,17 @@ class DataSheetReaderTest {
     assertIsPlainPump(sheet);
     assertEquals(SheetFacts.none(), sheet.facts());
     assertEquals(List.of(), sheet.passedOver());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "asynchronous wet rotor Submersible, true",
+    "solids-handling submersible, true",
+    "external non-submersible, false",
+    "self-priming, false"
+  })
+  void aKindSaysWhetherThePumpStandsUnderWater(String kind, boolean under) throws SheetFaults {
+    assertEquals(under, read("# kind: " + kind + "\n" + PLAIN).facts().isSubmersible());
   }
 
   @ParameterizedTest

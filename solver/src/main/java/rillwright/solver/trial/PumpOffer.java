@@ -13,10 +13,12 @@ import rillwright.solver.law.pump.SuctionNeeds;
  * @param speeds at which it may run; empty if only at full speed
  * @param price of one, in the currency of all prices, where known
  * @param needs what its data sheet asks of the water at its inlet
+ * @param inSeries whether one may pump into the next
  */
 public record PumpOffer(
     String model,
     PumpCurve curve,
     Optional<SpeedBand> speeds,
     OptionalDouble price,
-    SuctionNeeds needs) {}
+    SuctionNeeds needs,
+    boolean inSeries) {}

@@ -24,7 +24,8 @@ public record PumpSetup(PumpOffer offer, int count, Arrangement arrangement, dou
   private static final double ROUNDING = 1e-9;
 
   /**
-   * All of a pump: alone, and several in parallel and in series, as near to full speed as it goes.
+   * All of a pump: alone, several in parallel and, if it may stand so, in series, as near to full
+   * speed as it goes.
    */
   public static List<PumpSetup> listOf(PumpOffer offer, int upTo) {
     double speed = offer.speeds().map(SpeedBand::nearestToFull).orElse(1.0);
@@ -32,7 +33,9 @@ public record PumpSetup(PumpOffer offer, int count, Arrangement arrangement, dou
     setups.add(new PumpSetup(offer, 1, Arrangement.PARALLEL, speed));
     for (int count = 2; count <= upTo; count++) {
       setups.add(new PumpSetup(offer, count, Arrangement.PARALLEL, speed));
-      setups.add(new PumpSetup(offer, count, Arrangement.SERIES, speed));
+      if (offer.inSeries()) {
+        setups.add(new PumpSetup(offer, count, Arrangement.SERIES, speed));
+      }
     }
     return setups;
   }

@@ -157,7 +157,7 @@ public final class PlainNetworks {
     PumpCurve curve =
         new PumpCurve(
             List.of(new PumpPoint(0, shutOffM, power), new PumpPoint(shutOffM / 600, 0, power)));
-    return new PumpOffer(model, curve, speeds, UNKNOWN, SuctionNeeds.NONE);
+    return new PumpOffer(model, curve, speeds, UNKNOWN, SuctionNeeds.NONE, true);
   }
 
   /** The flow at which H₀ − 600 Q = 2 + cQ². */

@@ -166,7 +166,8 @@ class PumpTrialsTest {
             Optional.empty(),
             OptionalDouble.empty(),
             new SuctionNeeds(
-                OptionalDouble.of(neededM), OptionalDouble.empty(), OptionalDouble.empty()));
+                OptionalDouble.of(neededM), OptionalDouble.empty(), OptionalDouble.empty()),
+            true);
 
     PumpTrial trial = trial(PlainNetworks.withChamber(), offer);
 
@@ -208,7 +209,7 @@ class PumpTrialsTest {
     PumpOffer plain = PlainNetworks.offer("p", 3.2, 50);
     PumpOffer offer =
         new PumpOffer(
-            "p", plain.curve(), Optional.empty(), OptionalDouble.of(300), SuctionNeeds.NONE);
+            "p", plain.curve(), Optional.empty(), OptionalDouble.of(300), SuctionNeeds.NONE, true);
     RunningTerms terms = new RunningTerms(5000, OptionalDouble.of(0.2), 10);
 
     RatedTrial rated =

@@ -25,7 +25,8 @@ class SuctionRankTest {
             Optional.empty(),
             OptionalDouble.empty(),
             new SuctionNeeds(
-                OptionalDouble.of(0.5), OptionalDouble.empty(), OptionalDouble.empty()));
+                OptionalDouble.of(0.5), OptionalDouble.empty(), OptionalDouble.empty()),
+            true);
     RunningTerms terms = new RunningTerms(5000, OptionalDouble.of(0.2), 10);
     List<RatedTrial> rated = new ArrayList<>();
     for (PumpOffer offer : List.of(deep, PlainNetworks.offer("dear", 3.65, 100))) {

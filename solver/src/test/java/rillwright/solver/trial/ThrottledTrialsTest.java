@@ -112,7 +112,8 @@ class ThrottledTrialsTest {
     PumpTrial trial =
         trial(
             PlainNetworks.withChamber(),
-            new PumpOffer(plain.model(), plain.curve(), plain.speeds(), plain.price(), needs));
+            new PumpOffer(
+                plain.model(), plain.curve(), plain.speeds(), plain.price(), needs, true));
     assertEquals(Kind.THROTTLED, trial.verdict().kind());
     List<Finding> low =
         trial.findings().stream().filter(it -> it.code().equals("low-submergence")).toList();

@@ -15,7 +15,7 @@ public final class TogetherArguments {
   @Option(
       names = "--max-pumps",
       paramLabel = "N",
-      description = "Tries up to N of each pump, in parallel and in series.")
+      description = "Tries up to N of each pump, in parallel and, if not submersible, in series.")
   private int upTo = 1;
 
   /** The number, 1 to 9. */

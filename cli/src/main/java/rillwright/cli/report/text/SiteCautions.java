@@ -20,7 +20,7 @@ public final class SiteCautions {
   public static final String SEVERAL_PUMPS =
       "Several pumps: in parallel each needs a check valve of its own, or water runs back through one"
           + " that stands still; in series the last one's housing bears the head of all, so ask its"
-          + " maker (common practice).";
+          + " maker; submersible ones are not tried in series (common practice).";
 
   /** Where nothing is pumped. */
   public static final String UPHILL =

@@ -53,7 +53,8 @@ record Offers(List<PumpOffer> pumps, Optional<String> currency, List<String> oth
               counts
                   ? OptionalDouble.of(facts.price().orElseThrow().amount())
                   : OptionalDouble.empty(),
-              facts.needs()));
+              facts.needs(),
+              !facts.isSubmersible()));
     }
     return new Offers(pumps, currency, others);
   }

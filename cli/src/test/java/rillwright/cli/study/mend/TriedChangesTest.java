@@ -2,6 +2,7 @@ package rillwright.cli.study.mend;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -17,10 +18,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.study.mend.change.Action;
 import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.finding.Findings;
@@ -170,6 +173,18 @@ class TriedChangesTest {
         larger.leaves().stream().map(need -> need.at() + " " + need.code()).toList());
   }
 
+  /** Their sheets give no speeds, and say that they stand under water. */
+  @ParameterizedTest
+  @ValueSource(strings = {"long-stream/dry.yaml", "twin-falls/ball-valves.yaml"})
+  void aPumpIsRunOnlyAsItsSheetAllows(String job) {
+    for (Remedy remedy : USUAL.answer(example(job)).remedies()) {
+      for (Step step : remedy.candidate().steps()) {
+        assertNotEquals(Action.SPEED, step.action(), step.toString());
+        assertNotEquals(Action.MORE_IN_SERIES, step.action(), step.toString());
+      }
+    }
+  }
+
   private static final String NO_VALVES =
       """
       rillwright: 1
@@ -235,7 +250,7 @@ class TriedChangesTest {
             example("twin-falls/ball-valves.yaml"),
             example("twin-falls/falls.yaml"),
             example("small-pond/pond.yaml"),
-            example("long-stream/dry.yaml"),
+            example("long-stream/dry.yaml", "lines.supply.pump.speed=99 %"),
             narrow(),
             written(NO_VALVES),
             written(NO_VALVES, "points.pond.level=-95 mm"),

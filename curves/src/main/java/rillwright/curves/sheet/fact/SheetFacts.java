@@ -2,6 +2,7 @@ package rillwright.curves.sheet.fact;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rillwright.solver.law.pump.SuctionNeeds;
@@ -34,6 +35,14 @@ public record SheetFacts(
   /** Whether the curve is no pump's, but stands for one that is not chosen yet. */
   public boolean isInvented() {
     return kind.filter("invented"::equalsIgnoreCase).isPresent();
+  }
+
+  /** Whether it stands under water, where none pumps into another. */
+  public boolean isSubmersible() {
+    return kind.map(it -> it.toLowerCase(Locale.ROOT))
+        .filter(it -> it.contains("submersible"))
+        .filter(it -> !it.matches(".*\\bno[nt][- ]?submersible.*"))
+        .isPresent();
   }
 
   /** The same with one more remark. */

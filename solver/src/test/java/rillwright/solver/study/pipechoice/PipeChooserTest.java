@@ -103,7 +103,7 @@ class PipeChooserTest {
     PumpCurve rising = new PumpCurve(List.of(shutOff, last));
     PumpOffer pump =
         new PumpOffer(
-            "rising", rising, Optional.empty(), OptionalDouble.empty(), SuctionNeeds.NONE);
+            "rising", rising, Optional.empty(), OptionalDouble.empty(), SuctionNeeds.NONE, true);
     // the thin pipe gives 2.1 L/s, the wide one 4.1 L/s: that is throttled to 2 L/s
     PipeChoice choice = choose(List.of(option("wide", 0.06, 1e4, 101), THIN), pump);
 

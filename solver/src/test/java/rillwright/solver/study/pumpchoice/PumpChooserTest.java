@@ -63,7 +63,12 @@ class PumpChooserTest {
 
   private static PumpOffer priced(PumpOffer offer, double price) {
     return new PumpOffer(
-        offer.model(), offer.curve(), offer.speeds(), OptionalDouble.of(price), offer.needs());
+        offer.model(),
+        offer.curve(),
+        offer.speeds(),
+        OptionalDouble.of(price),
+        offer.needs(),
+        true);
   }
 
   @Test

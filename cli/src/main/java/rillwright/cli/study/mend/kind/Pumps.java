@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.mend.change.Action;
 import rillwright.cli.study.mend.change.Addresses;
@@ -43,8 +44,7 @@ public record Pumps(Offered offered) implements Source {
       for (Placed<Pump> placed : line.placed(Pump.class)) {
         if (placed.part().set().speed() > 0) {
           speed(site, placed).ifPresent(step -> all.add(List.of(Candidate.of(step))));
-          all.add(List.of(Candidate.of(oneMore(site, placed, PumpSet.Arrangement.PARALLEL))));
-          all.add(List.of(Candidate.of(oneMore(site, placed, PumpSet.Arrangement.SERIES))));
+          oneMore(site, placed).forEach(step -> all.add(List.of(Candidate.of(step))));
           others(site, placed, all);
         }
       }
@@ -58,10 +58,16 @@ public record Pumps(Offered offered) implements Source {
         .flatMap(sheet -> sheet.facts().variableSpeed());
   }
 
-  /** The least speed, whole percent, at which all falls get their target; the greatest if none. */
+  /**
+   * The least speed, whole percent, at which all falls get their target; the greatest if none does.
+   * Empty where neither its sheet nor the file says that it can be set.
+   */
   public static Optional<Step> speed(Site site, Placed<Pump> placed) {
     Optional<SpeedRange> range = range(site.project(), placed.part());
     double now = placed.part().set().speed();
+    if ((range.isEmpty() && now == 1) || site.targets().isEmpty()) {
+      return Optional.empty();
+    }
     int slowest = range.map(it -> percent(it.least())).orElse(SLOWEST_PERCENT);
     int fastest =
         Math.max(range.map(it -> percent(it.greatest())).orElse(FULL_PERCENT), percent(now));
@@ -69,10 +75,9 @@ public record Pumps(Offered offered) implements Source {
         LeastSteps.find(
             slowest, fastest, speed -> site.isEnough(at(site, placed, (double) speed / 100)));
     int speed = least.orElse(fastest);
-    if (Math.abs(speed - FULL_PERCENT * now) < 1 || site.targets().isEmpty()) {
+    if (Math.abs(speed - FULL_PERCENT * now) < 1) {
       return Optional.empty();
     }
-    boolean isKnown = range.isPresent() || now != 1;
     return Optional.of(
         new Step(
             Action.SPEED,
@@ -81,7 +86,7 @@ public record Pumps(Offered offered) implements Source {
             (double) speed / FULL_PERCENT,
             "",
             List.of(ofSpeed(placed, speed)),
-            isKnown ? Step.NOTHING : OptionalDouble.empty()));
+            Step.NOTHING));
   }
 
   private static String ofSpeed(Placed<Pump> placed, int percent) {
@@ -97,8 +102,19 @@ public record Pumps(Offered offered) implements Source {
         .withPart(placed.line().name(), placed.index(), placed.part().atSpeed(speed));
   }
 
-  /** One more of a pump beside those that run. */
-  public static Step oneMore(Site site, Placed<Pump> placed, PumpSet.Arrangement arrangement) {
+  /** One more of a pump beside those that run: in parallel and, if it may stand so, in series. */
+  public static List<Step> oneMore(Site site, Placed<Pump> placed) {
+    boolean isSubmersible =
+        Optional.ofNullable(site.project().sheets().get(placed.part().model()))
+            .filter(sheet -> sheet.facts().isSubmersible())
+            .isPresent();
+    return Stream.of(PumpSet.Arrangement.values())
+        .filter(it -> it == PumpSet.Arrangement.PARALLEL || !isSubmersible)
+        .map(arrangement -> oneMore(site, placed, arrangement))
+        .toList();
+  }
+
+  private static Step oneMore(Site site, Placed<Pump> placed, PumpSet.Arrangement arrangement) {
     boolean parallel = arrangement == PumpSet.Arrangement.PARALLEL;
     int count = placed.part().set().count() + 1;
     Optional<DataSheet> sheet =

@@ -7,7 +7,6 @@ import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.kind.LargerPipes;
 import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.cli.study.mend.site.Site;
-import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Placed;
@@ -44,8 +43,7 @@ record Choice(LineName line, boolean isPipe, List<Option> options) {
       for (Placed<Pump> placed : line.placed(Pump.class)) {
         if (placed.part().set().speed() > 0) {
           List<Option> options = new ArrayList<>(List.of(Option.NOTHING));
-          for (PumpSet.Arrangement arrangement : PumpSet.Arrangement.values()) {
-            Step more = Pumps.oneMore(site, placed, arrangement);
+          for (Step more : Pumps.oneMore(site, placed)) {
             options.add(new Option(List.of(more), more.price(), PUMP_M));
           }
           for (Step other : pumps.others(site, placed)) {
