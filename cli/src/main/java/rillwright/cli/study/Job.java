@@ -13,8 +13,10 @@ import rillwright.cli.file.site.Running;
  * @param running how long its pumps run and what electricity costs
  * @param changes that were made to its file, as written
  * @param ranges how many of its values are ranges, computed with at their middles
+ * @param streams whether a stream takes water back to a pond
  */
-public record Job(String title, Show show, Running running, List<String> changes, int ranges) {
+public record Job(
+    String title, Show show, Running running, List<String> changes, int ranges, boolean streams) {
   public Job {
     changes = List.copyOf(changes);
   }
@@ -26,6 +28,7 @@ public record Job(String title, Show show, Running running, List<String> changes
         project.show(),
         project.running(),
         project.changes(),
-        project.uncertain().size());
+        project.uncertain().size(),
+        !project.streams().streams().isEmpty());
   }
 }

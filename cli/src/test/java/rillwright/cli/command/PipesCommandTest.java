@@ -183,6 +183,13 @@ class PipesCommandTest {
     assertTrue(run.out().contains("Changed with --set: " + STRONGER));
   }
 
+  /** At 3 in the two lines run slow; the fast one is "low", whose size is not looked for. */
+  @Test
+  void aSpeedThatIsWarnedOfElsewhereNamesItsLine() {
+    String[] lines = {"pipes", FALLS, "--line", "supply", "--line", "high", "--sizes", "3 in"};
+    Run.assertReported(Run.of(lines).flat(), "2.65 ft/s 0.9 ft 22 gal fast discharge in \"low\", ");
+  }
+
   @Test
   void jointDecisionGivesEachSizeItsOwnCheapestPump() {
     String sizes = "50 mm, 63 mm, 75 mm, 90 mm";

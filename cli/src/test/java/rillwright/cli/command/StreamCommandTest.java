@@ -69,6 +69,25 @@ class StreamCommandTest {
     assertFalse(Run.of("stream", job, "--set", LOWER_SILL).out().contains("L more may be"));
   }
 
+  /** "stream" has the pond 55 mm lower than "solve", which holds it at rest. */
+  @Test
+  void solveSaysThatTheStreamTakesThePondDown() {
+    String taken = "without it the stream takes it down as it fills. \"rillwright stream\" gives";
+    Run.assertReported(
+        Run.of("solve", FOLDER.resolve("stream.yaml").toString()).flat(),
+        taken,
+        "Stream: these hold once it has filled and the pond is topped up to its level at rest");
+    assertFalse(Run.of("solve", "../examples/fish-pond/pond.yaml").flat().contains(taken));
+  }
+
+  /** The intake is at -26 in, and the pump asks for 12.5 in over it. */
+  @Test
+  void whyAPumpDrawsAirAboveItsIntakeIsSaid() {
+    Run.assertReported(
+        Run.of("stream", "../examples/hidden-reservoir/fall.yaml").flat(),
+        "starves at -13.5 in -13.5 in the pump draws air: it needs 12.5 in over its inlet");
+  }
+
   @Test
   void toppingUpIsNotAdvisedWhereItRunsOverAtEachStop() {
     String shown = Run.of("stream", DRY).flat();

@@ -41,6 +41,14 @@ class SuctionTextTest {
             + " neither the water over it nor its suction head (NPSH) is checked. LEVELS");
   }
 
+  /** Water that stands at the pond's level, open to it, says nothing of a check valve. */
+  @Test
+  void aPressureThatFallsIsNotedWhereSomeIsHeld() {
+    String leaks = "keeps falling says that a check valve leaks";
+    Run.assertReported(Run.of("solve", "../examples/long-stream/stream.yaml").flat(), leaks);
+    assertFalse(Run.of("solve", "../examples/fish-pond/pond.yaml").flat().contains(leaks));
+  }
+
   /** With less head at the inlet than the sheet asks for its figures hold for no pump. */
   @Test
   void aPumpInWhichWaterBoilsHasNoReadingsToExpect() {

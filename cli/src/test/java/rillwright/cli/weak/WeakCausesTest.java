@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -36,6 +37,20 @@ class WeakCausesTest {
         text.flat().contains("with \"log\" each doubling is, from 1 to 2 as from 100 to 200"));
     assertFalse(text.out().contains("\u00f7"), text.out());
     assertFalse(text.flat().contains("heads \u00d7"), text.out());
+  }
+
+  /** Beside a sign of trouble with electricity stands what to do first, listed or seen. */
+  @Test
+  void aBreakerThatTripsIsLeftOff() throws IOException {
+    String caution = "that trips: leave it off, keep out of the water, and call a qualified electr";
+    assertTrue(text.flat().contains(caution), text.out());
+    Path seen = folder.resolve("seen.yaml");
+    for (String sign : List.of("breaker trips", "surging")) {
+      Files.writeString(seen, "signs: [" + sign + "]\n");
+      boolean shown =
+          WeakCall.about(WeakCall.JOB, "--readings", seen.toString()).flat().contains(caution);
+      assertEquals(sign.equals("breaker trips"), shown, sign);
+    }
   }
 
   /**

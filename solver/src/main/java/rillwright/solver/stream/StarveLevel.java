@@ -21,8 +21,10 @@ import rillwright.solver.steady.SteadyState;
  *
  * @param levelM level of the basin, m
  * @param drawsAir whether a pump draws air there; else its skimmer passes just what runs
+ * @param coverM depth that this pump asks for over its inlet, m; 0 where none is known, and for a
+ *     skimmer
  */
-public record StarveLevel(double levelM, boolean drawsAir) {
+public record StarveLevel(double levelM, boolean drawsAir, double coverM) {
 
   /** That of a basin while a state runs, the highest of several; empty if nothing tells it. */
   static Optional<StarveLevel> of(SteadyState state, Basin basin) {
@@ -30,10 +32,10 @@ public record StarveLevel(double levelM, boolean drawsAir) {
     for (Placed<Skimmer> skimmer : state.network().placed(Skimmer.class)) {
       if (skimmer.line().from().equals(basin.name()) && skimmer.index() == 0) {
         double flow = state.line(skimmer.line().name()).flowM3PerS();
-        levels.add(new StarveLevel(skimmer.part().levelToPassM(flow), false));
+        levels.add(new StarveLevel(skimmer.part().levelToPassM(flow), false, 0));
       }
     }
-    withoutSkimmer(state, basin).ifPresent(level -> levels.add(new StarveLevel(level, true)));
+    withoutSkimmer(state, basin).ifPresent(levels::add);
     return levels.stream().reduce((one, other) -> one.levelM() < other.levelM() ? other : one);
   }
 
@@ -41,14 +43,14 @@ public record StarveLevel(double levelM, boolean drawsAir) {
    * Its least level, m, and over it the greatest depth that a pump asks for which draws there
    * without a skimmer. The least level: as the file says, else the highest intake of such chambers.
    */
-  private static OptionalDouble withoutSkimmer(SteadyState state, Basin basin) {
+  private static Optional<StarveLevel> withoutSkimmer(SteadyState state, Basin basin) {
     List<Chamber> chambers = chambersIn(state, basin.name());
     OptionalDouble least =
         basin.leastLevelM().isPresent()
             ? basin.leastLevelM()
             : chambers.stream().mapToDouble(Chamber::intakeM).max();
     if (least.isEmpty()) {
-      return least;
+      return Optional.empty();
     }
     List<PointName> places = new ArrayList<>(List.of(basin.name()));
     chambers.forEach(chamber -> places.add(chamber.name()));
@@ -59,7 +61,7 @@ public record StarveLevel(double levelM, boolean drawsAir) {
             .flatMapToDouble(line -> firstDepthNeededM(state, line).stream())
             .max()
             .orElse(0);
-    return OptionalDouble.of(least.getAsDouble() + submergence);
+    return Optional.of(new StarveLevel(least.getAsDouble() + submergence, true, submergence));
   }
 
   /** The chambers that lines without skimmer and pump lead to from a basin, and only such. */

@@ -143,6 +143,9 @@ final class WeakPanel implements Panel {
         html.leaf("p", caution);
       }
     }
+    if (project.network().isPumped()) {
+      html.leaf("p", RiskWords.TRIPS);
+    }
     html.close();
   }
 

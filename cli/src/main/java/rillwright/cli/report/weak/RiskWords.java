@@ -13,6 +13,12 @@ public record RiskWords(String mark, String sentence) {
   public static final String FROM_THE_EDGE =
       "Read with a ruler or staff from the edge, hands out of the water while the pump runs";
 
+  /** What a sign of trouble with electricity or heat asks for before anything is read. */
+  public static final String TRIPS =
+      "A breaker or ground-fault protection (GFCI or RCD) that trips: leave it off, keep out of the"
+          + " water, and call a qualified electrician, licensed where the law requires it; never"
+          + " defeat it. A hot pump: switch it off and let it cool before anyone touches it.";
+
   /**
    * The words for a risk.
    *

@@ -2,7 +2,9 @@ package rillwright.cli.report.text.choice;
 
 import java.util.List;
 import java.util.Set;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.finding.Finding;
+import rillwright.solver.network.LineName;
 
 /** Findings in the few words of their codes. */
 final class FindingCell {
@@ -17,11 +19,27 @@ final class FindingCell {
   }
 
   static String of(List<Finding> findings) {
+    return of(findings, Set.of());
+  }
+
+  /**
+   * The same beside the speed in some lines.
+   *
+   * @param lines these lines; a speed elsewhere names its line
+   */
+  static String of(List<Finding> findings, Set<LineName> lines) {
     List<String> words =
         besideTheVerdict(findings).stream()
-            .map(finding -> finding.code().replace('-', ' '))
+            .map(finding -> finding.code().replace('-', ' ') + elsewhere(finding, lines))
             .distinct()
             .toList();
     return words.isEmpty() ? "none" : String.join(", ", words);
+  }
+
+  private static String elsewhere(Finding finding, Set<LineName> lines) {
+    boolean other =
+        finding.code().startsWith("fast-")
+            && lines.stream().noneMatch(it -> it.value().equals(finding.at()));
+    return other && !lines.isEmpty() ? " in " + PlainText.quoted(finding.at()) : "";
   }
 }

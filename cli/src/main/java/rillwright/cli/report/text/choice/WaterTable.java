@@ -42,7 +42,7 @@ final class WaterTable {
           cells.speed(pipe),
           cells.friction(pipe),
           units.volume(pipe.holdUpM3()),
-          FindingCell.of(pipe.findings()));
+          FindingCell.of(pipe.findings(), pipe.option().sizes().keySet()));
     }
     return table;
   }

@@ -40,6 +40,12 @@ final class LevelsTable {
       }
     }
     page.tableOfAny(table);
+    if (solved.job().streams() && !table.isEmpty()) {
+      String atRest =
+          "Levels with the pond kept at rest by topping up; without it the stream takes it down as"
+              + " it fills.";
+      page.paragraph(atRest + " \"rillwright stream\" gives the levels that it runs at.", atRest);
+    }
   }
 
   /** A held level as it is written, another as it is computed. */

@@ -140,10 +140,16 @@ final class LevelsTable {
                 ? "; reached in " + units.days(basin.daysToStarve().getAsDouble())
                 : "; reached at once"
             : "";
-    return (basin.starve().filter(StarveLevel::drawsAir).isPresent()
-            ? "the pump draws air"
-            : "the skimmer only just passes the flow")
-        + when;
+    return basin.starve().map(this::why).orElse("the skimmer only just passes the flow") + when;
+  }
+
+  private String why(StarveLevel starve) {
+    if (!starve.drawsAir()) {
+      return "the skimmer only just passes the flow";
+    }
+    return starve.coverM() > 0
+        ? "the pump draws air: it needs " + units.depth(starve.coverM()) + " over its inlet"
+        : "the pump draws air";
   }
 
   private String stopped(LevelBudget basin) {

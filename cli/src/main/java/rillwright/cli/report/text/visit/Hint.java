@@ -18,6 +18,9 @@ enum Hint {
           + " at a crest, of the formula. A reading outside means that the job differs from"
           + " the file: check there first, before you change anything. One inside says no more than"
           + " that the two agree."),
+  TOPPED_UP(
+      "Stream: these hold once it has filled and the pond is topped up to its level at rest while"
+          + " the pump runs; what was added comes back down when it stops."),
   TIMED(
       "Timed fill: catch all the water (lead a wide fall in by a piece of liner or a gutter), time"
           + " it three times or more; measure the bucket or barrel once, since many do not hold what"
@@ -33,9 +36,9 @@ enum Hint {
   SHUT_OFF(
       "Valve shut: ten seconds at most, never with soft hose in the line (glued flexible PVC"
           + " counts as pipe), never with a positive-displacement pump; open it slowly."),
-  PUMP_OFF(
-      "Pump off: read once the water stands still; a pressure that falls says that a check valve"
-          + " leaks."),
+  PUMP_OFF("Pump off: read once the water stands still."),
+  HOLDS(
+      "Pump off: a pressure that stands above 0 and keeps falling says that a check valve leaks."),
   WATTS("Watts with a plug-in meter that stays dry; amps times volts is no substitute.");
 
   private final String sentence;

@@ -91,7 +91,9 @@ public record ReadingWords(
         isCutOff ? "" : units.pressures(reading.low(), reading.high()),
         pressure.when() == When.RUNNING
             ? List.of()
-            : List.of(pressure.when() == When.PUMP_OFF ? Hint.PUMP_OFF : Hint.SHUT_OFF));
+            : pressure.when() == When.VALVE_SHUT
+                ? List.of(Hint.SHUT_OFF)
+                : reading.low() > 0 ? List.of(Hint.PUMP_OFF, Hint.HOLDS) : List.of(Hint.PUMP_OFF));
   }
 
   private static String when(Pressure pressure) {

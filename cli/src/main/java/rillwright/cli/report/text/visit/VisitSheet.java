@@ -65,6 +65,9 @@ public final class VisitSheet {
     if (Cautions.hasOpenWater(solved.state().network())) {
       hints.add(Hint.OPEN_WATER);
     }
+    if (solved.job().streams()) {
+      hints.add(Hint.TOPPED_UP);
+    }
     card.forEach(reading -> hints.addAll(ReadingWords.of(reading, Shown.of(solved)).hints()));
     hints.forEach(hint -> page.marked("- ", hint.sentence(Shown.of(solved).tools())));
   }

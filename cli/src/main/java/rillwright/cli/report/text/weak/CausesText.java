@@ -14,6 +14,7 @@ import rillwright.cli.report.text.PartWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.report.weak.CausePlace;
+import rillwright.cli.report.weak.RiskWords;
 import rillwright.cli.study.weak.CausesAnswer;
 import rillwright.solver.study.diagnosis.cause.Cause;
 import rillwright.solver.study.diagnosis.cause.Sign;
@@ -44,6 +45,9 @@ public final class CausesText {
     page.paragraph(
         "Signs multiply the chance of a cause by these factors: common practice, no source. All"
             + " other causes keep theirs.");
+    if (answer.built().network().isPumped()) {
+      page.marked("! ", RiskWords.TRIPS);
+    }
     return page.build();
   }
 

@@ -2,6 +2,7 @@ package rillwright.cli.report.text.weak;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.page.Table.Side;
@@ -10,12 +11,15 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.weak.Lettered;
 import rillwright.cli.report.weak.Letters;
 import rillwright.cli.report.weak.ReadingWords;
+import rillwright.cli.report.weak.RiskWords;
 import rillwright.cli.study.weak.WeakAnswer;
 import rillwright.solver.study.diagnosis.cause.Sign;
 import rillwright.solver.study.diagnosis.reading.Reading;
 
 /** What was read, against what it would be by the file and by the likeliest cause. */
 final class ReadTable {
+  private static final Set<Sign> TRIPS = Set.of(Sign.BREAKER_TRIPS, Sign.RUNS_HOT);
+
   private ReadTable() {}
 
   /** How many letters must be named for its column to be understood. */
@@ -61,6 +65,9 @@ final class ReadTable {
           "Signs: "
               + answer.visit().signs().stream().map(Sign::words).collect(Collectors.joining(", "))
               + ".");
+    }
+    if (answer.visit().signs().stream().anyMatch(TRIPS::contains)) {
+      page.marked("! ", RiskWords.TRIPS);
     }
   }
 
