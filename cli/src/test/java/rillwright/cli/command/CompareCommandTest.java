@@ -155,6 +155,13 @@ class CompareCommandTest {
     assertTrue(run.err().contains(message), run.err());
   }
 
+  /** "low" runs too fast whatever the pipe of "supply" is. */
+  @Test
+  void warningsOfBothAreCounted() {
+    String shown = Run.of("compare", VALVES, "--set", "lines.supply.pipe.size=3 in").flat();
+    Run.assertReported(shown, "warnings of both are not listed here; \"rillwright solve\" lists");
+  }
+
   @Test
   void neitherFileIsWrittenOver() throws IOException {
     String before = Files.readString(Path.of(VALVES));

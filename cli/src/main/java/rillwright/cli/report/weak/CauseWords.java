@@ -127,7 +127,8 @@ public enum CauseWords {
       "pipe fouled",
       "the pipe is fouled",
       "a fouled pipe",
-      "Rod and flush the line; put in cleanouts; dark pipe grows less.",
+      "Flush the line; rod only straight stretches without valves, from a cleanout; dark pipe grows"
+          + " less.",
       Caution.PRESSURE,
       CauseSizeWords.BORE_LEFT),
   PIPE_SMALLER(
@@ -170,7 +171,8 @@ public enum CauseWords {
       "pond low",
       "the pond is low",
       "a low pond",
-      "Top it up through an air gap, never with a hose under water; then find the loss.",
+      "Look whether it is at its mark. Top it up through an air gap, never with a hose under water;"
+          + " then find the loss.",
       Caution.OPEN_WATER,
       CauseSizeWords.DEPTH_GONE),
   POND_LEAK(

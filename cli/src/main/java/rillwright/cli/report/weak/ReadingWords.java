@@ -134,7 +134,7 @@ public final class ReadingWords {
       String at = quoted(meter.at());
       return switch (meter.kind()) {
         case HANDLE -> "handle of the valve in " + at;
-        case MOUTH -> "drop at the mouth of " + at;
+        case MOUTH -> "drop, pond to behind the mouth of " + at;
         case VOLTS -> "volts at the pump in " + at;
         case BOX -> "flow at the box of " + at;
         case FALLS -> "fall of " + at + " in an hour";

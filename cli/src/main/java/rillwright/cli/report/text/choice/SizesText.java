@@ -140,6 +140,12 @@ public abstract sealed class SizesText<P extends SizedPipe> permits PumpedSizes,
     least.ifPresentOrElse(this::chosen, () -> none(choice.ranked().get(0)));
     answer.conditions().ifPresent(judging -> ConditionTables.note(judging, page));
     runningNotes();
+    if (answer.conditions().isEmpty()) {
+      page.paragraph(
+          "Judged as the file stands; a size may fall short in other conditions, which --conditions"
+              + " tries too.",
+          "Judged as the file stands; a size may fall short in other conditions.");
+    }
     costs.pipe(
         answer.unpriced(),
         choice.ranked().stream().anyMatch(it -> it.option().materialCost().isPresent()),

@@ -75,6 +75,14 @@ public final class CompareText {
     electricity();
     findings("WARNINGS IN A ONLY", compared.onlyInA());
     findings("WARNINGS IN B ONLY", compared.onlyInB());
+    int both = compared.a().findings().size() - compared.onlyInA().size();
+    if (both > 0) {
+      page.space();
+      page.paragraph(
+          both
+              + (both == 1 ? " warning of both is" : " warnings of both are")
+              + " not listed here; \"rillwright solve\" lists every one.");
+    }
     page.space();
     SiteCautions.print(compared.b().state().network(), page);
   }

@@ -10,6 +10,7 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.jobsheet.SheetAnswer;
 import rillwright.cli.study.jobsheet.SiteLevel;
+import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Run;
 
 /** The levels that are built to, the highest first, and how deep pipe is usually laid. */
@@ -39,6 +40,10 @@ final class LevelsTable {
                 : " The file gives no trench depth: "
                     + units.tools().trenchDepth()
                     + " is usual, below frost depth or self-draining (common practice, no source);"
-                    + " no stretch of pipe higher than the file says. Local codes decide."));
+                    + " no stretch of pipe higher than the file says. Local codes decide."
+                    + (answer.network().placed(CheckValve.class).isEmpty()
+                        ? ""
+                        : " A line with a check valve does not drain by itself: lay it below frost"
+                            + " depth or drain it before the frost.")));
   }
 }

@@ -129,15 +129,16 @@ public final class OddsConditionsText {
                 : NONE));
     cells.add(Cell.of(flow.map(it -> flow(it.p5M3PerS())).orElse(NONE)));
     cells.add(Cell.of(flow.map(it -> flow(it.p50M3PerS())).orElse(NONE)));
+    boolean dry = flow.filter(it -> it.p50M3PerS() == 0).isPresent();
     cells.add(
         Cell.of(
             one.answer().orElseThrow().ranked().stream()
-                .filter(ranked -> share(ranked, fall) > 0)
+                .filter(ranked -> share(ranked, fall) > 0 && !dry)
                 .max(Comparator.comparingDouble(ranked -> share(ranked, fall)))
                 .map(
                     ranked ->
                         UnknownWords.of(ranked.unknown()) + ": " + units.share(share(ranked, fall)))
-                .orElse("nothing")));
+                .orElse(dry ? "none: dry in most samples" : "nothing")));
     return cells;
   }
 

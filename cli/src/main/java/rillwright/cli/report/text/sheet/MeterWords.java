@@ -28,8 +28,8 @@ final class MeterWords {
   void print(SheetFigures figures) {
     if (figures.ratedPowerW().isEmpty()) {
       page.paragraph(
-          "Not known: the sheet gives no power. Write a column \"power [W]\", or \"# rated power:"
-              + " 420 W\".");
+          "Not known: the sheet gives no power. Write a column \"power [W]\", or a line"
+              + " \"# rated power:\" with its watts.");
       return;
     }
     page.table(table(figures));
