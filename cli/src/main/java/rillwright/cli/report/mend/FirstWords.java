@@ -48,14 +48,36 @@ public final class FirstWords {
             : price.getAsDouble() == 0
                 ? "It costs nothing."
                 : "It costs " + money(price.getAsDouble(), answer, units) + ".")
-        + orAnother(remedy.candidate(), answer, units);
+        + orAnother(remedy.candidate(), answer, units)
+        + withTheFillOff(answer, units);
   }
 
   /** Where it takes a pump: what any other has to make. */
   private static String orAnother(Candidate candidate, MendAnswer answer, ShownUnits units) {
     return candidate.steps().stream().noneMatch(step -> step.action().work() == Work.PUMP)
         ? ""
-        : duty(answer, units).map(duty -> " Or take a pump that makes " + duty + ".").orElse("");
+        : duty(answer, units)
+            .map(
+                duty ->
+                    answer.needs().stream()
+                            .allMatch(it -> it.isOfTarget() || it.condition().isPresent())
+                        ? " Or take a pump that makes " + duty + "."
+                        : " For the targets alone, another pump has to make " + duty + ".")
+            .orElse("");
+  }
+
+  /** What does where only a pond is left that runs over at a stop: that has a cure for nothing. */
+  private static String withTheFillOff(MendAnswer answer, ShownUnits units) {
+    String off =
+        " A pond that is topped up only with the pump off does not run over at a stop; then ";
+    return answer.needs().stream().allMatch(Need::runsOverAtStop)
+        ? off + "nothing has to be changed."
+        : answer.mendingSome().stream()
+            .filter(it -> it.leaves().stream().allMatch(Need::runsOverAtStop))
+            .findFirst()
+            .map(it -> RemedyWords.of(it.candidate(), answer.state().network(), units))
+            .map(words -> off + "this is enough: " + words + ".")
+            .orElse("");
   }
 
   private static Optional<String> duty(MendAnswer answer, ShownUnits units) {
@@ -67,17 +89,18 @@ public final class FirstWords {
                 units.flow(duty.flowM3PerS()) + " at " + units.head(duty.headM()) + with(answer));
   }
 
-  private static String with(MendAnswer answer) {
-    return hardest(answer) + (isOpened(answer) ? " with the adjustable valves wide open" : "");
+  /** Under which settings a duty is. */
+  public static String with(MendAnswer answer) {
+    return hardest(answer)
+        + (isOpened(answer) ? " with the adjustable valves wide open" : "")
+        + (answer.falls().size() > 1 ? ", then the other falls throttled to their targets" : "");
   }
 
-  /** Of which condition the duty of another pump is. */
-  public static String hardest(MendAnswer answer) {
+  private static String hardest(MendAnswer answer) {
     return answer.conditions().isPresent() ? ", as the hardest condition asks," : "";
   }
 
-  /** Whether the duty of another pump is that with some valves wide open. */
-  public static boolean isOpened(MendAnswer answer) {
+  private static boolean isOpened(MendAnswer answer) {
     return !ValvePlace.listAdjustable(answer.state().network()).isEmpty();
   }
 

@@ -180,8 +180,13 @@ public final class RemedyWords {
     return switch (step.action()) {
       case TURN_VALVE -> HandleWords.at(step.figure());
       case OPEN_VALVE -> units.share(step.figure()) + " open";
-      default ->
-          HandleWords.ofBallValve(step.figure()) + " (K " + units.number(step.figure()) + ")";
+      default -> {
+        String like = HandleWords.ofBallValve(step.figure());
+        yield like
+            + " (K "
+            + units.number(step.figure())
+            + (like.endsWith("or more") ? "; turn it until the flow is right)" : ")");
+      }
     };
   }
 }

@@ -16,6 +16,7 @@ import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.condition.JudgingConditions.InTheWay;
 import rillwright.cli.study.condition.NamedCondition;
 import rillwright.curves.wording.PlainText;
+import rillwright.solver.steady.PointState;
 import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.Verdict;
 
@@ -35,8 +36,9 @@ final class ConditionTables {
    * What the worst fall gets in a condition.
    *
    * @param balanced whether there is a balance
+   * @param starved whether a chamber is drawn down to its intake then
    */
-  record Gets(boolean balanced, double share, boolean meetsTargets) {}
+  record Gets(boolean balanced, boolean starved, double share, boolean meetsTargets) {}
 
   ConditionTables(JudgingConditions judging, ShownUnits units, PageBuilder page) {
     this.judging = judging;
@@ -48,7 +50,15 @@ final class ConditionTables {
     row(
         name,
         rated.conditions().stream()
-            .map(it -> new Gets(it.trial().isPresent(), it.leastFraction(), it.meetsTargets()))
+            .map(
+                it ->
+                    new Gets(
+                        it.trial().isPresent(),
+                        it.trial().stream()
+                            .flatMap(trial -> trial.state().points().stream())
+                            .anyMatch(PointState::isStarved),
+                        it.leastFraction(),
+                        it.meetsTargets()))
             .toList());
   }
 
@@ -63,6 +73,11 @@ final class ConditionTables {
       int end = end(first);
       page.table(shares(first, end));
       first = end;
+    }
+    if (rows.values().stream().flatMap(List::stream).anyMatch(Gets::starved)) {
+      page.paragraph(
+          "\"s\": with the valves as they stand no more comes in than this, and the chamber is drawn"
+              + " down to the pump's intake.");
     }
     page.table(ChangesText.table(judging.conditions()));
   }
@@ -103,8 +118,8 @@ final class ConditionTables {
                 ? units.share(tried.share())
                 : NearLimit.below(tried.share(), Verdict.JUST_SHORT_SHARE, units);
     return tried.meetsTargets()
-        ? new Cell(isEnough ? share : "t " + share, Tone.GOOD)
-        : new Cell("! " + share, Tone.WARNING);
+        ? new Cell((isEnough ? "" : "t ") + (tried.starved() ? "s " : "") + share, Tone.GOOD)
+        : new Cell("! " + (tried.starved() ? "s " : "") + share, Tone.WARNING);
   }
 
   private static String words(InTheWay change) {
@@ -120,7 +135,7 @@ final class ConditionTables {
     page.paragraph(
         "\"In conditions\" is the fraction of its target that the lowest fall gets with the valves"
             + " as they stand. \"t\" marks less than 95 % that becomes enough once the falls that"
-            + " get more are throttled, \"!\" what stays too little. A candidate"
+            + " get more are throttled, \"!\" what stays too little. Throttled, its valves are set anew in each condition. A candidate"
             + " meets the target only if it does in every condition; the lowest gives the verdict."
             + " Flows, heads, watts, energy and cost elsewhere are of the file as written.");
     if (!judging.inTheWay().isEmpty()) {

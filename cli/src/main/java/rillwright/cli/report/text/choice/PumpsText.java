@@ -23,6 +23,7 @@ import rillwright.solver.pumping.HeadNeeded;
 import rillwright.solver.study.duty.Duty;
 import rillwright.solver.trial.ConditionTrial;
 import rillwright.solver.trial.FarFromBest;
+import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.PumpTrial;
 import rillwright.solver.trial.RatedTrial;
 import rillwright.solver.trial.RunningPoint;
@@ -240,10 +241,21 @@ public final class PumpsText {
       PumpTrial trial = rated.trial();
       List<Cell> cells = new ArrayList<>(falls.cells(trial));
       cells.add(new Cell(judged(rated).brief(), Tone.WARNING));
-      cells.add(Cell.of(judged(rated).change()));
+      cells.add(Cell.of(change(rated)));
       table.row(SetupWords.of(trial.setup(), units), cells);
     }
     return table;
+  }
+
+  private String change(RatedTrial rated) {
+    PumpSetup setup = rated.trial().setup();
+    return answer.choice().ranked().stream()
+        .filter(RatedTrial::meetsTargets)
+        .map(it -> it.trial().setup())
+        .filter(it -> it.speed() > setup.speed() && it.atSpeed(setup.speed()).equals(setup))
+        .findFirst()
+        .map(it -> "Run it at " + units.share(it.speed()) + " speed: it meets the target then.")
+        .orElseGet(() -> judged(rated).change());
   }
 
   private static boolean notNeeded(List<RatedTrial> rows) {

@@ -65,7 +65,7 @@ final class UnpumpedSizes extends SizesText<GravityPipe> {
             .map(
                 it ->
                     new ConditionTables.Gets(
-                        it.run().isPresent(), it.leastFraction(), it.meetsTargets()))
+                        it.run().isPresent(), false, it.leastFraction(), it.meetsTargets()))
             .toList());
   }
 

@@ -36,7 +36,15 @@ final class MendCautions {
     if (answer.needs().stream().anyMatch(Need::isOfPond)) {
       page.paragraph(ponds());
     }
-    if (answer.needs().stream().anyMatch(need -> need.code().equals("runs-over-at-stop"))) {
+    if (answer.remedies().stream()
+        .flatMap(it -> it.leaves().stream())
+        .anyMatch(need -> need.code().equals("skimmer-at-its-limit"))) {
+      page.paragraph(
+          "A skimmer only just passes the flow where the water stands less than 0.1 mm (0.004 in)"
+              + " above the level at which it passes no more than what runs: any further drop takes"
+              + " flow.");
+    }
+    if (answer.needs().stream().anyMatch(Need::runsOverAtStop)) {
       page.paragraph(
           "A pond runs over at a stop only where it is topped up while the pump runs. Topping it up"
               + " with the pump off costs nothing, if its pump stays supplied until then.");

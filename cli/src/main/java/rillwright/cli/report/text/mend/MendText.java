@@ -220,13 +220,8 @@ public final class MendText {
                         + " at "
                         + units.head(throttled.headM())
                         + leastShutOff()
-                        + FirstWords.hardest(answer)
-                        + (FirstWords.isOpened(answer)
-                            ? " with the adjustable valves wide open"
-                            : "")
-                        + (answer.falls().size() > 1
-                            ? ", then the other falls throttled to their targets."
-                            : ".")));
+                        + FirstWords.with(answer)
+                        + "."));
   }
 
   private String leastShutOff() {

@@ -138,6 +138,11 @@ public record Need(
     return code.equals(UNDER_IN_CONDITION) || code.equals(UNDER_RUNNING);
   }
 
+  /** Whether a pond runs over when its pump stops, which topping it up with the pump off avoids. */
+  public boolean runsOverAtStop() {
+    return code.equals("runs-over-at-stop");
+  }
+
   /** Whether it is about a target. */
   public boolean isOfTarget() {
     return code.equals(UNDER_TARGET) || code.equals(OVER_TARGET);
