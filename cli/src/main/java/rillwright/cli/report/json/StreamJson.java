@@ -24,6 +24,7 @@ import rillwright.solver.network.PointName;
 import rillwright.solver.stream.FirstFill;
 import rillwright.solver.stream.ItemState;
 import rillwright.solver.stream.LevelBudget;
+import rillwright.solver.stream.StarveLevel;
 import rillwright.solver.stream.StreamState;
 import rillwright.solver.stream.Transit;
 import rillwright.solver.stream.time.TimeCourse;
@@ -141,6 +142,16 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
               LevelBudget::daysToStarve)
           .numberOrNull(
               "starveLevelM", METRES, "Level at which that is so.", LevelBudget::starveLevelM)
+          .numberOrNull(
+              "starveCoverM",
+              DEPTH,
+              "Depth over its inlet that a pump needs and has not below that level; null where that"
+                  + " is not what starves it.",
+              it ->
+                  it.starve().stream()
+                      .mapToDouble(StarveLevel::coverM)
+                      .filter(cover -> cover > 0)
+                      .findFirst())
           .numberOrNull(
               "lossMPerDay",
               DEPTH,

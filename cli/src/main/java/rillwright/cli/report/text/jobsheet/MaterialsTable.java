@@ -80,7 +80,7 @@ final class MaterialsTable {
                 ? " A fitting with a K, its loss coefficient, has no type in the file; write its type."
                 : "")
             + (priced ? " \"?\" has no price in the file." : "")
-            + " Not listed: pump chambers, valve boxes, sleeves, gauges, liner, stone, primer and"
+            + " Not listed: chambers, valve boxes, sleeves, gauges, liner, stone, primer and"
             + " cement.");
   }
 }
