@@ -22,7 +22,8 @@ class StreamSchemaTest {
        "transit": {"streamsM3": 0, "gravelM3": 0, "poolsM3": 0.02, "boxesM3": 0, "filtersM3": 0, "pipesM3": 0},
        "basins": {"pond": {"restLevelM": 0, "runningLevelM": -0.01, "stoppedLevelM": 0.01,
          "firstFillM3": 0.4,
-         "firstFill": [{"item": "transit", "volumeM3": 0.4}], "daysToStarve": 3, "starveLevelM": -0.05, "lossMPerDay": null,
+         "firstFill": [{"item": "transit", "volumeM3": 0.4}], "daysToStarve": 3, "starveLevelM": -0.05,
+         "starveCoverM": null, "lossMPerDay": null,
          "overflowM": 0.02, "runsOverM3": 0}},
        "running": null, "course": null, "findings": []}
       """;
