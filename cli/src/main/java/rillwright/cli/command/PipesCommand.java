@@ -46,12 +46,13 @@ import rillwright.solver.pumping.PumpPlace;
       "Compares pipe sizes by flow, power and cost.",
       "Tries sizes for a line, or for several together (one trench) or each freely"
           + " (--independent),",
-      "and ranks them by what pipe, pump and electricity cost over the years; where all run the same",
+      "and ranks them by what pipe, pump and electricity cost over the years; where all run the"
+          + " same",
       "pump, which throttled alike draws the same, by the pipe alone. With --from FOLDER each size"
           + " gets",
       "its own cheapest pump of the data sheets there: the joint decision, and the only one in"
           + " which a",
-      "dearer pipe can pay for itself. Where nothing is pumped the sizes are tried" + " alone."
+      "dearer pipe can pay for itself. Where nothing is pumped the sizes are tried alone."
     },
     footerHeading = "%nExamples:%n",
     footer = {

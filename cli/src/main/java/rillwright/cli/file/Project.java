@@ -3,6 +3,7 @@ package rillwright.cli.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rillwright.cli.file.field.Uncertain;
 import rillwright.cli.file.job.JobPapers;
 import rillwright.cli.file.site.Prices;
@@ -49,6 +50,11 @@ public record Project(
     notes = List.copyOf(notes);
     uncertain = List.copyOf(uncertain);
     changes = List.copyOf(changes);
+  }
+
+  /** The data sheet of a pump; empty where none is of that name. */
+  public Optional<DataSheet> findSheet(String pump) {
+    return Optional.ofNullable(sheets.get(pump));
   }
 
   /**

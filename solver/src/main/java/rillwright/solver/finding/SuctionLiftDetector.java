@@ -31,7 +31,8 @@ final class SuctionLiftDetector implements NetworkDetector {
             "The suction of the pump in \"" + at + "\" climbs ")
         .length("aboveWater", climbM)
         .then(
-            " above the water: fill pump and suction pipe before a start unless they are still full."
+            " above the water: fill pump and suction pipe before a start unless they are still"
+                + " full."
                 + " A leaking foot valve, or air that a joint lets in, loses the prime (common"
                 + " practice, no source).");
   }

@@ -31,7 +31,8 @@ final class VelocityDetector implements Detector {
     SUCTION(
         "fast-suction",
         SUCTION_M_PER_S,
-        " upstream of a pump. Fast suction draws air out of the water and makes the pump noisy; take"
+        " upstream of a pump. Fast suction draws air out of the water and makes the pump noisy;"
+            + " take"
             + " the next size up."),
     DISCHARGE("fast-discharge", DISCHARGE_M_PER_S, " downstream of a pump." + FRICTION),
     GRAVITY("fast-pipe", DISCHARGE_M_PER_S, " in a pipe." + FRICTION);

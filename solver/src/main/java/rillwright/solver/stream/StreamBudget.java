@@ -10,7 +10,7 @@ import rillwright.solver.finding.Finding;
  * @param toppedUp with the pumps running and the basins topped up to their levels at rest
  * @param basins in the order of the network
  * @param findings what the crew should know, the gravest first
- * @param iterations Newton steps of all balances that led to it
+ * @param iterations Newton steps of the balances at the levels that were tried
  */
 public record StreamBudget(
     RunningWater running,

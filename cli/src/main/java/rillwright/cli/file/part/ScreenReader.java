@@ -30,7 +30,8 @@ public final class ScreenReader {
           .ledger()
           .note(
               fields.nameOf(SCREEN)
-                  + ": half of it is taken as holes (common practice, no source); write \"open\" in the file");
+                  + ": half of it is taken as holes (common practice, no source); write \"open\""
+                  + " in the file");
     }
     if (given.get().has("open") && given.get().areSound()) {
       String part = given.get().findText("area").orElse("");

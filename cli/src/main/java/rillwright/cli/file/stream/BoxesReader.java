@@ -42,8 +42,8 @@ public final class BoxesReader {
                   + fall.findText(DEPTH)
                       .map(text -> text + " deep below the crest")
                       .orElse(
-                          "and"
-                              + " no depth below the crest is counted; write \"box depth\" in the file"));
+                          "and no depth below the crest is counted; write \"box depth\" in the"
+                              + " file"));
         }
         area.ifPresent(a -> boxes.put(new PointName(entry.key()), new FallBox(a, depth)));
       }

@@ -41,7 +41,8 @@ final class DefaultsTaken {
       notes.add(
           "the water is taken at "
               + (int) Water.USUAL_TEMPERATURE_C
-              + " C (68 F); write \"water: {temperature: ...}\" for cold water, which takes a little"
+              + " C (68 F); write \"water: {temperature: ...}\" for cold water, which takes a"
+              + " little"
               + " more head");
     }
     if (project.tree().find("site").isEmpty()) {

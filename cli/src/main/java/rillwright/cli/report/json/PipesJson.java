@@ -142,7 +142,8 @@ public record PipesJson(
               "leastCost",
               SIZES,
               "The choice that meets every target (up to 5 % short counts) with the least cost over"
-                  + " the years, or of the pipe where all that do run the same pump; where no cost is"
+                  + " the years, or of the pipe where all that do run the same pump; where no"
+                  + " cost is"
                   + " known, the narrowest. What has a pipe or pump"
                   + " without a price is listed after what has one.",
               it -> it.choice.leastCost())

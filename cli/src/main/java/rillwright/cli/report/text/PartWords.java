@@ -25,7 +25,8 @@ public final class PartWords {
   /** What "(K 0.57)" behind a part means. */
   public static final String K =
       "K is the loss coefficient of a part: the larger it is, the more head the part takes at one"
-          + " speed of the water. About 0.06 for an open ball valve, 0.6 for an elbow, 2 for a swing"
+          + " speed of the water. About 0.06 for an open ball valve, 0.6 for an elbow, 2 for a"
+          + " swing"
           + " check valve.";
 
   private static final double FULL_SPEED = 1;

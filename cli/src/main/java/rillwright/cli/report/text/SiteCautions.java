@@ -14,11 +14,13 @@ public final class SiteCautions {
   /** Of pumps. */
   public static final String WIRING =
       "Wiring for a pump by water is for a qualified electrician, licensed where the law requires"
-          + " it, with ground-fault (GFCI or RCD) protection; unplug before hands go in. Local codes decide.";
+          + " it, with ground-fault (GFCI or RCD) protection; unplug before hands go in. Local"
+          + " codes decide.";
 
   /** Of pumps that run together. */
   public static final String SEVERAL_PUMPS =
-      "Several pumps: in parallel each needs a check valve of its own, or water runs back through one"
+      "Several pumps: in parallel each needs a check valve of its own, or water runs back"
+          + " through one"
           + " that stands still; in series the last one's housing bears the head of all, so ask its"
           + " maker; submersible ones are not tried in series (common practice).";
 

@@ -30,12 +30,14 @@ public record RiskWords(String mark, String sentence) {
       case SHUT_OFF ->
           new RiskWords(
               "*",
-              "Valve shut: ten seconds at most, never with soft hose in the line (glued flexible PVC"
+              "Valve shut: ten seconds at most, never with soft hose in the line (glued flexible"
+                  + " PVC"
                   + " counts as pipe), never with a positive-displacement pump; open it slowly.");
       case ELECTRICITY ->
           new RiskWords(
               "+",
-              "Electricity by water: a plug-in meter that stays dry, protected against ground faults (GFCI or RCD);"
+              "Electricity by water: a plug-in meter that stays dry, protected against ground"
+                  + " faults (GFCI or RCD);"
                   + " anything at the wiring is for a qualified electrician, licensed where the law"
                   + " requires it.");
       case OPEN_WATER ->

@@ -67,8 +67,10 @@ public final class AsbuiltText {
     page.table(falls());
     page.table(readings());
     page.paragraph(
-        "Within: the error as written, or as usual; of a bucket with 0.2 s of its watch. Deviations:"
-            + " how far off a reading is, in standard deviations of its error; 2 is usual at times, 3"
+        "Within: the error as written, or as usual; of a bucket with 0.2 s of its watch."
+            + " Deviations:"
+            + " how far off a reading is, in standard deviations of its error; 2 is usual at"
+            + " times, 3"
             + " is not.");
     next();
     page.heading("NOTES");

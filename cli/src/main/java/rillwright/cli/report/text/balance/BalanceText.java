@@ -185,7 +185,8 @@ public final class BalanceText {
     page.paragraph(
         "\""
             + slopeTitle().replaceFirst("f", "F")
-            + "\": how much less its line carries if the valve is closed that much further. Open all"
+            + "\": how much less its line carries if the valve is closed that much further. Open"
+            + " all"
             + " of these valves wide, "
             + (settings.state().network().isPumped() ? "start the pump" : "let the water run")
             + ", then set "

@@ -76,7 +76,8 @@ final class ConditionTables {
     }
     if (rows.values().stream().flatMap(List::stream).anyMatch(Gets::starved)) {
       page.paragraph(
-          "\"s\": with the valves as they stand no more comes in than this, and the chamber is drawn"
+          "\"s\": with the valves as they stand no more comes in than this, and the chamber is"
+              + " drawn"
               + " down to the pump's intake.");
     }
     page.table(ChangesText.table(judging.conditions()));
@@ -135,7 +136,8 @@ final class ConditionTables {
     page.paragraph(
         "\"In conditions\" is the fraction of its target that the lowest fall gets with the valves"
             + " as they stand. \"t\" marks less than 95 % that becomes enough once the falls that"
-            + " get more are throttled, \"!\" what stays too little. Throttled, its valves are set anew in each condition. A candidate"
+            + " get more are throttled, \"!\" what stays too little. Throttled, its valves are"
+            + " set anew in each condition. A candidate"
             + " meets the target only if it does in every condition; the lowest gives the verdict."
             + " Flows, heads, watts, energy and cost elsewhere are of the file as written.");
     if (!judging.inTheWay().isEmpty()) {

@@ -123,7 +123,8 @@ final class CostNotes {
     page.paragraph(
         "\"Loss per "
             + units.frictionLength()
-            + "\" is friction; it and the speed are the greatest of these lines; \"holds\" is the water in their pipe."
+            + "\" is friction; it and the speed are the greatest of these lines; \"holds\" is"
+            + " the water in their pipe."
             + (unpriced.isEmpty()
                 ? " \"Pipe cost\" is that pipe, with the fittings that have a price; the trench"
                     + " costs the same for any size and is not included."

@@ -73,7 +73,8 @@ final class PaybackWords {
     return cheapest
         .map(
             pipe ->
-                " \"Paid back\": when the electricity saved has paid what pipe and pump cost more than"
+                " \"Paid back\": when the electricity saved has paid what pipe and pump cost"
+                    + " more than"
                     + " those of "
                     + sizes.phrase(pipe.option())
                     + ", the cheapest pipe that meets every target.")

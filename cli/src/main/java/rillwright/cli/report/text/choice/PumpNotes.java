@@ -95,14 +95,17 @@ final class PumpNotes {
           " and the pump, as far as it has a price; pipe and service are not counted.");
       if (answer.fillsStreams()) {
         page.paragraph(
-            "Not computed here: what a stream holds is drawn from the pond when the pump starts, and"
-                + " comes back when it stops. Before buying, run \"rillwright stream\" with the pump"
+            "Not computed here: what a stream holds is drawn from the pond when the pump starts,"
+                + " and"
+                + " comes back when it stops. Before buying, run \"rillwright stream\" with the"
+                + " pump"
                 + " in the file.");
       }
       notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(
           "\"Of range\" is the flow against the greatest flow of the data sheet, \"of best\" that"
-              + " against the flow of the best efficiency; 70 to 120 % of best is recommended (common"
+              + " against the flow of the best efficiency; 70 to 120 % of best is recommended"
+              + " (common"
               + " practice).");
     }
     notes.notTried(answer.faults(), answer.choice().leftOut());

@@ -77,7 +77,8 @@ final class MaterialsTable {
                     + " practice)."
                 : "")
             + (byLoss
-                ? " A fitting with a K, its loss coefficient, has no type in the file; write its type."
+                ? " A fitting with a K, its loss coefficient, has no type in the file; write its"
+                    + " type."
                 : "")
             + (priced ? " \"?\" has no price in the file." : "")
             + " Not listed: chambers, valve boxes, sleeves, gauges, liner, stone, primer and"

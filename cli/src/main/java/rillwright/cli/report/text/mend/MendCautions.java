@@ -84,7 +84,8 @@ final class MendCautions {
         + usual(Freeboard.BELOW_MOUTH_TOP_M)
         + " below the top of a skimmer's mouth, its overflow "
         + usual(Freeboard.OVERFLOW_BELOW_EDGE_M)
-        + " below grade or the liner's edge (common practice, no source). A change counts only if the"
+        + " below grade or the liner's edge (common practice, no source). A change counts only"
+        + " if the"
         + " falls get their targets with the levels at rest and with those while running.";
   }
 

@@ -27,7 +27,8 @@ final class RemedyTable {
           + " price in the file. ";
 
   private static final String ORDER =
-      "Order: what meets more needs; what leaves the crests as they are; what costs nothing and needs"
+      "Order: what meets more needs; what leaves the crests as they are; what costs nothing and"
+          + " needs"
           + " no digging; then by the cost over %d years%s; last what has no full price, the least"
           + " work first, then by what is known of its cost.";
 

@@ -69,7 +69,8 @@ public final class FallsTable {
     if (anyFall) {
       page.paragraph(
           "Over the crest: the depth, read three or four depths upstream of it. At the brink: the"
-              + " thickness of the sheet where it leaves the crest. ±: how far its formula may be off.");
+              + " thickness of the sheet where it leaves the crest. ±: how far its formula may"
+              + " be off.");
     }
   }
 

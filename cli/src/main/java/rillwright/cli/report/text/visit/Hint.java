@@ -9,12 +9,14 @@ enum Hint {
       "Electricity and water: switch the pump off and unplug it before hands go in; never reach in"
           + " while it runs. "
           + RiskWords.FROM_THE_EDGE
-          + ". Wiring, its ground-fault (GFCI or RCD) protection and clamp-meter work are for a qualified"
+          + ". Wiring, its ground-fault (GFCI or RCD) protection and clamp-meter work are for a"
+          + " qualified"
           + " electrician, licensed where the law requires it."),
   OPEN_WATER(
       "Deep or open water drowns small children: keep watch while covers and grates are off."),
   BANDS(
-      "Between: the expected figure, give or take the error of the instrument (common practice) and,"
+      "Between: the expected figure, give or take the error of the instrument (common practice)"
+          + " and,"
           + " at a crest, of the formula. A reading outside means that the job differs from"
           + " the file: check there first, before you change anything. One inside says no more than"
           + " that the two agree."),
@@ -23,7 +25,8 @@ enum Hint {
           + " the pump runs; what was added comes back down when it stops."),
   TIMED(
       "Timed fill: catch all the water (lead a wide fall in by a piece of liner or a gutter), time"
-          + " it three times or more; measure the bucket or barrel once, since many do not hold what"
+          + " it three times or more; measure the bucket or barrel once, since many do not hold"
+          + " what"
           + " they say."),
   REFILL(
       "Too fast for a bucket: switch off, bail a pool down by a measured depth, switch on, and time"

@@ -168,7 +168,7 @@ final class TakeOff {
   private OptionalDouble pump(Thing thing) {
     return project.network().placed(Pump.class).stream()
         .filter(pump -> pump.part().label().equals(thing.name()))
-        .map(pump -> Optional.ofNullable(project.sheets().get(pump.part().model())))
+        .map(pump -> project.findSheet(pump.part().model()))
         .flatMap(Optional::stream)
         .map(sheet -> Bought.pump(sheet, project))
         .findFirst()

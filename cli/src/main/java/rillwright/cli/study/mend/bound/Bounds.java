@@ -102,7 +102,8 @@ public final class Bounds {
 
   private Pump fastest(Pump pump) {
     double greatest =
-        Optional.ofNullable(site.project().sheets().get(pump.model()))
+        site.project()
+            .findSheet(pump.model())
             .flatMap(sheet -> sheet.facts().variableSpeed())
             .map(SpeedRange::greatest)
             .orElse(1.0);

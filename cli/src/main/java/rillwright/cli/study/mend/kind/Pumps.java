@@ -54,8 +54,7 @@ public record Pumps(Offered offered) implements Source {
 
   /** How fast it may run, where its sheet says that. */
   public static Optional<SpeedRange> range(Project project, Pump pump) {
-    return Optional.ofNullable(project.sheets().get(pump.model()))
-        .flatMap(sheet -> sheet.facts().variableSpeed());
+    return project.findSheet(pump.model()).flatMap(sheet -> sheet.facts().variableSpeed());
   }
 
   /**
@@ -105,7 +104,8 @@ public record Pumps(Offered offered) implements Source {
   /** One more of a pump beside those that run: in parallel and, if it may stand so, in series. */
   public static List<Step> oneMore(Site site, Placed<Pump> placed) {
     boolean isSubmersible =
-        Optional.ofNullable(site.project().sheets().get(placed.part().model()))
+        site.project()
+            .findSheet(placed.part().model())
             .filter(sheet -> sheet.facts().isSubmersible())
             .isPresent();
     return Stream.of(PumpSet.Arrangement.values())
@@ -117,8 +117,7 @@ public record Pumps(Offered offered) implements Source {
   private static Step oneMore(Site site, Placed<Pump> placed, PumpSet.Arrangement arrangement) {
     boolean parallel = arrangement == PumpSet.Arrangement.PARALLEL;
     int count = placed.part().set().count() + 1;
-    Optional<DataSheet> sheet =
-        Optional.ofNullable(site.project().sheets().get(placed.part().model()));
+    Optional<DataSheet> sheet = site.project().findSheet(placed.part().model());
     return new Step(
         parallel ? Action.MORE_PARALLEL : Action.MORE_IN_SERIES,
         placed.line().name().value(),
