@@ -1,8 +1,11 @@
 package rillwright.cli.report.text.mend;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
+import java.util.stream.IntStream;
 import rillwright.cli.report.mend.FirstWords;
 import rillwright.cli.report.mend.SearchWords;
 import rillwright.cli.report.page.Page;
@@ -17,6 +20,7 @@ import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.solver.trial.Verdict;
 
 /** What would mend a job, on one page. */
 public final class MendText {
@@ -88,7 +92,7 @@ public final class MendText {
     if (!mending.isEmpty()) {
       page.table(
           tables.of(
-              (isOfTargets() ? "MEET EVERY TARGET" : "MEET EVERY NEED") + ", BEST FIRST",
+              "MEET EVERY " + every().toUpperCase(Locale.ROOT) + ", BEST FIRST",
               shown(mending, MOST_MENDING)));
       more(mending, MOST_MENDING);
       page.paragraph(tables.legend());
@@ -101,6 +105,7 @@ public final class MendText {
       page.paragraph(
           "Not enough: no need is met, or something leaves its bounds that was in them.");
     }
+    throttledToo(shown(mending, MOST_MENDING));
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
       page.paragraph(tables.legend());
     }
@@ -118,6 +123,29 @@ public final class MendText {
     duty();
     new MendCautions(answer, page).print();
     return page.build();
+  }
+
+  /** Why what gives a fall too much is not listed with its valve throttled: that alone does. */
+  private void throttledToo(List<Remedy> mending) {
+    boolean isOver =
+        answer.remedies().stream()
+            .filter(it -> !it.mendsAllOf(answer.needs()))
+            .flatMap(it -> it.leaves().stream())
+            .anyMatch(need -> need.code().equals(Need.OVER_TARGET));
+    OptionalInt alone =
+        IntStream.range(0, mending.size())
+            .filter(it -> mending.get(it).candidate().isOfValvesAlone())
+            .findFirst();
+    if (isOver && alone.isPresent()) {
+      page.paragraph(
+          "A fall left over "
+              + units.share(Verdict.TOO_MUCH_SHARE)
+              + " has to be throttled as well. Setting valves alone is enough ("
+              + (alone.getAsInt() + 1)
+              + " under MEET EVERY "
+              + every().toUpperCase(Locale.ROOT)
+              + "), so another pump with valves set too is listed only where it draws less.");
+    }
   }
 
   private static List<Remedy> shown(List<Remedy> all, int most) {
@@ -166,8 +194,8 @@ public final class MendText {
     page.paragraph(words);
   }
 
-  private boolean isOfTargets() {
-    return answer.needs().stream().allMatch(Need::isOfTarget);
+  private String every() {
+    return answer.needs().stream().allMatch(Need::isOfTarget) ? "target" : "need";
   }
 
   private void conditions(JudgingConditions judging) {

@@ -43,6 +43,11 @@ public record Candidate(List<Step> steps) {
         .orElseThrow();
   }
 
+  /** Whether nothing but valves is set. */
+  public boolean isOfValvesAlone() {
+    return steps.stream().allMatch(step -> step.action().work() == Work.VALVE);
+  }
+
   /** Whether a crest is moved or made narrower or wider. */
   public boolean altersLook() {
     return steps.stream().anyMatch(step -> step.action().work() == Work.CREST);
