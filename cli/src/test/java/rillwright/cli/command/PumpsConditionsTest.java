@@ -54,6 +54,25 @@ class PumpsConditionsTest extends ScratchSupplier {
   }
 
   @Test
+  void chamberThatIsDrawnDownHasItsMark() {
+    String text =
+        Run.of(
+                "pumps",
+                LongStream.PROJECT,
+                "--from",
+                LongStream.FOLDER + "/pumps",
+                "--condition",
+                "low pond")
+            .flat();
+
+    Run.assertReported(
+        text,
+        "s 119 %",
+        "\"s\": with the valves as they stand no more comes in than this, and the chamber is drawn"
+            + " down to the pump's intake.");
+  }
+
+  @Test
   void withoutConditionsNothingIsSaidOfThem() {
     JsonNode answer = Run.json("pumps", LongStream.PROJECT, "--from", LongStream.FOLDER + "/pumps");
 

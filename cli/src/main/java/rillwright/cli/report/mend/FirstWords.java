@@ -75,7 +75,7 @@ public final class FirstWords {
         : answer.mendingSome().stream()
             .filter(it -> it.leaves().stream().allMatch(Need::runsOverAtStop))
             .findFirst()
-            .map(it -> RemedyWords.of(it.candidate(), answer.state().network(), units))
+            .map(it -> RemedyWords.within(it.candidate(), answer.state().network(), units))
             .map(words -> off + "this is enough: " + words + ".")
             .orElse("");
   }

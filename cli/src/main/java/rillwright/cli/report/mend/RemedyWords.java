@@ -25,12 +25,18 @@ import rillwright.solver.stream.Freeboard;
 public final class RemedyWords {
   private RemedyWords() {}
 
+  /** The sentence, without its full stop. */
+  public static String of(Candidate candidate, Network network, ShownUnits units) {
+    String words = within(candidate, network, units);
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
   /**
-   * The sentence, without its full stop.
+   * The same inside a sentence.
    *
    * @param network as it stands: what is there before
    */
-  public static String of(Candidate candidate, Network network, ShownUnits units) {
+  static String within(Candidate candidate, Network network, ShownUnits units) {
     Map<Step, String> parts = new LinkedHashMap<>();
     for (Step step : candidate.steps()) {
       Optional<Step> begun =
@@ -42,13 +48,11 @@ public final class RemedyWords {
       }
     }
     List<String> words = List.copyOf(parts.values());
-    String joined =
-        words.size() < 3
-            ? String.join(" and ", words)
-            : words.stream().limit(words.size() - 1).collect(Collectors.joining(", "))
-                + " and "
-                + words.get(words.size() - 1);
-    return Character.toUpperCase(joined.charAt(0)) + joined.substring(1);
+    return words.size() < 3
+        ? String.join(" and ", words)
+        : words.stream().limit(words.size() - 1).collect(Collectors.joining(", "))
+            + " and "
+            + words.get(words.size() - 1);
   }
 
   private static boolean isContinued(Step before, Step step) {

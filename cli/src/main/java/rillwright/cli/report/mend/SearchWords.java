@@ -32,7 +32,7 @@ public final class SearchWords {
             .map(
                 remedy ->
                     begin(searched, answer)
-                        + RemedyWords.of(remedy.candidate(), answer.state().network(), units)
+                        + RemedyWords.within(remedy.candidate(), answer.state().network(), units)
                         + (searched.proven() ? ". None of " : ". Of "))
             .orElse("No set that was looked at meets every target, of ");
     String rest =
