@@ -51,6 +51,20 @@ class ChosenPumpWordsTest extends ScratchSupplier {
   }
 
   @Test
+  void pumpOfAnotherKindSaysHowItStands() throws IOException {
+    String in = "in the file is submersible: dry. Such a pump stands beside the water";
+    sheet("dry.csv", "# kind: external\n" + TwinFalls.SHEET);
+    sheet("wet.csv", "# kind: submersible\n" + TwinFalls.SHEET);
+    String project = twin("title: ", "title: ");
+    Run.assertReported(
+        text("pumps", project, "--from", list.toString()), "External, where P-400 " + in);
+
+    Files.delete(list.resolve("dry.csv"));
+    String same = text("pumps", project, "--from", list.toString());
+    assertFalse(same.contains("External, where"), same);
+  }
+
+  @Test
   void dutyOfANeedlessPumpIsNotPriced() throws IOException {
     String text = text("duty", withSecondPump(), "--pump", "second");
     Run.assertReported(text, "none is needed in \"second\"");

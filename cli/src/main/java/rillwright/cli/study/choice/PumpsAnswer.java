@@ -20,6 +20,7 @@ import rillwright.solver.trial.SiteState;
  * @param choice the pumps, ranked
  * @param faults what is wrong with sheets that could not be tried
  * @param otherCurrencies models whose price is in another currency and does not count
+ * @param otherKinds pumps that stand otherwise than the one in the file; empty if none does
  * @param conditions that judge them; empty to judge by the project as it stands
  * @param states the project in these conditions
  * @param fillsStreams whether the pump fills streams out of the pond, which is not computed here
@@ -31,6 +32,7 @@ public record PumpsAnswer(
     PumpChoice choice,
     List<Fault> faults,
     List<String> otherCurrencies,
+    Optional<OtherKinds> otherKinds,
     Optional<JudgingConditions> conditions,
     List<SiteState> states,
     boolean fillsStreams)

@@ -60,6 +60,7 @@ public record PumpsRequest(
         choice,
         sheets.faults(),
         offers.otherCurrencies(),
+        OtherKinds.of(project, place, sheets.sheets()),
         judging.shown(List.of(new Address(List.of("lines", place.line().value(), "pump")).text())),
         states,
         !project.streams().streams().isEmpty());

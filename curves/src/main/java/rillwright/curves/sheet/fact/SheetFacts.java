@@ -45,6 +45,14 @@ public record SheetFacts(
         .isPresent();
   }
 
+  /** Whether it stands beside the water, on a suction pipe; false where the sheet does not say. */
+  public boolean isExternal() {
+    return !isSubmersible()
+        && kind.map(it -> it.toLowerCase(Locale.ROOT))
+            .filter(it -> it.contains("external"))
+            .isPresent();
+  }
+
   /** The same with one more remark. */
   public SheetFacts withRemark(String remark) {
     List<String> more = new ArrayList<>(remarks);

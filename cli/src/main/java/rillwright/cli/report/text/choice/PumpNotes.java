@@ -2,11 +2,14 @@ package rillwright.cli.report.text.choice;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.text.SiteCautions;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.cli.study.choice.OtherKinds;
 import rillwright.cli.study.choice.PumpsAnswer;
 import rillwright.solver.trial.RatedTrial;
 
@@ -48,10 +51,35 @@ final class PumpNotes {
           "Up to 5 % under target counts as met (common practice). \"rillwright mend\" asks the"
               + " whole target of a change.");
     }
+    otherKinds(answer, does, page);
     if (does.stream().anyMatch(rated -> rated.trial().setup().price().isEmpty())) {
       boolean marked = does.stream().anyMatch(rated -> rated.unknownCost() == 0);
       boolean several = does.stream().anyMatch(rated -> rated.trial().setup().count() > 1);
       new CostNotes(page, Shown.of(answer), answer.currency()).unpricedPumps(marked, several);
+    }
+  }
+
+  /** What is built otherwise for pumps that stand beside the water and not in it, or in it. */
+  private static void otherKinds(PumpsAnswer answer, List<RatedTrial> does, PageBuilder page) {
+    Set<String> models =
+        does.stream().map(it -> it.trial().setup().offer().model()).collect(Collectors.toSet());
+    for (OtherKinds other : answer.otherKinds().stream().toList()) {
+      List<String> shown = other.models().stream().filter(models::contains).toList();
+      if (!shown.isEmpty()) {
+        String kind = other.isPresentSubmersible() ? "submersible" : "external";
+        page.paragraph(
+            (other.isPresentSubmersible() ? "External" : "Submersible")
+                + ", where "
+                + other.present()
+                + " in the file is "
+                + kind
+                + ": "
+                + String.join(", ", shown)
+                + (other.isPresentSubmersible()
+                    ? ". Such a pump stands beside the water: its suction pipe and its level are"
+                        + " not in these figures."
+                    : ". Such a pump stands in the water and has no suction pipe."));
+      }
     }
   }
 
