@@ -57,11 +57,11 @@ class ChosenPumpWordsTest extends ScratchSupplier {
     sheet("wet.csv", "# kind: submersible\n" + TwinFalls.SHEET);
     String project = twin("title: ", "title: ");
     Run.assertReported(
-        text("pumps", project, "--from", list.toString()), "External, where P-400 " + in);
+        text("pumps", project, "--from", list.toString()), "External, while P-400 " + in);
 
     Files.delete(list.resolve("dry.csv"));
     String same = text("pumps", project, "--from", list.toString());
-    assertFalse(same.contains("External, where"), same);
+    assertFalse(same.contains("External, while"), same);
   }
 
   @Test

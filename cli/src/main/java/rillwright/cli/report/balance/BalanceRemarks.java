@@ -149,7 +149,7 @@ public final class BalanceRemarks {
             .then("together they ask for ")
             .flow("targets", asked)
             .then(", and its curve ends at ")
-            .flow("lastPublishedFlow", end)
+            .writtenFlow("lastPublishedFlow", end)
         : small
             .then("at the flow of all targets it lacks ")
             .head("lack", settings.missingHeadM().getAsDouble())

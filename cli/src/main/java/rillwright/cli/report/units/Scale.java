@@ -42,13 +42,13 @@ record Scale(Unit unit, int figures, String leastStep) {
 
   /**
    * A number that somebody wrote down, with its unit: as it is written if it was written in this
-   * unit, else as one that is computed.
+   * unit, else to one figure more than what is computed.
    */
   String written(double si) {
     double number = unit.fromSi(si);
     return Figures.isShort(number, WRITTEN - 1)
         ? Figures.of(number, WRITTEN, WRITTEN_STEP) + " " + unit.symbol()
-        : with(si);
+        : Figures.of(number, figures + 1, leastStep) + " " + unit.symbol();
   }
 
   /** Two numbers with the unit once: "0.7 to 1.1 in". */

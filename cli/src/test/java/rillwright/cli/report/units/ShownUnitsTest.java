@@ -37,6 +37,13 @@ class ShownUnitsTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"10, 10 m3/h", "10.0498, 10.05 m3/h", "1.25623, 1.26 m3/h", "12.5, 12.5 m3/h"})
+  void pointsOfSheetsInOtherUnitsHaveOneFigureMore(double m3PerHour, String shown) {
+    double m3PerS = Unit.CUBIC_METRE_PER_HOUR.toSi(m3PerHour);
+    assertEquals(shown, ShownUnits.METRIC.writtenFlow(m3PerS));
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "7.2, 7.2 ft",
     "64, 64 ft",

@@ -69,7 +69,7 @@ final class PumpNotes {
         String kind = other.isPresentSubmersible() ? "submersible" : "external";
         page.paragraph(
             (other.isPresentSubmersible() ? "External" : "Submersible")
-                + ", where "
+                + ", while "
                 + other.present()
                 + " in the file is "
                 + kind
