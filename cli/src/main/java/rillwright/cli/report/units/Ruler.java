@@ -27,6 +27,12 @@ public enum Ruler {
     return number(lowM) + " to " + with(highM);
   }
 
+  /** A depth that may be less than the ruler's least mark: "6.7 in", "under 1/16 in". */
+  public String measured(double depthM, ShownUnits units) {
+    double least = unit.toSi(1.0 / parts);
+    return depthM > 0 && depthM < least ? "under " + with(least) : units.depth(depthM);
+  }
+
   private String number(double depthM) {
     long marks = Math.round(unit.fromSi(depthM) * parts);
     String sign = marks < 0 ? "-" : "";

@@ -246,7 +246,7 @@ public final class ReadingWords {
     public String meter(Meter meter) {
       return switch (meter.kind()) {
         case HANDLE -> Math.round(value) + "\u00b0";
-        case MOUTH -> units.fineDepth(value);
+        case MOUTH -> units.tools().ruler().measured(value, units);
         case VOLTS -> Math.round(value) + " V";
         case BOX -> units.flow(value);
         case FALLS -> units.fineDepth(3600 * value);

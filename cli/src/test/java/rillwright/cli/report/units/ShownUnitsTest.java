@@ -44,6 +44,13 @@ class ShownUnitsTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"0, 0 in, 0 mm", "0.0005, under 1/16 in, under 1 mm", "0.17, 6.7 in, 170 mm"})
+  void depthsByARulerAreNoFinerThanItsMarks(double depthM, String us, String metric) {
+    assertEquals(us, ShownUnits.US.tools().ruler().measured(depthM, ShownUnits.US));
+    assertEquals(metric, ShownUnits.METRIC.tools().ruler().measured(depthM, ShownUnits.METRIC));
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "7.2, 7.2 ft",
     "64, 64 ft",
