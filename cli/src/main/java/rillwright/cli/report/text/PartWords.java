@@ -4,7 +4,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
 import rillwright.cli.report.units.ShownUnits;
+import rillwright.curves.unit.Unit;
 import rillwright.solver.law.Bore;
+import rillwright.solver.law.HeadLaw;
+import rillwright.solver.law.minor.PowerLoss;
+import rillwright.solver.law.minor.TabulatedLoss;
 import rillwright.solver.law.minor.ValveTravel;
 import rillwright.solver.law.minor.VelocityHeadLoss;
 import rillwright.solver.network.ChangeOfBore;
@@ -31,6 +35,9 @@ public final class PartWords {
 
   private static final double FULL_SPEED = 1;
 
+  /** A loss of less is shown as a depth of water. */
+  private static final double TALL_M = 0.25;
+
   private static final Map<Class<? extends Part>, BiFunction<Part, ShownUnits, String>> BY_KIND =
       Map.ofEntries(
           entry(Run.class, PartWords::run),
@@ -39,7 +46,7 @@ public final class PartWords {
           entry(CheckValve.class, PartWords::checkValve),
           entry(Loss.class, PartWords::loss),
           entry(Skimmer.class, PartWords::skimmer),
-          entry(Filter.class, (filter, units) -> filter.kind() + clogged(filter.clogged(), units)),
+          entry(Filter.class, PartWords::filter),
           entry(Pump.class, PartWords::pump),
           entry(
               Gauge.class,
@@ -134,7 +141,28 @@ public final class PartWords {
   private static String loss(Loss loss, ShownUnits units) {
     return loss.law() instanceof VelocityHeadLoss ofVelocity
         ? loss.label() + " (K " + units.number(ofVelocity.kForward()) + ")"
-        : loss.label();
+        : loss.label() + " (" + takes(loss.law(), units) + ")";
+  }
+
+  private static String filter(Filter filter, ShownUnits units) {
+    String clean = filter.clogged() > 0 ? " when clean" : "";
+    return filter.kind()
+        + (" (" + takes(filter.clean(), units) + clean + ")")
+        + clogged(filter.clogged(), units);
+  }
+
+  /** What a law takes at the flow that it is known at, else at a round one: "0.9 m at 9 m3/h". */
+  private static String takes(HeadLaw law, ShownUnits units) {
+    double flow =
+        law instanceof PowerLoss rated
+            ? rated.ratedFlowM3PerS()
+            : law instanceof TabulatedLoss table
+                ? table.curve().lastX()
+                : units.flowUnit().toSi(units.flowUnit() == Unit.GALLON_PER_HOUR ? 1000 : 10);
+    double head = law.headLossAt(flow);
+    return (head < TALL_M ? units.depth(head) : units.head(head))
+        + " at "
+        + units.writtenFlow(flow);
   }
 
   private static String skimmer(Skimmer skimmer, ShownUnits units) {
