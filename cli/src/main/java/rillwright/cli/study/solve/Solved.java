@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.Answer;
-import rillwright.cli.study.InventedCurve;
 import rillwright.cli.study.Job;
 import rillwright.cli.study.RunningFigures;
+import rillwright.cli.study.SheetFindings;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.pumping.PumpSuction;
@@ -29,7 +29,7 @@ public record Solved(Job job, SteadyState state, List<Finding> findings) impleme
   public static Solved of(Project project, SteadyState state) {
     List<Finding> findings = new ArrayList<>(Findings.of(state));
     findings.addAll(FarFromBest.in(state));
-    findings.addAll(InventedCurve.findIn(project));
+    findings.addAll(SheetFindings.of(project));
     return new Solved(Job.of(project), state, findings);
   }
 
