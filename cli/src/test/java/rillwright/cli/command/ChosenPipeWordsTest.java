@@ -64,6 +64,19 @@ class ChosenPipeWordsTest extends ScratchSupplier {
   }
 
   @Test
+  void costOfSizesThatShareAPumpSaysWhichAreThrottled() throws IOException {
+    sheet("cheap.csv", TwinFalls.SHEET);
+    sheet("strong.csv", "flow [gph],head [ft],power [W]\n0,42,350\n3800,31,535\n4900,10,640\n");
+    String project = twin("title", "title");
+    String words =
+        "With cheap the cost of 2 in is of running throttled, that of 3 in of running with";
+
+    Run.assertReported(text(project, "1-1/2 in, 2 in, 3 in", "--from", list.toString()), words);
+    String one = text(project, "1-1/2 in, 3 in", "--from", list.toString());
+    assertFalse(one.contains("is of running throttled"), one);
+  }
+
+  @Test
   void upToFivePercentShortCountsAndThatIsSaid() throws IOException {
     Run.assertReported(
         text(twin("title", "title"), "2 in, 3 in"),

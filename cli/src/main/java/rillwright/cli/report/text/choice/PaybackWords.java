@@ -1,14 +1,23 @@
 package rillwright.cli.report.text.choice;
 
+import static java.util.stream.Collectors.toList;
+
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import rillwright.cli.report.choice.SetupWords;
 import rillwright.cli.report.choice.SizeWords;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.choice.PipesAnswer;
+import rillwright.curves.wording.Listing;
 import rillwright.solver.study.pipechoice.Payback;
 import rillwright.solver.study.pipechoice.RatedPipe;
+import rillwright.solver.trial.PumpSetup;
 
 /** When a dearer pipe has paid for itself, in words. */
 final class PaybackWords {
@@ -66,6 +75,39 @@ final class PaybackWords {
     } else {
       page.paragraph(same + own + "--from FOLDER.", same + own + "ask again with data sheets.");
     }
+  }
+
+  /**
+   * Which sizes that run one and the same pump are throttled and which are not, so that their costs
+   * differ by that; one sentence a pump.
+   */
+  List<String> sharedPumps(List<RatedPipe> rows) {
+    return rows.stream()
+        .filter(RatedPipe::meetsTargets)
+        .collect(
+            Collectors.groupingBy(it -> it.pump().trial().setup(), LinkedHashMap::new, toList()))
+        .entrySet()
+        .stream()
+        .filter(
+            group -> group.getValue().stream().map(RatedPipe::isThrottled).distinct().count() > 1)
+        .map(group -> shared(group.getKey(), group.getValue()))
+        .toList();
+  }
+
+  private String shared(PumpSetup pump, List<RatedPipe> rows) {
+    Map<Boolean, List<String>> byThrottled =
+        rows.stream()
+            .collect(
+                Collectors.partitioningBy(
+                    RatedPipe::isThrottled,
+                    Collectors.mapping(it -> sizes.cell(it.option()), toList())));
+    return "With "
+        + SetupWords.of(pump, units)
+        + " the cost of "
+        + Listing.of(byThrottled.get(true))
+        + " is of running throttled, that of "
+        + Listing.of(byThrottled.get(false))
+        + " of running with the valves as they stand: compare these sizes by the cost of the pipe.";
   }
 
   /** What the cells mean; empty where no pipe has a price. */

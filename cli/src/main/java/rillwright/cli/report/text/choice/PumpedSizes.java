@@ -283,6 +283,7 @@ final class PumpedSizes extends SizesText<RatedPipe> {
             ? "size, the narrower first, and each one's pumps by energy"
             : "size, the narrower first",
         ", the pump and the pipe, as far as they have a price; service is not counted.");
+    paybacks.sharedPumps(rows).forEach(page::paragraph);
   }
 
   @Override
