@@ -48,6 +48,11 @@ final class LevelsTable {
     row(table, "after a stop", basin.stoppedLevelM(), rest, stopped(basin));
     marks(basin).forEach(mark -> row(table, mark.name(), mark.levelM(), rest, mark.words()));
     page.table(table);
+    if (basin.starve().stream().anyMatch(it -> !it.drawsAir() && Double.isFinite(it.levelM()))) {
+      page.paragraph(
+          "The skimmer only just passes the flow at the level where it carries what runs now and no"
+              + " more: any lower, less comes to the pump than it takes.");
+    }
     String filled = filled(basin.firstFill());
     if (basin.firstFillM3() > 0 && !filled.isEmpty()) {
       page.paragraph(
@@ -140,7 +145,7 @@ final class LevelsTable {
                 ? "; reached in " + units.days(basin.daysToStarve().getAsDouble())
                 : "; reached at once"
             : "";
-    return basin.starve().map(this::why).orElse("the skimmer only just passes the flow") + when;
+    return basin.starve().map(this::why).orElse("") + when;
   }
 
   private String why(StarveLevel starve) {
