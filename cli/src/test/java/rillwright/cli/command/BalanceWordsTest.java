@@ -57,9 +57,14 @@ class BalanceWordsTest {
 
   @Test
   void tooMuchForEachNamesTheOption() {
+    String troughs = EXAMPLES.resolve("header-pond/troughs.yaml").toString();
     Run.assertReported(
-        Run.of("balance", EXAMPLES.resolve("header-pond/troughs.yaml").toString()).flat(),
-        "too much for each: \"rillwright balance --target\" aims at the targets.");
+        text(List.of("balance", troughs)),
+        "! These settings share out all the water that there is: every fall at 130 % of its target."
+            + " For the targets themselves, at which a remedy aims, use \"rillwright balance"
+            + " --target\". SET IN THIS ORDER");
+    String held = text(List.of("balance", troughs, "--target"));
+    assertFalse(held.contains("share out all the water"), held);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package rillwright.cli.report.balance;
 
+import java.util.Optional;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.study.balance.BalanceAnswer;
 import rillwright.curves.wording.PlainText;
@@ -27,6 +28,19 @@ public final class SharingWords {
         + (settings.heldToTargets() && !settings.listThrottled().isEmpty()
             ? heldToTargets(settings)
             : governed(answer));
+  }
+
+  /** That the settings aim at more than the targets, and what aims at these; empty if they do. */
+  public static Optional<String> tooMuch(BalanceAnswer answer) {
+    ValveSettings settings = answer.settings();
+    return settings.heldToTargets() || settings.targetFraction() <= Verdict.TOO_MUCH_SHARE
+        ? Optional.empty()
+        : Optional.of(
+            "These settings share out all the water that there is: "
+                + (settings.favoured().isEmpty() ? "every fall at " : "no fall below ")
+                + Shown.of(answer).share(settings.targetFraction())
+                + " of its target. For the targets themselves, at which a remedy aims, use"
+                + " \"rillwright balance --target\".");
   }
 
   private static String nothingHeldBack(BalanceAnswer answer) {
@@ -61,9 +75,6 @@ public final class SharingWords {
     return governs
         + (settings.opensGoverningWay()
             ? ", so its valves stay wide open and the others are throttled."
-            : ", so the others are throttled and its own line stays as it is.")
-        + (settings.targetFraction() > Verdict.TOO_MUCH_SHARE
-            ? " That is too much for each: \"rillwright balance --target\" aims at the targets."
-            : "");
+            : ", so the others are throttled and its own line stays as it is.");
   }
 }

@@ -57,6 +57,12 @@ public final class BalanceText {
   }
 
   private Page print() {
+    SharingWords.tooMuch(answer)
+        .ifPresent(
+            words -> {
+              page.space();
+              page.marked("! ", words);
+            });
     page.table(valves());
     page.table(falls());
     RunningCost.print(answer.takes(), units, page);
