@@ -31,10 +31,16 @@ public final class UnknownWords {
     if (part.matches()) {
       String kind = part.group(2);
       String field = part.group(3) == null ? BARE.getOrDefault(kind, "") : field(part.group(3));
-      return kind + " in " + part.group(1) + (field.isEmpty() ? "" : ", " + field);
+      return partOf(what) + (field.isEmpty() ? "" : ", " + field);
     }
     Matcher thing = OF_THING.matcher(what);
     return thing.matches() ? thing.group(1) + ", " + field(thing.group(2)) : what;
+  }
+
+  /** Part and line alone: "valve in side"; all words where it is of no part. */
+  public static String partOf(String what) {
+    Matcher part = OF_PART.matcher(what);
+    return part.matches() ? part.group(2) + " in " + part.group(1) : of(what);
   }
 
   private static String field(String written) {

@@ -24,4 +24,16 @@ class UnknownWordsTest {
   void partLineAndQuantity(String what, String words) {
     assertEquals(words, UnknownWords.of(new Unknown("lines.x", what, "1 .. 2")));
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "line \"side\": pipe: size | pipe in side",
+        "line \"high\": fitting 2: k | fitting 2 in high",
+        "point \"low fall\": crest | low fall, crest"
+      })
+  void partAndLineAlone(String what, String words) {
+    assertEquals(words, UnknownWords.partOf(what));
+  }
 }

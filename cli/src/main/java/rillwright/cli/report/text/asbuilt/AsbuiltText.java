@@ -132,7 +132,7 @@ public final class AsbuiltText {
 
   private TableBuilder sizes(Quantity quantity) {
     TableBuilder table =
-        new TableBuilder("SIZE of " + name(quantity).replace(", size", ""))
+        new TableBuilder("SIZE of " + UnknownWords.partOf(quantity.named().quantity().what()))
             .column("before", Side.RIGHT)
             .column("now", Side.RIGHT);
     quantity
@@ -149,7 +149,7 @@ public final class AsbuiltText {
             .column("high (95 %)", Side.RIGHT);
     for (LearntPump.Point point : pump.points()) {
       table.row(
-          "at " + units.flow(point.flowM3PerS()),
+          "at " + units.writtenFlow(point.flowM3PerS()),
           units.head(point.headM().p5()),
           units.head(point.headM().p50()),
           units.head(point.headM().p95()));

@@ -87,7 +87,7 @@ public final class BalanceText {
             .column("valve", Side.LEFT)
             .column("handle from open", Side.RIGHT)
             .column("open", Side.RIGHT)
-            .column(slopeTitle(), Side.RIGHT)
+            .column("flow cut by " + slopeStep(), Side.RIGHT)
             .column("", Side.LEFT);
     Set<SetValve> ordered = new LinkedHashSet<>(settings.listThrottled());
     ordered.addAll(settings.valves());
@@ -119,12 +119,13 @@ public final class BalanceText {
         : set.sensitivityM3PerSPerPercent();
   }
 
-  private String slopeTitle() {
+  /** By how much further a valve is closed. */
+  private String slopeStep() {
     List<SetValve> known =
         settings.valves().stream().filter(set -> slope(set).isPresent()).toList();
     boolean degrees = known.stream().anyMatch(it -> it.sensitivityM3PerSPerDegree().isPresent());
     boolean percents = known.stream().anyMatch(it -> it.sensitivityM3PerSPerDegree().isEmpty());
-    return percents ? degrees ? "flow cut by 1° or 1 %" : "flow cut by 1 %" : "flow cut by 1°";
+    return percents ? degrees ? "1° or 1 %" : "1 %" : "1°";
   }
 
   private String slope(double sensitivity) {
@@ -189,8 +190,8 @@ public final class BalanceText {
             .map(set -> "\"" + set.place().line().value() + "\"")
             .collect(Collectors.joining(", then "));
     page.paragraph(
-        "\""
-            + slopeTitle().replaceFirst("f", "F")
+        "\"Flow cut by "
+            + slopeStep()
             + "\": how much less its line carries if the valve is closed that much further. Open"
             + " all"
             + " of these valves wide, "

@@ -11,6 +11,9 @@ final class FindingCell {
   /** Shown by the verdict, or by the heading, already. */
   private static final Set<String> SHOWN = Set.of("under-target", "over-target", "no-pump");
 
+  /** Said of the lines beside which they stand, and so with the name of any other line. */
+  private static final Set<String> OF_SPEED = Set.of("fast-suction", "fast-discharge", "fast-pipe");
+
   private FindingCell() {}
 
   /** The findings that the verdict does not tell already. */
@@ -38,7 +41,7 @@ final class FindingCell {
 
   private static String elsewhere(Finding finding, Set<LineName> lines) {
     boolean other =
-        finding.code().startsWith("fast-")
+        OF_SPEED.contains(finding.code())
             && lines.stream().noneMatch(it -> it.value().equals(finding.at()));
     return other && !lines.isEmpty() ? " in " + PlainText.quoted(finding.at()) : "";
   }
