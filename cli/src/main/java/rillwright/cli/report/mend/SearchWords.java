@@ -41,13 +41,13 @@ public final class SearchWords {
             : searched.least().isEmpty()
                 ? "; the others " + beyond + "."
                 : "; the others "
-                    + (searched.byCost() ? "cost as much or more" : "take as much new pipe or more")
+                    + (searched.byCost() ? "cost as much or more" : "take as much or more")
                     + ", or "
                     + beyond
                     + ".";
     String none =
         searched.proven() && searched.least().isPresent()
-            ? searched.byCost() ? ", costs less" : ", takes less new pipe"
+            ? searched.byCost() ? ", costs less" : ", takes less"
             : "";
     return found + sets + none + ": " + computed + rest + left;
   }
@@ -55,6 +55,6 @@ public final class SearchWords {
   private static String begin(Searched searched, MendAnswer answer) {
     return searched.byCost()
         ? "Cheapest over " + Math.round(answer.years()) + " years: "
-        : "With the least new pipe: ";
+        : "With the least new pipe, a new pump counted as 10 m (33 ft) of it (common practice): ";
   }
 }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +19,7 @@ import rillwright.cli.file.Project;
 import rillwright.cli.file.ProjectReader;
 import rillwright.cli.study.RunningFigures;
 import rillwright.cli.study.mend.change.Offered;
+import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.kind.LargerPipes;
 import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.cli.study.mend.search.CheapestSet;
@@ -161,5 +164,28 @@ class CheapestSetTest {
     assertTrue(searched.proven());
     assertEquals(false, searched.byCost());
     assertTrue(searched.least().isPresent(), searched.toString());
+  }
+
+  /** With P-600 it would be 4 m less of new pipe, at twice the electricity of every year. */
+  @Test
+  void aPumpIsKeptForAFewMetresOfPipe() {
+    Project project =
+        ProjectReader.read(Path.of("../examples/twin-falls/ball-valves.yaml"), List.of());
+    Searched searched =
+        new MendRequest(
+                Offered.NOTHING,
+                List.of(),
+                YEARS,
+                OptionalDouble.empty(),
+                Optional.of(List.of("as written", "five years fouled")))
+            .answer(project)
+            .searched()
+            .orElseThrow();
+    assertTrue(searched.proven());
+    assertEquals(
+        Set.of(Work.PIPE, Work.VALVE),
+        searched.least().orElseThrow().candidate().steps().stream()
+            .map(step -> step.action().work())
+            .collect(Collectors.toSet()));
   }
 }

@@ -21,8 +21,8 @@ import rillwright.solver.network.Run;
  * @param options the first leaves it as it is
  */
 record Choice(LineName line, boolean isPipe, List<Option> options) {
-  /** A new pump is as much effort as this much new pipe, m. */
-  private static final double PUMP_M = 0.01;
+  /** A new pump is as much effort as this much new pipe, m; common practice, no source. */
+  private static final double PUMP_M = 10;
 
   /** Of a size more, a share of the pipe's length. */
   private static final double A_SIZE = 0.001;

@@ -9,7 +9,8 @@ import rillwright.cli.study.mend.change.Step;
  *
  * @param steps none to leave it as it is
  * @param price of what is bought; empty if it is not known
- * @param effort a number to compare by where prices are missing: metres of new pipe before all
+ * @param effort a number to compare by where prices are missing: metres of new pipe, a pump counted
+ *     as some
  */
 record Option(List<Step> steps, OptionalDouble price, double effort) {
   Option {
