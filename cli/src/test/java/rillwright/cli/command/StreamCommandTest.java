@@ -98,9 +98,14 @@ class StreamCommandTest {
     String shown = Run.of("stream", DRY).flat();
     Run.assertReported(
         shown,
+        "gives only what comes in. A lower sill, a wider mouth, a larger pond or less water",
         "it would stay supplied too, but run over at each stop.",
         "once the pump stays supplied without topping up, top up with it off.");
     assertFalse(shown.contains("automatic fill"), shown);
+    // above the sill the chamber's intake holds the water back
+    Run.assertReported(
+        Run.of("stream", DRY, "--set", "points.chamber.intake=-0.05 m").flat(),
+        "A lower sill or intake, a larger pond");
   }
 
   @Test

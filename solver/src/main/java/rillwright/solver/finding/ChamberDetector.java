@@ -3,6 +3,8 @@ package rillwright.solver.finding;
 import java.util.ArrayList;
 import java.util.List;
 import rillwright.solver.network.Chamber;
+import rillwright.solver.network.Filter;
+import rillwright.solver.network.Loss;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PointState;
@@ -19,12 +21,14 @@ final class ChamberDetector implements Detector {
         String name = point.point().name().value();
         double inflow = 0;
         boolean skimmer = false;
+        boolean net = false;
         for (LineState line : state.lines()) {
           double into = flowInto(point, line);
           inflow += Math.max(0, into);
           skimmer |= into > 0 && line.line().has(Skimmer.class);
+          net |= into > 0 && (line.line().has(Filter.class) || line.line().has(Loss.class));
         }
-        findings.add(starvedChamber(name, inflow, skimmer));
+        findings.add(starvedChamber(name, inflow, skimmer, net));
       }
     }
     return findings;
@@ -45,7 +49,8 @@ final class ChamberDetector implements Detector {
   }
 
   /** A chamber that has fallen to the pump's intake. */
-  private static Finding starvedChamber(String at, double inflowM3PerS, boolean skimmer) {
+  private static Finding starvedChamber(
+      String at, double inflowM3PerS, boolean skimmer, boolean net) {
     return Finding.of(
             Severity.PROBLEM,
             "starved-chamber",
@@ -56,8 +61,9 @@ final class ChamberDetector implements Detector {
         .then(" at that level. ")
         .then(
             skimmer
-                ? "Clean the mouth and the net, raise the pond, widen or lower the sill, or take a"
-                    + " smaller pump."
+                ? "Clean the mouth"
+                    + (net ? " and the net" : "")
+                    + ", raise the pond, widen or lower the sill, or take a smaller pump."
                 : "Clean its way, take a larger pipe there, or a smaller pump.")
         .then(" Switch off and unplug before reaching in.");
   }

@@ -7,7 +7,10 @@ import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Severity;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Fall;
+import rillwright.solver.network.PointName;
+import rillwright.solver.network.Skimmer;
 import rillwright.solver.steady.PointState;
+import rillwright.solver.steady.SteadyState;
 
 /** What there is to know about streams: geometry that does not fit, water that runs badly. */
 final class StreamFindings {
@@ -17,6 +20,7 @@ final class StreamFindings {
   private static final double MISSING_SHARE = 0.01;
 
   private static final double MISSING_M = 0.01;
+  private static final double NOTICEABLE_M = 0.003;
 
   private final RunningWater running;
   private final RunningWater toppedUp;
@@ -94,14 +98,27 @@ final class StreamFindings {
                     + " what comes in. "
                     + (fullToo
                         ? "Topping up does not help; the intake is too small for this pump."
-                        : "A lower sill or intake, a larger pond or less water in the stream would"
-                            + " help. Topped up to its level at rest"
+                        : (aMouthLimits(state.point().name())
+                                ? "A lower sill, a wider mouth, "
+                                : "A lower sill or intake, ")
+                            + "a larger pond or less water in the stream would help. Topped up to its level at rest"
                             + " it would stay supplied too"
                             + (budgets.stream().anyMatch(budget -> budget.runsOverM3() > 0)
                                 ? ", but run over at each stop."
                                 : "."))));
       }
     }
+  }
+
+  /** Whether a mouth on the way to a chamber passes no more, however low the chamber's intake. */
+  private boolean aMouthLimits(PointName chamber) {
+    SteadyState state = running.state();
+    return state.network().placed(Skimmer.class).stream()
+        .filter(skimmer -> skimmer.line().to().equals(chamber) && skimmer.index() == 0)
+        .anyMatch(
+            skimmer ->
+                skimmer.part().levelToPassM(state.line(skimmer.line().name()).flowM3PerS())
+                    > state.point(skimmer.line().from()).headM().orElseThrow() - NOTICEABLE_M);
   }
 
   private void balance() {
