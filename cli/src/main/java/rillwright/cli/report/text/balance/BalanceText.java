@@ -198,11 +198,14 @@ public final class BalanceText {
             + (settings.state().network().isPumped() ? "start the pump" : "let the water run")
             + ", then set "
             + lines
-            + ". Handles are rarely accurate to a few degrees: time a bucket at each fall and"
-            + " correct."
+            + ". Handles are rarely accurate to a few degrees: time a bucket at each fall (fix"
+            + " its gutter with the water off) and correct."
             + (Interplay.isIn(settings)
-                ? " Closing one valve raises the other falls, so go round twice; then mark the"
-                    + " handles."
+                ? throttled.size() == 1
+                    ? " Closing it raises the other falls: time all of them again and correct; then"
+                        + " mark the handle."
+                    : " Closing one valve raises the other falls, so go round twice; then mark the"
+                        + " handles."
                 : " Each fall has its own line, so the order does not matter; then mark the"
                     + " handles."));
   }

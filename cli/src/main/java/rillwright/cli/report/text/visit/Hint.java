@@ -22,12 +22,12 @@ enum Hint {
           + " that the two agree."),
   TOPPED_UP(
       "Stream: these hold once it has filled and the pond is topped up to its level at rest while"
-          + " the pump runs; what was added comes back down when it stops."),
+          + " the pump runs; what was added comes back when it stops, and may run over."),
   TIMED(
-      "Timed fill: catch all the water (lead a wide fall in by a piece of liner or a gutter), time"
-          + " it three times or more; measure the bucket or barrel once, since many do not hold"
-          + " what"
-          + " they say."),
+      "Timed fill: fix a gutter or a piece of liner with the water off, so that it catches all of the"
+          + " fall; once the water runs evenly bring it over the bucket from the edge, hands out of"
+          + " the water, and time it three times or more; measure the bucket or barrel once, since"
+          + " many do not hold what they say."),
   REFILL(
       "Too fast for a bucket: switch off, bail a pool down by a measured depth, switch on, and time"
           + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8"
