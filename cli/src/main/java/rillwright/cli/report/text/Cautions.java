@@ -41,7 +41,7 @@ public final class Cautions {
   public static List<String> ofWater(Project project) {
     Network network = project.network();
     List<String> all = new ArrayList<>();
-    if (network.lines().stream().anyMatch(line -> isOpenSuction(line, network))) {
+    if (isPumped(network)) {
       all.add(SUCTION);
     }
     if (hasOpenWater(network)) {
@@ -71,10 +71,6 @@ public final class Cautions {
 
   private static boolean isPumped(Line line) {
     return line.has(Pump.class) || line.has(PlannedPump.class);
-  }
-
-  private static boolean isOpenSuction(Line line, Network network) {
-    return isPumped(line) && network.point(line.from()) instanceof Basin basin && isOpen(basin);
   }
 
   /** A basin from which nothing evaporates is covered. */
