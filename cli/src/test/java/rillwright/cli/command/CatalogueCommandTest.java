@@ -92,6 +92,7 @@ class CatalogueCommandTest {
     "check valve spring, spring, swing",
     "fittings threaded, elbow 45 threaded, sweep 90",
     "gate valve, gate, butterfly",
+    "filters, bead filter, skimmer",
     "boulders, boulders, stone   "
   })
   void nameShowsWhatIsCalledSoAndNothingElse(String asked, String shown, String absent) {

@@ -155,7 +155,8 @@ final class Sections {
     return new Section<>(
         "valves",
         "valves",
-        "K by opening, share of turn or lift; log K straight between those with more K than open",
+        "K by opening, share of turn or lift; log K straight between; rows below the open K of the"
+            + " size are not used",
         catalogue.listValveOpenings(),
         opening -> List.of(opening.type()),
         List.of(

@@ -80,6 +80,13 @@ public final class Selection {
   }
 
   private static Optional<Selection> findName(String asked, List<Section<?>> all) {
+    return named(asked, all)
+        .or(
+            () ->
+                asked.endsWith("s") ? named(asked.replaceFirst("s$", ""), all) : Optional.empty());
+  }
+
+  private static Optional<Selection> named(String asked, List<Section<?>> all) {
     return cut(all, section -> section.named(asked))
         .or(() -> cut(all, section -> section.mentioning(asked)));
   }
