@@ -66,7 +66,7 @@ final class FallsView {
     if (point instanceof Fall fall && flow > 0) {
       html.leaf(
           "span",
-          units.depth(fall.weir().headAt(flow))
+          units.tools().ruler().with(fall.weir().headAt(flow))
               + " \u00b1"
               + units.share(fall.depthBand())
               + " over the crest",

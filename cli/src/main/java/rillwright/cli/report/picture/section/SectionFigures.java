@@ -135,7 +135,7 @@ final class SectionFigures {
     lines.add(flowM3PerS > 0 ? units.flow(flowM3PerS) : "dry");
     if (flowM3PerS > 0) {
       String band = " ±" + units.share(fall.depthBand());
-      lines.add(units.depth(fall.weir().headAt(flowM3PerS)) + band);
+      lines.add(units.tools().ruler().with(fall.weir().headAt(flowM3PerS)) + band);
       lines.add("over the crest");
     }
   }

@@ -116,8 +116,10 @@ public final class FallsTable {
         fall.widthM().isPresent()
             ? Cell.of(units.flowPerWidth(flow / fall.widthM().getAsDouble()))
             : none(),
-        Cell.of(units.depth(fall.weir().headAt(flow)) + band),
-        brink.isPresent() ? Cell.of(units.depth(brink.getAsDouble()) + band) : none());
+        Cell.of(units.tools().ruler().with(fall.weir().headAt(flow)) + band),
+        brink.isPresent()
+            ? Cell.of(units.tools().ruler().with(brink.getAsDouble()) + band)
+            : none());
   }
 
   private static Cell none() {
