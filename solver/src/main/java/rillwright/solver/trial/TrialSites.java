@@ -44,7 +44,8 @@ public final class TrialSites {
 
   /**
    * A pump as it is, and if its speed can be set also at a useful lower one. In conditions this is
-   * the best of the least speeds that give the targets in each of them.
+   * the best of the least speeds that give the targets in each of them; one that does not in
+   * another is left out where the pump does as it is.
    *
    * @throws NoBalance if there is no balanced state with it as the network stands
    */
@@ -62,7 +63,10 @@ public final class TrialSites {
       }
     }
     List<RatedTrial> useful = new ArrayList<>(List.of(asItIs));
-    rated.stream().min(RatedTrial.BEST_FIRST).ifPresent(useful::add);
+    rated.stream()
+        .filter(slower -> slower.meetsTargets() || !asItIs.meetsTargets())
+        .min(RatedTrial.BEST_FIRST)
+        .ifPresent(useful::add);
     return useful;
   }
 
