@@ -51,6 +51,11 @@ public record DutyRunning(double waterPowerW, Running running, Optional<Turnover
     return waterPowerW < TINY_W ? 0.10 : 0.25;
   }
 
+  /** What the best that stand beside the water reach; empty for small ones, which none is. */
+  public OptionalDouble bestWireToWater() {
+    return waterPowerW < TINY_W ? OptionalDouble.empty() : OptionalDouble.of(0.60);
+  }
+
   /** Electrical input, W, at a wire-to-water efficiency above 0. */
   public double powerW(double wireToWater) {
     return waterPowerW / wireToWater;

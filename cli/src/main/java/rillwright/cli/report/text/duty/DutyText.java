@@ -3,6 +3,7 @@ package rillwright.cli.report.text.duty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.page.Page;
@@ -208,7 +209,12 @@ public final class DutyText {
             + units.share(poor)
             + " to "
             + units.share(good)
-            + " wire-to-water efficiency (common practice): expect "
+            + " wire-to-water efficiency (common practice"
+            + takes.bestWireToWater().stream()
+                .mapToObj(units::share)
+                .map(best -> "; the best that stand beside the water up to " + best)
+                .collect(Collectors.joining())
+            + "): expect "
             + units.powers(takes.powerW(good), takes.powerW(poor))
             + " electrical input, "
             + units.amount(takes.energyKwhPerYear(good))
