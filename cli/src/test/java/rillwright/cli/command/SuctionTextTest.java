@@ -57,6 +57,7 @@ class SuctionTextTest {
     assertTrue(warned > 0 && warned < shown.indexOf("FALLS"), shown);
     Run.assertReported(shown, "READINGS ON THE DAY None: water boils");
     assertFalse(shown.contains("barrel"), shown);
+    assertFalse(shown.contains("a year"), shown);
     assertFalse(Run.of("solve", VAULT).out().contains("boils"), "it has what its sheet asks for");
   }
 

@@ -49,7 +49,9 @@ public final class SolveText {
     LinesTable.print(solved, page);
     GaugesTable.print(solved, page);
     findings(solved, first, page);
-    RunningCost.print(solved.takes(), Shown.of(solved), page);
+    if (!solved.boils()) {
+      RunningCost.print(solved.takes(), Shown.of(solved), page);
+    }
     VisitSheet.print(solved, page);
     if (!solved.state().network().isPumped()) {
       page.marked("- ", SiteCautions.UPHILL);
