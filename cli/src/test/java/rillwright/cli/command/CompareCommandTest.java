@@ -95,6 +95,7 @@ class CompareCommandTest {
     assertEquals("b", targets.get(1).get("better").asString());
     String text = Run.of("compare", VALVES, "--set", WIDER).flat();
     assertTrue(text.contains("high fall 1,440 gph 90 % 100 % B"), text);
+    Run.assertReported(text, "less electricity a year, but misses the target of \"high fall\".");
   }
 
   @Test

@@ -20,6 +20,7 @@ import rillwright.cli.study.compare.OnTarget.Better;
 import rillwright.cli.study.compare.OnTarget.Got;
 import rillwright.cli.study.solve.Solved;
 import rillwright.curves.sheet.fact.Price;
+import rillwright.curves.wording.Listing;
 import rillwright.solver.finding.Finding;
 
 /** Two projects side by side on one page. */
@@ -164,8 +165,23 @@ public final class CompareText {
               + units.amount(Math.abs(saved))
               + " "
               + currency.orElse("")
-              + " less electricity a year.");
+              + " less electricity a year"
+              + missedBy(saved > 0)
+              + ".");
     }
+  }
+
+  /** What the cheaper one does not give, though the other does. */
+  private String missedBy(boolean first) {
+    List<String> missed =
+        compared.targets().stream()
+            .filter(target -> target.better() == (first ? Better.B : Better.A))
+            .filter(target -> (first ? target.a() : target.b()).orElseThrow().under())
+            .map(target -> "\"" + target.at() + "\"")
+            .toList();
+    return missed.isEmpty()
+        ? ""
+        : ", but misses the target" + (missed.size() == 1 ? "" : "s") + " of " + Listing.of(missed);
   }
 
   private void findings(String heading, List<Finding> findings) {
