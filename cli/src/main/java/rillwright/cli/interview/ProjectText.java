@@ -107,7 +107,7 @@ final class ProjectText {
     } else if (answers.hasSkimmer()) {
       add(
           """
-            # Taken: measure its floor, and the lowest level at which the pump still draws water.
+            # Taken: measure its floor, and the level of the pump's inlet.
             chamber: {kind: chamber, floor: %s, intake: %s}
           """,
           in("-30 in", "-750 mm"), in("-20 in", "-500 mm"));

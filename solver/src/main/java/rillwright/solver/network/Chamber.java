@@ -7,7 +7,8 @@ import rillwright.solver.invariant.Require;
  * A small open tank whose level the balance finds: downstream of a skimmer, a settling chamber.
  *
  * @param floorM level of its floor, m
- * @param intakeM lowest level at which the pump still draws water, m, at least the floor
+ * @param intakeM level of the pump's inlet, down to which the chamber can be drawn, m, at least the
+ *     floor
  * @param topM level at which it runs over, m, where it can
  * @param areaM2 area, m², where known
  */
