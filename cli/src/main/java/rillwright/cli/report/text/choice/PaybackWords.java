@@ -66,7 +66,7 @@ final class PaybackWords {
     String same =
         (answer.pumpsFree() ? "All that meet the target" : "All sizes")
             + " run the same pump, so a larger pipe adds flow and saves nothing. Their watts differ"
-            + " only because some run further above the target; throttled to it all draw the same."
+            + " only by what they carry: throttled to the target all that meet it draw the same."
             + " So they are ranked by "
             + (priced ? "the cost of the pipe." : "size, the narrower first.");
     String own = " To see what a larger pipe saves, let each size have its own pump: ";
