@@ -155,8 +155,7 @@ final class Sections {
     return new Section<>(
         "valves",
         "valves",
-        "K by opening, share of turn or lift; log K straight between; rows below the open K of the"
-            + " size are not used",
+        "K by opening, share of turn or lift; log K straight between; rows below open K are unused",
         catalogue.listValveOpenings(),
         opening -> List.of(opening.type()),
         List.of(

@@ -166,7 +166,7 @@ class CheapestSetTest {
     assertTrue(searched.least().isPresent(), searched.toString());
   }
 
-  /** With P-600 it would be 4 m less of new pipe, at twice the electricity of every year. */
+  /** P-600 would do with a smaller size in one line, at half as much again in electricity. */
   @Test
   void aPumpIsKeptForAFewMetresOfPipe() {
     Project project =
