@@ -1,11 +1,18 @@
 package rillwright.cli.command;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What mend says first, and of what is not enough. */
 class MendCommandTest {
-  private static String mend(String project) {
-    return Run.of("mend", "../examples/" + project).flat();
+  private static final String OFF =
+      "A pond that is topped up only with the pump off does not run over at a stop; then ";
+
+  private static String mend(String project, String... more) {
+    List<String> arguments = new ArrayList<>(List.of("mend", "../examples/" + project));
+    arguments.addAll(List.of(more));
+    return Run.of(arguments.toArray(String[]::new)).flat();
   }
 
   @Test
@@ -24,8 +31,11 @@ class MendCommandTest {
     Run.assertReported(
         mend("long-stream/stream.yaml"),
         "For the targets alone, another pump has to make 9 m3/h at 2.91 m",
-        "A pond that is topped up only with the pump off does not run over at a stop; then this is"
-            + " enough: take pump P-400 for \"supply\", set");
+        OFF + "this is enough: take pump P-400 for \"supply\", set",
+        "about 60° from open or more (K 220; turn it until the flow is right)");
+    Run.assertReported(
+        mend("long-stream/stream.yaml", "--set", "points.spill box.target=7.5 m3/h"),
+        OFF + "nothing has to be changed.");
   }
 
   @Test
