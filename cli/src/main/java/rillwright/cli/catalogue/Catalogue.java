@@ -1,6 +1,7 @@
 package rillwright.cli.catalogue;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,12 +34,8 @@ public final class Catalogue {
                           material -> Spelling.plain(material.name()),
                           Function.identity(),
                           (first, later) -> first)));
-  private final Lazy<List<PipeSize>> pipes = new Lazy<>(this::readPipes);
-  private final Lazy<Map<String, List<PipeSize>>> pipesByMaterial =
-      new Lazy<>(
-          () ->
-              listPipes().stream()
-                  .collect(Collectors.groupingBy(pipe -> Spelling.plain(pipe.material()))));
+  private final Lazy<Map<String, Lazy<List<PipeSize>>>> pipesByMaterial =
+      new Lazy<>(this::readPipes);
   private final Lazy<List<FittingLoss>> fittings =
       new Lazy<>(() -> readLosses("fittings.csv", FittingLoss::of));
   private final Lazy<List<CheckValveRow>> checkValves =
@@ -153,7 +150,7 @@ public final class Catalogue {
 
   /** All pipes. */
   public List<PipeSize> listPipes() {
-    return pipes.get();
+    return pipesByMaterial.get().values().stream().flatMap(pipes -> pipes.get().stream()).toList();
   }
 
   /** All fittings. */
@@ -197,19 +194,34 @@ public final class Catalogue {
   }
 
   private List<PipeSize> pipesOf(String material) {
-    return pipesByMaterial.get().getOrDefault(Spelling.plain(material), List.of());
+    return Optional.ofNullable(pipesByMaterial.get().get(Spelling.plain(material)))
+        .map(Lazy::get)
+        .orElse(List.of());
   }
 
-  private List<PipeSize> readPipes() {
-    Map<String, Material> byName =
-        listMaterials().stream().collect(Collectors.toMap(Material::name, Function.identity()));
+  /** The pipes of each material, whose numbers are read when that material is first asked for. */
+  private Map<String, Lazy<List<PipeSize>>> readPipes() {
     Map<String, List<WhenWarm>> warm =
         CatalogueTable.read("warm.csv", WarmRow::of).stream()
             .collect(
                 Collectors.groupingBy(
                     WarmRow::series, Collectors.mapping(WarmRow::point, Collectors.toList())));
-    return CatalogueTable.read(
-        "pipes.csv", row -> pipe(row, byName.get(row.text("material")), warm));
+    Map<String, List<TableRow>> rows =
+        CatalogueTable.read("pipes.csv", Function.identity()).stream()
+            .collect(
+                Collectors.groupingBy(
+                    row -> row.text("material"), LinkedHashMap::new, Collectors.toList()));
+    Map<String, Lazy<List<PipeSize>>> pipes = new LinkedHashMap<>();
+    rows.forEach(
+        (material, sizes) ->
+            pipes.put(
+                Spelling.plain(material),
+                new Lazy<>(
+                    () ->
+                        sizes.stream()
+                            .map(row -> pipe(row, findMaterial(material).orElseThrow(), warm))
+                            .toList())));
+    return pipes;
   }
 
   private static <T> List<T> readLosses(

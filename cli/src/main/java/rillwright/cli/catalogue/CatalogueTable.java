@@ -12,13 +12,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /**
  * One table of the catalogue: comment lines that begin with {@code #} and define the sources
- * ({@code # key = source}), a line of column names, then rows. Cells hold no commas. A source that
- * was not seen says in the table that it is from memory, for those who are to check it; that is not
- * shown.
+ * ({@code # key = source}), a line of column names, then rows. Cells hold no commas.
  *
  * <p>A fault in a table is a defect of the program, not of its input: an {@link
  * IllegalStateException} that names file and line.
@@ -29,9 +26,6 @@ record CatalogueTable(List<TableRow> rows) {
   CatalogueTable {
     rows = List.copyOf(rows);
   }
-
-  private static final Pattern FROM_MEMORY =
-      Pattern.compile(" \\(from memory\\)|from memory; |;? from memory");
 
   /** The rows of a resource beside this class, each made into what it stands for. */
   static <T> List<T> read(String file, Function<TableRow, T> maker) {
@@ -47,10 +41,6 @@ record CatalogueTable(List<TableRow> rows) {
     }
   }
 
-  private static String shown(String source) {
-    return FROM_MEMORY.matcher(source.strip()).replaceAll("");
-  }
-
   /** Reads a table. */
   static CatalogueTable parse(String file, Reader text) throws IOException {
     Map<String, String> sources = new HashMap<>();
@@ -63,7 +53,7 @@ record CatalogueTable(List<TableRow> rows) {
       if (line.startsWith("#")) {
         int equals = line.indexOf(" = ");
         if (equals > 0) {
-          sources.put(line.substring(1, equals).strip(), shown(line.substring(equals + 3)));
+          sources.put(line.substring(1, equals).strip(), line.substring(equals + 3).strip());
         }
       } else if (columns.isEmpty()) {
         columns = List.of(line.split(",", -1));

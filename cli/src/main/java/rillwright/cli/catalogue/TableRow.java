@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import rillwright.curves.unit.Dimension;
 import rillwright.curves.unit.Unit;
 
@@ -18,6 +19,9 @@ import rillwright.curves.unit.Unit;
 record TableRow(
     String place, List<String> columns, List<String> cells, Map<String, String> sources) {
   private static final String NONE = "-";
+
+  private static final Pattern FROM_MEMORY =
+      Pattern.compile(" \\(from memory\\)|from memory; |;? from memory");
 
   TableRow {
     if (columns.size() != cells.size()) {
@@ -82,7 +86,10 @@ record TableRow(
         .map(unit -> unit.toSi(Double.parseDouble(words.substring(0, blank))));
   }
 
-  /** Where the row is from: its sources in full, joined by semicolons. */
+  /**
+   * Where the row is from: its sources in full, joined by semicolons. A source that was not seen
+   * says in the table that it is from memory, for those who are to check it; that is not shown.
+   */
   String source() {
     List<String> found = new ArrayList<>();
     for (String key : text("source").split("\\+")) {
@@ -90,7 +97,7 @@ record TableRow(
       if (source == null) {
         throw new IllegalStateException(place + ": source \"" + key + "\" is not defined");
       }
-      found.add(source);
+      found.add(FROM_MEMORY.matcher(source).replaceAll(""));
     }
     return String.join("; ", found);
   }

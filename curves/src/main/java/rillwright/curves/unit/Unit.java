@@ -1,7 +1,8 @@
 package rillwright.curves.unit;
 
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -73,6 +74,8 @@ public enum Unit {
     static final double IMPERIAL_GALLON = 4.54609e-3;
   }
 
+  private static final Map<String, Unit> BY_SYMBOL = bySymbol();
+
   private final Dimension dimension;
   private final double siValue;
   private final List<String> symbols;
@@ -83,9 +86,17 @@ public enum Unit {
     this.symbols = List.of(symbols);
   }
 
+  private static Map<String, Unit> bySymbol() {
+    Map<String, Unit> units = new HashMap<>();
+    for (Unit unit : values()) {
+      unit.symbols.forEach(symbol -> units.put(symbol, unit));
+    }
+    return units;
+  }
+
   /** The unit of a symbol, as written. */
   public static Optional<Unit> find(String symbol) {
-    return Arrays.stream(values()).filter(unit -> unit.symbols().contains(symbol)).findFirst();
+    return Optional.ofNullable(BY_SYMBOL.get(symbol));
   }
 
   /** What it measures. */

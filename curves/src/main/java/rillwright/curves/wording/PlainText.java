@@ -15,6 +15,9 @@ public final class PlainText {
    * surrogate and line-separating character written out as its number: {@code \u001b}.
    */
   public static String harmless(String text) {
+    if (isHarmless(text)) {
+      return text;
+    }
     StringBuilder shown = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); ) {
       int code = text.codePointAt(i);
@@ -45,7 +48,23 @@ public final class PlainText {
     return harmless(BLANKS.matcher(kept).replaceAll(" ").strip());
   }
 
+  private static boolean isHarmless(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (!isPrintableAscii(text.charAt(i))) {
+        return text.codePoints().allMatch(PlainText::isHarmless);
+      }
+    }
+    return true;
+  }
+
+  private static boolean isPrintableAscii(int code) {
+    return code >= ' ' && code <= '~';
+  }
+
   private static boolean isHarmless(int code) {
+    if (isPrintableAscii(code)) {
+      return true;
+    }
     int type = Character.getType(code);
     return type != Character.CONTROL
         && type != Character.FORMAT

@@ -1,8 +1,8 @@
 package rillwright.cli.file.site;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.Stream;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.catalogue.PipeSize;
 import rillwright.cli.file.field.Fields;
@@ -18,7 +18,7 @@ import rillwright.curves.wording.PlainText;
  */
 public final class PriceNames {
   private final Catalogue catalogue;
-  private final List<String> fittingTypes;
+  private final Collection<String> ownFittings;
 
   /**
    * Names that prices may have.
@@ -27,8 +27,7 @@ public final class PriceNames {
    */
   public PriceNames(Catalogue catalogue, Collection<String> ownFittings) {
     this.catalogue = catalogue;
-    this.fittingTypes = new ArrayList<>(catalogue.fittingTypes());
-    this.fittingTypes.addAll(ownFittings);
+    this.ownFittings = List.copyOf(ownFittings);
   }
 
   /** Notes the faults in {@code prices}. */
@@ -43,7 +42,7 @@ public final class PriceNames {
       }
     }
     for (Entry entry : entries(prices, "fittings")) {
-      if (!PipeSize.isSomeSizeOf(entry.key(), fittingTypes)) {
+      if (!PipeSize.isSomeSizeOf(entry.key(), fittingTypes())) {
         fault(prices, "fittings", entry, "no type and size of a fitting", fittings());
       }
     }
@@ -53,9 +52,13 @@ public final class PriceNames {
     return prices.findMap(field).map(named -> named.entries()).orElse(List.of());
   }
 
+  private List<String> fittingTypes() {
+    return Stream.concat(catalogue.fittingTypes().stream(), ownFittings.stream()).toList();
+  }
+
   private List<String> fittings() {
     List<String> sizes = catalogue.listPipes().stream().map(PipeSize::size).distinct().toList();
-    return fittingTypes.stream()
+    return fittingTypes().stream()
         .flatMap(type -> sizes.stream().map(size -> type + " " + size))
         .toList();
   }

@@ -2,14 +2,16 @@ package rillwright.cli.report.page.terminal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Breaks text into lines at spaces, but between a number and its unit only where they do not fit a
  * line, or within words that are longer than a line.
  */
 public final class Wrapping {
-  private static final String BREAK =
-      " +(?!%|(?<=\\d )([cmk]?m2?|ft2?|in|gph|gpm|m3/h|L|gal|psi|kPa|k?Wh?|V|[A-Z]{3})\\b)";
+  private static final Pattern BREAK =
+      Pattern.compile(
+          " +(?!%|(?<=\\d )([cmk]?m2?|ft2?|in|gph|gpm|m3/h|L|gal|psi|kPa|k?Wh?|V|[A-Z]{3})\\b)");
 
   private Wrapping() {}
 
@@ -22,7 +24,7 @@ public final class Wrapping {
   public static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split(BREAK)) {
+    for (String word : BREAK.split(text.strip())) {
       String rest = word;
       while (true) {
         boolean fits = width(line.toString()) + width(rest) + (line.isEmpty() ? 0 : 1) <= width;
