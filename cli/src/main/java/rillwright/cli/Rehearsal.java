@@ -50,7 +50,9 @@ public final class Rehearsal {
       Main.commandLine(words).setOut(nowhere).setErr(nowhere).execute(words);
     }
     firstPage(Path.of(file));
-    StandardOutput.to(FileDescriptor.out).writer().flush();
+    StandardOutput out = StandardOutput.to(FileDescriptor.out);
+    out.writer().flush();
+    out.trouble();
   }
 
   private static void firstPage(Path file) throws IOException {
