@@ -43,8 +43,8 @@ final class LevelsTable {
                     + " no stretch of pipe higher than the file says. Local codes decide."
                     + (answer.network().placed(CheckValve.class).isEmpty()
                         ? ""
-                        : " A line with a check valve and the lines downstream of it do not drain by"
-                            + " themselves: lay them below frost depth or drain them before the"
-                            + " frost.")));
+                        : " Lines with a check valve and those downstream of one do not drain by"
+                            + " themselves: lay them below frost depth or drain them before the "
+                            + "frost.")));
   }
 }

@@ -21,13 +21,12 @@ enum Hint {
           + " the file: check there first, before you change anything. One inside says no more than"
           + " that the two agree."),
   TOPPED_UP(
-      "Stream: these hold once it has filled and the pond is topped up to its level at rest while"
-          + " the pump runs; what was added comes back when it stops, and may run over."),
+      "Stream: these hold once it has filled and the pond is topped up to its level at rest; what was"
+          + " added comes back at a stop and may run over."),
   TIMED(
-      "Timed fill: fix a gutter or a piece of liner with the water off, so that it catches all of the"
-          + " fall; once the water runs evenly bring it over the bucket from the edge, hands out of"
-          + " the water, and time it three times or more; measure the bucket or barrel once, since"
-          + " many do not hold what they say."),
+      "Timed fill: fix a gutter for the whole fall with the water off; swing it over the bucket from"
+          + " the edge once it runs evenly. Time three fills; measure the bucket or barrel: many do"
+          + " not hold what they say."),
   REFILL(
       "Too fast for a bucket: switch off, bail a pool down by a measured depth, switch on, and time"
           + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8"
