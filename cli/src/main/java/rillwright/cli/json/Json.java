@@ -46,18 +46,22 @@ public final class Json {
   /** The text with what could turn the direction of a line, or end it, written as JSON can. */
   private static String harmless(String json) {
     StringBuilder harmless = new StringBuilder(json.length());
-    json.codePoints()
-        .forEach(
-            code -> {
-              String character = Character.toString(code);
-              if (code < DELETE || PlainText.harmless(character).equals(character)) {
-                harmless.append(character);
-              } else {
-                character
-                    .chars()
-                    .forEach(it -> harmless.append(String.format(Locale.ROOT, "\\u%04x", it)));
-              }
-            });
+    int kept = 0;
+    for (int i = 0; i < json.length(); i++) {
+      if (json.charAt(i) >= DELETE) {
+        int end = json.offsetByCodePoints(i, 1);
+        String character = json.substring(i, end);
+        if (!PlainText.harmless(character).equals(character)) {
+          harmless.append(json, kept, i);
+          character
+              .chars()
+              .forEach(it -> harmless.append(String.format(Locale.ROOT, "\\u%04x", it)));
+          kept = end;
+        }
+        i = end - 1;
+      }
+    }
+    harmless.append(json, kept, json.length());
     return harmless.toString();
   }
 

@@ -100,13 +100,18 @@ final class NewtonWalk {
   }
 
   private void linearise() {
-    for (int k = 0; k < net.linkCount; k++) {
+    Spans.fold(net.linkCount, this::linearise, Double::sum);
+  }
+
+  private double linearise(int from, int to) {
+    for (int k = from; k < to; k++) {
       if (state.isFree(k)) {
         lossHere[k] = loss(k, state.flow[k]);
         error[k] = state.drop(net, k) - lossHere[k];
         slope[k] = ExtendedLaw.slope(net, k, state.flow[k], steepness);
       }
     }
+    return 0;
   }
 
   /** Finds the change of each head; false if there is none to be had. */
@@ -135,8 +140,12 @@ final class NewtonWalk {
   }
 
   private double contentSlopeAt(double length) {
+    return Spans.fold(net.linkCount, (from, to) -> contentSlopeAt(length, from, to), Double::sum);
+  }
+
+  private double contentSlopeAt(double length, int from, int to) {
     double sum = 0;
-    for (int k = 0; k < net.linkCount; k++) {
+    for (int k = from; k < to; k++) {
       if (change[k] != 0) {
         double flow = state.flow[k] + length * change[k];
         double loss = flow == state.flow[k] ? lossHere[k] : loss(k, flow);
@@ -147,8 +156,12 @@ final class NewtonWalk {
   }
 
   private double largestError() {
+    return Spans.fold(net.linkCount, this::largestError, Math::max);
+  }
+
+  private double largestError(int from, int to) {
     double largest = 0;
-    for (int k = 0; k < net.linkCount; k++) {
+    for (int k = from; k < to; k++) {
       if (state.isFree(k)) {
         largest = Math.max(largest, Math.abs(state.drop(net, k) - loss(k, state.flow[k])));
       }

@@ -8,6 +8,9 @@ import rillwright.solver.steady.SteadyState;
 
 /** All that the crew should know about a network or its steady state, the gravest first. */
 public final class Findings {
+  /** From so many lines on the detectors take longer than to call up other processors. */
+  private static final int LARGE = 2000;
+
   private static final Set<String> OF_SUCTION =
       Set.of("low-submergence", "npsh-short", "not-primed");
 
@@ -49,7 +52,7 @@ public final class Findings {
 
   /** The findings of a network before anything flows: what it says that can hardly be. */
   public static List<Finding> of(Network network) {
-    return OF_NETWORKS.stream().flatMap(detector -> detector.findIn(network).stream()).toList();
+    return asked(OF_NETWORKS, network).flatMap(it -> it.findIn(network).stream()).toList();
   }
 
   /**
@@ -60,8 +63,14 @@ public final class Findings {
     return Stream.concat(
             of(state.network()).stream()
                 .filter(it -> !it.code().equals(ReachDetector.BEYOND_SHUT_OFF)),
-            DETECTORS.stream().flatMap(detector -> detector.findIn(state).stream()))
+            asked(DETECTORS, state.network()).flatMap(it -> it.findIn(state).stream()))
         .toList();
+  }
+
+  /** Detectors, in their order; all processors ask them of a network that keeps one busy. */
+  private static <D> Stream<D> asked(List<D> detectors, Network network) {
+    Stream<D> stream = detectors.stream();
+    return network.lines().size() < LARGE ? stream : stream.parallel();
   }
 
   /** Those of what does not do what it is there for, as far as the state itself shows that. */

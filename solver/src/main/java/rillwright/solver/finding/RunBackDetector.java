@@ -16,7 +16,6 @@ import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.topology.NetworkGraph;
-import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.SteadyState;
 
 /** Pumps through which water would run back for lack of a check valve. */
@@ -25,13 +24,12 @@ final class RunBackDetector implements Detector {
   @Override
   public List<Finding> findIn(SteadyState state) {
     List<Finding> findings = new ArrayList<>();
-    for (LineState lineState : state.lines()) {
-      Line line = lineState.line();
+    for (Line line : state.network().lines()) {
       boolean pump = line.has(Pump.class) || line.has(PlannedPump.class);
-      OptionalDouble from = state.point(line.from()).headM();
-      if (pump && !hasCheckValve(line) && from.isPresent()) {
+      if (pump && !hasCheckValve(line)) {
+        OptionalDouble from = state.point(line.from()).headM();
         double highest = highestWaterBehind(state.network(), line);
-        if (highest > from.getAsDouble()) {
+        if (from.isPresent() && highest > from.getAsDouble()) {
           findings.add(runsBack(line.name().value(), highest - from.getAsDouble()));
         }
       }

@@ -16,8 +16,8 @@ public record SeriesLaw(List<HeadLaw> laws) implements HeadLaw {
   @Override
   public double headLossAt(double flowM3PerS) {
     double sum = 0;
-    for (HeadLaw law : laws) {
-      sum += law.headLossAt(flowM3PerS);
+    for (int i = 0, count = laws.size(); i < count; i++) {
+      sum += laws.get(i).headLossAt(flowM3PerS);
     }
     return sum;
   }
@@ -25,8 +25,8 @@ public record SeriesLaw(List<HeadLaw> laws) implements HeadLaw {
   @Override
   public double slopeAt(double flowM3PerS) {
     double sum = 0;
-    for (HeadLaw law : laws) {
-      sum += law.slopeAt(flowM3PerS);
+    for (int i = 0, count = laws.size(); i < count; i++) {
+      sum += laws.get(i).slopeAt(flowM3PerS);
     }
     return sum;
   }

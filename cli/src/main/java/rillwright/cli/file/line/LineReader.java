@@ -64,8 +64,8 @@ final class LineReader {
     Line line =
         new Line(
             new LineName(name),
-            new PointName(from.get()),
-            new PointName(to.get()),
+            nameOf(start, from.get()),
+            nameOf(finish, to.get()),
             pipe.bore(),
             parts,
             EndReader.read(
@@ -91,6 +91,11 @@ final class LineReader {
       return Optional.empty();
     }
     return name;
+  }
+
+  /** The name as the point itself has it: the same object is found sooner among many. */
+  private static PointName nameOf(Optional<Point> point, String written) {
+    return point.map(Point::name).orElseGet(() -> new PointName(written));
   }
 
   private static EndLoss usual(Optional<Point> point) {
