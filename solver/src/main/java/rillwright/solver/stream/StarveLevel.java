@@ -1,10 +1,14 @@
 package rillwright.solver.stream;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Line;
@@ -23,8 +27,10 @@ import rillwright.solver.steady.SteadyState;
  * @param drawsAir whether a pump draws air there; else its skimmer passes just what runs
  * @param coverM depth that this pump asks for over its inlet, m; 0 where none is known, and for a
  *     skimmer
+ * @param lowerM by how much the water at this pump stands below the basin's at the flow that runs,
+ *     m
  */
-public record StarveLevel(double levelM, boolean drawsAir, double coverM) {
+public record StarveLevel(double levelM, boolean drawsAir, double coverM, double lowerM) {
 
   /** That of a basin while a state runs, the highest of several; empty if nothing tells it. */
   static Optional<StarveLevel> of(SteadyState state, Basin basin) {
@@ -32,53 +38,66 @@ public record StarveLevel(double levelM, boolean drawsAir, double coverM) {
     for (Placed<Skimmer> skimmer : state.network().placed(Skimmer.class)) {
       if (skimmer.line().from().equals(basin.name()) && skimmer.index() == 0) {
         double flow = state.line(skimmer.line().name()).flowM3PerS();
-        levels.add(new StarveLevel(skimmer.part().levelToPassM(flow), false, 0));
+        levels.add(new StarveLevel(skimmer.part().levelToPassM(flow), false, 0, 0));
       }
     }
-    withoutSkimmer(state, basin).ifPresent(levels::add);
+    withoutSkimmer(state, basin).forEach(levels::add);
     return levels.stream().reduce((one, other) -> one.levelM() < other.levelM() ? other : one);
   }
 
+  /** The highest at which a pump draws air that draws there, or in a chamber, without a skimmer. */
+  private static Stream<StarveLevel> withoutSkimmer(SteadyState state, Basin basin) {
+    Set<Chamber> chambers = new LinkedHashSet<>();
+    addChambers(state, basin.name(), chambers);
+    double level = state.point(basin.name()).headM().orElse(basin.levelM());
+    return Stream.concat(
+        basin.leastLevelM().stream().mapToObj(least -> drawingAir(state, basin.name(), least, 0)),
+        chambers.stream()
+            .map(
+                chamber ->
+                    drawingAir(
+                        state,
+                        chamber.name(),
+                        basin.leastLevelM().orElse(chamber.intakeM()),
+                        level - state.point(chamber.name()).headM().orElse(level))))
+        .max(Comparator.comparingDouble(StarveLevel::levelM))
+        .stream();
+  }
+
   /**
-   * Its least level, m, and over it the greatest depth that a pump asks for which draws there
-   * without a skimmer. The least level: as the file says, else the highest intake of such chambers.
+   * That of a basin by what draws at it or in one of its chambers.
+   *
+   * @param leastM level of the water there below which air is drawn, the depth not counted, m
+   * @param lowerM by how much the water there stands below the basin's, m
    */
-  private static Optional<StarveLevel> withoutSkimmer(SteadyState state, Basin basin) {
-    List<Chamber> chambers = chambersIn(state, basin.name());
-    OptionalDouble least =
-        basin.leastLevelM().isPresent()
-            ? basin.leastLevelM()
-            : chambers.stream().mapToDouble(Chamber::intakeM).max();
-    if (least.isEmpty()) {
-      return Optional.empty();
-    }
-    List<PointName> places = new ArrayList<>(List.of(basin.name()));
-    chambers.forEach(chamber -> places.add(chamber.name()));
-    double submergence =
+  private static StarveLevel drawingAir(
+      SteadyState state, PointName place, double leastM, double lowerM) {
+    double cover =
         state.lines().stream()
-            .filter(line -> line.flowM3PerS() > 0 && places.contains(line.line().from()))
+            .filter(line -> line.flowM3PerS() > 0 && line.line().from().equals(place))
             .filter(line -> !line.line().has(Skimmer.class))
             .flatMapToDouble(line -> firstDepthNeededM(state, line).stream())
             .max()
             .orElse(0);
-    return Optional.of(new StarveLevel(least.getAsDouble() + submergence, true, submergence));
+    double lower = Math.max(0, lowerM);
+    return new StarveLevel(leastM + cover + lower, true, cover, lower);
   }
 
-  /** The chambers that lines without skimmer and pump lead to from a basin, and only such. */
-  private static List<Chamber> chambersIn(SteadyState state, PointName basin) {
-    List<Chamber> chambers = new ArrayList<>();
+  /**
+   * Adds the chambers that lines without skimmer and pump lead to, and only such, in their turn.
+   */
+  private static void addChambers(SteadyState state, PointName from, Set<Chamber> chambers) {
     for (Chamber chamber : state.network().points(Chamber.class)) {
       List<Line> feeders =
           state.network().lines().stream()
-              .filter(line -> line.from().equals(basin) && line.to().equals(chamber.name()))
+              .filter(line -> line.from().equals(from) && line.to().equals(chamber.name()))
               .toList();
       boolean open =
           feeders.stream().noneMatch(line -> line.has(Skimmer.class) || line.has(Pump.class));
-      if (!feeders.isEmpty() && open) {
-        chambers.add(chamber);
+      if (!feeders.isEmpty() && open && chambers.add(chamber)) {
+        addChambers(state, chamber.name(), chambers);
       }
     }
-    return chambers;
   }
 
   /** Depth that the first pump of a line asks for over its inlet, m. */

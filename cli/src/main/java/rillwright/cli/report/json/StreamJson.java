@@ -153,6 +153,16 @@ public record StreamJson(StreamAnswer answer, boolean whole) {
                       .filter(cover -> cover > 0)
                       .findFirst())
           .numberOrNull(
+              "starveLowerM",
+              DEPTH,
+              "By how much the water at that pump stands below this; null where no pump's inlet"
+                  + " starves it.",
+              it ->
+                  it.starve().stream()
+                      .filter(StarveLevel::drawsAir)
+                      .mapToDouble(StarveLevel::lowerM)
+                      .findFirst())
+          .numberOrNull(
               "lossMPerDay",
               DEPTH,
               "By how much the level falls in a day by evaporation and splash.",

@@ -19,6 +19,7 @@ import rillwright.solver.stream.StreamBudget;
 /** What becomes of the levels of basins. */
 final class LevelsTable {
   private static final String NONE = "";
+  private static final double UNSEEN_M = 0.001;
 
   private final StreamBudget budget;
   private final ShownUnits units;
@@ -152,9 +153,12 @@ final class LevelsTable {
     if (!starve.drawsAir()) {
       return "the skimmer only just passes the flow";
     }
-    return starve.coverM() > 0
-        ? "the pump draws air: it needs " + units.depth(starve.coverM()) + " over its inlet"
-        : "the pump draws air";
+    return (starve.coverM() > 0
+            ? "the pump draws air: it needs " + units.depth(starve.coverM()) + " over its inlet"
+            : "the pump draws air")
+        + (starve.lowerM() < UNSEEN_M
+            ? ""
+            : ", where the water stands " + units.depth(starve.lowerM()) + " lower");
   }
 
   private String stopped(LevelBudget basin) {
