@@ -45,6 +45,7 @@ public final class Findings {
           new RunBackDetector(),
           new OpenSuctionDetector(),
           new OverflowDetector(),
+          new HeldBasinDetector(),
           new MatsDetector(),
           new PressureDetector());
 
