@@ -23,7 +23,7 @@ class StreamSchemaTest {
        "basins": {"pond": {"restLevelM": 0, "runningLevelM": -0.01, "stoppedLevelM": 0.01,
          "firstFillM3": 0.4,
          "firstFill": [{"item": "transit", "volumeM3": 0.4}], "daysToStarve": 3, "starveLevelM": -0.05,
-         "starveCoverM": null, "lossMPerDay": null,
+         "starveCoverM": null, "starveLowerM": null, "lossMPerDay": null,
          "overflowM": 0.02, "runsOverM3": 0}},
        "running": null, "course": null, "findings": []}
       """;
