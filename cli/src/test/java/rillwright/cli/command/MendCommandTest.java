@@ -1,5 +1,7 @@
 package rillwright.cli.command;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -31,11 +33,13 @@ class MendCommandTest {
     Run.assertReported(
         mend("long-stream/stream.yaml"),
         "For the targets alone, another pump has to make 9 m3/h at 2.91 m",
-        OFF + "this is enough: take pump P-400 for \"supply\", set",
+        OFF + "there is less to change: take pump P-400 for \"supply\", set",
         "about 60° from open or more (K 220; turn it until the flow is right)");
     Run.assertReported(
         mend("long-stream/stream.yaml", "--set", "points.spill box.target=7.5 m3/h"),
-        OFF + "nothing has to be changed.");
+        OFF
+            + "no other need is left. While it runs, \"pond\" then has only 36 L above the level at"
+            + " which it starves; evaporation is not in the file.");
   }
 
   @Test
@@ -43,5 +47,39 @@ class MendCommandTest {
     Run.assertReported(
         mend("small-pond/pond.yaml"),
         "Or take a pump that makes 1,800 gph at 3.7 ft with the adjustable valves wide open. ");
+  }
+
+  /** As "stream" warns of it: 0.8 days as a whole, 0.3 of the lesser change. */
+  @Test
+  void littleRoomIsSaidWhereThePondSoonStarves() {
+    String dry = mend("long-stream/dry.yaml");
+    Run.assertReported(
+        dry,
+        "While it runs, \"pond\" then has only 261 L above the level at which it starves, 19.5"
+            + " hours without topping up.",
+        OFF + "there is less to change: set the valve",
+        "only 87 L above the level at which it starves, 7.6 hours without topping up.",
+        "MEET THE NEEDS ABOVE",
+        "little: 87 L, 7.6 hours");
+    assertFalse(dry.contains("MEET EVERY NEED") || dry.contains("is enough:"), dry);
+    Run.assertReported(
+        Run.of(
+                "stream",
+                "../examples/long-stream/dry.yaml",
+                "--set",
+                "lines.supply.valve.k=106",
+                "--set",
+                "lines.intake.skimmer.height=125 mm",
+                "--set",
+                "lines.intake.skimmer.sill=-100 mm")
+            .flat(),
+        "0.3 days of evaporation and splash");
+  }
+
+  /** Where days are asked for the room is enough, and the heading says that all is met. */
+  @Test
+  void roomForAWeekIsNotLittle() {
+    String week = mend("long-stream/dry.yaml", "--days", "7");
+    assertFalse(week.contains("MEET THE NEEDS ABOVE"), week);
   }
 }

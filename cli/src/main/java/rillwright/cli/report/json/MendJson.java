@@ -5,6 +5,7 @@ import static rillwright.cli.json.Quantity.METRES;
 import static rillwright.cli.json.Quantity.MONEY;
 import static rillwright.cli.json.Quantity.NUMBER;
 import static rillwright.cli.json.Quantity.POWER;
+import static rillwright.cli.json.Quantity.VOLUME;
 
 import java.util.Arrays;
 import java.util.List;
@@ -21,6 +22,7 @@ import rillwright.cli.study.mend.bound.Bound;
 import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.search.Searched;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.Room;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.PointName;
@@ -40,6 +42,24 @@ public final class MendJson {
               Need::condition)
           .numberOrNull("targetM3PerS", FLOW, "Its target; null without one.", Need::targetM3PerS)
           .number("hasM3PerS", FLOW, "What flows there.", Need::hasM3PerS);
+
+  private static final Shape<Room> ROOM =
+      Shape.<Room>of()
+          .words("pond", "Its name.", it -> it.pond().value())
+          .number(
+              "volumeM3",
+              VOLUME,
+              "Its water above the level at which it starves while it runs; 0 if none is.",
+              Room::volumeM3)
+          .numberOrNull(
+              "daysToStarve",
+              NUMBER.from(0),
+              "Days that this lasts without topping up; null where no evaporation is known.",
+              Room::days)
+          .truth(
+              "isLittle",
+              "Whether it lasts less than a week, or more may be in transit than is computed.",
+              Room::isLittle);
 
   private static final Shape<Listed> REMEDY =
       Shape.<Listed>of()
@@ -68,6 +88,11 @@ public final class MendJson {
               it -> it.remedy.mends())
           .list(
               "leaves", NEED, "What is in need with it, or by it alone.", it -> it.remedy.leaves())
+          .list(
+              "rooms",
+              ROOM,
+              "How much ponds may fall while it runs then; empty where that was not asked.",
+              it -> it.remedy.rooms())
           .numberOrNull(
               "price",
               MONEY,
@@ -130,6 +155,11 @@ public final class MendJson {
           .words("title", Meaning.TITLE, MendAnswer::title)
           .list("changed", Value.words(), Meaning.CHANGED, MendAnswer::changes)
           .list("needs", NEED, "What does not do what it should.", MendAnswer::needs)
+          .list(
+              "rooms",
+              ROOM,
+              "How much ponds may fall while it runs as it stands.",
+              MendAnswer::rooms)
           .member("running", RunningJson.SHAPE, Meaning.RUNNING, MendAnswer::takes)
           .list(
               "remedies",

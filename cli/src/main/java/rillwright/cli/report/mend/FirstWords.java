@@ -48,6 +48,7 @@ public final class FirstWords {
             : price.getAsDouble() == 0
                 ? "It costs nothing."
                 : "It costs " + money(price.getAsDouble(), answer, units) + ".")
+        + (RoomWords.areSaid(answer) ? RoomWords.sentences(remedy.rooms(), units) : "")
         + orAnother(remedy.candidate(), answer, units)
         + withTheFillOff(answer, units);
   }
@@ -71,12 +72,17 @@ public final class FirstWords {
     String off =
         " A pond that is topped up only with the pump off does not run over at a stop; then ";
     return answer.needs().stream().allMatch(Need::runsOverAtStop)
-        ? off + "nothing has to be changed."
+        ? off + "no other need is left." + RoomWords.sentences(answer.rooms(), units)
         : answer.mendingSome().stream()
             .filter(it -> it.leaves().stream().allMatch(Need::runsOverAtStop))
             .findFirst()
-            .map(it -> RemedyWords.within(it.candidate(), answer.state().network(), units))
-            .map(words -> off + "this is enough: " + words + ".")
+            .map(
+                it ->
+                    off
+                        + "there is less to change: "
+                        + RemedyWords.within(it.candidate(), answer.state().network(), units)
+                        + "."
+                        + RoomWords.sentences(it.rooms(), units))
             .orElse("");
   }
 

@@ -65,6 +65,7 @@ public record FirstRequest(Solved solved) implements Request<MendAnswer> {
         Job.of(project),
         site.state(),
         site.needs(),
+        site.water().rooms(),
         first.stream().toList(),
         Optional.empty(),
         Optional.empty(),

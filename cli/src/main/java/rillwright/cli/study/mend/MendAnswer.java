@@ -10,6 +10,7 @@ import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.mend.bound.Bound;
 import rillwright.cli.study.mend.search.Searched;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.Room;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -21,6 +22,8 @@ import rillwright.solver.steady.SteadyState;
  * @param job that it is about
  * @param state as it stands
  * @param needs what does not do what it should
+ * @param rooms how much its ponds may fall while it runs as it stands; none where that was not
+ *     asked
  * @param remedies that were tried and help, the best first
  * @param searched for the least set of changes together; empty where one change is enough
  * @param conditions in which falls must get their targets too; empty where none are asked for
@@ -36,6 +39,7 @@ public record MendAnswer(
     Job job,
     SteadyState state,
     List<Need> needs,
+    List<Room> rooms,
     List<Remedy> remedies,
     Optional<Searched> searched,
     Optional<JudgingConditions> conditions,
@@ -49,6 +53,7 @@ public record MendAnswer(
     implements Answer {
   public MendAnswer {
     needs = List.copyOf(needs);
+    rooms = List.copyOf(rooms);
     remedies = List.copyOf(remedies);
     bounds = List.copyOf(bounds);
     unbounded = List.copyOf(unbounded);

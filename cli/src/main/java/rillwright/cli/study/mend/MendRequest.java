@@ -115,6 +115,7 @@ public record MendRequest(
         Job.of(project),
         site.state(),
         site.needs(),
+        site.water().rooms(),
         sorted,
         searched,
         judging(project).flatMap(judging -> judging.shown(List.of())),

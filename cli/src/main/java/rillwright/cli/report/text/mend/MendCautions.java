@@ -18,6 +18,9 @@ import rillwright.solver.stream.Freeboard;
 
 /** What to keep in mind before something is changed. */
 final class MendCautions {
+  private static final String LASTS =
+      "How long a pond lasts without topping up is shown as its room and counts as no need";
+
   private static final double ROUND_M = 0.005;
 
   private final MendAnswer answer;
@@ -35,6 +38,7 @@ final class MendCautions {
         answer.remedies().stream().map(it -> it.candidate().work()).collect(Collectors.toSet());
     if (answer.needs().stream().anyMatch(Need::isOfPond)) {
       page.paragraph(ponds());
+      page.paragraph(LASTS + " unless \"--days\" asks for it.", LASTS + ".");
     }
     if (answer.remedies().stream()
         .flatMap(it -> it.leaves().stream())
@@ -86,7 +90,8 @@ final class MendCautions {
         + usual(Freeboard.OVERFLOW_BELOW_EDGE_M)
         + " below grade or the liner's edge (common practice, no source). A change counts only"
         + " if the"
-        + " falls get their targets with the levels at rest and with those while running.";
+        + " falls get their targets with the levels at rest, as they stand before the stream has"
+        + " filled and as all flows here are, and with those while running.";
   }
 
   /** A depth of common practice, in a round figure of either system: "3 in", "75 mm". */

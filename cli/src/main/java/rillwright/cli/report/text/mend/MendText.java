@@ -1,12 +1,12 @@
 package rillwright.cli.report.text.mend;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import rillwright.cli.report.mend.FirstWords;
+import rillwright.cli.report.mend.RoomWords;
 import rillwright.cli.report.mend.SearchWords;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -90,10 +90,7 @@ public final class MendText {
     page.table(needs());
     wholeTarget();
     if (!mending.isEmpty()) {
-      page.table(
-          tables.of(
-              "MEET EVERY " + every().toUpperCase(Locale.ROOT) + ", BEST FIRST",
-              shown(mending, MOST_MENDING)));
+      page.table(tables.of(all(mending) + ", BEST FIRST", shown(mending, MOST_MENDING)));
       more(mending, MOST_MENDING);
       page.paragraph(tables.legend());
     }
@@ -142,8 +139,8 @@ public final class MendText {
               + units.share(Verdict.TOO_MUCH_SHARE)
               + " has to be throttled as well. Setting valves alone is enough ("
               + (alone.getAsInt() + 1)
-              + " under MEET EVERY "
-              + every().toUpperCase(Locale.ROOT)
+              + " under "
+              + all(mending)
               + "), so another pump with valves set too is listed only where it draws less.");
     }
   }
@@ -194,8 +191,13 @@ public final class MendText {
     page.paragraph(words);
   }
 
-  private String every() {
-    return answer.needs().stream().allMatch(Need::isOfTarget) ? "target" : "need";
+  /** What stands over those that meet all that is listed; that is not all where room is little. */
+  private String all(List<Remedy> mending) {
+    return mending.stream().anyMatch(remedy -> RoomWords.areLittle(remedy.rooms()))
+        ? "MEET THE NEEDS ABOVE"
+        : answer.needs().stream().allMatch(Need::isOfTarget)
+            ? "MEET EVERY TARGET"
+            : "MEET EVERY NEED";
   }
 
   private void conditions(JudgingConditions judging) {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import rillwright.cli.report.mend.RemedyWords;
+import rillwright.cli.report.mend.RoomWords;
 import rillwright.cli.report.page.Cell;
 import rillwright.cli.report.page.Table.Side;
 import rillwright.cli.report.page.TableBuilder;
@@ -15,6 +16,7 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.site.Room;
 import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.solver.network.Point;
 import rillwright.solver.steady.SteadyState;
@@ -45,11 +47,13 @@ final class RemedyTable {
   private final ShownUnits units;
   private final List<Point> falls;
   private final boolean isPumped;
+  private final boolean saysRooms;
 
   RemedyTable(MendAnswer answer) {
     this.answer = answer;
     this.units = Shown.of(answer);
     this.isPumped = answer.state().network().isPumped();
+    this.saysRooms = RoomWords.areSaid(answer);
     this.falls = answer.falls();
   }
 
@@ -57,7 +61,8 @@ final class RemedyTable {
   String legend() {
     return COSTS
         + (isPumped ? "Electricity: that of a year. " : "")
-        + ORDER.formatted(Math.round(answer.years()), isPumped ? ", electricity included" : "");
+        + ORDER.formatted(Math.round(answer.years()), isPumped ? ", electricity included" : "")
+        + (saysRooms ? RoomWords.legend(answer) : "");
   }
 
   /** The table, what stands today first; empty if there are none. */
@@ -83,6 +88,9 @@ final class RemedyTable {
     if (isPumped) {
       table.column("electricity", Side.RIGHT);
     }
+    if (saysRooms) {
+      table.column("room", Side.LEFT);
+    }
     if (leaving) {
       table.column("leaves", Side.LEFT);
     }
@@ -91,7 +99,8 @@ final class RemedyTable {
             answer.state(),
             shown(answer.takes().powerW(), units::power),
             "nothing",
-            money(answer.takes().costPerYear()));
+            money(answer.takes().costPerYear()),
+            answer.rooms());
     table.row("as written", leaving ? with(today, NeedWords.of(answer.needs(), units)) : today);
     int number = 0;
     for (Remedy remedy : rows) {
@@ -101,7 +110,8 @@ final class RemedyTable {
               remedy.state(),
               shown(remedy.powerW(), units::power),
               price(remedy.candidate()),
-              money(remedy.costPerYear()));
+              money(remedy.costPerYear()),
+              remedy.rooms());
       table.row(
           number + ": " + RemedyWords.of(remedy.candidate(), answer.state().network(), units),
           leaving ? with(then, NeedWords.of(remedy.leaves(), units)) : then);
@@ -109,7 +119,8 @@ final class RemedyTable {
     return table;
   }
 
-  private List<Cell> row(SteadyState state, String power, String price, String year) {
+  private List<Cell> row(
+      SteadyState state, String power, String price, String year, List<Room> rooms) {
     List<Cell> cells = new ArrayList<>();
     for (Point fall : falls) {
       double flow = state.point(fall.name()).outflowM3PerS();
@@ -122,6 +133,10 @@ final class RemedyTable {
         isPumped
             ? List.of(Cell.of(power), Cell.of(price), Cell.of(year))
             : List.of(Cell.of(price)));
+    if (saysRooms) {
+      boolean little = RoomWords.areLittle(rooms);
+      cells.add(new Cell(RoomWords.cell(rooms, units), little ? Tone.WARNING : Tone.PLAIN));
+    }
     return cells;
   }
 

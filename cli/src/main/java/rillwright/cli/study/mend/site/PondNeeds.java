@@ -112,7 +112,7 @@ public record PondNeeds(OptionalDouble days) {
     Targets targets = Targets.of(network);
     Map<PointName, Double> shares = new LinkedHashMap<>();
     targets.falls().forEach(fall -> shares.put(fall, targets.shareAt(fall, running)));
-    return new PondWater(needs, marks, shares);
+    return new PondWater(needs, marks, Room.in(budget), shares);
   }
 
   private static Need need(String at, String code) {

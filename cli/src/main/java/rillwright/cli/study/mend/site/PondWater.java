@@ -13,15 +13,18 @@ import rillwright.solver.network.PointName;
  * @param needs what they need
  * @param marks that water does not keep its room to, and that nothing is changed for: what no
  *     change may add
+ * @param rooms how much they may fall then
  * @param runningShares what each fall gets of its target at the levels that run, nothing topped up
  */
-public record PondWater(List<Need> needs, List<Need> marks, Map<PointName, Double> runningShares) {
+public record PondWater(
+    List<Need> needs, List<Need> marks, List<Room> rooms, Map<PointName, Double> runningShares) {
   /** Where nothing is asked of them. */
-  static final PondWater NOT_ASKED = new PondWater(List.of(), List.of(), Map.of());
+  static final PondWater NOT_ASKED = new PondWater(List.of(), List.of(), List.of(), Map.of());
 
   public PondWater {
     needs = List.copyOf(needs);
     marks = List.copyOf(marks);
+    rooms = List.copyOf(rooms);
     runningShares = Collections.unmodifiableMap(new LinkedHashMap<>(runningShares));
   }
 

@@ -97,7 +97,7 @@ public record Site(
         targets,
         needs,
         Optional.of(asked),
-        new PondWater(List.of(), now.marks(), now.runningShares()),
+        new PondWater(List.of(), now.marks(), now.rooms(), now.runningShares()),
         conditions,
         worst.and(now.runningShares()),
         work);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.Room;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
 
@@ -21,6 +22,7 @@ import rillwright.solver.steady.SteadyState;
  * @param powerW drawn from the wire then; empty if a sheet gives none
  * @param costPerYear of electricity then; empty if it is not known
  * @param leastShare the least share of its target that any fall gets, 1 at most
+ * @param rooms how much ponds may fall while it runs then; none where that was not asked
  */
 public record Remedy(
     Candidate candidate,
@@ -31,7 +33,8 @@ public record Remedy(
     SteadyState state,
     OptionalDouble powerW,
     OptionalDouble costPerYear,
-    double leastShare) {
+    double leastShare,
+    List<Room> rooms) {
   /** Watts that differ by less than this share are the same. */
   private static final double SAME_POWER = 0.01;
 
@@ -39,6 +42,7 @@ public record Remedy(
     serves = List.copyOf(serves);
     meets = List.copyOf(meets);
     leaves = List.copyOf(leaves);
+    rooms = List.copyOf(rooms);
   }
 
   /** Whether every need is met with it. */

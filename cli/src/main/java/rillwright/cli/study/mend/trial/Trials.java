@@ -10,6 +10,7 @@ import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.change.Work;
 import rillwright.cli.study.mend.site.Judgement;
 import rillwright.cli.study.mend.site.Need;
+import rillwright.cli.study.mend.site.PondWater;
 import rillwright.cli.study.mend.site.Site;
 import rillwright.solver.network.PointName;
 import rillwright.solver.steady.SteadyState;
@@ -116,7 +117,8 @@ public final class Trials {
             state,
             takes.powerW(),
             takes.costPerYear(),
-            judgement.leastShare()));
+            judgement.leastShare(),
+            judgement.ponds().map(PondWater::rooms).orElse(List.of())));
   }
 
   /** What another pump, or more of them, lacks at its inlet where none lacked anything. */
