@@ -31,6 +31,10 @@ import rillwright.solver.steady.SteadyStateFinder;
  */
 public final class BenchmarkTable {
   private static final int STARTS = 15;
+
+  /** After so many seconds of running it a whole command is compiled. */
+  private static final int UNTIL_COMPILED = 20;
+
   private static final double MILLISECONDS = 1e-6;
 
   private final PrintStream out;
@@ -58,10 +62,12 @@ public final class BenchmarkTable {
     if (!whole) {
       options.param("network", upTo10000());
     }
-    List<String> asked = patterns.isEmpty() ? List.of("Balance", "Factor", "Command") : patterns;
+    List<String> asked = patterns.isEmpty() ? List.of("Balance", "Factor") : patterns;
     asked.forEach(options::include);
     table.measured(options);
     if (patterns.isEmpty()) {
+      table.measured(
+          options(whole ? 7 : 3).warmupIterations(UNTIL_COMPILED).include("Command"));
       table.measured(options(whole ? 7 : 3).include("Dense").include("Library"));
       table.measured(
           options(1).warmupIterations(0).include("Dense").param("network", "LOOPS 1000"));
