@@ -69,7 +69,7 @@ public final class Measurands {
 
     @Override
     public Effort effort() {
-      return new Effort(5, Risk.NONE);
+      return new Effort(5, Risk.OPEN_WATER);
     }
 
     @Override
@@ -97,7 +97,7 @@ public final class Measurands {
 
     @Override
     public Effort effort() {
-      return new Effort(5, Risk.NONE);
+      return new Effort(5, Risk.OPEN_WATER);
     }
 
     @Override
