@@ -68,10 +68,9 @@ public final class AsbuiltText {
     page.table(readings());
     page.paragraph(
         "Within: the error as written, or as usual; of a bucket with 0.2 s of its watch."
-            + " Deviations:"
-            + " how far off a reading is, in standard deviations of its error; 2 is usual at"
-            + " times, 3"
-            + " is not.");
+            + " Deviations: how far off a reading is, in standard deviations: half of \"within\""
+            + " and, for the model, 1 % of what the middle of the ranges gives (root of the sum of"
+            + " squares); 2 is usual at times, 3 is not.");
     next();
     page.heading("NOTES");
     notes();
