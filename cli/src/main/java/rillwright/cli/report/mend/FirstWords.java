@@ -99,7 +99,10 @@ public final class FirstWords {
   public static String with(MendAnswer answer) {
     return hardest(answer)
         + (isOpened(answer) ? " with the adjustable valves wide open" : "")
-        + (answer.falls().size() > 1 ? ", then the other falls throttled to their targets" : "");
+        + (answer.falls().size() > 1 ? ", then the other falls throttled to their targets" : "")
+        + (answer.falls().size() > 1 && answer.conditions().isPresent()
+            ? ", in each condition anew"
+            : "");
   }
 
   private static String hardest(MendAnswer answer) {

@@ -122,7 +122,7 @@ public final class MendText {
     return page.build();
   }
 
-  /** Why what gives a fall too much is not listed with its valve throttled: that alone does. */
+  /** What gives a fall too much, and why it is not listed with its valve throttled too. */
   private void throttledToo(List<Remedy> mending) {
     boolean isOver =
         answer.remedies().stream()
@@ -133,15 +133,20 @@ public final class MendText {
         IntStream.range(0, mending.size())
             .filter(it -> mending.get(it).candidate().isOfValvesAlone())
             .findFirst();
-    if (isOver && alone.isPresent()) {
+    if (isOver) {
       page.paragraph(
           "A fall left over "
               + units.share(Verdict.TOO_MUCH_SHARE)
-              + " has to be throttled as well. Setting valves alone is enough ("
-              + (alone.getAsInt() + 1)
-              + " under "
-              + all(mending)
-              + "), so another pump with valves set too is listed only where it draws less.");
+              + " has to be throttled as well"
+              + (answer.conditions().isPresent() ? ", by one setting for all conditions." : ".")
+              + (alone.isEmpty()
+                  ? ""
+                  : " Setting valves alone is enough ("
+                      + (alone.getAsInt() + 1)
+                      + " under "
+                      + all(mending)
+                      + "), so another pump with valves set too is listed only where it draws"
+                      + " less."));
     }
   }
 
