@@ -37,8 +37,12 @@ class SuctionTextTest {
   void whereNoInletHasALevelItIsSaidThatNothingIsChecked() {
     Run.assertReported(
         Run.of("solve", "../examples/fish-pond/pond.yaml").flat(),
-        "SUCTION \"supply\": the elevation of its pump's inlet is not given (\"elevation\"), so"
-            + " neither the water over it nor its suction head (NPSH) is checked. LEVELS");
+        "SUCTION \"supply\": its pump is not the first part after \"settling chamber\", so it is"
+            + " taken to stand outside; give the level of its own inlet (\"elevation\" of the pump),"
+            + " or neither the water over it nor its suction head (NPSH) is checked. LEVELS");
+    Run.assertReported(
+        Run.of("solve", "../examples/fish-pond/pond.yaml").flat(),
+        "374 mm above the mouth of the suction pipe");
   }
 
   /** Water that stands at the pond's level, open to it, says nothing of a check valve. */

@@ -12,6 +12,7 @@ import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Part;
+import rillwright.solver.network.Point;
 import rillwright.solver.network.Pump;
 import rillwright.solver.pumping.PumpSuction;
 
@@ -49,16 +50,23 @@ public final class SheetNotes {
 
   private void elevation(Line line, int place) {
     if (PumpSuction.elevationM(project.network(), line, place).isEmpty()) {
-      notes.add("line " + unchecked(line.name()));
+      notes.add("line " + unchecked(project.network(), line.name()));
     }
   }
 
   /** That the suction of a line's pump is not checked, and why. */
-  public static String unchecked(LineName line) {
+  public static String unchecked(Network network, LineName line) {
+    Point from = network.point(network.line(line).from());
     return "\""
         + line.value()
-        + "\": the elevation of its pump's inlet is not given (\"elevation\"), so neither the water"
-        + " over it nor its suction head (NPSH) is checked";
+        + "\": "
+        + (from instanceof Chamber
+            ? "its pump is not the first part after \""
+                + from.name().value()
+                + "\", so it is taken to stand outside; give the level of its own inlet"
+                + " (\"elevation\" of the pump), or"
+            : "the level of its pump's inlet is not given (\"elevation\" of the pump), so")
+        + " neither the water over it nor its suction head (NPSH) is checked";
   }
 
   private void submergence(Line line, Pump pump) {

@@ -55,7 +55,7 @@ public final class PointWords {
         new ArrayList<>(
             List.of(
                 "floor at " + units.level(chamber.floorM()),
-                "pump intake at " + units.level(chamber.intakeM())));
+                "intake at " + units.level(chamber.intakeM())));
     level(words, "brim at ", chamber.topM(), units);
     return words;
   }

@@ -14,6 +14,7 @@ import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Part;
+import rillwright.solver.network.Pump;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
@@ -89,10 +90,25 @@ final class LevelsTable {
       notes.add(against(head.getAsDouble(), basin.levelM(), basin.name().value()));
     }
     if (point.isStarved()) {
-      notes.add("down at the pump's intake: starved");
+      notes.add("down at " + intake(chamber) + ": starved");
     } else {
-      notes.add(against(head.getAsDouble(), chamber.intakeM(), "the pump's intake"));
+      notes.add(against(head.getAsDouble(), chamber.intakeM(), intake(chamber)));
     }
+  }
+
+  /** What is at a chamber's intake: a pump that stands in it, or where a pipe begins. */
+  private String intake(Chamber chamber) {
+    List<Part> first = new ArrayList<>();
+    boolean pumped = false;
+    for (Line line : state.network().lines()) {
+      if (line.from().equals(chamber.name())) {
+        line.parts().stream().limit(1).forEach(first::add);
+        pumped |= line.parts().stream().anyMatch(Pump.class::isInstance);
+      }
+    }
+    return first.stream().anyMatch(Pump.class::isInstance)
+        ? "the pump's intake"
+        : pumped ? "the mouth of the suction pipe" : "its intake";
   }
 
   /** "5 in above the sill". */

@@ -68,7 +68,8 @@ final class SuctionTable {
     if (rows.isEmpty() && !unchecked.isEmpty()) {
       page.heading("SUCTION");
     }
-    unchecked.forEach(line -> page.paragraph(SheetNotes.unchecked(line) + "."));
+    unchecked.forEach(
+        line -> page.paragraph(SheetNotes.unchecked(solved.state().network(), line) + "."));
     if (depth) {
       page.paragraph(
           "Needed so that no air is drawn: by the data sheet, else by the inlet's bore and flow.");
