@@ -132,6 +132,16 @@ class SheetCommandTest {
     assertEquals(expected.size(), Run.json("sheet", POND).get("card").size());
   }
 
+  /** The chamber of the twin falls stands 1/16 in below the pond: less than two rulers tell. */
+  @Test
+  void aLevelWithinItsErrorIsNotOnTheCardButOnTheLid() {
+    String level = "level below \"pond\"";
+    assertFalse(run("sheet", JOB).out().contains(level));
+    Run.assertReported(
+        run("sheet", JOB, "--for", "lid").flat(),
+        level + ": usually 0 to 9/16 in; more: clean the net.");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"", "crew", "customer", "lid"})
   void nothingIsSaidOfPumpsWhereNothingIsPumped(String whom) {
@@ -227,7 +237,25 @@ class SheetCommandTest {
 
     Run weak = Run.of("weak", POND, "--readings", filled.toString());
     assertEquals(0, weak.status(), weak::err);
+    assertErrorsAlike(
+        Run.json("sheet", POND).get("card"),
+        Run.json("weak", POND, "--readings", filled.toString()).get("readings"));
     assertTrue(text.lines().filter(line -> line.contains("____ ")).count() > 3, text);
+  }
+
+  /** The card goes by the errors that the same readings have once they are read back. */
+  private static void assertErrorsAlike(JsonNode card, JsonNode read) {
+    assertEquals(card.size(), read.size());
+    for (int i = 0; i < card.size(); i++) {
+      JsonNode one = card.get(i);
+      double expected = one.get("expected").asDouble();
+      double error = one.get("high").asDouble() - expected;
+      double within = read.get(i).get("within").asDouble();
+      boolean isTime = one.get("unit").asString().equals("s");
+      double shown = isTime ? within / read.get(i).get("flowM3PerS").asDouble() : within;
+
+      assertEquals(isTime ? error / expected : error, shown, 0.05 * shown, one::toString);
+    }
   }
 
   @Test

@@ -11,10 +11,9 @@ import rillwright.cli.report.text.visit.ReadingWords;
 import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.jobsheet.SheetAnswer;
-import rillwright.cli.study.jobsheet.SheetAnswer.AsSet;
+import rillwright.cli.study.jobsheet.card.Card;
 import rillwright.cli.study.jobsheet.card.CardReading;
 import rillwright.cli.study.jobsheet.card.CardReading.Level;
-import rillwright.cli.study.jobsheet.card.CardReading.Power;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Pump;
 
@@ -57,8 +56,8 @@ final class LidCards {
     answer.network().placed(Pump.class).stream()
         .map(pump -> pump.line().name().value() + ": " + pump.part().label())
         .forEach(page::paragraph);
-    answer.asSet().map(AsSet::card).orElse(List.of()).stream()
-        .filter(reading -> reading.what() instanceof Power || reading.what() instanceof Level)
+    answer.asSet().stream()
+        .flatMap(set -> Card.underTheLid(set.solved()).stream())
         .map(this::usual)
         .forEach(page::paragraph);
     page.marked(

@@ -84,7 +84,14 @@ public final class ReadingsYaml {
       return at + (level.above() ? ", level: " : ", below pond: ") + depth;
     }
     String field = what instanceof CrestHead ? "crest head" : "brink";
-    return at + ", " + field + ": " + blank(units.depthUnit().symbol());
+    double error = reading.high() - reading.expected().orElse(0);
+    return at
+        + ", "
+        + field
+        + ": "
+        + blank(units.depthUnit().symbol())
+        + ", within: "
+        + units.fineDepth(error);
   }
 
   private static String blank(String unit) {

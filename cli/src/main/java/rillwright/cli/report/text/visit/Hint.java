@@ -15,11 +15,10 @@ enum Hint {
   OPEN_WATER(
       "Deep or open water drowns small children: keep watch while covers and grates are off."),
   BANDS(
-      "Between: the expected figure, give or take the error of the instrument (common practice)"
-          + " and,"
-          + " at a crest, of the formula. A reading outside means that the job differs from"
-          + " the file: check there first, before you change anything. One inside says no more than"
-          + " that the two agree."),
+      "Between: the expected figure, give or take the usual error of the reading (common"
+          + " practice) and, at a crest, of the formula. A reading outside means that the job differs"
+          + " from the file: check there first, before you change anything. One inside says no more"
+          + " than that the two agree."),
   TOPPED_UP(
       "Stream: these hold once it has filled and the pond is topped up to its level at rest; what was"
           + " added comes back at a stop and may run over."),
@@ -29,12 +28,14 @@ enum Hint {
           + " not hold what they say."),
   REFILL(
       "Too fast for a bucket: switch off, bail a pool down by a measured depth, switch on, and time"
-          + " it from the first water until it spills. Flow = area x depth / time, \u00b15 to 8"
-          + " %."),
+          + " it from the first water until it spills. Flow = area x depth / time."),
   CREST(
       "Depths: read a ruler every {spacing} along the crest and take the mean. The ruler's part of"
           + " the band is {error}; the rest is the error of the weir formula, which careful reading"
           + " does not make smaller."),
+  LEVEL(
+      "Level: from the edge lay a straightedge and a spirit level across, measure down to both"
+          + " waters and subtract."),
   SHUT_OFF(
       "Valve shut: ten seconds at most, never with soft hose in the line (glued flexible PVC"
           + " counts as pipe), never with a positive-displacement pump; open it slowly."),

@@ -27,7 +27,6 @@ import rillwright.solver.network.LineName;
 public record ReadingWords(
     String what, String with, String expect, String between, List<Hint> hints) {
   private static final String RULER = "ruler";
-  private static final String PERCENT_8 = "\u00b18 %";
 
   /** The words for a reading. */
   public static ReadingWords of(CardReading reading, ShownUnits units) {
@@ -47,7 +46,7 @@ public record ReadingWords(
           "refill of a pool, " + units.tools().pool(),
           "stopwatch",
           units.seconds(reading.expected().orElse(0)),
-          PERCENT_8,
+          "\u00b1" + units.share(reading.high() / reading.expected().orElse(1) - 1),
           List.of(Hint.REFILL));
     }
     if (what instanceof Power power) {
@@ -70,7 +69,7 @@ public record ReadingWords(
         RULER,
         units.tools().ruler().with(reading.expected().orElse(0)),
         units.tools().ruler().between(reading.low(), reading.high()),
-        isLevel ? List.of() : List.of(Hint.CREST));
+        List.of(isLevel ? Hint.LEVEL : Hint.CREST));
   }
 
   private static String depthOf(What what, ShownUnits units) {

@@ -19,23 +19,15 @@ import rillwright.solver.steady.LineState;
 import rillwright.solver.steady.PartState;
 import rillwright.solver.steady.PointState;
 import rillwright.solver.steady.SteadyState;
+import rillwright.solver.study.diagnosis.reading.Tolerance;
 
 /**
  * What to read on the day: flow and depths at falls, flow at outlets in air, gauges, the power of
- * pumps, levels of chambers. The errors of instruments are common practice, no source.
+ * pumps, levels of chambers; with the usual errors of readings and, at a crest, its formula's.
  */
 public final class Card {
-  /** Error of a ruler in running water, m. */
-  static final double RULER_M = 0.002;
-
   /** How far upstream of a crest its head is read, in heads. */
   static final double HEADS_BACK = 4;
-
-  /** Error of a plug-in watt meter. */
-  static final double METER_SHARE = 0.03;
-
-  /** Error of a level read with a ruler, m. */
-  static final double LEVEL_M = 0.003;
 
   private final SteadyState state;
   private final CrewTools tools;
@@ -48,9 +40,23 @@ public final class Card {
 
   /**
    * The readings, in the order in which they are shown; none where a chamber is drawn down to its
-   * pump's intake, since nothing is steady then, or water boils in a pump.
+   * pump's intake, since nothing is steady then, or water boils in a pump. A level that differs
+   * from the basin's by less than its error is left out.
    */
   public static List<CardReading> of(Solved solved) {
+    return all(solved).stream()
+        .filter(reading -> !(reading.what() instanceof Level && reading.low() == 0))
+        .toList();
+  }
+
+  /** What is looked at under a pump's lid again and again: power and every level. */
+  public static List<CardReading> underTheLid(Solved solved) {
+    return all(solved).stream()
+        .filter(reading -> reading.what() instanceof Power || reading.what() instanceof Level)
+        .toList();
+  }
+
+  private static List<CardReading> all(Solved solved) {
     if (solved.state().starves() || solved.boils()) {
       return List.of();
     }
@@ -59,7 +65,7 @@ public final class Card {
     card.readings.addAll(GaugeRounds.of(solved.state()));
     solved.state().lines().forEach(card::pumps);
     solved.state().points().forEach(card::chamber);
-    return List.copyOf(card.readings);
+    return card.readings;
   }
 
   private void wayOut(PointState point) {
@@ -88,7 +94,7 @@ public final class Card {
   }
 
   private static double band(double depthM, Fall fall) {
-    return Math.hypot(fall.depthBand() * depthM, RULER_M);
+    return Math.hypot(fall.depthBand() * depthM, Tolerance.RULER.halfWidthAt(depthM));
   }
 
   private void pumps(LineState line) {
@@ -97,7 +103,11 @@ public final class Card {
         double flow = part.flowM3PerS();
         double watts = flow > 0 ? pump.set().powerAt(flow).orElse(0) : 0;
         if (watts > 0) {
-          add(line.line().name().value(), new Power(pump.label()), watts, METER_SHARE * watts);
+          add(
+              line.line().name().value(),
+              new Power(pump.label()),
+              watts,
+              Tolerance.POWER.halfWidthAt(watts));
         }
       }
     }
@@ -107,7 +117,11 @@ public final class Card {
     if (point.point() instanceof Chamber chamber && point.headM().isPresent()) {
       for (Basin basin : Feeders.listBasins(state.network(), chamber)) {
         double below = basin.levelM() - point.headM().getAsDouble();
-        add(chamber.name().value(), new Level(basin.name(), below < 0), Math.abs(below), LEVEL_M);
+        add(
+            chamber.name().value(),
+            new Level(basin.name(), below < 0),
+            Math.abs(below),
+            Tolerance.LEVEL.halfWidthAt(below));
       }
     }
   }

@@ -13,12 +13,10 @@ import rillwright.solver.reading.PumpsOff;
 import rillwright.solver.reading.ShutOff;
 import rillwright.solver.steady.NoBalance;
 import rillwright.solver.steady.SteadyState;
+import rillwright.solver.study.diagnosis.reading.Tolerance;
 
 /** Gauges: running, with the valve shut, with the pump off. */
 final class GaugeRounds {
-  /** Error of a gauge up to 15 psi or 1 bar of class 1.6, Pa: a quarter psi; common practice. */
-  static final double GAUGE_PA = 1724;
-
   private GaugeRounds() {}
 
   static List<CardReading> of(SteadyState state) {
@@ -65,11 +63,12 @@ final class GaugeRounds {
 
   private static CardReading read(GaugeReading reading, When when, List<LineName> shut) {
     double pressure = reading.pressurePa().orElse(0);
+    double error = Tolerance.GAUGE.halfWidthAt(pressure);
     return new CardReading(
         reading.gauge().name(),
         new Pressure(when, shut),
         reading.pressurePa(),
-        pressure - GAUGE_PA,
-        pressure + GAUGE_PA);
+        pressure - error,
+        pressure + error);
   }
 }

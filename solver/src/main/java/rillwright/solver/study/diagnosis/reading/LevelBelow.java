@@ -23,7 +23,7 @@ public record LevelBelow(PointName chamber, PointName basin, When when) implemen
 
   @Override
   public Tolerance usualTolerance() {
-    return Tolerance.of(0.013);
+    return Tolerance.LEVEL;
   }
 
   @Override

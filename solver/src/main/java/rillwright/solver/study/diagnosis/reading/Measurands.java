@@ -20,11 +20,6 @@ public final class Measurands {
   private static final double ROOM = 1.2;
   static final double ROOM_AT_FALLS = 1.5;
 
-  /** A gauge of 15 psi or 1 bar. */
-  private static final Tolerance GAUGE = Tolerance.of(1700);
-
-  private static final Tolerance RULER = Tolerance.of(0.002);
-
   private Measurands() {}
 
   /** Flow over a fall or out of an outlet, m³/s: bucket and stopwatch. */
@@ -36,7 +31,7 @@ public final class Measurands {
 
     @Override
     public Tolerance usualTolerance() {
-      return Tolerance.ofShare(0.07);
+      return Tolerance.FLOW;
     }
 
     @Override
@@ -64,7 +59,7 @@ public final class Measurands {
 
     @Override
     public Tolerance usualTolerance() {
-      return RULER;
+      return Tolerance.RULER;
     }
 
     @Override
@@ -92,7 +87,7 @@ public final class Measurands {
 
     @Override
     public Tolerance usualTolerance() {
-      return RULER;
+      return Tolerance.RULER;
     }
 
     @Override
@@ -120,7 +115,7 @@ public final class Measurands {
 
     @Override
     public Tolerance usualTolerance() {
-      return GAUGE;
+      return Tolerance.GAUGE;
     }
 
     @Override
@@ -148,7 +143,7 @@ public final class Measurands {
 
     @Override
     public Tolerance usualTolerance() {
-      return GAUGE;
+      return Tolerance.GAUGE;
     }
 
     @Override
@@ -188,7 +183,7 @@ public final class Measurands {
 
     @Override
     public Tolerance usualTolerance() {
-      return Tolerance.of(0.013);
+      return Tolerance.LEVEL;
     }
 
     @Override
@@ -231,7 +226,7 @@ public final class Measurands {
 
     @Override
     public Tolerance usualTolerance() {
-      return Tolerance.ofShare(0.05);
+      return Tolerance.POWER;
     }
 
     @Override

@@ -7,6 +7,21 @@ package rillwright.solver.study.diagnosis.reading;
  * @param share of what is read, 0 or more
  */
 public record Tolerance(double absolute, double share) {
+  /** The usual one of a flow; as all that follow common practice, no source. */
+  public static final Tolerance FLOW = ofShare(0.07);
+
+  /** Of a ruler in running water. */
+  public static final Tolerance RULER = of(0.002);
+
+  /** Of a gauge of 15 psi or 1 bar. */
+  public static final Tolerance GAUGE = of(1700);
+
+  /** Of a level, or of how far one is below another. */
+  public static final Tolerance LEVEL = of(0.013);
+
+  /** Of a meter's power. */
+  public static final Tolerance POWER = ofShare(0.05);
+
   /** What a job differs from its drawing when nothing is wrong, by what it was built for. */
   private static final double MODEL_SHARE = 0.01;
 
