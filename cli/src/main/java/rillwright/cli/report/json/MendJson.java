@@ -58,7 +58,8 @@ public final class MendJson {
               Room::days)
           .truth(
               "isLittle",
-              "Whether it lasts less than a week, or more may be in transit than is computed.",
+              "Whether it starves, lasts less than a week, or that much more may be in transit than"
+                  + " is computed.",
               Room::isLittle);
 
   private static final Shape<Listed> REMEDY =

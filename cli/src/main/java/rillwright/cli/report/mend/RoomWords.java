@@ -52,7 +52,7 @@ public final class RoomWords {
         + (hasDays(answer)
             ? ", and how long evaporation and splash take to use it up without topping up"
             : "; evaporation is not in the file and takes of it too")
-        + ". It is little where more may be in transit than is computed"
+        + ". It is little where that much more may be in transit than is computed"
         + (hasDays(answer) ? ", or where it lasts less than a week." : ".");
   }
 
