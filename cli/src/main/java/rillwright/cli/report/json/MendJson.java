@@ -57,7 +57,7 @@ public final class MendJson {
               "Days that this lasts without topping up; null where no evaporation is known.",
               Room::days)
           .truth(
-              "isLittle",
+              "little",
               "Whether it starves, lasts less than a week, or that much more may be in transit than"
                   + " is computed.",
               Room::isLittle);
