@@ -4,7 +4,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import rillwright.cli.command.argument.PictureArguments;
 import rillwright.cli.command.argument.ProjectArguments;
 import rillwright.cli.command.argument.StandardOptions;
@@ -64,6 +66,8 @@ public final class SectionCommand implements Callable<Integer> {
 
   @Mixin private StandardOptions standard;
 
+  @Spec private CommandSpec spec;
+
   @Override
   public Integer call() {
     Project read = project.read();
@@ -73,7 +77,7 @@ public final class SectionCommand implements Callable<Integer> {
         file,
         () -> chart(section),
         () -> SectionJson.of(section),
-        () -> TerminalPage.of(SectionText.of(section), standard.screen()));
+        () -> TerminalPage.of(SectionText.of(section), standard.screen(spec)));
     return section.noBalance().isPresent() ? ExitStatus.NO_BALANCE : ExitStatus.DONE;
   }
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** With {@code --to} an answer is written whole or not at all, and never over what was read. */
@@ -74,6 +75,28 @@ class DestinationTest {
     assertEquals(0, written.status(), written.err());
     assertEquals("Written: " + file, written.out().strip());
     assertEquals(printed.out(), Files.readString(file));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"html,html", "json,json", "txt,text", "answer,text"})
+  void aFilesEndingSaysInWhichForm(String ending, String format) throws IOException {
+    Path file = folder.resolve("my." + ending);
+
+    assertEquals(0, run(List.of("solve", project, "--to", file.toString())).status());
+
+    Run printed = run(List.of("solve", project, "--format", format));
+    assertEquals(printed.out(), Files.readString(file));
+  }
+
+  @Test
+  void colorMayBeAskedForBeforeTheCommandToo() {
+    String plain = run(List.of("solve", project)).out();
+    String before = run(List.of("--color", "always", "solve", project)).out();
+
+    assertTrue(before.contains("\u001b["), before);
+    assertEquals(before, run(List.of("solve", project, "--color", "always")).out());
+    assertEquals(
+        plain, run(List.of("--color", "always", "solve", project, "--color", "never")).out());
   }
 
   @ParameterizedTest

@@ -1,6 +1,8 @@
 package rillwright.cli.command.argument;
 
+import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.Locale;
 
 /** In which form a command answers. */
 public enum Format {
@@ -14,6 +16,14 @@ public enum Format {
   CSV;
 
   private static final String FORMAT = "format";
+
+  /** The form that a file's ending asks for; another if it asks for none. */
+  public static Format ofFile(Path file, Format otherwise) {
+    String name = file.toString().toLowerCase(Locale.ROOT);
+    return name.endsWith(".json")
+        ? JSON
+        : name.endsWith(".html") ? HTML : name.endsWith(".txt") ? TEXT : otherwise;
+  }
 
   /** Of an answer. */
   public static final class OfAnswers extends WordReader<Format> {

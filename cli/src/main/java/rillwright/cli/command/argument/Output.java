@@ -40,7 +40,7 @@ abstract class Output {
 
   /** Hands over a page, as HTML or as text. */
   public final void print(Page page, Format format) {
-    Screen screen = answerTo().isPresent() ? Screen.PAPER : standard.screen();
+    Screen screen = answerTo().isPresent() ? Screen.PAPER : standard.screen(command);
     print(
         format == Format.HTML ? HtmlPage.of(page, command.name()) : TerminalPage.of(page, screen));
   }

@@ -12,12 +12,14 @@ public class ReportArguments extends Destination {
       names = "--format",
       paramLabel = "FORMAT",
       converter = Format.OfAnswers.class,
-      description = "Output format: text (default), html or json.")
-  private Format format = Format.TEXT;
+      description =
+          "Output format: text (default), html or json (defaults of a file that ends in .html or"
+              + " .json).")
+  private Optional<Format> given = Optional.empty();
 
   /** Whether another form than text is asked for. */
   public final boolean asksForAForm() {
-    return format != Format.TEXT;
+    return format() != Format.TEXT;
   }
 
   /** Hands over the answer in the form asked for. */
@@ -34,6 +36,7 @@ public class ReportArguments extends Destination {
    */
   public void print(
       Supplier<String> json, Supplier<Page> page, Supplier<Optional<? extends Chart>> picture) {
+    Format format = format();
     if (format == Format.JSON) {
       print(json.get());
     } else {
@@ -41,5 +44,10 @@ public class ReportArguments extends Destination {
       print(
           format == Format.HTML ? picture.get().map(answer::with).orElse(answer) : answer, format);
     }
+  }
+
+  private Format format() {
+    return given.orElseGet(
+        () -> to().map(file -> Format.ofFile(file, Format.TEXT)).orElse(Format.TEXT));
   }
 }

@@ -1,6 +1,8 @@
 package rillwright.cli.command.argument;
 
 import java.util.EnumSet;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import rillwright.cli.report.page.terminal.Screen;
 import rillwright.cli.report.page.terminal.Screen.Coloring;
@@ -18,15 +20,19 @@ public final class StandardOptions {
       description =
           "Prints in color: auto (default: on a terminal, unless NO_COLOR is set), always or"
               + " never.")
-  private Coloring coloring = Coloring.AUTO;
+  private Optional<Coloring> coloring = Optional.empty();
 
   @Option(names = "--trace", description = "Shows details if the program itself fails.")
   @SuppressWarnings("UnusedVariable") // looked up among the arguments when something fails
   private boolean trace;
 
-  /** What an answer on standard output is printed on. */
-  public Screen screen() {
-    return Screen.ofProcess(coloring);
+  /**
+   * What an answer of a command on standard output is printed on. Its color may be asked for before
+   * the command too.
+   */
+  public Screen screen(CommandSpec command) {
+    Optional<Coloring> before = command.root().findOption("--color").getValue();
+    return Screen.ofProcess(coloring.or(() -> before).orElse(Coloring.AUTO));
   }
 
   /** Reads the word. */

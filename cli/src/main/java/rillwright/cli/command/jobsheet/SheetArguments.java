@@ -1,6 +1,5 @@
 package rillwright.cli.command.jobsheet;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
@@ -38,10 +37,6 @@ final class SheetArguments extends Destination {
   }
 
   private Format usual() {
-    if (to().isEmpty()) {
-      return Format.TEXT;
-    }
-    String name = to().get().toString().toLowerCase(Locale.ROOT);
-    return name.endsWith(".json") ? Format.JSON : name.endsWith(".txt") ? Format.TEXT : Format.HTML;
+    return to().map(file -> Format.ofFile(file, Format.HTML)).orElse(Format.TEXT);
   }
 }
