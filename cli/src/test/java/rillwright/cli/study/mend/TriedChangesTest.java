@@ -274,4 +274,27 @@ class TriedChangesTest {
     }
     assertEquals(EnumSet.allOf(Action.class), seen);
   }
+
+  /** The fall has its target already; the pump runs far beyond its best flow. */
+  @Test
+  void aValveIsTurnedForAPumpWhereTheFallHasEnough() throws IOException {
+    String text =
+        NARROW
+            .replace("size: 1 in", "size: 2 in")
+            .replace("4400 gph", "3100 gph")
+            .replace("run: 30 ft", "run: 60 ft")
+            .replace("22 ft}", "22 ft, power: 240 W}")
+            .replace("18 ft}", "18 ft, power: 340 W}")
+            .replace("11 ft}", "11 ft, power: 405 W}")
+            .replace("head: 0 ft}", "head: 0 ft, power: 410 W}");
+    Path file = Files.writeString(folder.resolve("wide.yaml"), text);
+    MendAnswer answer = USUAL.answer(ProjectReader.read(file, List.of()));
+
+    assertEquals(List.of(true), answer.needs().stream().map(Need::isOfEfficiency).toList());
+    Remedy first = answer.mendingAll().get(0);
+    assertEquals(
+        List.of(Action.TURN_VALVE), first.candidate().steps().stream().map(Step::action).toList());
+    Project turned = ProjectReader.read(file, first.candidate().set());
+    assertEquals(List.of(), USUAL.answer(turned).needs());
+  }
 }

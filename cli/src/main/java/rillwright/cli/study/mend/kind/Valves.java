@@ -99,8 +99,8 @@ public final class Valves implements Source {
   }
 
   /**
-   * The widest opening of one valve, by whole degrees, at which no target is missed or exceeded;
-   * without one, for each need the widest at which it is met and nothing lost.
+   * The widest opening of one valve, by whole degrees, at which no target is missed or exceeded and
+   * no pump is in need; without one, for each need the widest at which it is met and nothing lost.
    */
   private static List<Candidate> swept(Site site, ValvePlace place) {
     Valve now = place.in(site.network());
@@ -112,16 +112,15 @@ public final class Valves implements Source {
       Valve turned = now.withSetpoint(opening.at(1 - degrees / QUARTER_TURN));
       Optional<SteadyState> state =
           site.balancedNear(site.network().withPart(place.line(), place.partIndex(), turned));
-      if (state.filter(site::isWithin).isPresent()) {
+      Optional<Judgement> judged = state.map(it -> Judgement.of(site, it));
+      if (state.filter(site::isWithin).isPresent() && judged.get().meetsAllBesideFallsAndPonds()) {
         return List.of(turnedTo(turned, place, site));
       }
-      if (state.isPresent() && mending.size() < site.needs().size()) {
-        Judgement judgement = Judgement.of(site, state.get());
-        if (judgement.mends()) {
-          judgement
-              .metNeeds()
-              .forEach(need -> mending.computeIfAbsent(need, it -> turnedTo(turned, place, site)));
-        }
+      if (judged.isPresent() && mending.size() < site.needs().size() && judged.get().mends()) {
+        judged
+            .get()
+            .metNeeds()
+            .forEach(need -> mending.computeIfAbsent(need, it -> turnedTo(turned, place, site)));
       }
     }
     return mending.values().stream().distinct().toList();

@@ -85,6 +85,13 @@ public record Judgement(
         .toList();
   }
 
+  /** Whether what is in need besides falls and ponds, as a pump is, has what it should. */
+  public boolean meetsAllBesideFallsAndPonds() {
+    return site.needs().stream()
+        .filter(need -> !need.isOfTarget() && !need.isOfCondition() && !need.isOfPond())
+        .allMatch(this::isMet);
+  }
+
   /** What is in need after the change: what was and still is, then what was not. */
   public List<Need> left() {
     List<Need> met = metNeeds();
