@@ -35,6 +35,7 @@ public final class Findings {
           new ClosedLineDetector(),
           new PumpPowerDetector(),
           new PumpRangeDetector(),
+          new ReachDetector(),
           new TouchyPumpDetector(),
           new VelocityDetector(),
           new SlowLineDetector(),
@@ -58,7 +59,7 @@ public final class Findings {
 
   /**
    * The findings of a steady state and of its network. That a pump's shut-off head does not reach
-   * is shown by what flows then.
+   * is shown by what flows then; by a levelled curve water may flow all the same.
    */
   public static List<Finding> of(SteadyState state) {
     return Stream.concat(

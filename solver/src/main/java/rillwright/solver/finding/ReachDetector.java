@@ -14,31 +14,53 @@ import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Pump;
 import rillwright.solver.network.Skimmer;
+import rillwright.solver.steady.SteadyState;
 
 /**
  * Falls and outlets higher than any water that can come to them: above the level that feeds them,
  * or above what the shut-off heads of the pumps on the way add to it.
  */
-final class ReachDetector implements NetworkDetector {
+final class ReachDetector implements NetworkDetector, Detector {
   static final String BEYOND_SHUT_OFF = "beyond-shut-off";
+
+  /**
+   * A fall or outlet above what reaches it.
+   *
+   * @param lackM by how much, m, 0 or more
+   * @param pumped whether a pump is on the way
+   */
+  private record Lack(PointName point, double lackM, boolean pumped) {}
 
   @Override
   public List<Finding> findIn(Network network) {
+    return lacksIn(network).stream().map(it -> it.pumped ? beyondShutOff(it) : noPump(it)).toList();
+  }
+
+  /** Those that get water only because a hump in a pump's curve is levelled. */
+  @Override
+  public List<Finding> findIn(SteadyState state) {
+    Network network = state.network();
+    return network.placed(Pump.class).stream().noneMatch(it -> it.part().set().curve().isLevelled())
+        ? List.of()
+        : lacksIn(network).stream()
+            .filter(it -> it.pumped && state.point(it.point).outflowM3PerS() > 0)
+            .map(ReachDetector::mayNotStart)
+            .toList();
+  }
+
+  private static List<Lack> lacksIn(Network network) {
     Map<PointName, Double> pumped = reaches(network, ReachDetector::shutOffHeadM);
     Map<PointName, Double> unpumped = reaches(network, ReachDetector::throughAPump);
-    List<Finding> findings = new ArrayList<>();
+    List<Lack> lacks = new ArrayList<>();
     for (Point point : network.waysOut()) {
       double reach = pumped.get(point.name());
       boolean known = Double.isFinite(reach);
       if (known && point.spill().isPresent() && point.spill().get().levelM() >= reach) {
         double lack = point.spill().get().levelM() - reach;
-        findings.add(
-            reach > unpumped.get(point.name())
-                ? beyondShutOff(point.name().value(), lack)
-                : noPump(point.name().value(), lack));
+        lacks.add(new Lack(point.name(), lack, reach > unpumped.get(point.name())));
       }
     }
-    return findings;
+    return lacks;
   }
 
   /** What pumps of a line add at no flow, m; without bound where none is chosen yet. */
@@ -94,22 +116,31 @@ final class ReachDetector implements NetworkDetector {
         && !line.has(Skimmer.class);
   }
 
-  private static Finding beyondShutOff(String at, double lackM) {
-    return aboveReach(BEYOND_SHUT_OFF, at, lackM)
+  private static Finding beyondShutOff(Lack lack) {
+    return aboveReach(BEYOND_SHUT_OFF, lack)
         .then(
             " what its water reaches at the pumps' shut-off head: nothing flows there. Check its"
                 + " level and the pump's data sheet.");
   }
 
-  private static Finding noPump(String at, double lackM) {
-    return aboveReach("no-pump", at, lackM)
+  private static Finding mayNotStart(Lack lack) {
+    return aboveReach("may-not-start", lack)
+        .then(
+            " what its water reaches at the pumps' shut-off head: a pump whose curve has a hump may"
+                + " not start against that lift. Take a pump with more head at no flow, or lower"
+                + " the lift.");
+  }
+
+  private static Finding noPump(Lack lack) {
+    return aboveReach("no-pump", lack)
         .then(" the water that feeds it, and no pump is on the way: nothing flows there.");
   }
 
-  private static Finding aboveReach(String code, String at, double lackM) {
+  private static Finding aboveReach(String code, Lack lack) {
+    String at = lack.point.value();
     Finding finding = Finding.of(Severity.PROBLEM, code, at, "\"" + at + "\" lies ");
-    return lackM > 0
-        ? finding.length("aboveReach", lackM).then(" above")
+    return lack.lackM > 0
+        ? finding.length("aboveReach", lack.lackM).then(" above")
         : finding.then("level with");
   }
 }

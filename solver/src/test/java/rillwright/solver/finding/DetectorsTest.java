@@ -214,6 +214,10 @@ class DetectorsTest {
     assertEquals(
         Severity.NOTE,
         the("curve-levelled", QUIET.pump(curve(0, 5, 0.002, 5.5, 0.006, 2))).severity());
+    assertFalse(codes(of(state.network())).contains("may-not-start"));
+    Finding held = the("may-not-start", QUIET.pump(curve(0, 1.5, 0.002, 5.5, 0.006, 1)));
+    assertEquals(2 - 1.5, figure(held, "aboveReach"), 1e-12);
+    assertTrue(fall() > 0, "by the levelled curve");
   }
 
   @Test
