@@ -135,6 +135,7 @@ public final class ProjectMapping {
     Ledger ledger = new Ledger(file, drawn);
     Fields root = Fields.of(tree, "", ledger, SECTIONS);
     version(root);
+    refuseReadingsAlone(root);
     final String title = root.findText("title").orElse(nameOf(file));
     final Show show =
         root.findWord("show", List.of("us", "metric")).filter("metric"::equals).isPresent()
@@ -194,6 +195,17 @@ public final class ProjectMapping {
                 PlainText.quoted(text)
                     + " is not possible; it must be 1, the version of the format that this program"
                     + " reads"));
+  }
+
+  /** Readings of a visit are no project; all else that is wrong follows from that. */
+  private static void refuseReadingsAlone(Fields root) {
+    if (root.has("readings") && !root.has("points") && !root.has("lines")) {
+      root.fault(
+          "readings",
+          "this file holds readings, and neither points nor lines; name the project's file and give"
+              + " this one by --readings: \"rillwright weak PROJECT --readings THIS-FILE\"");
+      root.ledger().faults().throwIfAny();
+    }
   }
 
   /** The file's name without its folder and ending. */

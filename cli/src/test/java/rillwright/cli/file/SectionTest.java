@@ -212,6 +212,15 @@ class SectionTest {
   }
 
   @Test
+  void readingsAloneAreNoProject() {
+    assertEquals(
+        "pond.yaml:2:3: readings: this file holds readings, and neither points nor lines; name the"
+            + " project's file and give this one by --readings: \"rillwright weak PROJECT"
+            + " --readings THIS-FILE\"",
+        ProjectText.faultsOf("readings:\n  - {at: fall, bucket: 5 gal, time: 8 s}\n"));
+  }
+
+  @Test
   void aFallThatNoLineReachesIsWrongAndALoneBasinIsNot() {
     assertEquals(
         "pond.yaml:9:3: point \"dry\": no line ends at this fall, so no water can reach it",
