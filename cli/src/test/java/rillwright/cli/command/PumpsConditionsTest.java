@@ -55,15 +55,7 @@ class PumpsConditionsTest extends ScratchSupplier {
 
   @Test
   void chamberThatIsDrawnDownHasItsMark() {
-    String text =
-        Run.of(
-                "pumps",
-                LongStream.PROJECT,
-                "--from",
-                LongStream.FOLDER + "/pumps",
-                "--condition",
-                "low pond")
-            .flat();
+    String text = inCondition("low pond").flat();
 
     Run.assertReported(
         text,
@@ -91,13 +83,12 @@ class PumpsConditionsTest extends ScratchSupplier {
 
   @Test
   void unknownConditionIsRefusedWithTheOneThatMayBeMeant() {
-    Run.of(
-            "pumps",
-            LongStream.PROJECT,
-            "--from",
-            LongStream.FOLDER + "/pumps",
-            "--condition",
-            "autum")
+    inCondition("autum")
         .assertRefused("there is no condition \"autum\"", "did you mean \"autumn\"");
+  }
+
+  private static Run inCondition(String name) {
+    String sheets = LongStream.FOLDER + "/pumps";
+    return Run.of("pumps", LongStream.PROJECT, "--from", sheets, "--condition", name);
   }
 }

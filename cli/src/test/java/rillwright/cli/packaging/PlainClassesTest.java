@@ -181,7 +181,8 @@ class PlainClassesTest {
   void writesTheFunctionsOfARehearsalAlone() throws Exception {
     Site loud =
         Site.of(
-                "@lambda-proxy %2$s apply (L%2$s;)L%1$s; (L%3$s;)L%3$s; REF_invokeInterface %2$s loud (L%4$s;)L%4$s; (L%4$s;)L%4$s;"
+                ("@lambda-proxy %2$s apply (L%2$s;)L%1$s; (L%3$s;)L%3$s;"
+                        + " REF_invokeInterface %2$s loud (L%4$s;)L%4$s; (L%4$s;)L%4$s;")
                     .formatted(
                         "java/util/function/Function",
                         "rillwright/cli/packaging/PlainClassesTest$Speaker",

@@ -25,9 +25,11 @@ final class HeldBasinDetector implements Detector {
     List<Finding> findings = new ArrayList<>();
     for (Basin basin : state.network().points(Basin.class)) {
       double gives = -state.point(basin.name()).outflowM3PerS();
-      double lacks = gives - comesBackM3PerS(basin, state);
-      if (gives > 0 && lacks > UNSEEN_SHARE * gives) {
-        basin.shape().ifPresent(shape -> findings.add(lacks(basin, shape, lacks)));
+      if (gives > 0 && basin.shape().isPresent()) {
+        double lacks = gives - comesBackM3PerS(basin, state);
+        if (lacks > UNSEEN_SHARE * gives) {
+          findings.add(lacks(basin, basin.shape().get(), lacks));
+        }
       }
     }
     return findings;

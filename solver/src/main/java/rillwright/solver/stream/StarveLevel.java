@@ -1,7 +1,6 @@
 package rillwright.solver.stream;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +44,7 @@ public record StarveLevel(double levelM, boolean drawsAir, double coverM, double
     return levels.stream().reduce((one, other) -> one.levelM() < other.levelM() ? other : one);
   }
 
-  /** The highest at which a pump draws air that draws there, or in a chamber, without a skimmer. */
+  /** Those at which a pump draws air that draws there, or in a chamber, without a skimmer. */
   private static Stream<StarveLevel> withoutSkimmer(SteadyState state, Basin basin) {
     Set<Chamber> chambers = new LinkedHashSet<>();
     addChambers(state, basin.name(), chambers);
@@ -59,9 +58,7 @@ public record StarveLevel(double levelM, boolean drawsAir, double coverM, double
                         state,
                         chamber.name(),
                         basin.leastLevelM().orElse(chamber.intakeM()),
-                        level - state.point(chamber.name()).headM().orElse(level))))
-        .max(Comparator.comparingDouble(StarveLevel::levelM))
-        .stream();
+                        level - state.point(chamber.name()).headM().orElse(level))));
   }
 
   /**

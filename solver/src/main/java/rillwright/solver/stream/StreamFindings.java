@@ -101,8 +101,8 @@ final class StreamFindings {
                         : (aMouthLimits(state.point().name())
                                 ? "A lower sill, a wider mouth, "
                                 : "A lower sill or intake, ")
-                            + "a larger pond or less water in the stream would help. Topped up to its level at rest"
-                            + " it would stay supplied too"
+                            + "a larger pond or less water in the stream would help. Topped up"
+                            + " to its level at rest it would stay supplied too"
                             + (budgets.stream().anyMatch(budget -> budget.runsOverM3() > 0)
                                 ? ", but run over at each stop."
                                 : "."))));

@@ -83,7 +83,9 @@ public final class Selection {
     return named(asked, all)
         .or(
             () ->
-                asked.endsWith("s") ? named(asked.replaceFirst("s$", ""), all) : Optional.empty());
+                asked.endsWith("s")
+                    ? named(asked.substring(0, asked.length() - 1), all)
+                    : Optional.empty());
   }
 
   private static Optional<Selection> named(String asked, List<Section<?>> all) {

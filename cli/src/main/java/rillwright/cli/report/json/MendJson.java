@@ -135,8 +135,8 @@ public final class MendJson {
               it -> it.least().map(remedy -> remedy.candidate().set()).orElse(List.of()))
           .truth(
               "byCost",
-              "Whether it is the least by cost over the years; else by new pipe laid, a new pump counted"
-                  + " as 10 m of it.",
+              "Whether it is the least by cost over the years; else by new pipe laid, a new"
+                  + " pump counted as 10 m of it.",
               Searched::byCost)
           .number("sets", NUMBER.from(0), "Sets of sizes and pumps that there are.", Searched::sets)
           .number(

@@ -73,7 +73,7 @@ public final class RoomWords {
 
   private static String cell(Room room, ShownUnits units) {
     String volume = units.volume(room.volumeM3());
-    return volume.startsWith("0 ")
+    return volume.equals(units.volume(0))
         ? "none"
         : (room.isLittle() ? "little: " : "")
             + volume

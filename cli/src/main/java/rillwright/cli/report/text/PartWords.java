@@ -147,7 +147,10 @@ public final class PartWords {
   private static String filter(Filter filter, ShownUnits units) {
     String clean = filter.clogged() > 0 ? " when clean" : "";
     return filter.kind()
-        + (" (" + takes(filter.clean(), units) + clean + ")")
+        + " ("
+        + takes(filter.clean(), units)
+        + clean
+        + ")"
         + clogged(filter.clogged(), units);
   }
 

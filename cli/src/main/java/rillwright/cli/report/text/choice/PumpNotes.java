@@ -63,24 +63,30 @@ final class PumpNotes {
   private static void otherKinds(PumpsAnswer answer, List<RatedTrial> does, PageBuilder page) {
     Set<String> models =
         does.stream().map(it -> it.trial().setup().offer().model()).collect(Collectors.toSet());
-    for (OtherKinds other : answer.otherKinds().stream().toList()) {
-      List<String> shown = other.models().stream().filter(models::contains).toList();
-      if (!shown.isEmpty()) {
-        String kind = other.isPresentSubmersible() ? "submersible" : "external";
-        page.paragraph(
-            (other.isPresentSubmersible() ? "External" : "Submersible")
-                + ", while "
-                + other.present()
-                + " in the file is "
-                + kind
-                + ": "
-                + String.join(", ", shown)
-                + (other.isPresentSubmersible()
-                    ? ". Such a pump stands beside the water: its suction pipe and its level are"
-                        + " not in these figures."
-                    : ". Such a pump stands in the water and has no suction pipe."));
-      }
-    }
+    answer
+        .otherKinds()
+        .ifPresent(
+            other -> {
+              List<String> shown = other.models().stream().filter(models::contains).toList();
+              if (!shown.isEmpty()) {
+                page.paragraph(otherKind(other, String.join(", ", shown)));
+              }
+            });
+  }
+
+  private static String otherKind(OtherKinds other, String shown) {
+    return other.isPresentSubmersible()
+        ? "External, while "
+            + other.present()
+            + " in the file is submersible: "
+            + shown
+            + ". Such a pump stands beside the water: its suction pipe and its level are not in"
+            + " these figures."
+        : "Submersible, while "
+            + other.present()
+            + " in the file is external: "
+            + shown
+            + ". Such a pump stands in the water and has no suction pipe.";
   }
 
   /**

@@ -16,16 +16,16 @@ enum Hint {
       "Deep or open water drowns small children: keep watch while covers and grates are off."),
   BANDS(
       "Between: the expected figure, give or take the usual error of the reading (common"
-          + " practice) and, at a crest, of the formula. A reading outside means that the job differs"
-          + " from the file: check there first, before you change anything. One inside says no more"
-          + " than that the two agree."),
+          + " practice) and, at a crest, of the formula. A reading outside means that the job"
+          + " differs from the file: check there first, before you change anything. One inside"
+          + " says no more than that the two agree."),
   TOPPED_UP(
-      "Stream: these hold once it has filled and the pond is topped up to its level at rest; what was"
-          + " added comes back at a stop and may run over."),
+      "Stream: these hold once it has filled and the pond is topped up to its level at rest; what"
+          + " was added comes back at a stop and may run over."),
   TIMED(
-      "Timed fill: fix a gutter for the whole fall with the water off; swing it over the bucket from"
-          + " the edge once it runs evenly. Time three fills; measure the bucket or barrel: many do"
-          + " not hold what they say."),
+      "Timed fill: fix a gutter for the whole fall with the water off; swing it over the bucket"
+          + " from the edge once it runs evenly. Time three fills; measure the bucket or barrel:"
+          + " many do not hold what they say."),
   REFILL(
       "Too fast for a bucket: switch off, bail a pool down by a measured depth, switch on, and time"
           + " it from the first water until it spills. Flow = area x depth / time."),

@@ -112,15 +112,17 @@ public final class Valves implements Source {
       Valve turned = now.withSetpoint(opening.at(1 - degrees / QUARTER_TURN));
       Optional<SteadyState> state =
           site.balancedNear(site.network().withPart(place.line(), place.partIndex(), turned));
-      Optional<Judgement> judged = state.map(it -> Judgement.of(site, it));
-      if (state.filter(site::isWithin).isPresent() && judged.get().meetsAllBesideFallsAndPonds()) {
-        return List.of(turnedTo(turned, place, site));
-      }
-      if (judged.isPresent() && mending.size() < site.needs().size() && judged.get().mends()) {
-        judged
-            .get()
-            .metNeeds()
-            .forEach(need -> mending.computeIfAbsent(need, it -> turnedTo(turned, place, site)));
+      boolean within = state.filter(site::isWithin).isPresent();
+      if (state.isPresent() && (within || mending.size() < site.needs().size())) {
+        Judgement judgement = Judgement.of(site, state.get());
+        if (within && judgement.meetsAllBesideFallsAndPonds()) {
+          return List.of(turnedTo(turned, place, site));
+        }
+        if (judgement.mends()) {
+          judgement
+              .metNeeds()
+              .forEach(need -> mending.computeIfAbsent(need, it -> turnedTo(turned, place, site)));
+        }
       }
     }
     return mending.values().stream().distinct().toList();
