@@ -11,11 +11,14 @@ import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -119,9 +122,35 @@ final class Browser implements AutoCloseable {
     return driver.findElement(By.cssSelector(selector));
   }
 
+  /** Clicks the first element that a selector finds. */
+  void click(String selector) {
+    act(() -> find(selector), WebElement::click);
+  }
+
+  /** Types into the first element that a selector finds. */
+  void type(String selector, CharSequence... keys) {
+    act(() -> find(selector), it -> it.sendKeys(keys));
+  }
+
   /** Presses keys where the focus is. */
   void press(CharSequence... keys) {
-    driver.switchTo().activeElement().sendKeys(keys);
+    act(() -> driver.switchTo().activeElement(), it -> it.sendKeys(keys));
+  }
+
+  /** Finds an element and acts on it; again where the page is drawn anew in between. */
+  private static void act(Supplier<WebElement> found, Consumer<WebElement> act) {
+    long end = System.nanoTime() + PATIENCE.toNanos();
+    while (true) {
+      try {
+        act.accept(found.get());
+        return;
+      } catch (StaleElementReferenceException drawnAnew) {
+        if (System.nanoTime() > end) {
+          throw drawnAnew;
+        }
+        pause();
+      }
+    }
   }
 
   /** What the accessibility checker axe finds: rule, help, elements. */

@@ -126,7 +126,7 @@ abstract class LivePage {
   /** Types a value into the field of an address. */
   void set(String address, String value) {
     String field = "input[data-at='" + address + "']";
-    browser.find(field).sendKeys(Keys.chord(Keys.CONTROL, "a"), value, Keys.TAB);
+    browser.type(field, Keys.chord(Keys.CONTROL, "a"), value, Keys.TAB);
     isDone(Places.words(address) + ": " + value);
   }
 
@@ -135,13 +135,13 @@ abstract class LivePage {
     String form = address.isEmpty() ? "#new-section form" : "form.more[data-at='" + address + "']";
     browser.text(
         "document.querySelector(arguments[0] + ' select').value = arguments[1]", form, field);
-    browser.find(form + " input").sendKeys(value, Keys.ENTER);
+    browser.type(form + " input", value, Keys.ENTER);
     isDone(Places.words((address.isEmpty() ? "" : address + ".") + field) + ": " + value);
   }
 
   /** Takes something away. */
   void remove(String address) {
-    browser.find("button[data-do=remove][data-at='" + address + "']").sendKeys(Keys.ENTER);
+    browser.type("button[data-do=remove][data-at='" + address + "']", Keys.ENTER);
     isDone("take away " + Places.words(address));
   }
 
@@ -151,7 +151,7 @@ abstract class LivePage {
   }
 
   void save() {
-    browser.find("#do-save").click();
+    browser.click("#do-save");
     browser.await("document.querySelector('.file').textContent.endsWith(', as saved')");
   }
 
@@ -159,7 +159,7 @@ abstract class LivePage {
   void ask(String panel) {
     browser.text("document.getElementById('study-' + arguments[0]).open = true", panel);
     browser.text("document.getElementById('answer-' + arguments[0]).replaceChildren()", panel);
-    browser.find("[data-panel=" + panel + "] button:not([type=button])").click();
+    browser.click("[data-panel=" + panel + "] button:not([type=button])");
     browser.await(
         "(answer => answer.childElementCount > 0 && !answer.querySelector('[data-working]'))"
             + "(document.getElementById('answer-' + arguments[0]))",

@@ -23,9 +23,9 @@ class LivePageTest extends LivePage {
     browser.await("!document.getElementById('do-undo').disabled");
     String effect = browser.text("return document.querySelector('.effect').textContent");
     assertTrue(effect.contains("high fall 1,300 \u2192 " + solved), effect);
-    browser.find("#do-undo").click();
+    browser.click("#do-undo");
     shows(AT_FIRST);
-    browser.find("#do-redo").click();
+    browser.click("#do-redo");
     shows(solved);
     browser.text(DRAG, SIZE, "2-1/2 in");
     browser.text(LET_GO, SIZE);
@@ -44,7 +44,7 @@ class LivePageTest extends LivePage {
     browser.text(LET_GO, SIZE);
     browser.await("!document.getElementById('do-save').disabled");
     assertTrue(Files.exists(folder.resolve("falls.yaml.draft")));
-    browser.find("#do-save").click();
+    browser.click("#do-save");
     browser.await("document.querySelector('.file').textContent === 'falls.yaml, as saved'");
     String after = Files.readString(page.file());
     assertEquals(
@@ -56,25 +56,25 @@ class LivePageTest extends LivePage {
 
   @Test
   void aPartTouchedInTheDrawingOpensItsFields() {
-    browser.find("a.touch[href='#at-lines-supply-gauge']").click();
+    browser.click("a.touch[href='#at-lines-supply-gauge']");
     browser.await("document.activeElement.closest('details')?.id === 'at-lines-supply-gauge'");
     browser.await("document.getElementById('at-lines-supply').open");
-    browser.find("a.touch[href='#at-lines-high-valve']").sendKeys(Keys.ENTER);
+    browser.type("a.touch[href='#at-lines-high-valve']", Keys.ENTER);
     browser.await("document.activeElement.closest('details')?.id === 'at-lines-high-valve'");
   }
 
   @Test
   void aFaultStandsBesideItsFieldInTheReadersWords() {
-    browser.find("a.touch[href='#at-points-high_20_fall']").sendKeys(Keys.ENTER);
+    browser.type("a.touch[href='#at-points-high_20_fall']", Keys.ENTER);
     browser.await("document.activeElement.closest('details')?.id === 'at-points-high_20_fall'");
     String field = "#at-points-high_20_fall-crest-value";
-    browser.find(field).sendKeys(Keys.chord(Keys.CONTROL, "a"), "60", Keys.TAB);
+    browser.type(field, Keys.chord(Keys.CONTROL, "a"), "60", Keys.TAB);
     browser.await(
         "document.querySelector(arguments[0] + '[aria-invalid]')"
             + "?.parentElement.textContent.includes('\"60\" has no unit; write for example')",
         field);
     shows(AT_FIRST);
-    browser.find(field).sendKeys(Keys.chord(Keys.CONTROL, "a"), "4 ft 6 in", Keys.TAB);
+    browser.type(field, Keys.chord(Keys.CONTROL, "a"), "4 ft 6 in", Keys.TAB);
     shows(flowIn(solve(page.file(), "--set", "points.high fall.crest=4 ft 6 in")));
     browser.await("document.querySelector('#notices').childElementCount === 0");
   }
@@ -85,7 +85,7 @@ class LivePageTest extends LivePage {
     browser.press(Keys.TAB, Keys.TAB, Keys.ENTER, Keys.TAB, Keys.ENTER, Keys.TAB);
     assertTrue(focusIs("at-points-pond-kind-value"));
     browser.text("document.activeElement.blur()");
-    browser.find("#skip-to-try").sendKeys(Keys.ENTER);
+    browser.type("#skip-to-try", Keys.ENTER);
     browser.press(Keys.TAB, Keys.TAB);
     assertTrue(focusIs("try-lines-supply-pipe-size"));
     browser.press(Keys.ARROW_RIGHT);
@@ -103,11 +103,11 @@ class LivePageTest extends LivePage {
 
   @Test
   void metricIsShownWithoutChangingTheFile() throws IOException {
-    browser.find("#units-metric").click();
+    browser.click("#units-metric");
     shows(flowIn(solve(page.file(), "--set", "show=metric")));
     assertTrue(browser.find("#do-undo").getDomProperty("disabled").equals("true"));
     assertFalse(Files.exists(folder.resolve("falls.yaml.draft")));
-    browser.find("#units-us").click();
+    browser.click("#units-us");
     shows(AT_FIRST);
   }
 
@@ -119,10 +119,10 @@ class LivePageTest extends LivePage {
     String other = Files.readString(page.file()).replace("crest: 60 in", "crest: 50 in");
     Files.writeString(page.file(), other);
     browser.await("document.querySelector('#notices').textContent.includes('changed on the disk')");
-    browser.find("#do-save").click();
+    browser.click("#do-save");
     browser.await("document.querySelector('#said').textContent.includes('not saved')");
     assertEquals(other, Files.readString(page.file()));
-    browser.find("[data-do=take-from-disk]").click();
+    browser.click("[data-do=take-from-disk]");
     shows(flowIn(solve(page.file())));
   }
 }

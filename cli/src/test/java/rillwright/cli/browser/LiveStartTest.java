@@ -22,9 +22,9 @@ class LiveStartTest extends LivePage {
     Path file = folder.resolve("made.yaml");
     try (OpenPage start = OpenPage.of(file)) {
       visit(start);
-      browser.find("#q-lift").sendKeys("30", Keys.TAB);
+      browser.type("#q-lift", "30", Keys.TAB);
       browser.await("document.querySelector('#q-lift-said .fault') !== null");
-      browser.find("#q-lift").sendKeys(" in", Keys.TAB);
+      browser.type("#q-lift", " in", Keys.TAB);
       browser.await("document.querySelector('#q-lift-said .fault') === null");
       answer("fall-width", "18 in");
       answer("skimmer", "8 in");
@@ -32,7 +32,7 @@ class LiveStartTest extends LivePage {
       answer("pipe", "PVC schedule 40");
       answer("elbows", "3");
       answer("pump", "none yet");
-      browser.find("#do-begin").sendKeys(Keys.ENTER);
+      browser.type("#do-begin", Keys.ENTER);
       browser.await("document.getElementById('at-lines-supply') !== null");
       browser.await("document.body.dataset.fitted !== undefined");
       openAll();
@@ -46,16 +46,16 @@ class LiveStartTest extends LivePage {
       remove("lines.supply.valve.open");
       coefficient("lines.supply.fitting", "0.9");
       browser.text("document.getElementById('at-lines-supply-part').value = 'fitting'");
-      browser.find("form[data-do=add-part][data-at='lines.supply'] button").click();
+      browser.click("form[data-do=add-part][data-at='lines.supply'] button");
       isDone("add fitting to supply");
       browser.await("document.activeElement.closest('details')?.id.endsWith('fitting_20_2')");
       coefficient("lines.supply.fitting 2", "0.08");
       add("lines.supply.fitting 2", "count", "2");
       String sheet = SMALL_POND.resolveSibling("pumps/P-110.csv").toRealPath().toString();
-      browser.find("#panel-pumps-files").sendKeys(sheet);
+      browser.type("#panel-pumps-files", sheet);
       browser.await("document.querySelector('.dropped').textContent.startsWith('P-110')");
       ask("pumps");
-      browser.find("[data-do=take-sheet][data-value='P-110']").click();
+      browser.click("[data-do=take-sheet][data-value='P-110']");
       browser.await("document.querySelector('[data-point=fall] .flow') !== null");
       save();
       String flow = flowIn(solve(SMALL_POND), "fall");
@@ -67,7 +67,7 @@ class LiveStartTest extends LivePage {
   }
 
   private void answer(String question, String answer) {
-    browser.find("#q-" + question).sendKeys(answer, Keys.TAB);
+    browser.type("#q-" + question, answer, Keys.TAB);
     browser.await(
         "document.querySelector(arguments[0]).defaultValue === arguments[1]",
         "#q-" + question,
@@ -85,22 +85,22 @@ class LiveStartTest extends LivePage {
     Path file = folder.resolve("made.yaml");
     try (OpenPage start = OpenPage.of(file)) {
       visit(start);
-      browser.find("#do-begin").sendKeys(Keys.ENTER);
+      browser.type("#do-begin", Keys.ENTER);
       browser.await("document.querySelector('[data-point=fall] .flow') !== null");
       browser.await("document.body.dataset.fitted !== undefined");
-      browser.find("#new-point summary").click();
-      browser.find("#new-point-name").sendKeys("second fall");
-      browser.find("#new-point-kind").sendKeys("fall");
-      browser.find("#new-point button").click();
+      browser.click("#new-point summary");
+      browser.type("#new-point-name", "second fall");
+      browser.type("#new-point-kind", "fall");
+      browser.click("#new-point button");
       isDone("add point second fall");
-      browser.find("#new-line summary").click();
-      browser.find("#new-line-name").sendKeys("second");
+      browser.click("#new-line summary");
+      browser.type("#new-line-name", "second");
       browser.text(
           """
           document.getElementById('new-line-from').value = 'pond';
           document.getElementById('new-line-to').value = 'second fall';
           """);
-      browser.find("#new-line button").click();
+      browser.click("#new-line button");
       browser.await("document.querySelector('[data-point=\"second fall\"] .flow') !== null");
       save();
       for (String fall : List.of("fall", "second fall")) {
@@ -116,10 +116,10 @@ class LiveStartTest extends LivePage {
     Files.createDirectory(file.getParent());
     try (OpenPage start = OpenPage.of(file)) {
       visit(start);
-      browser.find("#new-example summary").sendKeys(Keys.ENTER);
-      browser.find("#example").sendKeys("Small pond");
+      browser.type("#new-example summary", Keys.ENTER);
+      browser.type("#example", "Small pond");
       assertFalse(Files.exists(file));
-      browser.find("#do-copy").sendKeys(Keys.ENTER);
+      browser.type("#do-copy", Keys.ENTER);
       browser.await("document.querySelector('[data-point=fall] .flow') !== null");
       browser.await("document.body.dataset.fitted !== undefined");
       assertEquals(Files.readString(SMALL_POND), Files.readString(file));

@@ -31,12 +31,12 @@ class LiveStudiesTest extends LivePage {
 
   @Test
   void readingsAreEnteredAsTheyAreTakenAndTheNextIsProposed() {
-    browser.find("#study-weak summary").click();
+    browser.click("#study-weak summary");
     enter("\"low fall\", bucket: 5 gal, time", "9.5 s", "7 %", "1 reading,");
     enter("gauge: \"G1\", pressure", "3.6 psi", "0.25 psi", "2 readings,");
     ask("weak");
     assertTrue(answer("weak").contains("READ NEXT"), answer("weak"));
-    browser.find("#answer-weak [data-reading]").sendKeys(Keys.ENTER);
+    browser.type("#answer-weak [data-reading]", Keys.ENTER);
     browser.await("document.activeElement.id === 'reading-value'");
     String proposed =
         browser.text(
@@ -45,7 +45,7 @@ class LiveStudiesTest extends LivePage {
     browser.await("document.querySelector('#besides-weak').textContent.includes('3 readings')");
     browser.await("document.querySelector('#answer-weak .since') !== null");
     assertTrue(answer("weak").contains("from before the last change"), answer("weak"));
-    browser.find("#answer-weak .since button").sendKeys(Keys.ENTER);
+    browser.type("#answer-weak .since button", Keys.ENTER);
     browser.await(
         "!document.querySelector('#answer-weak .since')"
             + " && document.querySelector('#answer-weak').textContent.includes('MOST LIKELY')");
@@ -55,8 +55,8 @@ class LiveStudiesTest extends LivePage {
   /** Each look is in the job once: touched again it goes, the other answer takes its place. */
   @Test
   void looksAreTakenAtATouch() {
-    browser.find("#study-weak summary").click();
-    browser.find("#looks-weak summary").click();
+    browser.click("#study-weak summary");
+    browser.click("#looks-weak summary");
     look("add-reading", "wet");
     browser.await("document.querySelector('#besides-weak').textContent.includes('1 reading,')");
     look("set", "dry");
@@ -90,8 +90,8 @@ class LiveStudiesTest extends LivePage {
             kinds.find(it => it.value.includes(arguments[0])).value;
         """,
         what);
-    browser.find("#reading-value").sendKeys(value);
-    browser.find("#reading-within").sendKeys(within, Keys.ENTER);
+    browser.type("#reading-value", value);
+    browser.type("#reading-within", within, Keys.ENTER);
     browser.await(
         "document.querySelector('#besides-weak').textContent.includes(arguments[0])", counted);
   }
@@ -102,7 +102,7 @@ class LiveStudiesTest extends LivePage {
     String first = answer("mend");
     assertTrue(first.contains("Hydraulic estimate only"), first);
     assertTrue(first.contains("high fall"), first);
-    browser.find("#answer-mend [data-value*='pipe.size=2 in']").click();
+    browser.click("#answer-mend [data-value*='pipe.size=2 in']");
     browser.await("document.querySelectorAll('#changed .changes li').length === 1");
     browser.await("document.querySelector('#changed').textContent.includes('2 in instead of')");
   }
@@ -110,7 +110,7 @@ class LiveStudiesTest extends LivePage {
   @Test
   void allValvesAreSetAtATouch() {
     ask("balance");
-    browser.find("#answer-balance [data-do=set-all]").click();
+    browser.click("#answer-balance [data-do=set-all]");
     browser.await("document.querySelectorAll('#changed .changes li').length === 1");
     shows("1,480 gph");
   }
@@ -120,7 +120,7 @@ class LiveStudiesTest extends LivePage {
     browser.text(DROP, "flow [gph],head [ft],power [W]\n0,30,500\n3000,24,600\n6000,6,650\n");
     browser.await("document.querySelector('.dropped').textContent.startsWith('D-77')");
     ask("pumps");
-    browser.find("[data-do=take-sheet][data-value='D-77']").click();
+    browser.click("[data-do=take-sheet][data-value='D-77']");
     browser.await("document.querySelector('#changed').textContent.includes('D-77 instead of')");
     save();
     assertTrue(Files.exists(folder.resolve("pumps/D-77.csv")));
