@@ -1,6 +1,7 @@
 package rillwright.cli.report.text;
 
 import rillwright.cli.report.page.PageBuilder;
+import rillwright.cli.study.Job;
 import rillwright.solver.network.Network;
 import rillwright.solver.pumping.PumpPlace;
 
@@ -20,9 +21,8 @@ public final class SiteCautions {
   /** Of pumps that run together. */
   public static final String SEVERAL_PUMPS =
       "Several pumps: in parallel each needs a check valve of its own, or water runs back"
-          + " through one"
-          + " that stands still; in series the last one's housing bears the head of all, so ask its"
-          + " maker; submersible ones are not tried in series (common practice).";
+          + " through one that stands still; in series the last one's housing bears the head of"
+          + " all, so ask its maker; submersible ones are not tried in series (common practice).";
 
   /** Where nothing is pumped. */
   public static final String UPHILL =
@@ -41,6 +41,16 @@ public final class SiteCautions {
   public static void print(boolean pumped, PageBuilder page) {
     page.paragraph(DIGGING);
     page.paragraph(pumped ? WIRING : UPHILL);
+  }
+
+  /** Of what a pump or pipe is chosen by, where a stream takes the water back to a pond. */
+  public static void printFilling(Job job, PageBuilder page) {
+    if (job.streams()) {
+      page.paragraph(
+          "Not computed here: what a stream holds is drawn from the pond when the pump starts, and"
+              + " comes back when it stops. Before buying, run \"rillwright stream\" with what is"
+              + " chosen in the file.");
+    }
   }
 
   /** Of a pump alone. */

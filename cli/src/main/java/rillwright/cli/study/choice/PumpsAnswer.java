@@ -23,7 +23,6 @@ import rillwright.solver.trial.SiteState;
  * @param otherKinds pumps that stand otherwise than the one in the file; empty if none does
  * @param conditions that judge them; empty to judge by the project as it stands
  * @param states the project in these conditions
- * @param fillsStreams whether the pump fills streams out of the pond, which is not computed here
  */
 public record PumpsAnswer(
     DutyAnswer duty,
@@ -34,8 +33,7 @@ public record PumpsAnswer(
     List<String> otherCurrencies,
     Optional<OtherKinds> otherKinds,
     Optional<JudgingConditions> conditions,
-    List<SiteState> states,
-    boolean fillsStreams)
+    List<SiteState> states)
     implements Answer {
   public PumpsAnswer {
     faults = List.copyOf(faults);

@@ -62,7 +62,6 @@ public record PumpsRequest(
         offers.otherCurrencies(),
         OtherKinds.of(project, place, sheets.sheets()),
         judging.shown(List.of(new Address(List.of("lines", place.line().value(), "pump")).text())),
-        states,
-        !project.streams().streams().isEmpty());
+        states);
   }
 }

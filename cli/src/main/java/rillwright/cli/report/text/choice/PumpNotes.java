@@ -127,14 +127,7 @@ final class PumpNotes {
           answer.terms(),
           "energy",
           " and the pump, as far as it has a price; pipe and service are not counted.");
-      if (answer.fillsStreams()) {
-        page.paragraph(
-            "Not computed here: what a stream holds is drawn from the pond when the pump starts,"
-                + " and"
-                + " comes back when it stops. Before buying, run \"rillwright stream\" with the"
-                + " pump"
-                + " in the file.");
-      }
+      SiteCautions.printFilling(answer.job(), page);
       notes.otherCurrencies(answer.otherCurrencies());
       page.paragraph(
           "\"Of range\" is the flow against the greatest flow of the data sheet, \"of best\" that"

@@ -275,15 +275,16 @@ final class PumpedSizes extends SizesText<RatedPipe> {
     if (byPipe) {
       paybacks.samePump(page, cost(rows.get(0)).isPresent());
       costs.electricity(answer.terms());
-      return;
+    } else {
+      costs.electricity(
+          answer.terms(),
+          answer.pumpsFree()
+              ? "size, the narrower first, and each one's pumps by energy"
+              : "size, the narrower first",
+          ", the pump and the pipe, as far as they have a price; service is not counted.");
+      paybacks.sharedPumps(rows).forEach(page::paragraph);
     }
-    costs.electricity(
-        answer.terms(),
-        answer.pumpsFree()
-            ? "size, the narrower first, and each one's pumps by energy"
-            : "size, the narrower first",
-        ", the pump and the pipe, as far as they have a price; service is not counted.");
-    paybacks.sharedPumps(rows).forEach(page::paragraph);
+    SiteCautions.printFilling(answer.job(), page);
   }
 
   @Override

@@ -266,6 +266,7 @@ public final class DutyText {
             + " where its sheet gives the power, 70 to 120 % of the flow of its best efficiency;"
             + " common practice). The greatest flow printed on a pump's box is at no head.");
     clogging();
+    SiteCautions.printFilling(answer.job(), page);
     SiteCautions.print(answer.network(), page);
   }
 }
