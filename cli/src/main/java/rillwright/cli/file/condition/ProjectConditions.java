@@ -1,7 +1,10 @@
 package rillwright.cli.file.condition;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.InvalidInput;
@@ -47,6 +50,46 @@ public record ProjectConditions(List<InCondition> projects, boolean offered) {
    */
   public List<InCondition> ofAnother(Project project) {
     return projects(projects.stream().map(InCondition::condition).toList(), project);
+  }
+
+  /**
+   * This project with changes, in each of the conditions but as written: by name, empty where it
+   * cannot be so. What is offered is offered to the changed one. Where a change takes away what a
+   * condition of the file names, as a second line does to the one it parts, it is made in that
+   * condition.
+   */
+  public Map<String, Optional<Project>> ofChanged(Project changed) {
+    Map<String, Condition> known = new LinkedHashMap<>();
+    (offered
+            ? OfferedConditions.of(changed)
+            : projects.stream().map(InCondition::condition).toList())
+        .forEach(condition -> known.put(condition.name(), condition));
+    Map<String, Optional<Project>> all = new LinkedHashMap<>();
+    for (InCondition one : projects) {
+      Condition condition = known.get(one.condition().name());
+      if (condition != null && !condition.changes().isEmpty()) {
+        all.put(condition.name(), changed(condition, changed).or(() -> changedIn(one, changed)));
+      }
+    }
+    return all;
+  }
+
+  private static Optional<Project> changed(Condition condition, Project changed) {
+    try {
+      return Optional.of(changed.withTree(condition.of(changed.tree())));
+    } catch (InvalidInput cannotBeSo) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Project> changedIn(InCondition one, Project changed) {
+    List<String> all = changed.changes();
+    try {
+      return Optional.of(
+          one.project().with(all.subList(one.project().changes().size(), all.size())));
+    } catch (InvalidInput cannotBeSo) {
+      return Optional.empty();
+    }
   }
 
   private static List<InCondition> projects(List<Condition> conditions, Project project) {

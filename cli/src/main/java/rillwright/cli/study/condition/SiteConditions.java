@@ -1,6 +1,5 @@
 package rillwright.cli.study.condition;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,9 +7,7 @@ import java.util.stream.Stream;
 import rillwright.cli.file.Project;
 import rillwright.cli.file.condition.InCondition;
 import rillwright.cli.file.condition.ProjectConditions;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.study.condition.JudgingConditions.InTheWay;
-import rillwright.solver.network.Network;
 import rillwright.solver.trial.SiteState;
 
 /** The conditions that judge the choices of a study; none if none were asked for. */
@@ -55,22 +52,11 @@ public final class SiteConditions {
     return conditions.map(all -> all.ofAnother(project)).orElse(List.of()).stream();
   }
 
-  /** A project in each of the conditions, by name; empty where it is wrong in one. */
-  public Map<String, Optional<Network>> networks(Project project) {
-    Map<String, Optional<Network>> networks = new LinkedHashMap<>();
-    for (InCondition one : conditions.map(ProjectConditions::projects).orElse(List.of())) {
-      networks.put(one.condition().name(), network(one, project));
-    }
-    return networks;
-  }
-
-  private static Optional<Network> network(InCondition one, Project project) {
-    try {
-      InCondition there = new ProjectConditions(List.of(one), false).ofAnother(project).get(0);
-      return Optional.of(there.project().network());
-    } catch (InvalidInput cannotBeSo) {
-      return Optional.empty();
-    }
+  /**
+   * This project with changes in each of them but as written, by name; empty where that cannot be.
+   */
+  public Map<String, Optional<Project>> ofChanged(Project changed) {
+    return conditions.map(all -> all.ofChanged(changed)).orElse(Map.of());
   }
 
   /**

@@ -96,10 +96,14 @@ public record Judgement(
   public List<Need> left() {
     List<Need> met = metNeeds();
     List<Need> left = new ArrayList<>();
-    site.needs().stream().filter(need -> !met.contains(need)).map(this::now).forEach(left::add);
+    site.needs().stream()
+        .filter(need -> !met.contains(need))
+        .flatMap(this::now)
+        .distinct()
+        .forEach(left::add);
     for (PointName fall : site.targets().falls()) {
       if (isLost(fall) && left.stream().noneMatch(need -> need.point().equals(fall))) {
-        left.add(lost(fall));
+        lost(fall).forEach(left::add);
       }
     }
     lostWater().forEach(left::add);
@@ -107,16 +111,24 @@ public record Judgement(
   }
 
   /** A need that is not met, with what the change gives. */
-  private Need now(Need need) {
-    return need.isOfTarget() || need.isOfCondition() ? lost(need.point()) : need;
+  private Stream<Need> now(Need need) {
+    return need.isOfTarget() || need.isOfCondition() ? lost(need.point()) : Stream.of(need);
   }
 
-  /** A fall without its target, as written or else in a condition. */
-  private Need lost(PointName name) {
+  /** A fall without its target as written, and in a condition in which it gets less still. */
+  private Stream<Need> lost(PointName name) {
     Point fall = state.network().point(name);
-    return isWithin(share(name, state)) && worst.byFall().containsKey(name)
-        ? Need.inCondition(fall, worst.byFall().get(name))
-        : Need.ofTarget(fall, state.point(name).outflowM3PerS());
+    double share = share(name, state);
+    boolean isWithin = isWithin(share);
+    Optional<Need> inCondition =
+        Optional.ofNullable(worst.byFall().get(name))
+            .filter(least -> isWithin || least.isLessThan(share))
+            .map(least -> Need.inCondition(fall, least));
+    return isWithin && inCondition.isPresent()
+        ? inCondition.stream()
+        : Stream.concat(
+            Stream.of(Need.ofTarget(fall, state.point(name).outflowM3PerS())),
+            inCondition.stream());
   }
 
   private boolean isMet(Need need) {
@@ -178,7 +190,7 @@ public record Judgement(
   /** The points in need that come nearer to what they should have. */
   public List<PointName> helped() {
     List<PointName> helped = new ArrayList<>();
-    for (Need need : site.needs()) {
+    for (Need need : Need.eachOnce(site.needs())) {
       boolean nearer =
           need.isOfCondition()
               ? worst.at(need.point()) > site.worst().at(need.point()) * (1 + 1e-6)

@@ -123,6 +123,16 @@ public record Need(
         worst.share() * target);
   }
 
+  /** Some without those of falls in conditions that lack water as written too. */
+  public static List<Need> eachOnce(List<Need> needs) {
+    return needs.stream()
+        .filter(
+            need ->
+                !need.isOfCondition()
+                    || needs.stream().noneMatch(it -> it.isUnder() && it.at.equals(need.at)))
+        .toList();
+  }
+
   /** Whether it is one and the same: at this point or line, for this reason. */
   boolean isLike(Need other) {
     return at.equals(other.at) && code.equals(other.code);

@@ -1,6 +1,7 @@
 package rillwright.cli.study.mend.site;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -78,12 +79,13 @@ public record Site(
         .byFall()
         .forEach(
             (fall, least) -> {
-              boolean isKnown =
-                  needs.stream().anyMatch(it -> it.point().equals(fall) && it.isUnder());
-              if (least.share() < Verdict.ENOUGH_SHARE && !isKnown) {
+              if (least.share() < Verdict.ENOUGH_SHARE
+                  && least.isLessThan(targets.shareAt(fall, state))) {
                 needs.add(Need.inCondition(network().point(fall), least));
               }
             });
+    List<String> places = needs.stream().map(Need::at).distinct().toList();
+    needs.sort(Comparator.comparingInt(need -> places.indexOf(need.at())));
     return new Site(project, state, targets, needs, ponds, water, conditions, worst, work);
   }
 

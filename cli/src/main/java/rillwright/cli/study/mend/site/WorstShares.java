@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.file.Project;
 import rillwright.cli.study.condition.SiteConditions;
+import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.pumping.Targets;
 import rillwright.solver.steady.SteadyState;
@@ -25,18 +26,23 @@ public record WorstShares(Map<PointName, InCondition> byFall) {
    * @param condition its name; empty for the levels that run, nothing topped up
    * @param share of its target; 0 where there is no balance, or the condition cannot be so
    */
-  public record InCondition(Optional<String> condition, double share) {}
+  public record InCondition(Optional<String> condition, double share) {
+    /** Whether it is less than the target, and seen to be less than as written. */
+    boolean isLessThan(double shareAsWritten) {
+      return share < Math.min(1, shareAsWritten - Point.UNSEEN_SHARE);
+    }
+  }
 
   /** Those of a project; in a condition that cannot be so with it nothing flows. */
   static WorstShares of(Project project, Optional<SiteConditions> conditions) {
     Targets targets = Targets.of(project.network());
     Map<PointName, InCondition> worst = new LinkedHashMap<>();
     conditions
-        .map(all -> all.networks(project))
+        .map(all -> all.ofChanged(project))
         .orElse(Map.of())
         .forEach(
-            (condition, network) -> {
-              Optional<SteadyState> state = network.flatMap(Site::balanced);
+            (condition, there) -> {
+              Optional<SteadyState> state = there.map(Project::network).flatMap(Site::balanced);
               for (PointName fall : targets.falls()) {
                 double share = state.map(it -> targets.shareAt(fall, it)).orElse(0.0);
                 worst.merge(

@@ -50,9 +50,9 @@ public record Remedy(
     return mends && meets.containsAll(needs);
   }
 
-  /** How many of some needs it meets. */
+  /** How many of some needs it meets, each fall that lacks water counted once. */
   public int metOf(List<Need> needs) {
-    return (int) needs.stream().filter(meets::contains).count();
+    return (int) Need.eachOnce(needs).stream().filter(meets::contains).count();
   }
 
   /** Whether it does all that another does with some of its changes, so that the rest is idle. */
