@@ -29,7 +29,7 @@ import rillwright.solver.stream.StreamPlan;
  * @param places where things are written
  * @param tree the file itself, with changes applied
  * @param changes that were made to the file, as written
- * @param mapping that made it of the tree
+ * @param mapping that makes changed ones of their trees
  */
 public record Project(
     String title,
@@ -58,8 +58,8 @@ public record Project(
   }
 
   /**
-   * This project with some values changed. Its file is not read again, nor a data sheet that was
-   * read before.
+   * This project with some values changed. Neither its file is read again nor a data sheet, and of
+   * points and lines those that the changes touch.
    *
    * @param more as on the command line: {@code lines.intake.skimmer.clogged=40 %}
    * @throws rillwright.cli.file.fault.InvalidInput with everything that is wrong then

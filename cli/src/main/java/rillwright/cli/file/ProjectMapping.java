@@ -26,7 +26,6 @@ import rillwright.cli.file.point.PointsReader;
 import rillwright.cli.file.pump.PumpTable;
 import rillwright.cli.file.pump.PumpsReader;
 import rillwright.cli.file.pump.SheetSource;
-import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.site.PriceNames;
 import rillwright.cli.file.site.SiteReader;
 import rillwright.cli.file.stream.BoxesReader;
@@ -46,7 +45,7 @@ import rillwright.solver.stream.StreamPlan;
 import rillwright.solver.stream.WaterLoss;
 import rillwright.solver.water.Water;
 
-/** Makes a project of a file's tree. */
+/** Makes a project of a file's tree; of another one like it only what is changed is read. */
 public final class ProjectMapping {
   private static final List<String> SECTIONS =
       List.of(
@@ -72,6 +71,7 @@ public final class ProjectMapping {
   private final SheetSource sheets;
   private final PhotoFolder photos;
   private final String file;
+  private final ReadPieces before;
 
   /**
    * A mapping.
@@ -82,10 +82,16 @@ public final class ProjectMapping {
    * @param file the file as the user named it
    */
   public ProjectMapping(Catalogue catalogue, SheetSource sheets, PhotoFolder photos, String file) {
+    this(catalogue, sheets, photos, file, new ReadPieces());
+  }
+
+  private ProjectMapping(
+      Catalogue catalogue, SheetSource sheets, PhotoFolder photos, String file, ReadPieces before) {
     this.catalogue = catalogue;
     this.sheets = sheets;
     this.photos = photos;
     this.file = file;
+    this.before = before;
   }
 
   /**
@@ -132,6 +138,7 @@ public final class ProjectMapping {
    * @throws InvalidInput with all that is wrong with it
    */
   Project map(MapNode tree, List<String> changes, DrawnValues drawn) {
+    ReadPieces read = before.again();
     Ledger ledger = new Ledger(file, drawn);
     Fields root = Fields.of(tree, "", ledger, SECTIONS);
     version(root);
@@ -146,13 +153,15 @@ public final class ProjectMapping {
     }
     SiteReader site = new SiteReader(root);
     Water water = site.water();
-    Measure head = Measure.headIn(water.densityKgPerM3());
     PumpTable pumps = new PumpsReader(sheets, water.densityKgPerM3(), ledger).read(root);
-    PointTable points = new PointsReader(catalogue, ledger).read(root);
+    PointTable points = new PointsReader(catalogue, ledger).read(root, read.points());
     List<PlacedLine> lines =
         new LinesReader(
-                points, new PartReaders(catalogue, head, pumps), new PipeReader(catalogue), ledger)
-            .read(root);
+                points,
+                new PartReaders(catalogue, water.densityKgPerM3(), pumps),
+                new PipeReader(catalogue),
+                ledger)
+            .read(root, read.lines());
     outlines(root, points, lines);
     List<Stream> streams = new StreamsReader(points, catalogue, ledger).read(root);
     Optional<WaterLoss> loss = EvaporationReader.read(root, water);
@@ -183,7 +192,7 @@ public final class ProjectMapping {
         places,
         tree,
         changes,
-        this);
+        new ProjectMapping(catalogue, sheets, photos, file, read));
   }
 
   private static void version(Fields root) {

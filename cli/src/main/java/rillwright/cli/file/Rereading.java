@@ -8,6 +8,7 @@ import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.field.DrawnValues;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.field.Pieces;
 import rillwright.cli.file.line.LinesReader;
 import rillwright.cli.file.line.PlacedLine;
 import rillwright.cli.file.part.PartReaders;
@@ -17,7 +18,6 @@ import rillwright.cli.file.point.PointsReader;
 import rillwright.cli.file.pump.PumpTable;
 import rillwright.cli.file.pump.PumpsReader;
 import rillwright.cli.file.pump.SheetSource;
-import rillwright.cli.file.quantity.Measure;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
@@ -121,13 +121,14 @@ record Rereading(Project project, List<Entry> points, List<Entry> lines, List<En
     Catalogue catalogue = Catalogue.standard();
     Map<String, Point> all = new LinkedHashMap<>(around);
     PointsReader reader = new PointsReader(catalogue, ledger);
-    Map<String, Point> read = reader.read(root(tree(POINTS, points), ledger)).byName();
+    Map<String, Point> read =
+        reader.read(root(tree(POINTS, points), ledger), new Pieces<>()).byName();
     all.putAll(read);
     PointTable table = new PointTable(List.copyOf(all.keySet()), all);
-    PartReaders parts = new PartReaders(catalogue, Measure.headIn(densityKgPerM3()), pumps(ledger));
+    PartReaders parts = new PartReaders(catalogue, densityKgPerM3(), pumps(ledger));
     List<PlacedLine> placed =
         new LinesReader(table, parts, new PipeReader(catalogue), ledger)
-            .read(root(tree(LINES, lines), ledger));
+            .read(root(tree(LINES, lines), ledger), new Pieces<>());
     ledger.faults().throwIfAny();
     return new Read(List.copyOf(read.values()), placed.stream().map(PlacedLine::line).toList());
   }

@@ -68,15 +68,18 @@ public record ProjectConditions(List<InCondition> projects, boolean offered) {
     for (InCondition one : projects) {
       Condition condition = known.get(one.condition().name());
       if (condition != null && !condition.changes().isEmpty()) {
-        all.put(condition.name(), changed(condition, changed).or(() -> changedIn(one, changed)));
+        all.put(
+            condition.name(),
+            changed(condition, one.project(), changed).or(() -> changedIn(one, changed)));
       }
     }
     return all;
   }
 
-  private static Optional<Project> changed(Condition condition, Project changed) {
+  /** Read as that of the project's own in the condition, of which most is as it was. */
+  private static Optional<Project> changed(Condition condition, Project own, Project changed) {
     try {
-      return Optional.of(changed.withTree(condition.of(changed.tree())));
+      return Optional.of(own.withTree(condition.of(changed.tree())));
     } catch (InvalidInput cannotBeSo) {
       return Optional.empty();
     }

@@ -1,11 +1,9 @@
 package rillwright.cli.file.field;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Supplier;
 import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.Place;
@@ -17,7 +15,7 @@ import rillwright.cli.file.tree.Scalar;
 public final class Ledger {
   private final FaultList faults;
   private final DrawnValues drawn;
-  private final Set<String> notes = new LinkedHashSet<>();
+  private final List<String> notes = new ArrayList<>();
   private final List<Uncertain> uncertain = new ArrayList<>();
   private Optional<String> currency = Optional.empty();
   private boolean metric;
@@ -85,13 +83,26 @@ public final class Ledger {
     notes.add(sentence);
   }
 
-  /** What should be known. */
+  /** What should be known, each once. */
   public List<String> notes() {
-    return List.copyOf(notes);
+    return notes.stream().distinct().toList();
+  }
+
+  List<String> allNotes() {
+    return notes;
   }
 
   void remember(Uncertain quantity) {
     uncertain.add(quantity);
+  }
+
+  List<Uncertain> allUncertain() {
+    return uncertain;
+  }
+
+  /** Whether no other value is taken than what is written. */
+  boolean isAsWritten() {
+    return drawn == DrawnValues.NONE;
   }
 
   /** The quantities that are not known exactly. */

@@ -2,8 +2,10 @@ package rillwright.cli.file.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.field.Pieces;
 import rillwright.cli.file.part.PartReaders;
 import rillwright.cli.file.part.PipeReader;
 import rillwright.cli.file.point.PointTable;
@@ -13,6 +15,8 @@ import rillwright.curves.wording.PlainText;
 
 /** Reads the section {@code lines}. */
 public final class LinesReader {
+  private final PointTable points;
+  private final PartReaders readers;
   private final LineReader reader;
   private final Ledger ledger;
 
@@ -24,6 +28,8 @@ public final class LinesReader {
    * @param pipes of its lines' pipes
    */
   public LinesReader(PointTable points, PartReaders readers, PipeReader pipes, Ledger ledger) {
+    this.points = points;
+    this.readers = readers;
     this.reader = new LineReader(points, readers, pipes);
     this.ledger = ledger;
   }
@@ -33,8 +39,12 @@ public final class LinesReader {
     return LineReader.FIELDS;
   }
 
-  /** The lines of a project whose ends are known. */
-  public List<PlacedLine> read(Fields root) {
+  /**
+   * The lines of a project whose ends are known.
+   *
+   * @param pieces that are known
+   */
+  public List<PlacedLine> read(Fields root, Pieces<Optional<PlacedLine>> pieces) {
     List<PlacedLine> lines = new ArrayList<>();
     for (Entry entry : root.findMap("lines").map(MapNode::entries).orElse(List.of())) {
       String what = "line " + PlainText.quoted(entry.key());
@@ -42,8 +52,7 @@ public final class LinesReader {
         ledger.fault(entry.keyPlace(), what + ": a line needs a name");
       }
       if (entry.value() instanceof MapNode map) {
-        Fields fields = Fields.of(map, what, ledger, LineReader.FIELDS);
-        reader.read(entry.key(), entry.keyPlace(), fields).ifPresent(lines::add);
+        pieces.read(entry, around(map), ledger, () -> line(entry, map, what)).ifPresent(lines::add);
       } else {
         ledger.fault(
             entry.value().place(),
@@ -53,5 +62,18 @@ public final class LinesReader {
       }
     }
     return lines;
+  }
+
+  private Optional<PlacedLine> line(Entry entry, MapNode map, String what) {
+    Fields fields = Fields.of(map, what, ledger, LineReader.FIELDS);
+    return reader.read(entry.key(), entry.keyPlace(), fields);
+  }
+
+  /** The points at its ends, and what its parts are read by. */
+  private List<?> around(MapNode line) {
+    return List.of(
+        line.findText("from").flatMap(points::find),
+        line.findText("to").flatMap(points::find),
+        readers.around(line));
   }
 }

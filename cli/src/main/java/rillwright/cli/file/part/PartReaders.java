@@ -7,18 +7,24 @@ import java.util.Optional;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.pump.PumpTable;
 import rillwright.cli.file.quantity.Measure;
+import rillwright.cli.file.tree.MapNode;
 
 /** The readers of all kinds of parts, for one file. */
 public final class PartReaders {
   private final Map<String, PartReader> byKind = new LinkedHashMap<>();
+  private final List<?> bare;
+  private final List<?> pumped;
 
   /**
    * The readers for one file.
    *
-   * @param head how a head may be written
+   * @param densityKgPerM3 of the water, by which a pressure is a head
    * @param pumps the file's pumps
    */
-  public PartReaders(Catalogue catalogue, Measure head, PumpTable pumps) {
+  public PartReaders(Catalogue catalogue, double densityKgPerM3, PumpTable pumps) {
+    this.bare = List.of(densityKgPerM3);
+    this.pumped = List.of(densityKgPerM3, pumps);
+    Measure head = Measure.headIn(densityKgPerM3);
     PipeReader pipes = new PipeReader(catalogue);
     StandingBore bores = new StandingBore(pipes);
     for (PartReader reader :
@@ -35,6 +41,14 @@ public final class PartReaders {
             new LossReader(bores, head))) {
       byKind.put(reader.kind(), reader);
     }
+  }
+
+  /** What the parts of a line are read by: the water, and the pumps where one may be among them. */
+  public List<?> around(MapNode line) {
+    boolean isBare =
+        line.listItems("parts").stream()
+            .allMatch(part -> part instanceof MapNode map && map.find("pump").isEmpty());
+    return isBare ? bare : pumped;
   }
 
   /** The reader of a kind; empty if there is no such kind. */

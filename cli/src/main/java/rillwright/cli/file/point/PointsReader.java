@@ -8,6 +8,7 @@ import java.util.Optional;
 import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.field.Fields;
 import rillwright.cli.file.field.Ledger;
+import rillwright.cli.file.field.Pieces;
 import rillwright.cli.file.job.JobReader;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.MapNode;
@@ -30,25 +31,34 @@ public final class PointsReader {
     this.ledger = ledger;
   }
 
-  /** The points of a project. */
-  public PointTable read(Fields root) {
+  /**
+   * The points of a project.
+   *
+   * @param pieces that are known
+   */
+  public PointTable read(Fields root, Pieces<Optional<Point>> pieces) {
     List<Entry> entries = root.findMap("points").map(MapNode::entries).orElse(List.of());
-    Map<String, PointReader> readers = readers(entries);
+    List<String> basins = basins(entries);
+    Map<String, PointReader> readers = readers(basins);
     List<String> names = new ArrayList<>();
     Map<String, Point> points = new LinkedHashMap<>();
     for (Entry entry : entries) {
       names.add(entry.key());
-      point(entry, readers).ifPresent(point -> points.put(entry.key(), point));
+      pieces
+          .read(entry, basins, ledger, () -> point(entry, readers))
+          .ifPresent(point -> points.put(entry.key(), point));
     }
     return new PointTable(names, points);
   }
 
-  private Map<String, PointReader> readers(List<Entry> entries) {
-    List<String> basins =
-        entries.stream()
-            .filter(entry -> kindOf(entry).filter("basin"::equals).isPresent())
-            .map(Entry::key)
-            .toList();
+  private static List<String> basins(List<Entry> entries) {
+    return entries.stream()
+        .filter(entry -> kindOf(entry).filter("basin"::equals).isPresent())
+        .map(Entry::key)
+        .toList();
+  }
+
+  private Map<String, PointReader> readers(List<String> basins) {
     Map<String, PointReader> readers = new LinkedHashMap<>();
     for (PointReader reader :
         List.of(

@@ -24,7 +24,11 @@ import rillwright.curves.sheet.fault.SheetFaults;
 public final class FolderSheets implements SheetSource {
   private final Path folder;
   private final Optional<Fence> fence;
-  private final Map<Path, byte[]> read = new ConcurrentHashMap<>();
+  private final Map<Path, byte[]> bytes = new ConcurrentHashMap<>();
+  private final Map<Read, DataSheet> sheets = new ConcurrentHashMap<>();
+
+  /** A sheet in water of a density. */
+  private record Read(Path file, double densityKgPerM3) {}
 
   private FolderSheets(Path folder, Optional<Fence> fence) {
     this.folder = folder;
@@ -67,9 +71,14 @@ public final class FolderSheets implements SheetSource {
       throw new InvalidInput(
           Place.whole(name), "this is a device or a pipe; a data sheet is an ordinary file");
     }
+    return sheets.computeIfAbsent(new Read(file, densityKgPerM3), this::read);
+  }
+
+  private DataSheet read(Read sheet) {
+    String name = sheet.file.toString();
     try {
-      return new DataSheetReader(densityKgPerM3)
-          .read(name, read.computeIfAbsent(file, FileBytes::read));
+      return new DataSheetReader(sheet.densityKgPerM3)
+          .read(name, bytes.computeIfAbsent(sheet.file, FileBytes::read));
     } catch (SheetFaults e) {
       throw new InvalidInput(
           e.faults().stream()
