@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rillwright.solver.finding.Figure.Unit;
 
@@ -61,6 +62,23 @@ public final class Finding {
   /** What is so and what to do about it, in a few sentences. */
   public String message(Wording wording) {
     return pieces.stream().map(piece -> piece.words().apply(wording)).collect(Collectors.joining());
+  }
+
+  /** The first figure that it shows in other words than another of its kind; empty if none. */
+  public Optional<String> firstUnlike(Finding other, Wording wording) {
+    List<String> own = figureWords(wording);
+    List<String> others = other.figureWords(wording);
+    return IntStream.range(0, Math.min(own.size(), others.size()))
+        .filter(i -> !own.get(i).equals(others.get(i)))
+        .mapToObj(own::get)
+        .findFirst();
+  }
+
+  private List<String> figureWords(Wording wording) {
+    return pieces.stream()
+        .filter(piece -> piece.figure().isPresent())
+        .map(piece -> piece.words().apply(wording))
+        .toList();
   }
 
   /** Then words. */

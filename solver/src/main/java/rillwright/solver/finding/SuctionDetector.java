@@ -37,7 +37,7 @@ final class SuctionDetector implements Detector {
       double required = needs.getAsDouble();
       double margin = Math.max(LEAST_MARGIN_M, MARGIN_SHARE * required);
       if (has.getAsDouble() < required + margin) {
-        findings.add(tooLittle(name, has.getAsDouble(), required, margin));
+        findings.add(tooLittle(name, pump, has.getAsDouble(), required, margin));
       }
     } else if (has.isPresent() && has.getAsDouble() < USUALLY_ENOUGH_M) {
       findings.add(little(name, has.getAsDouble()));
@@ -56,16 +56,25 @@ final class SuctionDetector implements Detector {
     }
   }
 
-  private static Finding tooLittle(String at, double hasM, double requiredM, double marginM) {
-    return Finding.of(Severity.PROBLEM, "npsh-short", at, "The pump in \"" + at + "\" has ")
-        .head("npshAvailable", hasM)
-        .then(" of net positive suction head (NPSH); its sheet asks for ")
-        .head("npshRequired", requiredM)
-        .then(", and this answer asks for a margin of ")
-        .head("margin", marginM)
-        .then(
-            " above that. With less, water boils in it, and it gives less than this answer says."
-                + " Set it lower or nearer to the water, or take a wider suction pipe.");
+  /** A wider pipe helps only where pipe takes as much as is lacking. */
+  private static Finding tooLittle(
+      String at, PumpSuction pump, double hasM, double requiredM, double marginM) {
+    double lacksM = requiredM + marginM - hasM;
+    Finding finding =
+        Finding.of(Severity.PROBLEM, "npsh-short", at, "The pump in \"" + at + "\" has ")
+            .head("npshAvailable", hasM)
+            .then(" of net positive suction head (NPSH); its sheet asks for ")
+            .head("npshRequired", requiredM)
+            .then(", and this answer asks for a margin of ")
+            .head("margin", marginM)
+            .then(
+                " above that. With less, water boils in it, and it gives less than this answer says.");
+    return pump.lossBeforeM().orElse(lacksM) < lacksM
+        ? finding
+            .then(" Set it lower by ")
+            .head("lacking", lacksM)
+            .then(" or more: a wider suction pipe alone is not enough.")
+        : finding.then(" Set it lower or nearer to the water, or take a wider suction pipe.");
   }
 
   private static Finding little(String at, double hasM) {

@@ -139,6 +139,14 @@ public final class PumpSuction {
     return state.point(line.from());
   }
 
+  /** Head that the line takes up to its inlet, m; empty where a head is not known. */
+  public OptionalDouble lossBeforeM() {
+    OptionalDouble level = source().headM();
+    return level.isPresent() && part.headBeforeM().isPresent()
+        ? OptionalDouble.of(level.getAsDouble() - part.headBeforeM().getAsDouble())
+        : OptionalDouble.empty();
+  }
+
   /** Whether the chamber that it draws from is drawn down to its intake. */
   public boolean isStarved() {
     return source().isStarved();

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rillwright.solver.finding.Figure;
 import rillwright.solver.finding.Finding;
 import rillwright.solver.finding.Findings;
 import rillwright.solver.law.Bore;
@@ -127,6 +128,25 @@ class PumpSuctionTest {
   void aTenthCountsWhereItIsMoreThanTheLeastMargin(double required, boolean found) {
     Pump pump = pump(OptionalDouble.of(2.5), needs(-1, required, 5), UNKNOWN);
     assertEquals(found, codes(state(20, 0, SUCTION_PIPE, pump)).contains("npsh-short"));
+  }
+
+  /** The pipe takes 0.5 m: it may make up for 0.12 m that is lacking, not for 0.62 m. */
+  @ParameterizedTest
+  @CsvSource({"3.4, false", "3.9, true"})
+  void aWiderPipeIsNamedWhereItMayBeEnough(double required, boolean onlyLower) {
+    Pump pump = pump(OptionalDouble.of(3), needs(-1, required, 5), UNKNOWN);
+    Finding found =
+        Findings.of(state(35, 2200, SUCTION_PIPE, pump)).stream()
+            .filter(it -> it.code().equals("npsh-short"))
+            .findFirst()
+            .orElseThrow();
+    List<Double> lackingM =
+        found.figures().stream()
+            .filter(it -> it.name().equals("lacking"))
+            .map(Figure::value)
+            .toList();
+    assertEquals(onlyLower ? 1 : 0, lackingM.size());
+    lackingM.forEach(it -> assertEquals(0.62, it, 5e-3));
   }
 
   /** A column counts before the sheet's one figure, and by the square of the speed. */

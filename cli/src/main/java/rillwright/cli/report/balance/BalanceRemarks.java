@@ -31,7 +31,8 @@ public final class BalanceRemarks {
   public static List<Finding> of(BalanceAnswer answer) {
     List<Finding> remarks = new ArrayList<>();
     ValveSettings settings = answer.settings();
-    remarks.addAll(cannotStart(settings));
+    List<Finding> found = Findings.of(settings.state());
+    remarks.addAll(of(found, "cannot-start"));
     if (settings.cutShort()) {
       remarks.add(cutShort(settings));
     } else if (!settings.headIsKnown()) {
@@ -57,14 +58,12 @@ public final class BalanceRemarks {
         remarks.add(nearlyShut(set, opening));
       }
     }
+    remarks.addAll(of(found, "held-basin-needs-inflow"));
     return remarks;
   }
 
-  /** Lines that do not start: of their falls there is nothing else to say. */
-  private static List<Finding> cannotStart(ValveSettings settings) {
-    return Findings.of(settings.state()).stream()
-        .filter(finding -> finding.code().equals("cannot-start"))
-        .toList();
+  private static List<Finding> of(List<Finding> found, String code) {
+    return found.stream().filter(finding -> finding.code().equals(code)).toList();
   }
 
   /** What was found so far stands; of the head that is missing nothing is known. */

@@ -36,7 +36,7 @@ public final class SharingWords {
     return settings.heldToTargets() || settings.targetFraction() <= Verdict.TOO_MUCH_SHARE
         ? Optional.empty()
         : Optional.of(
-            "These settings share out all the water that there is: "
+            "These settings do not hold the falls to their targets: "
                 + (settings.favoured().isEmpty() ? "every fall at " : "no fall below ")
                 + Shown.of(answer).share(settings.targetFraction())
                 + " of its target. For the targets themselves, at which a remedy aims, use"

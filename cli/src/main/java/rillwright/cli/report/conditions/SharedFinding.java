@@ -63,7 +63,7 @@ public record SharedFinding<A>(List<Made<A>> made) {
 
   /**
    * It in a sentence: {@code In "low" and "lower": …}; where the figures differ {@code In "lower":
-   * … With other figures also in "low".}
+   * … Also in "low" (its first figure that differs).}
    *
    * @param shown where it is shown with its figures
    */
@@ -71,16 +71,22 @@ public record SharedFinding<A>(List<Made<A>> made) {
     String message = shown.finding().message(wording);
     boolean alike = made.stream().allMatch(one -> one.finding().message(wording).equals(message));
     List<String> names = made.stream().map(SharedFinding::name).distinct().toList();
-    List<String> others = names.stream().filter(name -> !name.equals(name(shown))).toList();
+    List<String> others =
+        made.stream()
+            .filter(one -> !name(one).equals(name(shown)))
+            .map(one -> name(one) + figure(one, shown, wording))
+            .distinct()
+            .toList();
     return alike || others.isEmpty()
         ? "In " + Listing.of(names) + ": " + message
-        : "In "
-            + name(shown)
-            + ": "
-            + message
-            + " With other figures also in "
-            + Listing.of(others)
-            + ".";
+        : "In " + name(shown) + ": " + message + " Also in " + Listing.of(others) + ".";
+  }
+
+  private static String figure(Made<?> one, Made<?> shown, Wording wording) {
+    return one.finding()
+        .firstUnlike(shown.finding(), wording)
+        .map(words -> " (" + words + ")")
+        .orElse("");
   }
 
   private static String name(Made<?> one) {

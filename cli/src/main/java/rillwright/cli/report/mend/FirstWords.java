@@ -102,6 +102,9 @@ public final class FirstWords {
         + (answer.falls().size() > 1 ? ", then the other falls throttled to their targets" : "")
         + (answer.falls().size() > 1 && answer.conditions().isPresent()
             ? ", in each condition anew"
+            : "")
+        + (answer.job().streams()
+            ? " (more once the stream has filled and the pond is lower)"
             : "");
   }
 

@@ -52,7 +52,8 @@ public final class RoomWords {
         + (hasDays(answer)
             ? ", and how long evaporation and splash take to use it up without topping up"
             : "; evaporation is not in the file and takes of it too")
-        + ". It is little where that much more may be in transit than is computed"
+        + ". It is called little where the water in transit, which is an estimate, may be more by"
+        + " as much"
         + (hasDays(answer) ? ", or where it lasts less than a week." : ".");
   }
 

@@ -3,10 +3,12 @@ package rillwright.cli.report.text.choice;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rillwright.cli.file.fault.Fault;
 import rillwright.cli.report.page.PageBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.PlainText;
+import rillwright.solver.trial.PumpSetup;
 import rillwright.solver.trial.RunningTerms;
 
 /** What a ranking by cost stands on, and what it had to leave out. */
@@ -18,6 +20,9 @@ final class CostNotes {
   static final String THROTTLED =
       "Rows marked \"throttled\" show throttled figures and warnings, here and below; all others"
           + " are with the valves as they stand.";
+
+  private static final String SPEEDS =
+      "A speed below 100 % is the least in whole percents at which every fall gets its whole target";
 
   private final PageBuilder page;
   private final ShownUnits units;
@@ -92,6 +97,13 @@ final class CostNotes {
                 ? ". Ask for the price before comparing; such pumps are listed after those with a"
                     + " price."
                 : "."));
+  }
+
+  /** How a lower speed was chosen, where one is shown. */
+  void speeds(Stream<PumpSetup> shown, boolean inConditions) {
+    if (shown.anyMatch(setup -> setup.speed() < 1)) {
+      page.paragraph(SPEEDS + (inConditions ? ", as written or in one of the conditions." : "."));
+    }
   }
 
   void otherCurrencies(List<String> models) {

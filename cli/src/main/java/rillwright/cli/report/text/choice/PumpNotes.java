@@ -51,11 +51,14 @@ final class PumpNotes {
           "Up to 5 % under target counts as met (common practice). \"rillwright mend\" asks the"
               + " whole target of a change.");
     }
+    CostNotes costs = new CostNotes(page, Shown.of(answer), answer.currency());
+    costs.speeds(
+        does.stream().map(rated -> rated.trial().setup()), answer.conditions().isPresent());
     otherKinds(answer, does, page);
     if (does.stream().anyMatch(rated -> rated.trial().setup().price().isEmpty())) {
       boolean marked = does.stream().anyMatch(rated -> rated.unknownCost() == 0);
       boolean several = does.stream().anyMatch(rated -> rated.trial().setup().count() > 1);
-      new CostNotes(page, Shown.of(answer), answer.currency()).unpricedPumps(marked, several);
+      costs.unpricedPumps(marked, several);
     }
   }
 

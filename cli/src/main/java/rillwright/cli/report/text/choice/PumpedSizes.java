@@ -106,6 +106,8 @@ final class PumpedSizes extends SizesText<RatedPipe> {
 
   @Override
   void besideTheTable() {
+    costs.speeds(
+        rows.stream().map(rated -> rated.pump().trial().setup()), answer.conditions().isPresent());
     boolean unpriced =
         rows.stream()
             .anyMatch(

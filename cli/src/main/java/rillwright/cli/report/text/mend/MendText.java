@@ -100,7 +100,7 @@ public final class MendText {
     more(others, MOST_OTHERS);
     if (!others.isEmpty()) {
       page.paragraph(
-          "Not enough: no need is met, or something leaves its bounds that was in them.");
+          "Not enough: no need is met in full, or something leaves its bounds that was in them.");
     }
     throttledToo(shown(mending, MOST_MENDING));
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {
