@@ -20,6 +20,8 @@ public record Interview(Path file) {
   private static final Pattern ADDRESS =
       Pattern.compile("^(?:(?:point|line|stream) \"[^\"]*\": )?(?:[a-z][a-z ]*: )*(?=\")");
 
+  private static final List<String> LIFTS = List.of("lift", "lower lift");
+
   /** The longest answer, in characters. */
   public static final int LONGEST_ANSWER = 200;
 
@@ -54,7 +56,8 @@ public record Interview(Path file) {
                   + Choices.hint(answer, question.choices()));
     }
     Answers after = before.with(question.key(), answer);
-    return drop(question, after)
+    return lift(question, after)
+        .or(() -> drop(question, after))
         .or(() -> ofPump(question, answer))
         .or(() -> ofReaders(question, after));
   }
@@ -88,6 +91,15 @@ public record Interview(Path file) {
     } catch (NotAQuantity wrong) {
       return answer.endsWith(".csv") ? Optional.empty() : Optional.of(wrong.getMessage());
     }
+  }
+
+  private static Optional<String> lift(Question question, Answers after) {
+    return LIFTS.contains(question.key())
+            && Written.lengthM(after.to(question.key())).orElse(1) <= 0
+        ? Optional.of(
+            PlainText.quoted(after.to(question.key()))
+                + " is not above the water; the crest of a fall is")
+        : Optional.empty();
   }
 
   private static Optional<String> drop(Question question, Answers after) {

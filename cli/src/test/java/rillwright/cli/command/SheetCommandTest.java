@@ -261,6 +261,9 @@ class SheetCommandTest {
   @Test
   void whatIsWrittenIsNeitherAnInputNorTwiceTheSame() {
     Run.of("sheet", JOB, "--materials", JOB).assertRefused("this is the project file");
+    Path pdf = folder.resolve("a.PDF");
+    Run.of("sheet", JOB, "--to", pdf.toString()).assertRefused("end the name in .html");
+    assertFalse(Files.exists(pdf));
     String same = folder.resolve("a.html").toString();
     Run.of("sheet", JOB, "--for", "nobody").assertRefused("choose crew, customer or lid");
     assertEquals(2, Run.of("sheet", JOB, "--to", same, "--readings", same).status());

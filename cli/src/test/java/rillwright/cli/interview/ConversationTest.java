@@ -103,6 +103,7 @@ class ConversationTest {
         arguments(noPond, "-3 ft", "must be greater than 0"),
         arguments(toLift, "7 Foot", "did you mean \"ft\"?"),
         arguments(toLift, "3 gph", "gph"),
+        arguments(toLift, "-3 ft", "! lift: \"-3 ft\" is not above the water"),
         arguments(toLift, "1/0 ft", "divides by 0"),
         arguments(toPipe, "flexibel PVC", "did you mean \"flexible PVC\"?"),
         arguments(

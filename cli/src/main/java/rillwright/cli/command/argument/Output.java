@@ -31,6 +31,7 @@ abstract class Output {
    * @param inputs what must not be written over
    */
   public void check(InputFiles inputs) {
+    answerTo().ifPresent(Format::requireWritten);
     file().ifPresent(file -> file.check(inputs));
   }
 
