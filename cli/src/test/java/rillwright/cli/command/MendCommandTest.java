@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What mend says first, and of what is not enough. */
 class MendCommandTest {
@@ -40,6 +42,15 @@ class MendCommandTest {
         OFF
             + "no other need is left. While it runs, \"pond\" then has only 36 L above the level at"
             + " which it starves; evaporation is not in the file.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "lines.intake.skimmer.sill=2 in, 2 in below the sill of the skimmer in \"intake\"",
+    "points.fall.crest=-30 in, 30 in below the water that it should fall into: check the sign",
+  })
+  void whatIsWrongInTheFileIsSaidHereToo(String change, String said) {
+    Run.assertReported(mend("small-pond/pond.yaml", "--set", change), said);
   }
 
   @Test

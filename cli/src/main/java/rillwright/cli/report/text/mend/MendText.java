@@ -20,6 +20,8 @@ import rillwright.cli.study.condition.JudgingConditions;
 import rillwright.cli.study.mend.MendAnswer;
 import rillwright.cli.study.mend.site.Need;
 import rillwright.cli.study.mend.trial.Remedy;
+import rillwright.solver.finding.Findings;
+import rillwright.solver.finding.Severity;
 import rillwright.solver.trial.Verdict;
 
 /** What would mend a job, on one page. */
@@ -116,6 +118,7 @@ public final class MendText {
     cannot();
     answer.conditions().ifPresent(this::conditions);
     page.heading("WARNINGS AND NOTES");
+    alsoWrong();
     first(mending);
     duty();
     new MendCautions(answer, page).print();
@@ -221,6 +224,14 @@ public final class MendText {
       page.heading("NOT ENOUGH ALONE, AND WHY");
       sentences.forEach(sentence -> page.marked("- ", sentence));
     }
+  }
+
+  /** What is wrong as it stands and no need: it may be why nothing helps. */
+  private void alsoWrong() {
+    Findings.of(answer.state()).stream()
+        .filter(it -> it.severity() == Severity.PROBLEM)
+        .filter(it -> answer.needs().stream().noneMatch(need -> need.tells(it)))
+        .forEach(it -> page.marked("! ", it.message(units)));
   }
 
   private void first(List<Remedy> mending) {

@@ -138,6 +138,11 @@ public record Need(
     return at.equals(other.at) && code.equals(other.code);
   }
 
+  /** Whether it is what a finding tells. */
+  public boolean tells(Finding finding) {
+    return at.equals(finding.at()) && code.equals(finding.code());
+  }
+
   /** Whether it is about the water of a pond. */
   public boolean isOfPond() {
     return PondNeeds.has(code);
