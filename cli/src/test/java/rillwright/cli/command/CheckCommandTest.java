@@ -63,6 +63,14 @@ class CheckCommandTest {
     assertTrue(notes.contains("ft, extended"), notes);
   }
 
+  /** A crest of 5 ft: over the head at no flow, and under the hump in the second. */
+  @ParameterizedTest
+  @CsvSource({"4.5, 'nothing flows there.'", "8, 'a pump whose curve has a hump may not start.'"})
+  void aCrestOverTheHeadAtNoFlow(double hump, String said) throws IOException {
+    String notes = notesWith("flow [gph],head [ft]\n0,4.6\n1000," + hump + "\n3000,1\n");
+    assertTrue(notes.contains(said + " Check its level and the pump's data sheet."), notes);
+  }
+
   @Test
   void aRowThatIsHigherThanTheOneBeforeIsNamed() throws IOException {
     String notes = notesWith("flow [gph],head [ft]\n0,20\n1000,19\n2000,22.5\n3000,3\n");

@@ -33,19 +33,27 @@ final class ReachDetector implements NetworkDetector, Detector {
 
   @Override
   public List<Finding> findIn(Network network) {
-    return lacksIn(network).stream().map(it -> it.pumped ? beyondShutOff(it) : noPump(it)).toList();
+    boolean humped = hasHump(network);
+    return lacksIn(network).stream()
+        .map(it -> it.pumped ? beyondShutOff(it, humped) : noPump(it))
+        .toList();
   }
 
   /** Those that get water only because a hump in a pump's curve is levelled. */
   @Override
   public List<Finding> findIn(SteadyState state) {
     Network network = state.network();
-    return network.placed(Pump.class).stream().noneMatch(it -> it.part().set().curve().isLevelled())
-        ? List.of()
-        : lacksIn(network).stream()
+    return hasHump(network)
+        ? lacksIn(network).stream()
             .filter(it -> it.pumped && state.point(it.point).outflowM3PerS() > 0)
             .map(ReachDetector::mayNotStart)
-            .toList();
+            .toList()
+        : List.of();
+  }
+
+  private static boolean hasHump(Network network) {
+    return network.placed(Pump.class).stream()
+        .anyMatch(pump -> pump.part().set().curve().isLevelled());
   }
 
   private static List<Lack> lacksIn(Network network) {
@@ -116,11 +124,14 @@ final class ReachDetector implements NetworkDetector, Detector {
         && !line.has(Skimmer.class);
   }
 
-  private static Finding beyondShutOff(Lack lack) {
+  private static Finding beyondShutOff(Lack lack, boolean humped) {
     return aboveReach(BEYOND_SHUT_OFF, lack)
+        .then(" what its water reaches at the pumps' shut-off head: ")
         .then(
-            " what its water reaches at the pumps' shut-off head: nothing flows there. Check its"
-                + " level and the pump's data sheet.");
+            humped
+                ? "nothing flows there, or a pump whose curve has a hump may not start."
+                : "nothing flows there.")
+        .then(" Check its level and the pump's data sheet.");
   }
 
   private static Finding mayNotStart(Lack lack) {
