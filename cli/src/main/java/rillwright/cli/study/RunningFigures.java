@@ -17,7 +17,7 @@ import rillwright.solver.steady.SteadyState;
  *
  * @param pumps how many places have a pump
  * @param powerW drawn from the wire by all of them, W; empty if the sheet of one gives none
- * @param waterPowerW that becomes flow and head, W
+ * @param waterPowerW that becomes flow and head, W; less what a starved pump loses at its inlet
  * @param running how long they run and what electricity costs
  * @param turnovers of the basins that feed pumps and whose volume is known
  */
@@ -40,13 +40,16 @@ public record RunningFigures(
     boolean known = true;
     double weightNPerM3 = state.network().water().densityKgPerM3() * Gravity.STANDARD_M_PER_S2;
     for (LineState line : state.lines()) {
+      double missingM = state.point(line.line().from()).missingHeadM().orElse(0);
       for (PartState part : line.parts()) {
         if (part.part() instanceof Pump pump) {
           OptionalDouble drawn = pump.set().powerAt(part.flowM3PerS());
           pumps++;
           known &= drawn.isPresent();
           power += drawn.orElse(0);
-          waterPower += weightNPerM3 * part.flowM3PerS() * pump.set().headAt(part.flowM3PerS());
+          double headM = pump.set().headAt(part.flowM3PerS()) - missingM;
+          waterPower += weightNPerM3 * part.flowM3PerS() * headM;
+          missingM = 0;
         }
       }
     }

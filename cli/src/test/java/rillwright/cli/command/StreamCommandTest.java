@@ -76,11 +76,12 @@ class StreamCommandTest {
   /** "stream" has the pond 55 mm lower than "solve", which holds it at rest. */
   @Test
   void solveSaysThatTheStreamTakesThePondDown() {
-    String taken = "without it the stream takes it down as it fills. \"rillwright stream\" gives";
+    String taken =
+        "without that the stream takes water from there as it fills. \"rillwright stream\" gives";
     Run.assertReported(
         Run.of("solve", FOLDER.resolve("stream.yaml").toString()).flat(),
         taken,
-        "Stream: these hold once it has filled and the pond is topped up to its level at rest");
+        "Stream: these hold once it has filled and what feeds it is topped up to its level at rest");
     assertFalse(Run.of("solve", "../examples/fish-pond/pond.yaml").flat().contains(taken));
   }
 

@@ -60,7 +60,12 @@ public final class SheetJson {
               "What is at the level.",
               level -> word(level.kind()))
           .number(
-              "levelM", METRES, "Above the mark that the file measures from.", SiteLevel::levelM);
+              "levelM", METRES, "Above the mark that the file measures from.", SiteLevel::levelM)
+          .numberOrNull(
+              "widthM",
+              METRES,
+              "Of a crest or a skimmer's mouth, over whose sill water pours; null of other levels.",
+              SiteLevel::widthM);
 
   private record Read(CardReading reading, ShownUnits units) {}
 

@@ -12,13 +12,17 @@ import rillwright.cli.study.mend.change.Action;
 import rillwright.cli.study.mend.change.Candidate;
 import rillwright.cli.study.mend.change.Step;
 import rillwright.solver.network.Basin;
+import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Fall;
+import rillwright.solver.network.Fitting;
+import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
+import rillwright.solver.network.Valve;
 import rillwright.solver.stream.Freeboard;
 
 /** What is to be done, in a sentence. */
@@ -44,7 +48,7 @@ public final class RemedyWords {
       if (begun.isPresent()) {
         parts.merge(begun.get(), continued(step, units), String::concat);
       } else {
-        parts.put(step, of(step, units) + byHowMuch(step, network, units));
+        parts.put(step, of(step, network, units) + byHowMuch(step, network, units));
       }
     }
     List<String> words = List.copyOf(parts.values());
@@ -67,7 +71,7 @@ public final class RemedyWords {
         : " set to " + setting(step, units);
   }
 
-  private static String of(Step step, ShownUnits units) {
+  private static String of(Step step, Network network, ShownUnits units) {
     String at = "\"" + step.at() + "\"";
     return switch (step.action()) {
       case TURN_VALVE, OPEN_VALVE ->
@@ -108,9 +112,17 @@ public final class RemedyWords {
               + units.share(step.figure() - 1)
               + " larger"
               + (step.name().isEmpty() ? "" : ", " + step.name());
-      case PIPE -> "lay " + step.name() + " pipe in " + at;
+      case PIPE -> "lay " + step.name() + " pipe" + inItsSize(step, network) + " in " + at;
       case SECOND_LINE -> "lay a second pipe beside that of " + at;
     };
+  }
+
+  /** What stands in a pipe is of its size. */
+  private static String inItsSize(Step step, Network network) {
+    Line line = network.line(new LineName(step.at()));
+    return line.has(Valve.class) || line.has(CheckValve.class)
+        ? ", valves and fittings"
+        : line.has(Fitting.class) ? " and fittings" : "";
   }
 
   /** How much more or less a size becomes; nothing of what has no size. */

@@ -1,10 +1,17 @@
 package rillwright.cli.study.duty;
 
+import java.util.Optional;
+import java.util.stream.Stream;
 import rillwright.cli.study.Answer;
 import rillwright.cli.study.Job;
+import rillwright.solver.network.Filter;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
+import rillwright.solver.network.Placed;
+import rillwright.solver.network.Skimmer;
 import rillwright.solver.pumping.PumpPlace;
 import rillwright.solver.study.duty.Duty;
+import rillwright.solver.study.duty.DutyFinder;
 
 /**
  * The duty of a pump in a project.
@@ -14,4 +21,26 @@ import rillwright.solver.study.duty.Duty;
  * @param place where the pump stands
  * @param duty what it must make
  */
-public record DutyAnswer(Job job, Network network, PumpPlace place, Duty duty) implements Answer {}
+public record DutyAnswer(Job job, Network network, PumpPlace place, Duty duty) implements Answer {
+  /** The first skimmer or filter that makes it greater when a share of it is clogged. */
+  public Optional<Placed<? extends Part>> asksMoreClogged(double share) {
+    Stream<Placed<? extends Part>> skimmers =
+        network.placed(Skimmer.class).stream()
+            .filter(it -> asksMore(it, it.part().withClogged(share)))
+            .map(it -> it);
+    Stream<Placed<? extends Part>> filters =
+        network.placed(Filter.class).stream()
+            .filter(it -> asksMore(it, it.part().withClogged(share)))
+            .map(it -> it);
+    return Stream.concat(skimmers, filters).findFirst();
+  }
+
+  private boolean asksMore(Placed<?> placed, Part clogged) {
+    Network changed = network.withPart(placed.line().name(), placed.index(), clogged);
+    return headM(DutyFinder.find(changed, place)) > headM(duty);
+  }
+
+  private static double headM(Duty duty) {
+    return duty.throttled().map(Duty.Throttled::headM).orElse(Double.POSITIVE_INFINITY);
+  }
+}

@@ -21,8 +21,9 @@ import rillwright.solver.network.Tee;
  * @param at name of the point or line
  * @param kind of level
  * @param levelM above the mark that the file measures from, m
+ * @param widthM of what water pours over at that level, m; empty of others
  */
-public record SiteLevel(String at, Kind kind, double levelM) {
+public record SiteLevel(String at, Kind kind, double levelM, OptionalDouble widthM) {
   /** What is at the level. */
   public enum Kind {
     WATER_AT_REST,
@@ -45,22 +46,22 @@ public record SiteLevel(String at, Kind kind, double levelM) {
     List<SiteLevel> levels = new ArrayList<>();
     for (Basin basin : network.points(Basin.class)) {
       String at = basin.name().value();
-      levels.add(new SiteLevel(at, Kind.WATER_AT_REST, basin.levelM()));
+      add(levels, at, Kind.WATER_AT_REST, OptionalDouble.of(basin.levelM()));
       add(levels, at, Kind.OVERFLOW, basin.overflowM());
       add(levels, at, Kind.GRADE, basin.gradeM());
       add(levels, at, Kind.LINER_EDGE, basin.linerEdgeM());
     }
     for (Chamber chamber : network.points(Chamber.class)) {
       String at = chamber.name().value();
-      levels.add(new SiteLevel(at, Kind.CHAMBER_FLOOR, chamber.floorM()));
-      levels.add(new SiteLevel(at, Kind.PUMP_INTAKE, chamber.intakeM()));
+      add(levels, at, Kind.CHAMBER_FLOOR, OptionalDouble.of(chamber.floorM()));
+      add(levels, at, Kind.PUMP_INTAKE, OptionalDouble.of(chamber.intakeM()));
       add(levels, at, Kind.CHAMBER_TOP, chamber.topM());
     }
     for (Fall fall : network.points(Fall.class)) {
-      levels.add(new SiteLevel(fall.name().value(), Kind.CREST, fall.crestM()));
+      levels.add(new SiteLevel(fall.name().value(), Kind.CREST, fall.crestM(), fall.widthM()));
     }
     for (Outlet outlet : network.points(Outlet.class)) {
-      levels.add(new SiteLevel(outlet.name().value(), Kind.PIPE_END, outlet.elevationM()));
+      add(levels, outlet.name().value(), Kind.PIPE_END, OptionalDouble.of(outlet.elevationM()));
     }
     for (Tee tee : network.points(Tee.class)) {
       add(levels, tee.name().value(), Kind.TEE, tee.elevationM());
@@ -73,15 +74,17 @@ public record SiteLevel(String at, Kind kind, double levelM) {
   private static void parts(Line line, List<SiteLevel> levels) {
     String at = line.name().value();
     for (Placed<Skimmer> skimmer : line.placed(Skimmer.class)) {
-      levels.add(new SiteLevel(at, Kind.SKIMMER_SILL, skimmer.part().sillM()));
+      OptionalDouble mouthM = OptionalDouble.of(skimmer.part().widthM());
+      levels.add(new SiteLevel(at, Kind.SKIMMER_SILL, skimmer.part().sillM(), mouthM));
       add(levels, at, Kind.TOP_OF_SKIMMER_MOUTH, skimmer.part().mouthTopM());
     }
     for (Placed<HighPoint> high : line.placed(HighPoint.class)) {
-      levels.add(new SiteLevel(at, Kind.HIGH_POINT_OF_PIPE, high.part().elevationM()));
+      OptionalDouble heightM = OptionalDouble.of(high.part().elevationM());
+      add(levels, at, Kind.HIGH_POINT_OF_PIPE, heightM);
     }
   }
 
   private static void add(List<SiteLevel> levels, String at, Kind kind, OptionalDouble levelM) {
-    levelM.ifPresent(it -> levels.add(new SiteLevel(at, kind, it)));
+    levelM.ifPresent(it -> levels.add(new SiteLevel(at, kind, it, OptionalDouble.empty())));
   }
 }

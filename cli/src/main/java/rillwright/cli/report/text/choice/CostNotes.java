@@ -136,7 +136,8 @@ final class CostNotes {
         "\"Loss per "
             + units.frictionLength()
             + "\" is friction; it and the speed are the greatest of these lines; \"holds\" is"
-            + " the water in their pipe."
+            + " the water in their pipe. Valves and fittings that name no size of their own are"
+            + " computed in that of their line."
             + (unpriced.isEmpty()
                 ? " \"Pipe cost\" is that pipe, with the fittings that have a price; the trench"
                     + " costs the same for any size and is not included."

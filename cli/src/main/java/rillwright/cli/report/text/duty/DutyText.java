@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import rillwright.cli.report.choice.NotNeeded;
 import rillwright.cli.report.page.Page;
 import rillwright.cli.report.page.PageBuilder;
@@ -18,7 +17,6 @@ import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRunning;
 import rillwright.curves.wording.PlainText;
-import rillwright.solver.network.Filter;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
 import rillwright.solver.network.Skimmer;
@@ -29,6 +27,9 @@ import rillwright.solver.study.duty.Duty;
 /** The duty of a pump for people. */
 public final class DutyText {
   private static final String NONE = "out of reach";
+
+  /** Share at which a net or a filter is dirty; common practice, no source. */
+  private static final double CLOGGED = 0.4;
 
   private final DutyAnswer answer;
   private final Duty duty;
@@ -238,9 +239,8 @@ public final class DutyText {
 
   /** What of this file clogs: a skimmer, else a filter. */
   private void clogging() {
-    Stream.of(Skimmer.class, Filter.class)
-        .flatMap(kind -> answer.network().placed(kind).stream())
-        .findFirst()
+    answer
+        .asksMoreClogged(CLOGGED)
         .ifPresent(
             placed -> {
               String kind = placed.part().kind();
@@ -253,8 +253,15 @@ public final class DutyText {
                       + placed.line().name().value()
                       + "."
                       + kind
-                      + ".clogged=40 %\".",
-                  before + "look at it with a " + kind + " clogged by 40 %.");
+                      + ".clogged="
+                      + units.share(CLOGGED)
+                      + "\".",
+                  before
+                      + "look at it with a "
+                      + kind
+                      + " clogged by "
+                      + units.share(CLOGGED)
+                      + ".");
             });
   }
 

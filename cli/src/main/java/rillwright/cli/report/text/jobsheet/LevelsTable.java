@@ -24,12 +24,17 @@ final class LevelsTable {
     TableBuilder table =
         new TableBuilder("LEVELS", LONGEST_NAME)
             .column("where", Side.LEFT)
+            .column("width", Side.RIGHT)
             .column("level", Side.RIGHT)
             .column("as set", Side.LEFT);
     for (SiteLevel level : answer.levels()) {
       table.row(
           level.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-          List.of(Cell.of(level.at()), Cell.of(units.level(level.levelM())), Cell.toWrite()));
+          List.of(
+              Cell.of(level.at()),
+              Cell.of(level.widthM().stream().mapToObj(units::width).findFirst().orElse("")),
+              Cell.of(units.level(level.levelM())),
+              Cell.toWrite()));
     }
     page.table(table);
     page.paragraph(

@@ -63,7 +63,8 @@ public final class OddsConditionsText {
         .findFirst()
         .ifPresent(shown -> samples(shown.odds().plan()));
     falls().forEach(fall -> page.table(odds(fall)));
-    page.paragraph("Low (5 %), median: the flow is less in 5 and 50 % of samples.");
+    page.paragraph(
+        "Low (5 %), median: the flow is less in 5 and 50 % of samples." + OddsText.WHOLE_TARGET);
     page.table(ChangesText.table(answer.conditions()));
     page.heading("WARNINGS AND NOTES");
     WorstOdds.listOf(answer).forEach(this::worst);

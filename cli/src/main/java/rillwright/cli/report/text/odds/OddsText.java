@@ -36,6 +36,10 @@ public final class OddsText {
 
   private static final int LONGEST_ADDRESS = 40;
 
+  /** Else what is built counts as right up to 5 % under its target. */
+  static final String WHOLE_TARGET =
+      " Chance of target: of the whole target; the least under it does not count as met here.";
+
   private final OddsAnswer answer;
   private final Odds odds;
   private final ShownUnits units;
@@ -63,7 +67,8 @@ public final class OddsText {
             plan.seed()));
     page.table(falls());
     page.paragraph(
-        "Low (5 %), median, high (95 %): the flow is less in 5, 50 and 95 % of samples.");
+        "Low (5 %), median, high (95 %): the flow is less in 5, 50 and 95 % of samples."
+            + WHOLE_TARGET);
     page.table(drivers());
     page.paragraph(
         "Share of variance: the part of the spread that goes away if this value alone is known"

@@ -10,6 +10,8 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.Feeders;
 import rillwright.cli.study.solve.Solved;
+import rillwright.curves.wording.Listing;
+import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Line;
@@ -43,8 +45,13 @@ final class LevelsTable {
     page.tableOfAny(table);
     if (solved.job().streams() && !table.isEmpty()) {
       String atRest =
-          "Levels with the pond kept at rest by topping up; without it the stream takes it down as"
-              + " it fills.";
+          "Levels with "
+              + Listing.of(
+                  solved.state().network().points(Basin.class).stream()
+                      .map(basin -> PlainText.quoted(basin.name().value()))
+                      .toList())
+              + " kept at rest by topping up; without that the stream takes water from there as it"
+              + " fills.";
       page.paragraph(atRest + " \"rillwright stream\" gives the levels that it runs at.", atRest);
     }
   }

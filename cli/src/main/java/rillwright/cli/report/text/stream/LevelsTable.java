@@ -61,7 +61,7 @@ final class LevelsTable {
               + units.volume(basin.firstFillM3())
               + " besides what fills \""
               + basin.basin().name().value()
-              + "\" to its level: "
+              + "\" to its level, if it is held there while it runs: "
               + filled
               + ".");
     }
@@ -87,7 +87,7 @@ final class LevelsTable {
 
   private static String filled(FirstFill.Item item) {
     return switch (item) {
-      case TRANSIT -> " in transit";
+      case TRANSIT -> " in transit, which come back at a stop";
       case POOLS -> " in pools below their crests";
       case GRAVEL -> " in gravel that does not drain";
       case PIPES -> " in pipes that stay full";
@@ -144,7 +144,7 @@ final class LevelsTable {
         basin.daysToStarve().isPresent()
             ? basin.daysToStarve().getAsDouble() > 0
                 ? "; reached in " + units.days(basin.daysToStarve().getAsDouble())
-                : "; reached at once"
+                : "; reached as the stream fills"
             : "";
     return basin.starve().map(this::why).orElse("") + when;
   }

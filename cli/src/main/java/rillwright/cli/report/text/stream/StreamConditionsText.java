@@ -143,7 +143,7 @@ public final class StreamConditionsText {
   }
 
   private String days(double days) {
-    return days > 0 ? units.days(days) : "at once";
+    return days > 0 ? units.days(days) : "as it fills";
   }
 
   private static Cell verdict(Holding holding) {

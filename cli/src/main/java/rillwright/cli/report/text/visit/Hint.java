@@ -20,8 +20,8 @@ enum Hint {
           + " differs from the file: check there first, before you change anything. One inside"
           + " says no more than that the two agree."),
   TOPPED_UP(
-      "Stream: these hold once it has filled and the pond is topped up to its level at rest; what"
-          + " was added comes back at a stop and may run over."),
+      "Stream: these hold once it has filled and what feeds it is topped up to its level at rest;"
+          + " what was added comes back at a stop and may run over."),
   TIMED(
       "Timed fill: fix a gutter for the whole fall with the water off; swing it over the bucket"
           + " from the edge once it runs evenly. Time three fills; measure the bucket or barrel:"
