@@ -24,15 +24,12 @@ import rillwright.solver.study.duty.DutyFinder;
 public record DutyAnswer(Job job, Network network, PumpPlace place, Duty duty) implements Answer {
   /** The first skimmer or filter that makes it greater when a share of it is clogged. */
   public Optional<Placed<? extends Part>> asksMoreClogged(double share) {
-    Stream<Placed<? extends Part>> skimmers =
-        network.placed(Skimmer.class).stream()
-            .filter(it -> asksMore(it, it.part().withClogged(share)))
-            .map(it -> it);
-    Stream<Placed<? extends Part>> filters =
-        network.placed(Filter.class).stream()
-            .filter(it -> asksMore(it, it.part().withClogged(share)))
-            .map(it -> it);
-    return Stream.concat(skimmers, filters).findFirst();
+    return Stream.<Placed<? extends Part>>concat(
+            network.placed(Skimmer.class).stream()
+                .filter(it -> asksMore(it, it.part().withClogged(share))),
+            network.placed(Filter.class).stream()
+                .filter(it -> asksMore(it, it.part().withClogged(share))))
+        .findFirst();
   }
 
   private boolean asksMore(Placed<?> placed, Part clogged) {
