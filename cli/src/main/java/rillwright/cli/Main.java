@@ -20,6 +20,8 @@ public final class Main {
 
   /** Runs a command and ends the process with its exit status. */
   public static void main(String[] arguments) {
+    // Pictures are drawn into files: a screen that the environment names may not be there.
+    System.setProperty("java.awt.headless", "true");
     QuickStart.endWithParent();
     OptionalInt status = QuickStart.run(arguments);
     System.exit(QuickStart.ending(status.isPresent() ? status.getAsInt() : run(arguments)));

@@ -25,7 +25,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The packed jar where what lies around it is bad: its archive of classes damaged, nobody to read
- * its output, no folder for its scratch files; and stopped from outside.
+ * its output, no folder for its scratch files, no screen where the environment names one; and
+ * stopped from outside.
  */
 @DisabledOnOs(OS.WINDOWS)
 class SurroundedJarIT {
@@ -78,6 +79,7 @@ class SurroundedJarIT {
             .redirectError(folder.resolve("err").toFile());
     shell.environment().remove("JAVA_TOOL_OPTIONS");
     shell.environment().remove("JDK_JAVA_OPTIONS");
+    shell.environment().put("DISPLAY", ":99");
     return shell.start();
   }
 
@@ -138,7 +140,7 @@ class SurroundedJarIT {
 
   @ParameterizedTest
   @ValueSource(strings = {"png", "svg"})
-  void aPictureNeedsNoFolderForScratchFiles(String ending) throws Exception {
+  void aPictureNeedsNoScreenAndNoFolderForScratchFiles(String ending) throws Exception {
     String nowhere = " -Djava.io.tmpdir=/proc/no-such-folder";
     assertEquals(0, end(start(nowhere, "chart pond.yaml --to a." + ending)), said("err"));
     assertTrue(Files.size(folder.resolve("a." + ending)) > 1000);
