@@ -1,6 +1,7 @@
 package rillwright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -116,5 +117,17 @@ class LauncherIT {
     assertEquals(127, ended.status());
     assertEquals(
         "rillwright: no Java found; install Java 17 or later, or set JAVA_HOME\n", ended.err());
+  }
+
+  /** Nothing runs it here: its text has what was wrong in it when it was run. */
+  @Test
+  void itsLikeForWindowsSaysTheSameAndEndsAsTheProgramDoes() throws Exception {
+    String windows = read(Path.of("src", "main", "launcher", "rillwright.cmd"));
+    String noJava = "echo rillwright: no Java found; install Java 17 or later, or set JAVA_HOME";
+    assertTrue(windows.contains(noJava + ">&2\r\nexit /b 127"), windows);
+    assertTrue(windows.contains("%JAVA_HOME:\"=%"), "a home in quotes");
+    assertTrue(windows.contains("%%~$PATH:"), "no java of the folder that one stands in");
+    assertFalse(windows.contains("call "), "takes percent signs out of a path");
+    assertTrue(windows.endsWith(" %*\r\n"), "the last status is that of the program");
   }
 }
