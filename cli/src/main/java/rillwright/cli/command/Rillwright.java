@@ -21,8 +21,8 @@ import rillwright.cli.command.weak.WeakTrialCommand;
 @Command(
     name = "rillwright",
     description = {
-      "Computes pumps, pipes and waterfalls of a pond as one network: describe what is built or",
-      "planned, and see what flows over each fall."
+      "Computes pumps, pipes and waterfalls of a pond as one network.",
+      "Describe what is built or planned, and see what flows over each fall."
     },
     synopsisSubcommandLabel = "COMMAND FILE",
     footerHeading = "%nTo begin:%n",

@@ -21,10 +21,12 @@ public final class ShellPapers {
   /**
    * Writes them.
    *
-   * @param arguments the folder, then the folder of the manual pages' sources
+   * @param arguments the folder, then the folder of the manual pages' sources, then the version
+   *     that they are of
    */
   public static void main(String[] arguments) throws IOException {
     CommandLine program = Main.commandLine();
+    program.getCommandSpec().versionProvider(null).version("rillwright " + arguments[2]);
     Path folder = Files.createDirectories(Path.of(arguments[0]));
     String bash = asTheyAreTyped(AutoComplete.bash(program.getCommandName(), program));
     write(folder.resolve("rillwright.bash"), bash);

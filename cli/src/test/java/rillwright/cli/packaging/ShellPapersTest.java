@@ -17,7 +17,9 @@ class ShellPapersTest {
   @Test
   void haveEveryCommandThatTheHelpShows() throws Exception {
     Path manual = folder.resolve("manual");
-    ShellPapers.main(new String[] {folder.toString(), manual.toString()});
+    ShellPapers.main(new String[] {folder.toString(), manual.toString(), "1.0"});
+    String page = Files.readString(manual.resolve("rillwright.adoc"));
+    assertTrue(page.contains(":mansource: rillwright 1.0\n"), page);
     String bash = Files.readString(folder.resolve("rillwright.bash"));
     List<String> fish = Files.readAllLines(folder.resolve("rillwright.fish"));
     for (String command : Rillwright.listShown(Main.commandLine().getCommandSpec())) {
