@@ -60,7 +60,7 @@ class BalanceWordsTest {
     String troughs = EXAMPLES.resolve("header-pond/troughs.yaml").toString();
     Run.assertReported(
         text(List.of("balance", troughs)),
-        "! These settings share out all the water that there is: every fall at 130 % of its target."
+        "! These settings do not hold the falls to their targets: every fall at 130 % of its target."
             + " For the targets themselves, at which a remedy aims, use \"rillwright balance"
             + " --target\". SET IN THIS ORDER");
     String held = text(List.of("balance", troughs, "--target"));

@@ -31,8 +31,8 @@ abstract class Output {
    * @param inputs what must not be written over
    */
   public void check(InputFiles inputs) {
-    answerTo().ifPresent(Format::requireWritten);
     file().ifPresent(file -> file.check(inputs));
+    answerTo().ifPresent(Format::requireWritten);
   }
 
   private Optional<OutputFile> file() {
