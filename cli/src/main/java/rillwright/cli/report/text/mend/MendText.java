@@ -102,7 +102,8 @@ public final class MendText {
     more(others, MOST_OTHERS);
     if (!others.isEmpty()) {
       page.paragraph(
-          "Not enough: no need is met in full, or something leaves its bounds that was in them.");
+          "Not enough: nothing has all that its rows under NEEDS ask, or something leaves its"
+              + " bounds that was in them.");
     }
     throttledToo(shown(mending, MOST_MENDING));
     if (mending.isEmpty() && !(some.isEmpty() && others.isEmpty())) {

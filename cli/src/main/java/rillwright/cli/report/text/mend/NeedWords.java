@@ -19,7 +19,7 @@ final class NeedWords {
   private static final String WHOLE_IN_CONDITIONS =
       "As written, what is built may stay up to 5 % under target, here as in the choice of pumps"
           + " and pipes; in conditions, and once a stream has filled, anything under the whole"
-          + " target counts. A change has to bring the whole target in each of them, and as written"
+          + " target counts; the worst of them is listed. A change has to bring the whole target in each of them, and as written"
           + " 100 to 125 % of it (common practice).";
 
   private NeedWords() {}
@@ -35,6 +35,7 @@ final class NeedWords {
       case Need.UNDER_IN_CONDITION, Need.UNDER_RUNNING -> "under target";
       case Need.TOUCHY -> "sensitive to the pond's level";
       case Need.STARVED -> "down at its pump's intake";
+      case "starves-at-start" -> "starves as the stream fills";
       case "skimmer-at-its-limit" -> "has a skimmer that only just passes the flow";
       default -> need.code().replace('-', ' ').replace("npsh", "NPSH");
     };

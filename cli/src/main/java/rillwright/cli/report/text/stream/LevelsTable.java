@@ -57,13 +57,13 @@ final class LevelsTable {
     String filled = filled(basin.firstFill());
     if (basin.firstFillM3() > 0 && !filled.isEmpty()) {
       page.paragraph(
-          "The first day needs "
+          "The first start takes "
               + units.volume(basin.firstFillM3())
-              + " besides what fills \""
+              + " out of \""
               + basin.basin().name().value()
-              + "\" to its level, if it is held there while it runs: "
+              + "\", with nothing topped up while it runs: "
               + filled
-              + ".");
+              + ". What does not come back has to be added.");
     }
   }
 

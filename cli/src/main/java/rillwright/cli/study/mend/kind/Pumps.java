@@ -88,6 +88,19 @@ public record Pumps(Offered offered) implements Source {
             Step.NOTHING));
   }
 
+  /** Some changes with each pump whose sheet gives a range at the least speed that is enough. */
+  public static List<Candidate> slower(Site site, Candidate candidate, Project changed) {
+    List<Candidate> slower = new ArrayList<>();
+    for (Site with : site.balancedWith(changed).stream().toList()) {
+      for (Placed<Pump> placed : with.network().placed(Pump.class)) {
+        if (range(changed, placed.part()).isPresent()) {
+          speed(with, placed).ifPresent(step -> slower.add(candidate.and(Candidate.of(step))));
+        }
+      }
+    }
+    return slower;
+  }
+
   private static String ofSpeed(Placed<Pump> placed, int percent) {
     return Addresses.ofPart(placed, "speed", percent + " %");
   }

@@ -3,13 +3,12 @@ package rillwright.cli.study.mend.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.stream.Stream;
 import rillwright.cli.file.Project;
-import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.study.mend.change.Candidate;
-import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.kind.LargerPipes;
 import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.cli.study.mend.kind.Valves;
@@ -19,8 +18,6 @@ import rillwright.cli.study.mend.trial.Remedy;
 import rillwright.cli.study.mend.trial.Trials;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
-import rillwright.solver.network.Placed;
-import rillwright.solver.network.Pump;
 
 /**
  * Finds the least set of sizes, pumps and valve settings that gives every fall its target. Sets are
@@ -172,7 +169,7 @@ public final class CheapestSet {
     if (!candidate.steps().isEmpty()) {
       free.add(candidate);
     }
-    free.addAll(slower(candidate, changed.get()));
+    free.addAll(Pumps.slower(site, candidate, changed.get()));
     return cheapest(free, begun, cost)
         .or(() -> cheapest(throttled(candidate, changed.get()), begun, cost));
   }
@@ -195,33 +192,14 @@ public final class CheapestSet {
     return remedy.mends() && remedy.meets().containsAll(needs);
   }
 
-  private List<Candidate> slower(Candidate candidate, Project changed) {
-    Optional<Site> balanced = site.balancedWith(changed);
-    if (balanced.isEmpty()) {
-      return List.of();
-    }
-    Site with = balanced.get();
-    List<Candidate> slower = new ArrayList<>();
-    for (Placed<Pump> placed : with.network().placed(Pump.class)) {
-      if (Pumps.range(changed, placed.part()).isPresent()) {
-        Pumps.speed(with, placed).ifPresent(step -> slower.add(candidate.and(Candidate.of(step))));
-      }
-    }
-    return slower;
-  }
-
   /** Valves set for the file as written, and for each condition that is asked for. */
   private List<Candidate> throttled(Candidate candidate, Project changed) {
-    List<Network> networks = new ArrayList<>(List.of(changed.network()));
-    try {
-      site.conditions()
-          .ifPresent(all -> all.states(changed).forEach(state -> networks.add(state.network())));
-    } catch (InvalidInput cannotBeSo) {
-      return List.of();
-    }
-    List<Step> steps = candidate.steps();
-    return networks.stream()
-        .flatMap(network -> Valves.all(site, network, steps).stream())
+    Stream<Network> conditions =
+        site.conditions().map(all -> all.ofChanged(changed)).orElse(Map.of()).values().stream()
+            .flatMap(Optional::stream)
+            .map(Project::network);
+    return Stream.concat(Stream.of(changed.network()), conditions)
+        .flatMap(network -> Valves.all(site, network, candidate.steps()).stream())
         .flatMap(List::stream)
         .toList();
   }

@@ -3,8 +3,12 @@ package rillwright.cli.study.mend.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import rillwright.cli.study.mend.change.Action;
 import rillwright.cli.study.mend.change.Candidate;
+import rillwright.cli.study.mend.change.Step;
 import rillwright.cli.study.mend.kind.Ponds;
+import rillwright.cli.study.mend.kind.Pumps;
 import rillwright.cli.study.mend.site.Site;
 
 /**
@@ -42,10 +46,25 @@ public record Roomier(Site site, Trials trials) {
     Optional<Site> with = site.changed(candidate.set()).map(site::changedTo);
     for (List<Candidate> room : with.map(new Ponds()::candidates).orElse(List.of())) {
       List<Candidate> more =
-          room.stream().filter(it -> Pairs.areApart(candidate, it)).map(candidate::and).toList();
+          room.stream()
+              .filter(it -> Pairs.areApart(candidate, it))
+              .flatMap(it -> Stream.concat(slower(candidate, it), Stream.of(candidate.and(it))))
+              .toList();
       trials.first(more).filter(it -> isMore(it, remedy)).ifPresent(roomy::add);
     }
     return roomy;
+  }
+
+  /** A pump that was slowed for itself is slowed anew: with more room it may run slower. */
+  private Stream<Candidate> slower(Candidate candidate, Candidate room) {
+    List<Step> others =
+        candidate.steps().stream().filter(step -> step.action() != Action.SPEED).toList();
+    if (others.size() == candidate.steps().size()) {
+      return Stream.of();
+    }
+    Candidate roomy = new Candidate(others).and(room);
+    return site.changed(roomy.set()).stream()
+        .flatMap(changed -> Pumps.slower(site, roomy, changed).stream());
   }
 
   /** Whether it meets more needs, or the same without losing another. */
