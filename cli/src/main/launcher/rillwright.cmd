@@ -13,13 +13,14 @@ exit /b 127
 
 :start
 set "archive="
+set "length="
 set "sealed="
 set "shared="
 for %%a in ("%here%rillwright-*.jsa") do (
   set "archive=%%~fa"
   set "length=%%~za"
 )
-if exist "%archive%.seal" for /f "usebackq" %%l in ("%archive%.seal") do set "sealed=%%l"
+if defined archive if exist "%archive%.seal" for /f "usebackq" %%l in ("%archive%.seal") do set "sealed=%%l"
 if defined sealed if "%sealed%"=="%length%" set shared=-XX:SharedArchiveFile="%archive%" -XX:+VerifySharedSpaces
 rem The last line, so that its status is the status of the whole.
 "%java%" -XX:+IgnoreUnrecognizedVMOptions -Xshare:auto -Xlog:disable -XX:+DisplayVMOutputToStderr %shared% -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Drillwright.parent=0 -jar "%here%rillwright.jar" %*

@@ -1,6 +1,8 @@
 package rillwright.cli.file;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -8,10 +10,13 @@ import java.util.stream.Stream;
 import rillwright.cli.file.fault.Place;
 import rillwright.cli.file.field.Ledger;
 import rillwright.cli.file.line.PlacedLine;
+import rillwright.cli.file.part.PartStep;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.law.HeadLaw;
+import rillwright.solver.network.Gauge;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
 import rillwright.solver.network.PlannedPump;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -46,6 +51,34 @@ final class NetworkCheck {
             what + ": no line ends at this " + point.kind() + ", so no water can reach it");
       } else {
         ledger.note(what + ": no line ends at this " + point.kind());
+      }
+    }
+  }
+
+  /** Notes gauges that are called as one before. */
+  void gaugesOfOneName(List<PlacedLine> lines) {
+    Map<String, Place> seen = new HashMap<>();
+    for (PlacedLine placed : lines) {
+      List<Part> parts = placed.line().parts();
+      List<String> steps = PartStep.stepsOf(parts.stream().map(Part::kind).toList());
+      for (int i = 0; i < Math.min(parts.size(), placed.partPlaces().size()); i++) {
+        if (parts.get(i) instanceof Gauge gauge && !gauge.name().isEmpty()) {
+          Place place = placed.partPlaces().get(i);
+          Place before = seen.putIfAbsent(gauge.name(), place);
+          if (before != null) {
+            ledger.fault(
+                place,
+                "line "
+                    + PlainText.quoted(placed.line().name().value())
+                    + ": "
+                    + steps.get(i)
+                    + ": name: the gauge in line "
+                    + before.line()
+                    + " is called "
+                    + PlainText.quoted(gauge.name())
+                    + " too; give each gauge its own name");
+          }
+        }
       }
     }
   }

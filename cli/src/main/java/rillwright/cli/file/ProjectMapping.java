@@ -162,6 +162,7 @@ public final class ProjectMapping {
                 new PipeReader(catalogue),
                 ledger)
             .read(root, read.lines());
+    new NetworkCheck(ledger).gaugesOfOneName(lines);
     outlines(root, points, lines);
     List<Stream> streams = new StreamsReader(points, catalogue, ledger).read(root);
     Optional<WaterLoss> loss = EvaporationReader.read(root, water);

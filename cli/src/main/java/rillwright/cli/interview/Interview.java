@@ -98,7 +98,7 @@ public record Interview(Path file) {
             && Written.lengthM(after.to(question.key())).orElse(1) <= 0
         ? Optional.of(
             PlainText.quoted(after.to(question.key()))
-                + " is not above the water; the crest of a fall is")
+                + " is not above the water; the crest of a fall must be")
         : Optional.empty();
   }
 

@@ -93,7 +93,9 @@ public final class FieldRows {
 
   private static boolean isWritten(MapNode definition) {
     return definition.find("examples").isPresent()
-        && text(definition, "type").filter("string"::equals).isPresent();
+        && (text(definition, "type").filter("string"::equals).isPresent()
+            || definition.listItems("anyOf").stream()
+                .anyMatch(it -> it.findText("type").filter("number"::equals).isPresent()));
   }
 
   /**

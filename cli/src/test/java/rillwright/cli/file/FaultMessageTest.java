@@ -237,7 +237,7 @@ class FaultMessageTest {
             + " head, so its flow is undetermined; write what it consists of, for example \"run: 3"
             + " ft\", or make its two ends one point",
         "{from: pond, to: low, parts: [gauge: {name: G, elevation: 0 m}, gauge: {name: G,"
-            + " elevation: 1 m}]} | 12:87: line \"line\": gauge 2: name: the gauge in line 12 is"
+            + " elevation: 1 m}]} | 12:73: line \"line\": gauge 2: name: the gauge in line 12 is"
             + " called \"G\" too; give each gauge its own name"
       })
   void linesThatAreWrong(String line, String fault) {

@@ -1,7 +1,9 @@
 package rillwright.cli.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -18,10 +20,13 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rillwright.cli.catalogue.Catalogue;
 import rillwright.cli.file.condition.ProjectConditions;
 import rillwright.cli.file.fault.InvalidInput;
 import rillwright.cli.file.field.Uncertain;
+import rillwright.cli.file.job.PhotoFolder;
 import rillwright.cli.file.part.PartStep;
+import rillwright.cli.file.pump.FolderSheets;
 import rillwright.cli.file.tree.Entry;
 import rillwright.cli.file.tree.ListNode;
 import rillwright.cli.file.tree.MapNode;
@@ -34,6 +39,16 @@ import rillwright.solver.network.Pump;
 class ReadOnceTest {
   private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
   private static final int CHANGES = 40;
+
+  /** Of what more than one point or line may be read by. */
+  private static final List<String> WHOLE =
+      List.of(
+          "water.temperature=5 C",
+          "water.temperature=30 C",
+          "show=us",
+          "show=metric",
+          "site.elevation=900 m",
+          "title=Another");
 
   @ParameterizedTest
   @ValueSource(
@@ -71,9 +86,31 @@ class ReadOnceTest {
     }
     assertTrue(made > CHANGES / 4, made + " changes");
     for (var there : ProjectConditions.of(project, List.of()).projects()) {
-      MapNode tree = there.project().tree();
-      assertLike(project.mapping().map(tree, List.of()), there.project());
+      assertLike(read(file, there.project().tree()), there.project());
     }
+  }
+
+  /** A tree read by itself. */
+  private static Project read(Path file, MapNode tree) {
+    Path folder = file.resolveSibling("");
+    return new ProjectMapping(
+            Catalogue.standard(),
+            FolderSheets.fenced(folder, List.of()),
+            new PhotoFolder(folder),
+            file.toString())
+        .map(tree, List.of());
+  }
+
+  /** What is asked of all lines together is asked again. */
+  @Test
+  void twoGaugesOfOneNameAreRefused() {
+    Path pond = Path.of("..", "examples", "fish-pond", "pond.yaml");
+    List<String> same = List.of("lines.supply.gauge.name=before filter");
+    Project project = ProjectReader.read(pond, List.of());
+    String refused =
+        assertThrows(InvalidInput.class, () -> ProjectReader.read(pond, same)).getMessage();
+    assertTrue(refused.contains("too; give each gauge its own name"), refused);
+    assertEquals(refused, assertThrows(InvalidInput.class, () -> project.with(same)).getMessage());
   }
 
   @Test
@@ -83,9 +120,9 @@ class ReadOnceTest {
     Project changed = project.with(List.of("lines.low.valve.k=3"));
     assertSame(line(project, "high"), line(changed, "high"));
     assertSame(line(project, "supply"), line(changed, "supply"));
-    assertTrue(line(project, "low") != line(changed, "low"));
+    assertNotSame(line(project, "low"), line(changed, "low"));
     Project cold = project.with(List.of("water.temperature=36 F"));
-    assertTrue(line(project, "high") != line(cold, "high"), "a pressure is another head there");
+    assertNotSame(line(project, "high"), line(cold, "high"), "a pressure is another head there");
   }
 
   private static Object line(Project project, String name) {
@@ -145,6 +182,9 @@ class ReadOnceTest {
 
   /** Some number of a point, a pipe or a part, a little greater or less; now and then a range. */
   private static String anyChange(MapNode tree, Random random) {
+    if (random.nextInt(6) == 0) {
+      return WHOLE.get(random.nextInt(WHOLE.size()));
+    }
     List<String> fields = new ArrayList<>();
     List<String> values = new ArrayList<>();
     tree.findMap("points").orElseThrow().entries().forEach(it -> add("points", it, fields, values));

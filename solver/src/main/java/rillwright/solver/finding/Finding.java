@@ -1,11 +1,12 @@
 package rillwright.solver.finding;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rillwright.solver.finding.Figure.Unit;
 
@@ -66,19 +67,20 @@ public final class Finding {
 
   /** The first figure that it shows in other words than another of its kind; empty if none. */
   public Optional<String> firstUnlike(Finding other, Wording wording) {
-    List<String> own = figureWords(wording);
-    List<String> others = other.figureWords(wording);
-    return IntStream.range(0, Math.min(own.size(), others.size()))
-        .filter(i -> !own.get(i).equals(others.get(i)))
-        .mapToObj(own::get)
+    Map<String, String> others = other.figureWords(wording);
+    return figureWords(wording).entrySet().stream()
+        .filter(it -> !it.getValue().equals(others.getOrDefault(it.getKey(), it.getValue())))
+        .map(Map.Entry::getValue)
         .findFirst();
   }
 
-  private List<String> figureWords(Wording wording) {
-    return pieces.stream()
-        .filter(piece -> piece.figure().isPresent())
-        .map(piece -> piece.words().apply(wording))
-        .toList();
+  /** The words for each figure, by its name. */
+  private Map<String, String> figureWords(Wording wording) {
+    Map<String, String> words = new LinkedHashMap<>();
+    for (Piece piece : pieces) {
+      piece.figure().ifPresent(it -> words.putIfAbsent(it.name(), piece.words().apply(wording)));
+    }
+    return words;
   }
 
   /** Then words. */

@@ -28,36 +28,30 @@ final class ReachDetector implements NetworkDetector, Detector {
    *
    * @param lackM by how much, m, 0 or more
    * @param pumped whether a pump is on the way
+   * @param levelled whether it is reached where humps in pumps' curves are levelled
    */
-  private record Lack(PointName point, double lackM, boolean pumped) {}
+  private record Lack(PointName point, double lackM, boolean pumped, boolean levelled) {}
 
   @Override
   public List<Finding> findIn(Network network) {
-    boolean humped = hasHump(network);
-    return lacksIn(network).stream()
-        .map(it -> it.pumped ? beyondShutOff(it, humped) : noPump(it))
-        .toList();
+    return lacksIn(network).stream().map(it -> it.pumped ? beyondShutOff(it) : noPump(it)).toList();
   }
 
   /** Those that get water only because a hump in a pump's curve is levelled. */
   @Override
   public List<Finding> findIn(SteadyState state) {
     Network network = state.network();
-    return hasHump(network)
-        ? lacksIn(network).stream()
-            .filter(it -> it.pumped && state.point(it.point).outflowM3PerS() > 0)
+    return network.placed(Pump.class).stream().noneMatch(it -> it.part().set().curve().isLevelled())
+        ? List.of()
+        : lacksIn(network).stream()
+            .filter(it -> it.levelled && state.point(it.point).outflowM3PerS() > 0)
             .map(ReachDetector::mayNotStart)
-            .toList()
-        : List.of();
-  }
-
-  private static boolean hasHump(Network network) {
-    return network.placed(Pump.class).stream()
-        .anyMatch(pump -> pump.part().set().curve().isLevelled());
+            .toList();
   }
 
   private static List<Lack> lacksIn(Network network) {
     Map<PointName, Double> pumped = reaches(network, ReachDetector::shutOffHeadM);
+    Map<PointName, Double> levelled = reaches(network, ReachDetector::levelledHeadM);
     Map<PointName, Double> unpumped = reaches(network, ReachDetector::throughAPump);
     List<Lack> lacks = new ArrayList<>();
     for (Point point : network.waysOut()) {
@@ -65,7 +59,12 @@ final class ReachDetector implements NetworkDetector, Detector {
       boolean known = Double.isFinite(reach);
       if (known && point.spill().isPresent() && point.spill().get().levelM() >= reach) {
         double lack = point.spill().get().levelM() - reach;
-        lacks.add(new Lack(point.name(), lack, reach > unpumped.get(point.name())));
+        lacks.add(
+            new Lack(
+                point.name(),
+                lack,
+                reach > unpumped.get(point.name()),
+                levelled.get(point.name()) > reach + lack));
       }
     }
     return lacks;
@@ -78,6 +77,13 @@ final class ReachDetector implements NetworkDetector, Detector {
         : line.placed(Pump.class).stream()
             .mapToDouble(pump -> pump.part().set().publishedShutOffHeadM())
             .sum();
+  }
+
+  /** The same where a hump is levelled. */
+  private static double levelledHeadM(Line line) {
+    return line.has(PlannedPump.class)
+        ? Double.POSITIVE_INFINITY
+        : line.placed(Pump.class).stream().mapToDouble(pump -> pump.part().set().headAt(0)).sum();
   }
 
   /** Nothing comes through a pump that is not there. */
@@ -124,11 +130,11 @@ final class ReachDetector implements NetworkDetector, Detector {
         && !line.has(Skimmer.class);
   }
 
-  private static Finding beyondShutOff(Lack lack, boolean humped) {
+  private static Finding beyondShutOff(Lack lack) {
     return aboveReach(BEYOND_SHUT_OFF, lack)
         .then(" what its water reaches at the pumps' shut-off head: ")
         .then(
-            humped
+            lack.levelled
                 ? "nothing flows there, or a pump whose curve has a hump may not start."
                 : "nothing flows there.")
         .then(" Check its level and the pump's data sheet.");

@@ -56,7 +56,7 @@ final class SuctionDetector implements Detector {
     }
   }
 
-  /** A wider pipe helps only where pipe takes as much as is lacking. */
+  /** A wider pipe helps only where the suction takes as much as is lacking. */
   private static Finding tooLittle(
       String at, PumpSuction pump, double hasM, double requiredM, double marginM) {
     double lacksM = requiredM + marginM - hasM;

@@ -139,10 +139,14 @@ public final class PumpSuction {
     return state.point(line.from());
   }
 
-  /** Head that the line takes up to its inlet, m; empty where a head is not known. */
+  /**
+   * Head that its line takes up to its inlet, m; empty where it is not known, or where the line
+   * does not begin in water.
+   */
   public OptionalDouble lossBeforeM() {
     OptionalDouble level = source().headM();
-    return level.isPresent() && part.headBeforeM().isPresent()
+    boolean inWater = source().point() instanceof Basin || source().point() instanceof Chamber;
+    return inWater && level.isPresent() && part.headBeforeM().isPresent()
         ? OptionalDouble.of(level.getAsDouble() - part.headBeforeM().getAsDouble())
         : OptionalDouble.empty();
   }

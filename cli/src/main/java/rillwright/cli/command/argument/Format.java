@@ -37,7 +37,7 @@ public enum Format {
    */
   static void requireWritten(Path file) {
     String name = file.toString().toLowerCase(Locale.ROOT);
-    if (OTHER_FORMS.contains(name.substring(name.lastIndexOf('.') + 1))) {
+    if (name.contains(".") && OTHER_FORMS.contains(name.substring(name.lastIndexOf('.') + 1))) {
       throw new InvalidInput(
           Place.whole(file.toString()),
           "an answer is not written in this form; end the name in .html, which a browser prints"

@@ -1,5 +1,6 @@
 package rillwright.cli.file.change;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rillwright.cli.file.fault.InvalidInput;
@@ -28,6 +29,15 @@ public final class Changes {
     requireOneValue(assignment, place);
     Scalar value = new Scalar(assignment.value(), Scalar.Form.TEXT, place);
     return new Change(assignment.address(), value).in(tree);
+  }
+
+  /** How many of some changes stand before the first that adds a second line; all without one. */
+  public static int beforeASecondLine(List<String> changes) {
+    return (int)
+        changes.stream()
+            .takeWhile(
+                change -> !SecondLine.isMeantBy(Address.parse(change, Place.whole("")).address()))
+            .count();
   }
 
   private static void requireOneValue(Address.Assignment assignment, Place place) {

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rillwright.cli.file.Project;
+import rillwright.cli.file.change.Changes;
 import rillwright.cli.file.fault.FaultList;
 import rillwright.cli.file.fault.InvalidInput;
+import rillwright.cli.file.tree.MapNode;
 import rillwright.cli.wording.Choices;
 import rillwright.curves.wording.PlainText;
 
@@ -53,10 +55,9 @@ public record ProjectConditions(List<InCondition> projects, boolean offered) {
   }
 
   /**
-   * This project with changes, in each of the conditions but as written: by name, empty where it
-   * cannot be so. What is offered is offered to the changed one. Where a change takes away what a
-   * condition of the file names, as a second line does to the one it parts, it is made in that
-   * condition.
+   * This project with changes in every condition except as written: by name, empty where it cannot
+   * be so. What is offered is offered to the changed one. A condition of the file is of the lines
+   * that are there: a second line is added after it.
    */
   public Map<String, Optional<Project>> ofChanged(Project changed) {
     Map<String, Condition> known = new LinkedHashMap<>();
@@ -68,28 +69,22 @@ public record ProjectConditions(List<InCondition> projects, boolean offered) {
     for (InCondition one : projects) {
       Condition condition = known.get(one.condition().name());
       if (condition != null && !condition.changes().isEmpty()) {
-        all.put(
-            condition.name(),
-            changed(condition, one.project(), changed).or(() -> changedIn(one, changed)));
+        all.put(condition.name(), changed(condition, one.project(), changed));
       }
     }
     return all;
   }
 
   /** Read as that of the project's own in the condition, of which most is as it was. */
-  private static Optional<Project> changed(Condition condition, Project own, Project changed) {
+  private Optional<Project> changed(Condition condition, Project own, Project changed) {
+    List<String> more = changed.changes().subList(own.changes().size(), changed.changes().size());
+    int before = offered ? more.size() : Changes.beforeASecondLine(more);
     try {
-      return Optional.of(own.withTree(condition.of(changed.tree())));
-    } catch (InvalidInput cannotBeSo) {
-      return Optional.empty();
-    }
-  }
-
-  private static Optional<Project> changedIn(InCondition one, Project changed) {
-    List<String> all = changed.changes();
-    try {
+      MapNode tree =
+          before == more.size() ? changed.tree() : own.with(more.subList(0, before)).tree();
+      Project there = own.withTree(condition.of(tree));
       return Optional.of(
-          one.project().with(all.subList(one.project().changes().size(), all.size())));
+          before == more.size() ? there : there.with(more.subList(before, more.size())));
     } catch (InvalidInput cannotBeSo) {
       return Optional.empty();
     }

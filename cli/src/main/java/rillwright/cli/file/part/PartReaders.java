@@ -12,8 +12,8 @@ import rillwright.cli.file.tree.MapNode;
 /** The readers of all kinds of parts, for one file. */
 public final class PartReaders {
   private final Map<String, PartReader> byKind = new LinkedHashMap<>();
-  private final List<?> bare;
-  private final List<?> pumped;
+  private final List<?> byWater;
+  private final List<?> byWaterAndPumps;
 
   /**
    * The readers for one file.
@@ -22,8 +22,8 @@ public final class PartReaders {
    * @param pumps the file's pumps
    */
   public PartReaders(Catalogue catalogue, double densityKgPerM3, PumpTable pumps) {
-    this.bare = List.of(densityKgPerM3);
-    this.pumped = List.of(densityKgPerM3, pumps);
+    this.byWater = List.of(densityKgPerM3);
+    this.byWaterAndPumps = List.of(densityKgPerM3, pumps);
     Measure head = Measure.headIn(densityKgPerM3);
     PipeReader pipes = new PipeReader(catalogue);
     StandingBore bores = new StandingBore(pipes);
@@ -48,7 +48,7 @@ public final class PartReaders {
     boolean isBare =
         line.listItems("parts").stream()
             .allMatch(part -> part instanceof MapNode map && map.find("pump").isEmpty());
-    return isBare ? bare : pumped;
+    return isBare ? byWater : byWaterAndPumps;
   }
 
   /** The reader of a kind; empty if there is no such kind. */

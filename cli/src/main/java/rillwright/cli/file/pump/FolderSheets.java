@@ -25,10 +25,10 @@ public final class FolderSheets implements SheetSource {
   private final Path folder;
   private final Optional<Fence> fence;
   private final Map<Path, byte[]> bytes = new ConcurrentHashMap<>();
-  private final Map<Read, DataSheet> sheets = new ConcurrentHashMap<>();
+  private final Map<SheetInWater, DataSheet> sheets = new ConcurrentHashMap<>();
 
   /** A sheet in water of a density. */
-  private record Read(Path file, double densityKgPerM3) {}
+  private record SheetInWater(Path file, double densityKgPerM3) {}
 
   private FolderSheets(Path folder, Optional<Fence> fence) {
     this.folder = folder;
@@ -71,10 +71,10 @@ public final class FolderSheets implements SheetSource {
       throw new InvalidInput(
           Place.whole(name), "this is a device or a pipe; a data sheet is an ordinary file");
     }
-    return sheets.computeIfAbsent(new Read(file, densityKgPerM3), this::read);
+    return sheets.computeIfAbsent(new SheetInWater(file, densityKgPerM3), this::read);
   }
 
-  private DataSheet read(Read sheet) {
+  private DataSheet read(SheetInWater sheet) {
     String name = sheet.file.toString();
     try {
       return new DataSheetReader(sheet.densityKgPerM3)

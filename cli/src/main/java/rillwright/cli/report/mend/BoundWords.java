@@ -52,7 +52,8 @@ public final class BoundWords {
       case CLEANING -> "Cleaning: with everything on its way clean,";
       case FITTINGS -> "Fittings: with no loss in any fitting or check valve on its way,";
       case PUMP_SPEED -> "Pump speed: with the pump at full speed,";
-      case PIPE_FRICTION -> "Pipe: even with no friction in the pipes to it,";
+      case PIPE_FRICTION ->
+          "Pipe: even if pipe, valves and fittings on the way to it took no head,";
       case ALL_LOSSES ->
           "Pipe, fittings, valves, speed: with no loss anywhere, every other fall shut and pumps at"
               + " full speed,";

@@ -104,7 +104,7 @@ public final class FirstWords {
             ? ", in each condition anew"
             : "")
         + (answer.job().streams()
-            ? " (more once the stream has filled and the pond is lower)"
+            ? ", at the levels as written (more once the stream has filled and the pond is lower)"
             : "");
   }
 

@@ -18,6 +18,7 @@ import rillwright.solver.network.Fitting;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
 import rillwright.solver.network.Network;
+import rillwright.solver.network.Part;
 import rillwright.solver.network.Placed;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -120,9 +121,15 @@ public final class RemedyWords {
   /** What stands in a pipe is of its size. */
   private static String inItsSize(Step step, Network network) {
     Line line = network.line(new LineName(step.at()));
-    return line.has(Valve.class) || line.has(CheckValve.class)
-        ? ", valves and fittings"
-        : line.has(Fitting.class) ? " and fittings" : "";
+    boolean valves = stands(line, Valve.class) || stands(line, CheckValve.class);
+    boolean fittings = stands(line, Fitting.class);
+    return valves
+        ? fittings ? ", valves and fittings" : " and valves"
+        : fittings ? " and fittings" : "";
+  }
+
+  private static boolean stands(Line line, Class<? extends Part> kind) {
+    return line.placed(kind).stream().anyMatch(it -> it.part().bore().equals(line.pipeBore()));
   }
 
   /** How much more or less a size becomes; nothing of what has no size. */

@@ -33,7 +33,7 @@ public final class SearchWords {
                 remedy ->
                     begin(searched, answer)
                         + RemedyWords.within(remedy.candidate(), answer.state().network(), units)
-                        + (searched.proven() ? ". No other was found among " : ". Of "))
+                        + (searched.proven() ? ". No set found among " : ". Of "))
             .orElse("No set that was looked at meets every target, of ");
     String rest =
         !searched.proven()
@@ -47,7 +47,7 @@ public final class SearchWords {
                     + ".";
     String none =
         searched.proven() && searched.least().isPresent()
-            ? searched.byCost() ? ", that costs less" : ", that takes less"
+            ? searched.byCost() ? ", costs less" : ", takes less"
             : "";
     return found + sets + none + ": " + computed + rest + left;
   }

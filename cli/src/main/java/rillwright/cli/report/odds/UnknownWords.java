@@ -37,10 +37,18 @@ public final class UnknownWords {
     return thing.matches() ? thing.group(1) + ", " + field(thing.group(2)) : what;
   }
 
-  /** Part and line alone: "valve in side"; all words where it is of no part. */
+  /**
+   * Part and line alone: "valve in side", "valve 2 of side", which is no inches; all words where it
+   * is of no part.
+   */
   public static String partOf(String what) {
     Matcher part = OF_PART.matcher(what);
-    return part.matches() ? part.group(2) + " in " + part.group(1) : of(what);
+    if (!part.matches()) {
+      return of(what);
+    }
+    String kind = part.group(2);
+    boolean isNumbered = Character.isDigit(kind.charAt(kind.length() - 1));
+    return kind + (isNumbered ? " of " : " in ") + part.group(1);
   }
 
   private static String field(String written) {

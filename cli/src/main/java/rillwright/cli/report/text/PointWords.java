@@ -56,7 +56,7 @@ public final class PointWords {
             List.of(
                 "floor at " + units.level(chamber.floorM()),
                 "intake at " + units.level(chamber.intakeM())));
-    level(words, "brim at ", chamber.topM(), units);
+    level(words, "runs over at ", chamber.topM(), units);
     return words;
   }
 

@@ -22,19 +22,24 @@ import rillwright.solver.study.duty.DutyFinder;
  * @param duty what it must make
  */
 public record DutyAnswer(Job job, Network network, PumpPlace place, Duty duty) implements Answer {
-  /** The first skimmer or filter that makes it greater when a share of it is clogged. */
+  /** Less than that is the same head, m. */
+  private static final double UNSEEN_M = 1e-3;
+
+  /** The first skimmer or filter, clogged by less, that makes it greater when a share of it is. */
   public Optional<Placed<? extends Part>> asksMoreClogged(double share) {
     return Stream.<Placed<? extends Part>>concat(
             network.placed(Skimmer.class).stream()
+                .filter(it -> it.part().clogged() < share)
                 .filter(it -> asksMore(it, it.part().withClogged(share))),
             network.placed(Filter.class).stream()
+                .filter(it -> it.part().clogged() < share)
                 .filter(it -> asksMore(it, it.part().withClogged(share))))
         .findFirst();
   }
 
   private boolean asksMore(Placed<?> placed, Part clogged) {
     Network changed = network.withPart(placed.line().name(), placed.index(), clogged);
-    return headM(DutyFinder.find(changed, place)) > headM(duty);
+    return headM(DutyFinder.find(changed, place)) > headM(duty) + UNSEEN_M;
   }
 
   private static double headM(Duty duty) {

@@ -51,7 +51,7 @@ public record DutyRunning(double waterPowerW, Running running, Optional<Turnover
     return waterPowerW < TINY_W ? 0.10 : 0.25;
   }
 
-  /** What the best that stand beside the water reach; empty for small ones, which none is. */
+  /** What the best reach; empty for small ones, which none is. */
   public OptionalDouble bestWireToWater() {
     return waterPowerW < TINY_W ? OptionalDouble.empty() : OptionalDouble.of(0.60);
   }

@@ -13,7 +13,7 @@ class UnknownWordsTest {
       delimiter = '|',
       value = {
         "line \"side\": valve: open | valve in side, opening",
-        "line \"high\": fitting 2: k | fitting 2 in high, K",
+        "line \"high\": fitting 2: k | fitting 2 of high, K",
         "line \"high\": run | run in high, length",
         "line \"low\": pipe: roughness | pipe in low, roughness",
         "line \"a: b\": skimmer: clogged | skimmer in a: b, clogged",
@@ -30,7 +30,7 @@ class UnknownWordsTest {
       delimiter = '|',
       value = {
         "line \"side\": pipe: size | pipe in side",
-        "line \"high\": fitting 2: k | fitting 2 in high",
+        "line \"high\": fitting 2: k | fitting 2 of high",
         "point \"low fall\": crest | low fall, crest"
       })
   void partAndLineAlone(String what, String words) {

@@ -90,7 +90,7 @@ class LackingInConditionsTest {
     Files.writeString(
         file,
         Files.readString(example.resolve("falls.yaml"))
-            + "\nconditions: {limed: {lines: {supply: {run: {deposit: 6 mm}}}}}\n");
+            + "\nconditions: {limed: {lines: {supply: {pipe: {deposit: 6 mm}}}}}\n");
     Project own = ProjectReader.read(file, List.of());
     MendAnswer limed = REQUEST.answer(own);
     String second = "lines.supply.second line=yes";
@@ -100,7 +100,7 @@ class LackingInConditionsTest {
             .findFirst()
             .orElseThrow();
     double hasM3PerS =
-        flowM3PerS(own.with(List.of("lines.supply.run.deposit=6 mm")).with(List.of(second)));
+        flowM3PerS(own.with(List.of("lines.supply.pipe.deposit=6 mm")).with(List.of(second)));
     assertEquals(
         List.of(hasM3PerS),
         remedy.leaves().stream()

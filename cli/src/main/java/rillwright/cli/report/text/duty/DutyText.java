@@ -16,6 +16,7 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.duty.DutyAnswer;
 import rillwright.cli.study.duty.DutyRunning;
+import rillwright.cli.study.mend.change.Addresses;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Point;
 import rillwright.solver.network.PointName;
@@ -213,7 +214,7 @@ public final class DutyText {
             + " wire-to-water efficiency (common practice"
             + takes.bestWireToWater().stream()
                 .mapToObj(units::share)
-                .map(best -> "; the best that stand beside the water up to " + best)
+                .map(best -> "; the best up to " + best)
                 .collect(Collectors.joining())
             + "): expect "
             + units.powers(takes.powerW(good), takes.powerW(poor))
@@ -249,12 +250,8 @@ public final class DutyText {
                   before
                       + "run the file with a dirty "
                       + kind
-                      + ", --set \"lines."
-                      + placed.line().name().value()
-                      + "."
-                      + kind
-                      + ".clogged="
-                      + units.share(CLOGGED)
+                      + ", --set \""
+                      + Addresses.ofPart(placed, "clogged", units.share(CLOGGED))
                       + "\".",
                   before
                       + "look at it with a "

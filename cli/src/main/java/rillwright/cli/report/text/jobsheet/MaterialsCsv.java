@@ -13,7 +13,7 @@ import rillwright.curves.wording.PlainText;
  * would take for a formula gets an apostrophe in front.
  */
 public final class MaterialsCsv {
-  private static final String HEADINGS = "what,material,size,length,stock,count,price";
+  private static final String HEADINGS = "what,material,size,length,stock,count,total price";
   private static final String FORMULA = "=+-@";
 
   private MaterialsCsv() {}

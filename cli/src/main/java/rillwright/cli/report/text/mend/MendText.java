@@ -80,6 +80,7 @@ public final class MendText {
     if (answer.needs().isEmpty()) {
       page.space();
       page.paragraph("Every fall gets its target; no change is proposed.");
+      alsoWrong();
       return page.build();
     }
     List<Remedy> mending = answer.mendingAll();

@@ -19,8 +19,8 @@ final class NeedWords {
   private static final String WHOLE_IN_CONDITIONS =
       "As written, what is built may stay up to 5 % under target, here as in the choice of pumps"
           + " and pipes; in conditions, and once a stream has filled, anything under the whole"
-          + " target counts; the worst of them is listed. A change has to bring the whole target in each of them, and as written"
-          + " 100 to 125 % of it (common practice).";
+          + " target counts; the worst of them is listed. A change has to bring the whole target in"
+          + " each of them, and as written 100 to 125 % of it (common practice).";
 
   private NeedWords() {}
 

@@ -10,7 +10,6 @@ import rillwright.cli.report.units.Shown;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.cli.study.Feeders;
 import rillwright.cli.study.solve.Solved;
-import rillwright.curves.wording.Listing;
 import rillwright.curves.wording.PlainText;
 import rillwright.solver.network.Basin;
 import rillwright.solver.network.Chamber;
@@ -44,12 +43,12 @@ final class LevelsTable {
     }
     page.tableOfAny(table);
     if (solved.job().streams() && !table.isEmpty()) {
+      List<Basin> basins = solved.state().network().points(Basin.class);
       String atRest =
           "Levels with "
-              + Listing.of(
-                  solved.state().network().points(Basin.class).stream()
-                      .map(basin -> PlainText.quoted(basin.name().value()))
-                      .toList())
+              + (basins.size() == 1
+                  ? PlainText.quoted(basins.get(0).name().value())
+                  : "what feeds the streams")
               + " kept at rest by topping up; without that the stream takes water from there as it"
               + " fills.";
       page.paragraph(atRest + " \"rillwright stream\" gives the levels that it runs at.", atRest);
