@@ -45,7 +45,8 @@ public final class Unknowns {
         elsewhere.get(0).quantity().written().place(),
         "odds reports the chances of flows and does not vary "
             + named
-            + ": it does not change what the falls get; write a tolerance or a range in points,"
+            + ": it does not change what the falls get while the pond is kept at its level; write a"
+            + " tolerance or a range in points,"
             + " lines, pumps or water, "
             + EXAMPLES);
   }

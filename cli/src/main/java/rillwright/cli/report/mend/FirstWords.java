@@ -101,7 +101,7 @@ public final class FirstWords {
         + (isOpened(answer) ? " with the adjustable valves wide open" : "")
         + (answer.falls().size() > 1 ? ", then the other falls throttled to their targets" : "")
         + (answer.falls().size() > 1 && answer.conditions().isPresent()
-            ? ", in each condition anew"
+            ? ", in each condition anew (by one setting for all a fall may get too much)"
             : "")
         + (answer.job().streams()
             ? ", at the levels as written (more once the stream has filled and the pond is lower)"
