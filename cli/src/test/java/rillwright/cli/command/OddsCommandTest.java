@@ -74,8 +74,8 @@ class OddsCommandTest {
                     + ":12:18: odds reports the chances of flows and does not vary"
                     + " streams.home.reaches.1.length (12 ft ± 3 ft), streams.home.reaches.1.bed.n"
                     + " (0.03 .. 0.06), evaporation.rate (0.1 in/day .. 0.4 in/day): it does not"
-                    + " change what the falls get; write a tolerance or a range in points, lines,"
-                    + " pumps or water, for example"),
+                    + " change what the falls get while the pond is kept at its level; write a"
+                    + " tolerance or a range in points, lines, pumps or water, for example"),
         run.err());
   }
 
