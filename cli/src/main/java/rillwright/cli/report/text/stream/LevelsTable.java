@@ -10,6 +10,7 @@ import rillwright.cli.report.page.TableBuilder;
 import rillwright.cli.report.units.ShownUnits;
 import rillwright.curves.wording.Listing;
 import rillwright.solver.network.Basin;
+import rillwright.solver.network.Chamber;
 import rillwright.solver.network.Skimmer;
 import rillwright.solver.stream.FirstFill;
 import rillwright.solver.stream.LevelBudget;
@@ -53,6 +54,10 @@ final class LevelsTable {
       page.paragraph(
           "The skimmer only just passes the flow at the level where it carries what runs now and no"
               + " more: any lower, less comes to the pump than it takes.");
+    }
+    if (!budget.running().state().network().points(Chamber.class).isEmpty()) {
+      page.paragraph(
+          "The level after a stop is a little high: that chambers rise with it is left out.");
     }
     String filled = filled(basin.firstFill());
     if (basin.firstFillM3() > 0 && !filled.isEmpty()) {
