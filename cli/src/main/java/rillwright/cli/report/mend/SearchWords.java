@@ -17,7 +17,9 @@ public final class SearchWords {
 
   private static String of(Searched searched, MendAnswer answer, ShownUnits units) {
     String sets =
-        units.number(searched.sets()) + " sets of pipe sizes and pumps, each with its valves set";
+        units.number(searched.sets())
+            + " sets of pipe sizes and pumps, each with its valves set to share and the way that governs"
+            + " left open";
     String computed = units.number(searched.tried()) + " were computed in full";
     String beyond = "would fall short even with pipe that loses no head";
     String left =
