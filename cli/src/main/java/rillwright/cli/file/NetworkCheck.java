@@ -60,27 +60,28 @@ final class NetworkCheck {
     Map<String, Place> seen = new HashMap<>();
     for (PlacedLine placed : lines) {
       List<Part> parts = placed.line().parts();
-      List<String> steps = PartStep.stepsOf(parts.stream().map(Part::kind).toList());
       for (int i = 0; i < Math.min(parts.size(), placed.partPlaces().size()); i++) {
         if (parts.get(i) instanceof Gauge gauge && !gauge.name().isEmpty()) {
           Place place = placed.partPlaces().get(i);
           Place before = seen.putIfAbsent(gauge.name(), place);
           if (before != null) {
-            ledger.fault(
-                place,
-                "line "
-                    + PlainText.quoted(placed.line().name().value())
-                    + ": "
-                    + steps.get(i)
-                    + ": name: the gauge in line "
-                    + before.line()
-                    + " is called "
-                    + PlainText.quoted(gauge.name())
-                    + " too; give each gauge its own name");
+            ledger.fault(place, calledTheSame(placed.line(), i, gauge, before));
           }
         }
       }
     }
+  }
+
+  private static String calledTheSame(Line line, int index, Gauge gauge, Place before) {
+    return "line "
+        + PlainText.quoted(line.name().value())
+        + ": "
+        + PartStep.stepsOf(line.parts().stream().map(Part::kind).toList()).get(index)
+        + ": name: the gauge in line "
+        + before.line()
+        + " is called "
+        + PlainText.quoted(gauge.name())
+        + " too; give each gauge its own name";
   }
 
   /** Notes lines that take no head whatever flows. */

@@ -58,8 +58,8 @@ public record Project(
   }
 
   /**
-   * This project with some values changed. Neither its file is read again nor a data sheet, and of
-   * points and lines those that the changes touch.
+   * This project with some values changed. Neither its file nor a data sheet is read again; of
+   * points and lines only those are that the changes touch.
    *
    * @param more as on the command line: {@code lines.intake.skimmer.clogged=40 %}
    * @throws rillwright.cli.file.fault.InvalidInput with everything that is wrong then

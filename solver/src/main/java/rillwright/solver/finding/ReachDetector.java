@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import rillwright.solver.law.pump.PumpSet;
 import rillwright.solver.network.CheckValve;
 import rillwright.solver.network.Line;
 import rillwright.solver.network.LineName;
@@ -50,40 +51,45 @@ final class ReachDetector implements NetworkDetector, Detector {
   }
 
   private static List<Lack> lacksIn(Network network) {
-    Map<PointName, Double> pumped = reaches(network, ReachDetector::shutOffHeadM);
-    Map<PointName, Double> levelled = reaches(network, ReachDetector::levelledHeadM);
+    Map<PointName, Double> pumped =
+        reaches(network, line -> atNoFlowM(line, PumpSet::publishedShutOffHeadM));
+    List<Point> beyond =
+        network.waysOut().stream()
+            .filter(point -> isBeyond(point, pumped.get(point.name())))
+            .toList();
+    if (beyond.isEmpty()) {
+      return List.of();
+    }
+    Map<PointName, Double> levelled =
+        reaches(network, line -> atNoFlowM(line, set -> set.headAt(0)));
     Map<PointName, Double> unpumped = reaches(network, ReachDetector::throughAPump);
     List<Lack> lacks = new ArrayList<>();
-    for (Point point : network.waysOut()) {
+    for (Point point : beyond) {
       double reach = pumped.get(point.name());
-      boolean known = Double.isFinite(reach);
-      if (known && point.spill().isPresent() && point.spill().get().levelM() >= reach) {
-        double lack = point.spill().get().levelM() - reach;
-        lacks.add(
-            new Lack(
-                point.name(),
-                lack,
-                reach > unpumped.get(point.name()),
-                levelled.get(point.name()) > reach + lack));
-      }
+      double lack = point.spill().orElseThrow().levelM() - reach;
+      lacks.add(
+          new Lack(
+              point.name(),
+              lack,
+              reach > unpumped.get(point.name()),
+              levelled.get(point.name()) > reach + lack));
     }
     return lacks;
   }
 
+  private static boolean isBeyond(Point point, double reachM) {
+    return Double.isFinite(reachM)
+        && point.spill().isPresent()
+        && point.spill().get().levelM() >= reachM;
+  }
+
   /** What pumps of a line add at no flow, m; without bound where none is chosen yet. */
-  private static double shutOffHeadM(Line line) {
+  private static double atNoFlowM(Line line, ToDoubleFunction<PumpSet> headM) {
     return line.has(PlannedPump.class)
         ? Double.POSITIVE_INFINITY
         : line.placed(Pump.class).stream()
-            .mapToDouble(pump -> pump.part().set().publishedShutOffHeadM())
+            .mapToDouble(pump -> headM.applyAsDouble(pump.part().set()))
             .sum();
-  }
-
-  /** The same where a hump is levelled. */
-  private static double levelledHeadM(Line line) {
-    return line.has(PlannedPump.class)
-        ? Double.POSITIVE_INFINITY
-        : line.placed(Pump.class).stream().mapToDouble(pump -> pump.part().set().headAt(0)).sum();
   }
 
   /** Nothing comes through a pump that is not there. */
